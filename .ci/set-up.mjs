@@ -1,0 +1,80 @@
+/**
+ * Makes a fresh clone ready, and does nothing where nothing changed: installs the packages of the lock file,
+ * writes the tables that the core package carries, and bundles the command.
+ * `--build` also compiles both packages as they are published.
+ */
+import { spawnSync } from "node:child_process";
+import { createHash } from "node:crypto";
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { dirname, join, relative } from "node:path";
+import { fileURLToPath } from "node:url";
+
+const root = dirname(dirname(fileURLToPath(import.meta.url)));
+const stamps = join(root, "node_modules", ".warmside");
+
+const filesBelow = (folder) =>
+  readdirSync(join(root, folder), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(root, join(entry.parentPath, entry.name)))
+    .sort();
+
+const hashOf = (files) => {
+  const hash = createHash("sha256");
+  for (const file of files) hash.update(file).update("\0").update(readFileSync(join(root, file))).update("\0");
+  return hash.digest("hex");
+};
+
+const run = (command, args) => {
+  const done = spawnSync(command, args, { cwd: root, stdio: ["ignore", "ignore", "inherit"], shell: process.platform === "win32" });
+  if (done.status !== 0) {
+    process.stderr.write(`Could not set up: "${command} ${args.join(" ")}" ended with ${done.status ?? done.error?.message}.\n`);
+    process.exit(1);
+  }
+};
+
+/** Does the step unless its inputs are as they were when it was last done and its output is there. */
+const step = (name, inputs, output, work) => {
+  const stamp = join(stamps, name);
+  const now = hashOf(inputs);
+  if (existsSync(join(root, output)) && existsSync(stamp) && readFileSync(stamp, "utf8") === now) return;
+  work();
+  mkdirSync(stamps, { recursive: true });
+  writeFileSync(stamp, now);
+};
+
+const writeWhole = (file, text) => {
+  const path = join(root, file);
+  if (existsSync(path) && readFileSync(path, "utf8") === text) return;
+  writeFileSync(`${path}.new-${process.pid}`, text);
+  renameSync(`${path}.new-${process.pid}`, path);
+};
+
+const manifests = ["package.json", "packages/core/package.json", "packages/report/package.json"];
+step("packages", [...manifests, "pnpm-lock.yaml", "pnpm-workspace.yaml"], "node_modules/vitest", () => {
+  process.stderr.write("Installing the packages of the lock file …\n");
+  const pnpm = JSON.parse(readFileSync(join(root, "package.json"), "utf8")).packageManager;
+  run("npx", ["--yes", pnpm, "install", "--frozen-lockfile", "--prefer-offline"]);
+});
+
+const climateFiles = filesBelow("climate").filter((file) => file.endsWith(".csv"));
+const tables = "packages/core/src/shipped-tables.ts";
+step("tables", ["shared/materials.csv", ...climateFiles], tables, () => {
+  const text = (file) => readFileSync(join(root, file), "utf8");
+  const climates = climateFiles.map((file) => `  ${JSON.stringify(file.slice("climate/".length, -".csv".length))}: ${JSON.stringify(text(file))},\n`);
+  writeWhole(
+    tables,
+    "/** Written by .ci/set-up.mjs from shared/materials.csv and climate/: change those, not this. */\n" +
+      `export const MATERIALS_CSV: string = ${JSON.stringify(text("shared/materials.csv"))};\n` +
+      `export const CLIMATE_CSVS: Readonly<Record<string, string>> = {\n${climates.join("")}};\n`,
+  );
+});
+
+const sources = [...filesBelow("packages/core/src"), ...filesBelow("packages/report/src")];
+const entry = "packages/report/src/cli/main.ts";
+if (existsSync(join(root, entry))) {
+  step("bundle", [...sources, ...manifests, "pnpm-lock.yaml", ".ci/bundle.mjs"], "packages/report/bundle/warmside.mjs", () =>
+    run(process.execPath, [join(root, ".ci", "bundle.mjs")]),
+  );
+}
+
+if (process.argv.includes("--build")) run(process.execPath, [join(root, "node_modules/typescript/bin/tsc"), "-b", "packages/report"]);

@@ -1,0 +1,140 @@
+import { countsForVapour } from "./heat/bridging.ts";
+import { heatFlowDirection } from "./heat/heat-flow-direction.ts";
+import { mainInsulation } from "./heat/main-insulation.ts";
+import { distinctFramings, pathName, pathsThrough } from "./heat/paths.ts";
+import { heatOfBuildUp, ventilationCases } from "./heat/slight-ventilation.ts";
+import { calculateHeat } from "./heat/heat-of-build-up.ts";
+import type { HeatCalculation, Path } from "./heat/types.ts";
+import type { AirMonths, BuildUp } from "./project/types.ts";
+import { type FarSide, farSideMonths, roomOf, type Site } from "./surroundings/far-side-months.ts";
+import { LARGEST_PART_RESISTANCE, type NodeLine, nodeLine } from "./vapour/node-line.ts";
+import { type SectionClimate, sectionClimate } from "./vapour/section-climate.ts";
+import { type SdOverrides, type Slice, sectionSlices, type VapourChoice } from "./vapour/section-slices.ts";
+import { runOn } from "./year/run-on.ts";
+import { sectionYear } from "./year/section-year.ts";
+import type { RepeatingYear, SectionYear } from "./year/types.ts";
+import { type DryYear, yearFromDry } from "./year/wet-months.ts";
+
+/** What may be varied in a calculation without touching the build-up. */
+export interface CalculationOptions {
+  /** Dry μ rules; "unfavourable" takes the wet μ up to the cold face of the main insulation. */
+  vapourResistance?: "dry" | "unfavourable";
+  /** sd that replaces a layer's own [m], by layer index. */
+  sdOverrides?: SdOverrides;
+  /** Greatest resistance of a part [m²·K/W]. */
+  largestPart?: number;
+  /** Whether the year is repeated until it repeats itself (default true). */
+  runOn?: boolean;
+}
+
+/** A straight way through, calculated. */
+export interface SectionCalculation {
+  name: string;
+  path: Path;
+  slices: readonly Slice[];
+  line: NodeLine;
+  climate: SectionClimate;
+  dryYear: DryYear;
+  year: SectionYear;
+  withinMonth: SectionYear;
+  repeating: RepeatingYear | null;
+}
+
+/** A build-up's figures, without any opinion. */
+export interface BuildUpCalculation {
+  buildUp: BuildUp;
+  heat: HeatCalculation;
+  inside: AirMonths;
+  farSide: FarSide;
+  sections: readonly SectionCalculation[];
+  /** The section that governs: worst verdict, then most carried over, then highest peak. */
+  governing: SectionCalculation;
+  /** "closed" or "open" where a slightly ventilated layer was run both ways and this case counted; null otherwise. */
+  slightVentilationCase: "closed" | "open" | null;
+}
+
+/** Taken off the outer temperature of a roof under a clear sky, in the profile only [K]. Source: ISO 13788:2012 clause 4.3 (from memory). */
+export const CLEAR_SKY_OFFSET = 2;
+
+/**
+ * Heat, vapour and year of a build-up: figures only, no opinion.
+ *
+ * @param buildUp - the build-up, within the method (see `assess-build-up.ts` for what is beyond it)
+ * @param site - outdoor air and rooms, twelve months each
+ * @param options - what may be varied
+ * @returns heat figures and every section's year
+ * @throws RangeError when a value is out of range
+ * Source: ISO 6946:2017 and ISO 13788:2012 clause 6; each step names its clause.
+ */
+export function calculateBuildUp(buildUp: BuildUp, site: Site, options: CalculationOptions = {}): BuildUpCalculation {
+  const cases = ventilationCases(buildUp);
+  if (cases === null) return calculateCase(buildUp, site, options);
+  const closed = calculateCase(cases.closed, site, options);
+  const open = calculateCase(cases.open, site, options);
+  const openCounts = compareSections(open.governing, closed.governing) > 0;
+  const counting = openCounts ? open : closed;
+  const heat = heatOfBuildUp(buildUp, counting.heat.direction);
+  return { ...counting, buildUp, heat, slightVentilationCase: openCounts ? "open" : "closed" };
+}
+
+function calculateCase(buildUp: BuildUp, site: Site, options: CalculationOptions): BuildUpCalculation {
+  const inside = roomOf(site, buildUp.room);
+  const direction = heatFlowDirection(buildUp, inside.temperature, farTemperature(buildUp, site));
+  const heat = calculateHeat(buildUp, direction);
+  const farSide = farSideMonths(buildUp, site, inside, heat);
+  const anyFraming = distinctFramings(heat.counted).length > 0;
+  const sections = pathsThrough(heat.counted, countsForVapour).map((path) =>
+    calculateSection(pathName(path, anyFraming), path, buildUp, heat, inside, farSide.months, options),
+  );
+  const governing = sections.reduce((worst, section) => (compareSections(section, worst) > 0 ? section : worst));
+  return { buildUp, heat, inside, farSide, sections, governing, slightVentilationCase: null };
+}
+
+function calculateSection(
+  name: string,
+  path: Path,
+  buildUp: BuildUp,
+  heat: HeatCalculation,
+  inside: AirMonths,
+  outside: AirMonths,
+  options: CalculationOptions,
+): SectionCalculation {
+  const slices = sectionSlices(heat.counted, path, vapourChoice(heat, options), options.sdOverrides);
+  const line = nodeLine(slices, options.largestPart ?? LARGEST_PART_RESISTANCE);
+  const surfaces = heat.surfaceResistances;
+  const skyOffset = buildUp.clearSky ? CLEAR_SKY_OFFSET : 0;
+  const climate = sectionClimate(line, inside, outside, surfaces.inside, surfaces.outsideForMoisture, skyOffset);
+  const driven = { sd: line.sd, climate };
+  const dryYear = yearFromDry(driven);
+  const year = sectionYear(driven, dryYear, "standard");
+  const withinMonth = sectionYear(driven, dryYear, "drying inside the month");
+  const repeating = options.runOn === false ? null : runOn(driven, withinMonth.startMonth);
+  return { name, path, slices, line, climate, dryYear, year, withinMonth, repeating };
+}
+
+/** Dry μ everywhere, or the smaller one up to the cold face of the main insulation and the larger outside it. */
+function vapourChoice(heat: HeatCalculation, options: CalculationOptions): VapourChoice {
+  if (options.vapourResistance !== "unfavourable") return () => "dry";
+  const coldFace = mainInsulation(heat.counted)?.index ?? -1;
+  return (layer) => (layer <= coldFace ? "wet" : "dry");
+}
+
+function farTemperature(buildUp: BuildUp, site: Site): readonly number[] {
+  return site.rooms.has(buildUp.faces) && buildUp.faces !== "outdoors"
+    ? roomOf(site, buildUp.faces).temperature
+    : site.outdoor.temperature;
+}
+
+const VERDICT_RANK = { dry: 0, "dries out": 1, "stays wet": 2 } as const;
+
+/** Positive when `a` is worse than `b`: verdict, then carried over, then peak. */
+export function compareSections(
+  a: Pick<SectionCalculation, "year">,
+  b: Pick<SectionCalculation, "year">,
+): number {
+  return (
+    VERDICT_RANK[a.year.verdict] - VERDICT_RANK[b.year.verdict] ||
+    a.year.carriedOver - b.year.carriedOver ||
+    a.year.peak - b.year.peak
+  );
+}

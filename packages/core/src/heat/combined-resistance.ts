@@ -1,0 +1,44 @@
+import { resistanceAlong } from "./paths.ts";
+import type { CombinedResistance, CountedLayer, Path } from "./types.ts";
+
+/**
+ * Total resistance of a bridged build-up by the combined method: the mean of an upper limit (every distinct way in
+ * parallel) and a lower limit (layer by layer).
+ *
+ * @param counted - counted layers
+ * @param paths - ways through, shares adding up to 1
+ * @param surfaceInside - Rsi [m²·K/W]
+ * @param surfaceOutside - Rse and whatever lies outside the layers [m²·K/W]
+ * @returns limits, mean [m²·K/W], their ratio and the possible error as fractions
+ * Source: ISO 6946:2017 clause 6.7.2 (from memory).
+ */
+export function combinedResistance(
+  counted: readonly CountedLayer[],
+  paths: readonly Path[],
+  surfaceInside: number,
+  surfaceOutside: number,
+): CombinedResistance {
+  const surfaces = surfaceInside + surfaceOutside;
+  const upperLimit = 1 / paths.reduce((sum, path) => sum + path.share / (surfaces + resistanceOfPath(counted, path)), 0);
+  const lowerLimit = surfaces + counted.reduce((sum, layer) => sum + bridgedLayerResistance(layer), 0);
+  const resistance = (upperLimit + lowerLimit) / 2;
+  const limitsRatio = upperLimit / lowerLimit;
+  const possibleError = (upperLimit - lowerLimit) / (2 * resistance);
+  return { upperLimit, lowerLimit, resistance, limitsRatio, possibleError };
+}
+
+/** Sum of the layers' resistances along one way through [m²·K/W]. */
+export function resistanceOfPath(counted: readonly CountedLayer[], path: Path): number {
+  return counted.reduce((sum, layer) => sum + resistanceAlong(layer, path), 0);
+}
+
+/** Resistance of one layer with its framing in parallel [m²·K/W]. Source: ISO 6946:2017 clause 6.7.2.4 (from memory). */
+export function bridgedLayerResistance(layer: CountedLayer): number {
+  if (layer.framing === null || !(layer.resistance > 0)) return layer.resistance;
+  const share = layer.framing.share;
+  const conductance = (1 - share) / layer.resistance + share / layer.framingResistance;
+  return 1 / conductance;
+}
+
+/** Limits further apart than this are beyond the method's own bound. Source: ISO 6946:2017 clause 6.7.2.1 (from memory). */
+export const LARGEST_LIMITS_RATIO = 1.5;

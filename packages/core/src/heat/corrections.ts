@@ -1,0 +1,96 @@
+import type { Fasteners, InsulationFit } from "../project/types.ts";
+import type { CountedLayer, HeatCorrection } from "./types.ts";
+
+/** ΔU″ by level [W/(m²·K)]. Source: ISO 6946:2017 Table F.1 (from memory). */
+export const AIR_GAP_CORRECTION: Readonly<Record<InsulationFit, number>> = {
+  continuous: 0,
+  gaps: 0.01,
+  "gaps and air behind": 0.04,
+};
+
+/** α for a fastener right through the layer [–]. Source: ISO 6946:2017 clause F.3.2 (from memory). */
+export const FASTENER_FACTOR = 0.8;
+
+/** Corrections that together stay under this share of U are left out. Source: ISO 6946:2017 clause 7 (from memory). */
+export const SMALLEST_CORRECTION_SHARE = 0.03;
+
+/**
+ * Corrections to the transmittance for air gaps in the insulation and for fasteners through it.
+ *
+ * @param counted - counted layers
+ * @param totalWithoutBridging - RT,h [m²·K/W], above 0
+ * @returns each correction, ΔU [W/(m²·K)], before the 3 % rule
+ * Source: ISO 6946:2017 Annex F (from memory).
+ */
+export function heatCorrections(counted: readonly CountedLayer[], totalWithoutBridging: number): HeatCorrection[] {
+  const corrections: HeatCorrection[] = [];
+  for (const { index, layer, resistance } of counted) {
+    if (layer.type !== "material") continue;
+    if (AIR_GAP_CORRECTION[layer.fit] > 0) {
+      corrections.push({
+        name: `air gaps (${layer.fit}) in ${layer.name}`,
+        layer: index,
+        value: airGapCorrection(layer.fit, resistance, totalWithoutBridging),
+        formula: `${AIR_GAP_CORRECTION[layer.fit]} × (${resistance.toFixed(3)} / ${totalWithoutBridging.toFixed(3)})²`,
+      });
+    }
+    if (layer.fasteners !== null) {
+      corrections.push({
+        name: `fasteners through ${layer.name}`,
+        layer: index,
+        value: fastenerCorrection(layer.fasteners, layer.thickness, resistance, totalWithoutBridging),
+        formula: fastenerWorking(layer.fasteners, layer.thickness, resistance, totalWithoutBridging),
+      });
+    }
+  }
+  return corrections;
+}
+
+/**
+ * Correction for air gaps in an insulation layer.
+ *
+ * @param fit - level in words
+ * @param layerResistance - R1 [m²·K/W], ≥ 0
+ * @param total - RT,h without bridging [m²·K/W], above 0
+ * @returns ΔUg [W/(m²·K)]
+ * Source: ISO 6946:2017 equation F.2 (from memory).
+ * @example airGapCorrection("gaps", 2.5, 3.032) // 0.006799
+ */
+export function airGapCorrection(fit: InsulationFit, layerResistance: number, total: number): number {
+  const shareOfResistance = layerResistance / total;
+  return AIR_GAP_CORRECTION[fit] * shareOfResistance ** 2;
+}
+
+/**
+ * Correction for fasteners through an insulation layer, recessed or not.
+ *
+ * @param fasteners - number per area [1/m²], diameter [m], λf [W/(m·K)], recess [m]
+ * @param thickness - d0 of the layer [m], above 0
+ * @param layerResistance - R1 [m²·K/W]
+ * @param total - RT,h without bridging [m²·K/W], above 0
+ * @returns ΔUf [W/(m²·K)]
+ * Source: ISO 6946:2017 equation F.3 (from memory).
+ * @example fastenerCorrection({ perArea: 2.5, diameter: 0.004, conductivity: 17, recess: 0 }, 0.1, 2.5, 3.032) // 0.002905
+ */
+export function fastenerCorrection(
+  fasteners: Fasteners,
+  thickness: number,
+  layerResistance: number,
+  total: number,
+): number {
+  const crossSection = (Math.PI / 4) * fasteners.diameter ** 2;
+  const lengthInLayer = thickness - fasteners.recess;
+  const factor = FASTENER_FACTOR * (lengthInLayer / thickness);
+  const shareOfResistance = layerResistance / total;
+  return ((factor * fasteners.conductivity * crossSection * fasteners.perArea) / lengthInLayer) * shareOfResistance ** 2;
+}
+
+function fastenerWorking(fasteners: Fasteners, thickness: number, resistance: number, total: number): string {
+  const crossSection = ((Math.PI / 4) * fasteners.diameter ** 2).toExponential(3);
+  const length = thickness - fasteners.recess;
+  const recessed = fasteners.recess > 0 ? ` × ${length.toFixed(3)} / ${thickness.toFixed(3)}` : "";
+  return (
+    `${FASTENER_FACTOR}${recessed} × ${fasteners.conductivity} × ${crossSection} × ${fasteners.perArea} / ${length.toFixed(3)}` +
+    ` × (${resistance.toFixed(3)} / ${total.toFixed(3)})²`
+  );
+}

@@ -1,0 +1,168 @@
+import type { EdgeInsulation, Ground, Soil, UnderfloorVoid } from "../project/types.ts";
+import type { WorkingValue } from "./types.ts";
+
+/** λg by soil [W/(m·K)]. Source: ISO 13370:2017 Table 7 (from memory). */
+export const SOIL_CONDUCTIVITY: Readonly<Record<Soil, number>> = {
+  "clay or silt": 1.5,
+  "sand or gravel": 2.0,
+  rock: 3.5,
+  unknown: 2.0,
+};
+
+/** Surface resistances of floors in ISO 13370:2017 [m²·K/W] (from memory). */
+const INSIDE = 0.17;
+const OUTSIDE = 0.04;
+
+/** Heat through walls of the void counts 2·h·Uw/B; its ventilation 1450·ε·v·fw/B. Source: ISO 13370:2017 clause 7.3 (from memory). */
+const VENTILATION_FACTOR = 1450;
+
+/** Wind shielding factor fw. Source: ISO 13370:2017 Table 8 (from memory). */
+export const WIND_SHIELDING: Readonly<Record<UnderfloorVoid["shelter"], number>> = {
+  sheltered: 0.02,
+  average: 0.05,
+  exposed: 0.1,
+};
+
+/** Shape of U0 for a well-insulated slab. Source: ISO 13370:2017 equation 4 (from memory). */
+const WELL_INSULATED_SHAPE = 0.457;
+
+/** A transmittance with the named values it was worked from. */
+export interface GroundTransmittance {
+  transmittance: number;
+  working: WorkingValue[];
+}
+
+/**
+ * Characteristic dimension of a floor.
+ *
+ * @param area - A [m²], above 0
+ * @param perimeter - exposed perimeter P [m], above 0
+ * @returns B [m]
+ * Source: ISO 13370:2017 equation 2 (from memory).
+ * @example characteristicDimension(80, 36) // 4.4444
+ */
+export function characteristicDimension(area: number, perimeter: number): number {
+  return area / (0.5 * perimeter);
+}
+
+/**
+ * Transmittance of a slab on ground, with edge insulation when there is any.
+ *
+ * @param ground - area, perimeter, wall thickness, soil, edge insulation
+ * @param floorResistance - Rf of the floor's layers [m²·K/W], ≥ 0
+ * @returns U [W/(m²·K)] and the working
+ * Source: ISO 13370:2017 clauses 7.1 and 7.2, Annex D (from memory).
+ */
+export function slabTransmittance(ground: Ground, floorResistance: number): GroundTransmittance {
+  const conductivity = SOIL_CONDUCTIVITY[ground.soil];
+  const dimension = characteristicDimension(ground.area, ground.perimeter);
+  const equivalentThickness = ground.wallThickness + conductivity * (INSIDE + floorResistance + OUTSIDE);
+  const plain = basicTransmittance(dimension, equivalentThickness, conductivity);
+  const edge = ground.edgeInsulation;
+  const edgeFactor = edge === null ? 0 : edgeInsulationTransmittance(edge, equivalentThickness, conductivity);
+  const transmittance = plain + (2 * edgeFactor) / dimension;
+  return {
+    transmittance,
+    working: [
+      { name: "characteristic dimension", symbol: "B", value: dimension, unit: "m" },
+      { name: "conductivity of the ground", symbol: "λg", value: conductivity, unit: "W/(m·K)" },
+      { name: "resistance of the floor", symbol: "Rf", value: floorResistance, unit: "m²·K/W" },
+      { name: "equivalent thickness", symbol: "dt", value: equivalentThickness, unit: "m" },
+      { name: "transmittance without edge insulation", symbol: "U0", value: plain, unit: "W/(m²·K)" },
+      ...(edge === null ? [] : [{ name: "edge insulation", symbol: "Ψ", value: edgeFactor, unit: "W/(m·K)" }]),
+      { name: "transmittance", symbol: "U", value: transmittance, unit: "W/(m²·K)" },
+    ],
+  };
+}
+
+/** U0 [W/(m²·K)] of a slab, or Ug of the ground below a void. Source: ISO 13370:2017 equations 3 and 4 (from memory). */
+function basicTransmittance(dimension: number, equivalentThickness: number, conductivity: number): number {
+  return equivalentThickness < dimension
+    ? groundTransmittance(dimension, equivalentThickness, conductivity)
+    : conductivity / (WELL_INSULATED_SHAPE * dimension + equivalentThickness);
+}
+
+function groundTransmittance(dimension: number, equivalentThickness: number, conductivity: number): number {
+  const reach = Math.PI * dimension;
+  return ((2 * conductivity) / (reach + equivalentThickness)) * Math.log(reach / equivalentThickness + 1);
+}
+
+/**
+ * Linear transmittance that edge insulation takes off.
+ *
+ * @param edge - Rn [m²·K/W], dn [m], extent D [m], upright or level
+ * @param equivalentThickness - dt [m], above 0
+ * @param conductivity - λg [W/(m·K)], above 0
+ * @returns Ψ [W/(m·K)], negative
+ * Source: ISO 13370:2017 Annex D, equations D.3 to D.5 (from memory).
+ * @example edgeInsulationTransmittance({ resistance: 1.5, thickness: 0.05, extent: 1, upright: false }, 0.72, 2) // -0.401
+ */
+export function edgeInsulationTransmittance(
+  edge: EdgeInsulation,
+  equivalentThickness: number,
+  conductivity: number,
+): number {
+  const addedThickness = (edge.resistance - edge.thickness / conductivity) * conductivity;
+  const extent = edge.upright ? 2 * edge.extent : edge.extent;
+  const bare = Math.log(extent / equivalentThickness + 1);
+  const insulated = Math.log(extent / (equivalentThickness + addedThickness) + 1);
+  return -(conductivity / Math.PI) * (bare - insulated);
+}
+
+/** The three ways out of a ventilated void [W/(m²·K)]. */
+export interface VoidTransmittances {
+  /** Uf, floor to void */
+  floor: number;
+  /** Ug, void to ground */
+  ground: number;
+  /** Ux, void to outdoors by walls and ventilation */
+  outdoors: number;
+}
+
+/**
+ * Transmittances of a suspended floor's void.
+ *
+ * @param space - the void: area, perimeter, height, wall transmittance, openings, wind, shelter
+ * @param floorResistance - Rf of the floor's layers [m²·K/W], ≥ 0
+ * @returns Uf, Ug, Ux [W/(m²·K)]
+ * Source: ISO 13370:2017 clause 7.3 (from memory).
+ */
+export function voidTransmittances(space: UnderfloorVoid, floorResistance: number): VoidTransmittances {
+  const conductivity = SOIL_CONDUCTIVITY[space.soil];
+  const dimension = characteristicDimension(space.area, space.perimeter);
+  const groundThickness = space.wallThickness + conductivity * (INSIDE + space.groundInsulation + OUTSIDE);
+  const throughWalls = (2 * space.height * space.wallTransmittance) / dimension;
+  const byVentilation =
+    (VENTILATION_FACTOR * space.openings * space.windSpeed * WIND_SHIELDING[space.shelter]) / dimension;
+  return {
+    floor: 1 / (INSIDE + floorResistance + INSIDE),
+    ground: groundTransmittance(dimension, groundThickness, conductivity),
+    outdoors: throughWalls + byVentilation,
+  };
+}
+
+/**
+ * Transmittance of a suspended floor over a ventilated void.
+ *
+ * @param space - the void
+ * @param floorResistance - Rf of the floor's layers [m²·K/W], ≥ 0
+ * @returns U [W/(m²·K)] and the working
+ * Source: ISO 13370:2017 equation 8 (from memory).
+ */
+export function suspendedFloorTransmittance(space: UnderfloorVoid, floorResistance: number): GroundTransmittance {
+  const { floor, ground, outdoors } = voidTransmittances(space, floorResistance);
+  const resistance = 1 / floor + 1 / (ground + outdoors);
+  const transmittance = 1 / resistance;
+  return {
+    transmittance,
+    working: [
+      { name: "characteristic dimension", symbol: "B", value: characteristicDimension(space.area, space.perimeter), unit: "m" },
+      { name: "conductivity of the ground", symbol: "λg", value: SOIL_CONDUCTIVITY[space.soil], unit: "W/(m·K)" },
+      { name: "resistance of the floor", symbol: "Rf", value: floorResistance, unit: "m²·K/W" },
+      { name: "floor to void", symbol: "Uf", value: floor, unit: "W/(m²·K)" },
+      { name: "void to ground", symbol: "Ug", value: ground, unit: "W/(m²·K)" },
+      { name: "void to outdoors", symbol: "Ux", value: outdoors, unit: "W/(m²·K)" },
+      { name: "transmittance", symbol: "U", value: transmittance, unit: "W/(m²·K)" },
+    ],
+  };
+}

@@ -1,0 +1,93 @@
+import type { AirLayer, BuildUp } from "../project/types.ts";
+import { combinedResistance } from "./combined-resistance.ts";
+import { heatCorrections, SMALLEST_CORRECTION_SHARE } from "./corrections.ts";
+import { countedLayers } from "./counted-layers.ts";
+import { slabTransmittance, suspendedFloorTransmittance } from "./ground-floor.ts";
+import { pathsThrough } from "./paths.ts";
+import { ROOF_SPACE_RESISTANCE, unheatedSpaceResistance } from "./space-resistance.ts";
+import { type OuterEnd, surfaceResistances } from "./surface-resistance.ts";
+import type { CombinedResistance, CountedLayer, HeatCalculation, HeatFlowDirection, Path } from "./types.ts";
+
+/**
+ * Resistances and transmittance of a build-up, framing and corrections counted.
+ *
+ * @param buildUp - the build-up; slightly ventilated air layers count as unventilated here (see `slight-ventilation.ts`)
+ * @param direction - of the heat flow
+ * @returns the figures of ISO 6946 (and ISO 13370 for floors on ground and over a void)
+ * Source: ISO 6946:2017 clauses 6.7 to 7; ISO 13370:2017 clause 7 (from memory).
+ */
+export function calculateHeat(buildUp: BuildUp, direction: HeatFlowDirection): HeatCalculation {
+  const { counted, endsAt } = countedLayers(buildUp, direction);
+  const surfaces = surfaceResistances(direction, outerEndOf(buildUp, endsAt));
+  const paths = pathsThrough(counted);
+  const addedOutside = resistanceOutside(buildUp);
+  const outside = surfaces.outside + addedOutside;
+  const combined = combinedResistance(counted, paths, surfaces.inside, outside);
+  const clear = surfaces.inside + sumOfResistances(counted) + outside;
+  const corrections = heatCorrections(counted, clear);
+  const wanted = corrections.reduce((sum, { value }) => sum + value, 0);
+  const uncorrected = 1 / combined.resistance;
+  const correctionsLeftOut = wanted > 0 && wanted < SMALLEST_CORRECTION_SHARE * uncorrected;
+  const correction = correctionsLeftOut ? 0 : wanted;
+  const base = {
+    ...combined,
+    direction,
+    surfaceResistances: surfaces,
+    counted,
+    endsAt,
+    paths,
+    corrections,
+    correctionsLeftOut,
+    correction,
+    framingShare: 1 - shareBetweenFraming(paths),
+    addedOutside,
+  };
+  const floor = floorOnGround(buildUp, combined, surfaces.inside + surfaces.outside);
+  if (floor !== null) {
+    const clearFloor = floorOnGround(buildUp, { resistance: clear }, surfaces.inside + surfaces.outside)!;
+    const transmittance = floor.transmittance + correction;
+    return { ...base, transmittance, clearTransmittance: clearFloor.transmittance, ground: floor.working };
+  }
+  return { ...base, transmittance: uncorrected + correction, clearTransmittance: 1 / clear, ground: null };
+}
+
+function floorOnGround(buildUp: BuildUp, combined: Pick<CombinedResistance, "resistance">, surfaces: number) {
+  const floorResistance = combined.resistance - surfaces;
+  if (buildUp.ground !== null) return slabTransmittance(buildUp.ground, floorResistance);
+  if (buildUp.void !== null) return suspendedFloorTransmittance(buildUp.void, floorResistance);
+  return null;
+}
+
+function outerEndOf(buildUp: BuildUp, endsAt: number | null): OuterEnd {
+  if (endsAt !== null && buildUp.faces === "outdoors") return "well-ventilated layer";
+  return buildUp.faces === "outdoors" || buildUp.faces === "ground" ? "outdoor air" : "room or void";
+}
+
+function resistanceOutside(buildUp: BuildUp): number {
+  const roofSpace = buildUp.roofSpace === null ? 0 : ROOF_SPACE_RESISTANCE[buildUp.roofSpace];
+  const space = buildUp.space === null ? 0 : unheatedSpaceResistance(buildUp.space);
+  return roofSpace + space;
+}
+
+/** Part of the area that no framing runs through [–]. */
+function shareBetweenFraming(paths: readonly Path[]): number {
+  return paths.find((path) => path.through.length === 0)?.share ?? 0;
+}
+
+function sumOfResistances(counted: readonly CountedLayer[]): number {
+  return counted.reduce((sum, { resistance }) => sum + resistance, 0);
+}
+
+/** Openings [m² per m or m²] at which an air layer is slightly and well ventilated. Source: ISO 6946:2017 clause 6.9 (from memory). */
+export const SLIGHTLY_VENTILATED_FROM = 500e-6;
+export const WELL_VENTILATED_FROM = 1500e-6;
+
+/** The innermost slightly ventilated air layer, or null. */
+export function slightlyVentilatedLayer(buildUp: BuildUp): { index: number; layer: AirLayer } | null {
+  for (const [index, layer] of buildUp.layers.entries()) {
+    if (layer.type !== "air") continue;
+    if (layer.ventilation === "well") return null;
+    if (layer.ventilation === "slight") return { index, layer };
+  }
+  return null;
+}

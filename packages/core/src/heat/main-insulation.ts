@@ -1,0 +1,16 @@
+import type { CountedLayer } from "./types.ts";
+
+/**
+ * The main insulation: the counted layer with the largest resistance.
+ *
+ * @param counted - counted layers, at least one
+ * @returns the layer, or null where none has a resistance
+ * Source: this project's rule (method.md 1).
+ */
+export function mainInsulation(counted: readonly CountedLayer[]): CountedLayer | null {
+  let main: CountedLayer | null = null;
+  for (const layer of counted) {
+    if (layer.resistance > 0 && (main === null || layer.resistance > main.resistance)) main = layer;
+  }
+  return main;
+}

@@ -1,0 +1,57 @@
+import type { Framing } from "../project/types.ts";
+import type { CountedLayer, Path } from "./types.ts";
+
+/**
+ * Every distinct straight way through the counted layers. Framing of one name is the same timber in every layer it
+ * runs through; framings of different names cross, so that their shares multiply.
+ *
+ * @param counted - counted layers
+ * @param include - which framings make ways of their own (default all)
+ * @returns ways through with shares that add up to 1; the way between all framing first
+ * Source: ISO 6946:2017 clause 6.7.2.3 (from memory).
+ */
+export function pathsThrough(
+  counted: readonly CountedLayer[],
+  include: (framing: Framing) => boolean = () => true,
+): Path[] {
+  const framings = distinctFramings(counted).filter(include);
+  let paths: Path[] = [{ through: [], share: 1 }];
+  for (const { name, share } of framings) {
+    paths = [
+      ...paths.map((path) => ({ through: path.through, share: path.share * (1 - share) })),
+      ...paths.map((path) => ({ through: [...path.through, name], share: path.share * share })),
+    ];
+  }
+  return paths.filter((path) => path.share > 0);
+}
+
+/** The framings of the counted layers, one entry a name, in the order of the layers. */
+export function distinctFramings(counted: readonly CountedLayer[]): Framing[] {
+  const byName = new Map<string, Framing>();
+  for (const { framing } of counted) if (framing !== null) byName.set(framing.name, framing);
+  return [...byName.values()];
+}
+
+/**
+ * Resistance of a counted layer along one way through.
+ *
+ * @param layer - counted layer
+ * @param path - way through
+ * @returns R [m²·K/W]
+ */
+export function resistanceAlong(layer: CountedLayer, path: Path): number {
+  return layer.framing !== null && path.through.includes(layer.framing.name) ? layer.framingResistance : layer.resistance;
+}
+
+/**
+ * The name of a way through, as the result and the report use it.
+ *
+ * @param path - way through
+ * @param anyFraming - whether the build-up has framing at all
+ * @returns "whole", "between framing" or "through studs and battens"
+ * @example pathName({ through: ["studs"], share: 0.15 }, true) // "through studs"
+ */
+export function pathName(path: Path, anyFraming: boolean): string {
+  if (path.through.length === 0) return anyFraming ? "between framing" : "whole";
+  return `through ${path.through.join(" and ")}`;
+}

@@ -1,0 +1,75 @@
+import type { BuildUp, Ventilation } from "../project/types.ts";
+import { calculateHeat, SLIGHTLY_VENTILATED_FROM, slightlyVentilatedLayer, WELL_VENTILATED_FROM } from "./heat-of-build-up.ts";
+import type { HeatCalculation, HeatFlowDirection } from "./types.ts";
+
+/** The two cases between which a slightly ventilated air layer lies. */
+export interface VentilationCases {
+  closed: BuildUp;
+  open: BuildUp;
+  /** Openings Av [m² per m or m²]; null when the file does not tell them. */
+  area: number | null;
+}
+
+/**
+ * A build-up with a slightly ventilated air layer as its two cases: every such layer closed, and every one well ventilated.
+ *
+ * @param buildUp - the build-up
+ * @returns the cases, or null where no air layer that counts is slightly ventilated
+ * Source: ISO 6946:2017 clause 6.9.3 (from memory); running moisture for both is this project's rule.
+ */
+export function ventilationCases(buildUp: BuildUp): VentilationCases | null {
+  const slight = slightlyVentilatedLayer(buildUp);
+  if (slight === null) return null;
+  return {
+    closed: withSlightLayersAs(buildUp, "none"),
+    open: withSlightLayersAs(buildUp, "well"),
+    area: slight.layer.ventilationArea,
+  };
+}
+
+function withSlightLayersAs(buildUp: BuildUp, ventilation: Ventilation): BuildUp {
+  const layers = buildUp.layers.map((layer) =>
+    layer.type === "air" && layer.ventilation === "slight" ? { ...layer, ventilation } : layer,
+  );
+  return { ...buildUp, layers };
+}
+
+/**
+ * Heat figures of any build-up: slightly ventilated air layers by interpolation of the total resistance.
+ *
+ * @param buildUp - the build-up
+ * @param direction - of the heat flow
+ * @returns heat figures; with openings not told, those of the well-ventilated case (the smaller resistance)
+ * Source: ISO 6946:2017 clause 6.9.3, RT = (1500 − Av)/1000·RT,u + (Av − 500)/1000·RT,v (from memory).
+ */
+export function heatOfBuildUp(buildUp: BuildUp, direction: HeatFlowDirection): HeatCalculation {
+  const cases = ventilationCases(buildUp);
+  if (cases === null) return calculateHeat(buildUp, direction);
+  const closed = calculateHeat(cases.closed, direction);
+  const open = calculateHeat(cases.open, direction);
+  const share = cases.area === null ? 1 : openShare(cases.area);
+  const between = (figure: (heat: HeatCalculation) => number): number =>
+    (1 - share) * figure(closed) + share * figure(open);
+  const resistance = between((heat) => heat.resistance);
+  const correction = between((heat) => heat.correction);
+  const clear = between((heat) => 1 / heat.clearTransmittance);
+  const upperLimit = between((heat) => heat.upperLimit);
+  const lowerLimit = between((heat) => heat.lowerLimit);
+  return {
+    ...closed,
+    upperLimit,
+    lowerLimit,
+    resistance,
+    limitsRatio: upperLimit / lowerLimit,
+    possibleError: (upperLimit - lowerLimit) / (2 * resistance),
+    correction,
+    transmittance: closed.ground === null ? 1 / resistance + correction : between((heat) => heat.transmittance),
+    clearTransmittance: 1 / clear,
+  };
+}
+
+/** Part of the way from closed to well ventilated [–], 0 to 1. */
+function openShare(area: number): number {
+  const range = WELL_VENTILATED_FROM - SLIGHTLY_VENTILATED_FROM;
+  return Math.min(1, Math.max(0, (area - SLIGHTLY_VENTILATED_FROM) / range));
+}

@@ -1,0 +1,79 @@
+import type { Framing, Layer } from "../project/types.ts";
+
+/** Which way heat goes through the build-up over the year. */
+export type HeatFlowDirection = "upward" | "horizontal" | "downward";
+
+/** A layer that counts, with its resistance and that of the framing through it [m²·K/W]. */
+export interface CountedLayer {
+  /** Index in the build-up, room outwards, from 0. */
+  index: number;
+  layer: Layer;
+  resistance: number;
+  framing: Framing | null;
+  /** Resistance through the framing; equal to `resistance` without framing. */
+  framingResistance: number;
+  /** How an air layer's resistance came about, in words; null for materials. */
+  airRule: string | null;
+}
+
+/** A distinct straight way through: which framings it runs through, and its part of the area. */
+export interface Path {
+  /** Names of the framings it goes through; empty between framing. */
+  through: readonly string[];
+  share: number;
+}
+
+/** Resistances at the two surfaces [m²·K/W]. */
+export interface SurfaceResistances {
+  inside: number;
+  /** For transmittance. */
+  outside: number;
+  /** For temperatures and vapour. */
+  outsideForMoisture: number;
+}
+
+/** The combined method's figures [m²·K/W]; ratio and error are fractions. */
+export interface CombinedResistance {
+  upperLimit: number;
+  lowerLimit: number;
+  resistance: number;
+  limitsRatio: number;
+  possibleError: number;
+}
+
+export interface HeatCorrection {
+  name: string;
+  /** Index of the layer. */
+  layer: number;
+  /** ΔU [W/(m²·K)] */
+  value: number;
+  /** The formula with its numbers. */
+  formula: string;
+}
+
+/** A named value of a longer working, for people who retrace it. */
+export interface WorkingValue {
+  name: string;
+  symbol: string;
+  value: number;
+  unit: string;
+}
+
+export interface HeatCalculation extends CombinedResistance {
+  direction: HeatFlowDirection;
+  surfaceResistances: SurfaceResistances;
+  counted: readonly CountedLayer[];
+  /** Index of the well-ventilated layer that ends the sums; null without. */
+  endsAt: number | null;
+  paths: readonly Path[];
+  corrections: readonly HeatCorrection[];
+  correctionsLeftOut: boolean;
+  /** Sum of the corrections that were added [W/(m²·K)]. */
+  correction: number;
+  transmittance: number;
+  clearTransmittance: number;
+  framingShare: number;
+  /** Resistance added outside the layers (roof void, unheated space) [m²·K/W]. */
+  addedOutside: number;
+  ground: readonly WorkingValue[] | null;
+}

@@ -1,0 +1,60 @@
+import type { Layer, Material, SolidLayer } from "../project/types.ts";
+
+/** sd of an air layer whatever its thickness [m]. Source: ISO 13788:2012 clause 6.2 (from memory). */
+export const SD_OF_AIR_LAYER = 0.01;
+
+/** Air left in a gap of a sheet, as an sd [m]: still air of a sheet's order of thickness (this project's rule, method.md 5). */
+export const SD_OF_GAP = 0.01;
+
+/** Which of a material's two μ values: the dry one rules, the wet one makes the unfavourable run. */
+export type VapourValue = "dry" | "wet";
+
+/**
+ * Equivalent air layer thickness of a whole layer, facings and gaps counted.
+ *
+ * @param layer - the layer
+ * @param value - dry or wet μ
+ * @returns sd [m]
+ * Source: ISO 13788:2012 clause 6.1, sd = μ·d; gaps: conductances in parallel.
+ */
+export function layerSd(layer: Layer, value: VapourValue): number {
+  if (layer.type === "air") return SD_OF_AIR_LAYER;
+  return layer.facingInner + coreSd(layer, value) + layer.facingOuter;
+}
+
+/**
+ * Equivalent air layer thickness of a solid layer without its facings.
+ *
+ * @param layer - material or sheet
+ * @param value - dry or wet μ
+ * @returns sd [m]
+ */
+export function coreSd(layer: SolidLayer, value: VapourValue): number {
+  const whole = materialSd(layer.material, layer.thickness, value);
+  return layer.gaps === null ? whole : sdWithGaps(whole, layer.gaps.share);
+}
+
+/** sd of a material in a thickness [m]; a sheet has its own. */
+export function materialSd(material: Material, thickness: number, value: VapourValue): number {
+  if (material.equivalentAirLayerThickness !== null) return material.equivalentAirLayerThickness;
+  const factor = value === "dry" ? material.vapourResistanceFactorDry : material.vapourResistanceFactorWet;
+  return factor! * thickness;
+}
+
+/**
+ * sd of a sheet with part of its area missing: an upper bound on what gaps let through by diffusion.
+ *
+ * @param sd - of the whole sheet [m], above 0
+ * @param share - area share of the gaps [–], 0 to 1
+ * @param gap - sd of the air in a gap [m]
+ * @returns sd [m], 1/sd = (1 − a)/sd + a/gap
+ * @throws RangeError when an input is out of range or not a number
+ * Source: conductances in parallel (method.md 5).
+ * @example sdWithGaps(50, 0.001) // 8.3347
+ */
+export function sdWithGaps(sd: number, share: number, gap: number = SD_OF_GAP): number {
+  if (!(sd > 0)) throw new RangeError(`sd must be over 0 m, was ${sd}`);
+  if (!(share >= 0 && share <= 1)) throw new RangeError(`the share of gaps must lie between 0 and 1, was ${share}`);
+  const conductance = (1 - share) / sd + share / gap;
+  return 1 / conductance;
+}

@@ -1,0 +1,70 @@
+import { saturationPressure } from "../air/saturation-pressure.ts";
+import { MONTHS_PER_YEAR } from "../constants.ts";
+import type { AirMonths } from "../project/types.ts";
+import type { NodeLine } from "./node-line.ts";
+
+/** What drives a section month by month: temperatures, saturation pressures, pressures at its two surfaces. */
+export interface SectionClimate {
+  /** θ of the nodes [°C], one list a month. */
+  temperature: Float64Array[];
+  /** psat of the nodes [Pa], one list a month; the least of a group. */
+  saturation: Float64Array[];
+  /** p at the two surfaces [Pa]: that of the air, at most the surface's saturation pressure. */
+  insideSurface: Float64Array;
+  outsideSurface: Float64Array;
+  /** 1 in a month when the room surface, or the outer one, is at saturation. */
+  insideSaturated: Uint8Array;
+  outsideSaturated: Uint8Array;
+}
+
+/**
+ * Temperatures and saturation pressures of a section's nodes for the twelve months.
+ *
+ * @param line - the nodes
+ * @param inside - room air [°C, Pa]
+ * @param outside - air of the far side [°C, Pa]
+ * @param surfaceInside - Rsi [m²·K/W]
+ * @param surfaceOutside - Rse [m²·K/W]
+ * @param skyOffset - taken off the outer temperature in the profile only [K]; 2 under a clear sky
+ * @returns month lists
+ * Source: ISO 13788:2012 clauses 6.3 and 6.4 (from memory): temperatures linear in resistance.
+ */
+export function sectionClimate(
+  line: NodeLine,
+  inside: AirMonths,
+  outside: AirMonths,
+  surfaceInside: number,
+  surfaceOutside: number,
+  skyOffset: number,
+): SectionClimate {
+  const climate: SectionClimate = {
+    temperature: [],
+    saturation: [],
+    insideSurface: new Float64Array(MONTHS_PER_YEAR),
+    outsideSurface: new Float64Array(MONTHS_PER_YEAR),
+    insideSaturated: new Uint8Array(MONTHS_PER_YEAR),
+    outsideSaturated: new Uint8Array(MONTHS_PER_YEAR),
+  };
+  const total = surfaceInside + line.totalResistance + surfaceOutside;
+  const last = line.count - 1;
+  for (let month = 0; month < MONTHS_PER_YEAR; month += 1) {
+    const insideTemperature = inside.temperature[month]!;
+    const outsideTemperature = outside.temperature[month]! - skyOffset;
+    const fallPerResistance = (insideTemperature - outsideTemperature) / total;
+    const temperature = new Float64Array(line.count);
+    const saturation = new Float64Array(line.count);
+    for (let node = 0; node <= last; node += 1) {
+      const near = insideTemperature - fallPerResistance * (surfaceInside + line.resistanceFrom[node]!);
+      const far = insideTemperature - fallPerResistance * (surfaceInside + line.resistanceTo[node]!);
+      temperature[node] = Math.min(near, far);
+      saturation[node] = saturationPressure(temperature[node]!);
+    }
+    climate.temperature.push(temperature);
+    climate.saturation.push(saturation);
+    climate.insideSurface[month] = Math.min(inside.vapourPressure[month]!, saturation[0]!);
+    climate.outsideSurface[month] = Math.min(outside.vapourPressure[month]!, saturation[last]!);
+    climate.insideSaturated[month] = inside.vapourPressure[month]! > saturation[0]! ? 1 : 0;
+    climate.outsideSaturated[month] = outside.vapourPressure[month]! > saturation[last]! ? 1 : 0;
+  }
+  return climate;
+}

@@ -1,0 +1,113 @@
+import { MONTHS_PER_YEAR } from "../constants.ts";
+import {
+  carryThroughMonth,
+  carryThroughMonthDryingInside,
+  type DrivenSection,
+  emptyMonthState,
+  type MonthState,
+} from "./month-balance.ts";
+import type { SectionYear } from "./types.ts";
+import { type DryYear, startingMonths } from "./wet-months.ts";
+
+/** Less than this left is nothing left [kg/m²]: 1 mg/m² (this project's rule). */
+export const NOTHING_HELD = 1e-6;
+
+/** How water is carried through a month: the standard's way, or with drying inside the month. */
+export type MonthRule = "standard" | "drying inside the month";
+
+/**
+ * The year of a section: dry, or begun in the month that lets it dry out, or in the one that leaves most.
+ *
+ * @param section - nodes and climate
+ * @param dryYear - which months are wet from dry
+ * @param rule - how water is carried through a month
+ * @returns verdict, peak, carried over and every month's water
+ * Source: ISO 13788:2012 clause 6.4, cases a, b, c (from memory); candidates for the start by method.md 4.
+ */
+export function sectionYear(section: DrivenSection, dryYear: DryYear, rule: MonthRule): SectionYear {
+  const starts = startingMonths(dryYear.wet);
+  if (starts.length === 0) return dryResult(section.sd.length, dryYear);
+  let wettest: SectionYear | null = null;
+  for (const start of starts) {
+    const year = runYear(section, start, rule);
+    if (year.verdict === "dries out") return year;
+    if (wettest === null || year.carriedOver > wettest.carriedOver) wettest = year;
+  }
+  return wettest!;
+}
+
+/**
+ * Twelve months from empty, beginning in a given month.
+ *
+ * @param section - nodes and climate
+ * @param startMonth - 0 to 11
+ * @param rule - how water is carried through a month
+ * @param state - water held at the start; changed in place (default: none)
+ * @returns the year, its lists in calendar order
+ * Source: ISO 13788:2012 clause 6.4 (from memory).
+ */
+export function runYear(
+  section: DrivenSection,
+  startMonth: number,
+  rule: MonthRule,
+  state: MonthState = emptyMonthState(section.sd.length),
+): SectionYear {
+  const held: Float64Array[] = new Array(MONTHS_PER_YEAR);
+  const change: Float64Array[] = new Array(MONTHS_PER_YEAR);
+  const pressure: Float64Array[] = new Array(MONTHS_PER_YEAR);
+  const carry = rule === "standard" ? carryThroughMonth : carryThroughMonthDryingInside;
+  let peak = 0;
+  let peakMonth: number | null = null;
+  let lastWet = -1;
+  let total = 0;
+  for (let step = 0; step < MONTHS_PER_YEAR; step += 1) {
+    const month = (startMonth + step) % MONTHS_PER_YEAR;
+    const before = state.held.slice();
+    carry(section, month, state);
+    held[month] = state.held.slice();
+    change[month] = state.held.map((amount, node) => amount - before[node]!);
+    pressure[month] = state.pressure.slice();
+    total = sumOf(state.held);
+    if (total > peak) {
+      peak = total;
+      peakMonth = month;
+    }
+    if (total > NOTHING_HELD) lastWet = step;
+  }
+  const driesOut = total <= NOTHING_HELD;
+  return {
+    verdict: driesOut ? "dries out" : "stays wet",
+    startMonth,
+    peak,
+    peakMonth,
+    carriedOver: total,
+    dryBy: driesOut ? (startMonth + lastWet + 1) % MONTHS_PER_YEAR : null,
+    writtenOff: state.writtenOff,
+    held,
+    change,
+    pressure,
+  };
+}
+
+function dryResult(nodes: number, { pressure }: DryYear): SectionYear {
+  const none = pressure.map(() => new Float64Array(nodes));
+  return {
+    verdict: "dry",
+    startMonth: null,
+    peak: 0,
+    peakMonth: null,
+    carriedOver: 0,
+    dryBy: null,
+    writtenOff: 0,
+    held: none,
+    change: none,
+    pressure,
+  };
+}
+
+/** Sum of a list. */
+export function sumOf(values: Float64Array): number {
+  let sum = 0;
+  for (let index = 0; index < values.length; index += 1) sum += values[index]!;
+  return sum;
+}

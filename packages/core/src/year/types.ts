@@ -1,0 +1,31 @@
+import type { VerdictWord } from "../result/types.ts";
+
+/** One year of a section, months in calendar order of the year that begins at `startMonth`. */
+export interface SectionYear {
+  verdict: VerdictWord;
+  /** Month index 0 to 11; null when dry. */
+  startMonth: number | null;
+  /** Greatest month-end total [kg/m²] and its month; 0 and null when dry. */
+  peak: number;
+  peakMonth: number | null;
+  /** Total after twelve months [kg/m²]. */
+  carriedOver: number;
+  /** First month at whose end all is gone for good; null when dry or wet. */
+  dryBy: number | null;
+  /** Water written off by setting nodes to zero [kg/m²]; 0 with drying inside the month. */
+  writtenOff: number;
+  /** Water held at month end and change over the month [kg/m²], vapour pressure [Pa]: one list of nodes a calendar month. */
+  held: Float64Array[];
+  change: Float64Array[];
+  pressure: Float64Array[];
+}
+
+/** How the year goes on when it is repeated. */
+export interface RepeatingYear {
+  settles: boolean;
+  /** Years until it repeats itself (or until it is clear that it grows). */
+  years: number;
+  /** Water left at the end of each repeated year [kg/m²]. */
+  level: number;
+  growthPerYear: number;
+}

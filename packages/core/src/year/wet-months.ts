@@ -1,0 +1,47 @@
+import { MONTHS_PER_YEAR } from "../constants.ts";
+import { type DrivenSection, emptyMonthState, secondsOfMonth, solveMonth } from "./month-balance.ts";
+
+/** A month in which, from dry, some node would gain more than this is wet [kg/m²]: 1 mg/m² (this project's rule). */
+export const WET_MONTH = 1e-6;
+
+/** What each month would do to a dry section. */
+export interface DryYear {
+  /** 1 for a wet month. */
+  wet: Uint8Array;
+  /** Vapour pressure of the dry section [Pa], one list a month. */
+  pressure: Float64Array[];
+}
+
+/**
+ * Which months are wet: those in which, from dry, some node would gain over 1 mg/m².
+ *
+ * @param section - nodes and climate
+ * @returns a mark a month, and the dry section's vapour pressure [Pa]
+ * Source: ISO 13788:2012 clause 6.4 (from memory); the threshold is this project's.
+ */
+export function yearFromDry(section: DrivenSection): DryYear {
+  const wet = new Uint8Array(MONTHS_PER_YEAR);
+  const pressure: Float64Array[] = [];
+  const state = emptyMonthState(section.sd.length);
+  for (let month = 0; month < MONTHS_PER_YEAR; month += 1) {
+    solveMonth(section, month, state);
+    const seconds = secondsOfMonth(month);
+    wet[month] = state.gain.some((gain) => gain * seconds > WET_MONTH) ? 1 : 0;
+    pressure.push(state.pressure.slice());
+  }
+  return { wet, pressure };
+}
+
+/**
+ * Months in which the year may begin: every wet month that follows a dry one, in calendar order; January when all are wet.
+ *
+ * @param wet - a mark a month
+ * @returns month indices 0 to 11; empty when no month is wet
+ * Source: ISO 13788:2012 clause 6.4 (from memory) takes the first wet month; trying all is this project's rule.
+ * @example startingMonths([1, 1, 0, 0, 0, 0, 0, 0, 0, 0, 1, 1]) // [10]
+ */
+export function startingMonths(wet: ArrayLike<number>): number[] {
+  const months = Array.from({ length: MONTHS_PER_YEAR }, (_, month) => month);
+  if (months.every((month) => wet[month] === 1)) return [0];
+  return months.filter((month) => wet[month] === 1 && wet[(month + MONTHS_PER_YEAR - 1) % MONTHS_PER_YEAR] === 0);
+}

@@ -1,0 +1,22 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vitest/config";
+
+const source = (path: string): string => fileURLToPath(new URL(`./packages/${path}`, import.meta.url));
+
+/** Tests run on the sources; time zone and language are pinned, and every report must not depend on either. */
+export default defineConfig({
+  resolve: {
+    alias: [
+      { find: "@warmside/core/calculation", replacement: source("core/src/calculation.ts") },
+      { find: "@warmside/core", replacement: source("core/src/index.ts") },
+      { find: "@warmside/report", replacement: source("report/src/index.ts") },
+    ],
+  },
+  test: {
+    include: ["tests/**/*.test.ts"],
+    exclude: ["**/node_modules/**", ...(process.env["WARMSIDE_LONG"] ? [] : ["tests/**/*.long.test.ts"])],
+    env: { TZ: "UTC", LANG: "C.UTF-8", NO_COLOR: "1" },
+    testTimeout: 30_000,
+    maxWorkers: 2,
+  },
+});
