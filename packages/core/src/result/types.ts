@@ -139,6 +139,9 @@ export interface FramingResult {
   usual: string;
   /** Numbers (from 1) of the layers it runs through. */
   layers: number[];
+  /** Width and spacing, centre to centre [m]; null or absent when only the share was given. */
+  width?: number | null;
+  spacing?: number | null;
 }
 
 export interface HeatResult {
