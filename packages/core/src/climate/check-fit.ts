@@ -1,0 +1,93 @@
+import { MONTH_NAMES } from "../constants.ts";
+import type { OutdoorClimate, Room } from "../project/types.ts";
+import { climateMonths } from "./climate-months.ts";
+
+/** A climate and a room that sit oddly together: told, never acted on. */
+export interface FitNote {
+  code: "hot-humid-heated-only" | "heating-never-runs" | "cooling-never-runs" | "class-in-cooled-room";
+  message: string;
+}
+
+/** A month counts as hot and humid from this mean temperature [°C] and vapour pressure [Pa] (dew point 17.5 °C). Rule of this project. */
+export const HOT_MONTH = 22;
+export const HUMID_MONTH = 2000;
+
+/** Hot and humid months from which rooms are commonly cooled. Rule of this project. */
+export const HOT_HUMID_SEASON = 3;
+
+/**
+ * Tells where a climate does not fit the use of a room: hot and humid with heating alone, heating or cooling that
+ * never has to run, a humidity class for a room that is cooled.
+ *
+ * @param climate - the climate the project is worked out for, corrections included
+ * @param room - the room as the project states it
+ * @returns notes, none when everything fits
+ */
+export function checkFit(climate: OutdoorClimate, room: Room): FitNote[] {
+  const checks = [hotHumidHeatedOnly, heatingNeverRuns, coolingNeverRuns, classInCooledRoom];
+  return checks.map((check) => check(climate, room)).filter((note) => note !== null);
+}
+
+function hotHumidHeatedOnly(climate: OutdoorClimate, room: Room): FitNote | null {
+  if (room.temperature.kind !== "heated" || room.cooling !== null) return null;
+  const outdoor = climateMonths(climate);
+  const season = monthsWhere(
+    (month) => outdoor.temperature[month]! >= HOT_MONTH && outdoor.vapourPressure[month]! >= HUMID_MONTH,
+  );
+  if (season.length < HOT_HUMID_SEASON) return null;
+  const message =
+    `${climate.name} is hot and humid in ${listed(season)}, and ${roomName(room)} is heated only. Rooms there are often ` +
+    "cooled, and then vapour is driven inwards: if this one is, state cooling and a humidity and assess again.";
+  return { code: "hot-humid-heated-only", message };
+}
+
+function heatingNeverRuns(climate: OutdoorClimate, room: Room): FitNote | null {
+  if (room.temperature.kind !== "heated") return null;
+  const coldest = Math.min(...climate.temperature);
+  if (room.temperature.setPoint > coldest) return null;
+  const message =
+    `${roomName(room)} is heated to ${room.temperature.setPoint} °C, but no month at ${climate.name} is colder than ` +
+    `${coldest.toFixed(1)} °C: the heating never runs. Check the set point and the climate.`;
+  return { code: "heating-never-runs", message };
+}
+
+function coolingNeverRuns(climate: OutdoorClimate, room: Room): FitNote | null {
+  if (room.cooling === null || room.temperature.kind === "held") return null;
+  const warmest = Math.max(...climate.temperature);
+  if (warmest > room.cooling) return null;
+  const message =
+    `${roomName(room)} is cooled to ${room.cooling} °C, but no month at ${climate.name} is warmer than ` +
+    `${warmest.toFixed(1)} °C on average: in monthly means the cooling never runs. Short hot spells are not seen by ` +
+    "this method.";
+  return { code: "cooling-never-runs", message };
+}
+
+function classInCooledRoom(climate: OutdoorClimate, room: Room): FitNote | null {
+  if (room.humidity.kind !== "class") return null;
+  const cooled = monthsWhere((month) => highestTemperature(room, month) < climate.temperature[month]!);
+  if (cooled.length === 0) return null;
+  const message =
+    `${roomName(room)} is cooler than outdoors in ${listed(cooled)}, but has humidity class ${room.humidity.class}. The ` +
+    "classes are for heated rooms: state a relative humidity, a moisture balance or humidity by outdoor temperature.";
+  return { code: "class-in-cooled-room", message };
+}
+
+/** The warmest that a room's own rules let it be in a month [°C]; without a limit it follows outdoors. */
+function highestTemperature(room: Room, month: number): number {
+  const cap = room.cooling ?? Number.POSITIVE_INFINITY;
+  return room.temperature.kind === "held" ? Math.min(room.temperature.months[month]!, cap) : cap;
+}
+
+function monthsWhere(holds: (month: number) => boolean): number[] {
+  return MONTH_NAMES.map((_, month) => month).filter(holds);
+}
+
+function listed(months: readonly number[]): string {
+  const names = months.map((month) => MONTH_NAMES[month]!);
+  const last = names[names.length - 1]!;
+  return names.length === 1 ? last : `${names.slice(0, -1).join(", ")} and ${last}`;
+}
+
+function roomName(room: Room): string {
+  return room.name === "indoor" ? "the room" : `the room “${room.name}”`;
+}

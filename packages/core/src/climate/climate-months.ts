@@ -1,0 +1,16 @@
+import { vapourPressure } from "../air/humidity.ts";
+import type { AirMonths, OutdoorClimate } from "../project/types.ts";
+
+/**
+ * Outdoor air, month by month: temperature and vapour pressure.
+ *
+ * @param climate - twelve monthly means of temperature [°C] and relative humidity (fraction)
+ * @returns temperature [°C] and vapour pressure [Pa], January first; over ice below 0 °C
+ * Source: ISO 13788:2012 clause 4.2 (from memory): pe = φe · psat(θe) of the monthly means.
+ */
+export function climateMonths(climate: OutdoorClimate): AirMonths {
+  const pressures = climate.temperature.map((temperature, month) =>
+    vapourPressure(climate.relativeHumidity[month]!, temperature),
+  );
+  return { temperature: climate.temperature, vapourPressure: pressures };
+}

@@ -1,0 +1,33 @@
+import type { Problem } from "../problems/types.ts";
+
+/**
+ * A problem of a climate table or of weather records, at a line of its text.
+ *
+ * @param code - its kind, worded in `problems/word-climate-problems.ts`
+ * @param line - line counted from 1; null for the text as a whole
+ * @param received - what stood there; null when something is missing
+ * @param details - what its wording needs
+ * @returns the problem as data, with an empty path (a table has no keys)
+ */
+export function climateProblem(
+  code: string,
+  line: number | null,
+  received: string | null,
+  details: Problem["details"] = {},
+): Problem {
+  return {
+    code,
+    path: [],
+    position: line === null ? null : { line, column: 1 },
+    received: shortened(received),
+    details,
+  };
+}
+
+/** Longest piece of the reader's text that is repeated to them [characters]. */
+const LONGEST_RECEIVED = 80;
+
+function shortened(received: string | null): string | null {
+  if (received === null || received.length <= LONGEST_RECEIVED) return received;
+  return `${received.slice(0, LONGEST_RECEIVED)}…`;
+}

@@ -1,0 +1,35 @@
+import type { OutdoorClimate, Severity } from "../project/types.ts";
+
+/** Change of the year met once in ten years [K]. Source: ISO 13788:2012 clause 4.2 (from memory). */
+export const ONE_IN_TEN_OFFSET = 2;
+
+/** The year as the climate table has it. */
+export const MEAN_YEAR: Severity = { name: "mean year", offset: 0 };
+
+/** The colder year met once in ten. Source: ISO 13788:2012 clause 4.2 (from memory). */
+export const ONE_IN_TEN_COLDER: Severity = { name: "one in ten colder", offset: -ONE_IN_TEN_OFFSET };
+
+/** The warmer year met once in ten. Source: ISO 13788:2012 clause 4.2 (from memory). */
+export const ONE_IN_TEN_WARMER: Severity = { name: "one in ten warmer", offset: ONE_IN_TEN_OFFSET };
+
+/**
+ * The climate of a colder or warmer year: every month's temperature is shifted, its relative humidity stays.
+ *
+ * @param climate - twelve monthly means
+ * @param severity - the offset [K], finite, and its name
+ * @returns the shifted climate; its origin says what was done, unless the offset is 0
+ * @throws RangeError when the offset is not a finite number
+ * Source: ISO 13788:2012 clause 4.2 (from memory).
+ */
+export function applySeverity(climate: OutdoorClimate, severity: Severity): OutdoorClimate {
+  if (!Number.isFinite(severity.offset))
+    throw new RangeError(`temperature offset must be finite, was ${severity.offset}`);
+  if (severity.offset === 0) return climate;
+  const shifted = climate.temperature.map((temperature) => temperature + severity.offset);
+  const remark = `severity: ${severity.name}, ${signed(severity.offset)} K in every month, relative humidity unchanged`;
+  return { ...climate, temperature: shifted, origin: [...climate.origin, remark] };
+}
+
+function signed(offset: number): string {
+  return offset < 0 ? `−${-offset}` : `+${offset}`;
+}

@@ -1,0 +1,110 @@
+import { HOURS_PER_DAY, SECONDS_PER_DAY } from "../constants.ts";
+import type { HumidityRule, Room } from "../project/types.ts";
+import { DAYS_PER_WEEK } from "./room-months.ts";
+
+/** A room's rules in words, with the standard they come from. */
+export interface RoomDescription {
+  temperatureRule: string;
+  humidityRule: string;
+  source: string;
+}
+
+/**
+ * A room's rules in words: how its temperature and humidity are told, every assumption included.
+ *
+ * @param room - the room
+ * @returns one sentence without a full stop for each rule, and the source of the rules
+ */
+export function describeRoom(room: Room): RoomDescription {
+  const cap = room.cooling === null ? "" : `; cooled, never over ${short(room.cooling)} °C`;
+  return {
+    temperatureRule: temperatureInWords(room) + cap,
+    humidityRule: humidityInWords(room.humidity) + onOtherDays(room),
+    source: sourceOf(room),
+  };
+}
+
+function temperatureInWords(room: Room): string {
+  const rule = room.temperature;
+  switch (rule.kind) {
+    case "heated": {
+      const rise =
+        room.humidity.kind === "by outdoor temperature"
+          ? ", rising by up to 5 K as the outdoor mean goes from 10 °C to 20 °C"
+          : "";
+      const whenWarmer = "; in a month warmer outdoors, as warm as outdoors";
+      return `heated to ${short(rule.setPoint)} °C${rise}${someDays(rule)}${whenWarmer}`;
+    }
+    case "held": {
+      const [first] = rule.months;
+      return rule.months.every((month) => month === first)
+        ? `held at ${short(first!)} °C`
+        : `held at ${rule.months.map(short).join(", ")} °C, January to December`;
+    }
+    case "by outdoor temperature":
+      return "20 °C, rising to 25 °C as the outdoor mean goes from 10 °C to 20 °C";
+    case "unheated":
+      return "unheated: as warm as outdoors";
+  }
+}
+
+function someDays(rule: { daysPerWeek: number; otherwise: number | null }): string {
+  if (rule.daysPerWeek === DAYS_PER_WEEK) return "";
+  const days = `${short(rule.daysPerWeek)} ${rule.daysPerWeek === 1 ? "day" : "days"} a week`;
+  const otherwise = rule.otherwise === null ? "as warm as outdoors" : `no colder than ${short(rule.otherwise)} °C`;
+  return (
+    ` on ${days}, otherwise ${otherwise}; the month has the mean of its days, ` +
+    `${short(rule.daysPerWeek)} in ${DAYS_PER_WEEK} heated, as if the walls warmed and cooled at once`
+  );
+}
+
+function onOtherDays(room: Room): string {
+  const rule = room.temperature;
+  const someDaysOnly = rule.kind === "heated" && rule.daysPerWeek !== DAYS_PER_WEEK;
+  return someDaysOnly && room.humidity.kind !== "as outdoors"
+    ? "; on days without heating the vapour of outdoors, and the month has the mean of its days"
+    : "";
+}
+
+function humidityInWords(rule: HumidityRule): string {
+  switch (rule.kind) {
+    case "class":
+      return `humidity class ${rule.class}: a vapour excess over outdoors, falling to nothing at 20 °C outdoors`;
+    case "months": {
+      const [first] = rule.relativeHumidity;
+      return rule.relativeHumidity.every((month) => month === first)
+        ? `relative humidity ${percent(first!)} % all year`
+        : `relative humidity ${rule.relativeHumidity.map(percent).join(", ")} %, January to December`;
+    }
+    case "by outdoor temperature":
+      return rule.level === "normal"
+        ? "relative humidity by outdoor temperature, normal use: 30 % at −10 °C rising to 60 % at 20 °C"
+        : "relative humidity by outdoor temperature, high use: 40 % at −10 °C rising to 70 % at 20 °C";
+    case "balance": {
+      const production = short(rule.production * SECONDS_PER_DAY);
+      const airChanges = short((rule.airChanges * SECONDS_PER_DAY) / HOURS_PER_DAY);
+      return `moisture balance: ${production} kg of water a day into ${short(rule.volume)} m³ with ${airChanges} air changes an hour`;
+    }
+    case "as outdoors":
+      return "the vapour of outdoors";
+  }
+}
+
+function sourceOf(room: Room): string {
+  if (room.humidity.kind === "by outdoor temperature" || room.temperature.kind === "by outdoor temperature") {
+    return "EN 15026:2007 Annex C (from memory)";
+  }
+  if (room.humidity.kind === "class" || room.humidity.kind === "balance") return "ISO 13788:2012 Annex A (from memory)";
+  return room.temperature.kind === "unheated"
+    ? "assumption of this project: outdoor air"
+    : "stated in the project file";
+}
+
+/** At most two decimals, none when they are zero. */
+function short(value: number): string {
+  return String(Number(value.toFixed(2))).replace("-", "−");
+}
+
+function percent(fraction: number): string {
+  return short(fraction * 100);
+}

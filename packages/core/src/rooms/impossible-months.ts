@@ -1,0 +1,44 @@
+import { saturationPressure } from "../air/saturation-pressure.ts";
+import type { AirMonths, Room } from "../project/types.ts";
+import { roomMonth } from "./room-months.ts";
+
+/** Saturation may be passed by this part before a month counts as impossible [–]: last digits of the arithmetic only. */
+export const SATURATION_TOLERANCE = 1e-9;
+
+/** A month in which the room's air, as stated, would hold more vapour than air can. */
+export interface ImpossibleMonth {
+  /** 0 for January to 11. */
+  month: number;
+  /** pi as the rules give it [Pa]. */
+  vapourPressure: number;
+  /** psat(θi) [Pa]. */
+  saturation: number;
+}
+
+/**
+ * The months in which a room as stated cannot exist: its vapour pressure would exceed saturation.
+ *
+ * @param room - temperature rule, humidity rule, cooling cap
+ * @param outdoor - twelve months of outdoor air [°C], [Pa]
+ * @param humidityMargin - factor on the vapour excess of classes [–], above 0
+ * @returns the months with what would have to be in the air and what it can hold; for a room heated on some days the
+ *   heated days are looked at too, and the worse counts
+ */
+export function impossibleMonths(room: Room, outdoor: AirMonths, humidityMargin: number): ImpossibleMonth[] {
+  return outdoor.temperature.flatMap((_, month) => {
+    const air = roomMonth(room, month, outdoor, humidityMargin);
+    const states = [air, air.ordinaryDays].map(({ temperature, vapourPressure }) => ({
+      month,
+      vapourPressure,
+      saturation: saturationPressure(temperature),
+    }));
+    const [mean, ordinaryDays] = states as [ImpossibleMonth, ImpossibleMonth];
+    const worse = overSaturation(ordinaryDays) > overSaturation(mean) ? ordinaryDays : mean;
+    return overSaturation(worse) > SATURATION_TOLERANCE ? [worse] : [];
+  });
+}
+
+/** By how much saturation is passed, as a part of it [–]; negative below. */
+function overSaturation({ vapourPressure, saturation }: ImpossibleMonth): number {
+  return vapourPressure / saturation - 1;
+}

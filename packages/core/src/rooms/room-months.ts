@@ -1,0 +1,67 @@
+import type { AirMonths, Room } from "../project/types.ts";
+import { temperatureOnOrdinaryDays, temperatureOnOtherDays } from "./room-temperature.ts";
+import { roomVapourPressure } from "./room-vapour-pressure.ts";
+
+/** Days in a week. Source: definition. */
+export const DAYS_PER_WEEK = 7;
+
+/** A room's air in one month, with that of its ordinary days when only some are heated. */
+export interface RoomMonth {
+  temperature: number;
+  vapourPressure: number;
+  ordinaryDays: { temperature: number; vapourPressure: number };
+}
+
+/**
+ * Indoor air, month by month, by the room's own rules.
+ *
+ * @param room - temperature rule, humidity rule, cooling cap
+ * @param outdoor - twelve months of outdoor air [°C], [Pa]
+ * @param humidityMargin - factor on the vapour excess of classes [–], above 0
+ * @returns twelve months of indoor air [°C], [Pa]; a month over saturation is told by `impossibleMonths`
+ * Source: ISO 13788:2012 clause 4 and Annex A, EN 15026:2007 Annex C (from memory).
+ */
+export function roomMonths(room: Room, outdoor: AirMonths, humidityMargin: number): AirMonths {
+  const months = outdoor.temperature.map((_, month) => roomMonth(room, month, outdoor, humidityMargin));
+  return {
+    temperature: months.map((month) => month.temperature),
+    vapourPressure: months.map((month) => month.vapourPressure),
+  };
+}
+
+/**
+ * Indoor air of one month. A room heated on n days a week has the mean of its heated and its other days, n/7 to
+ * 1 − n/7; on the other days it holds the vapour of outdoors.
+ *
+ * @param room - temperature rule, humidity rule, cooling cap
+ * @param month - 0 for January to 11
+ * @param outdoor - twelve months of outdoor air [°C], [Pa]
+ * @param humidityMargin - factor on the vapour excess of classes [–], above 0
+ * @returns temperature [°C] and vapour pressure [Pa] of the month and of its ordinary days
+ */
+export function roomMonth(room: Room, month: number, outdoor: AirMonths, humidityMargin: number): RoomMonth {
+  const outdoorTemperature = outdoor.temperature[month]!;
+  const outdoorVapourPressure = outdoor.vapourPressure[month]!;
+  const indoorTemperature = temperatureOnOrdinaryDays(room, month, outdoorTemperature);
+  const air = { month, outdoorTemperature, outdoorVapourPressure, indoorTemperature };
+  const indoorVapourPressure = roomVapourPressure(room.humidity, air, humidityMargin);
+  const ordinaryDays = { temperature: indoorTemperature, vapourPressure: indoorVapourPressure };
+  const share = shareOfHeatedDays(room);
+  if (share === 1) return { ...ordinaryDays, ordinaryDays };
+  const temperatureOfOtherDays = temperatureOnOtherDays(room, outdoorTemperature);
+  return {
+    temperature: share * indoorTemperature + (1 - share) * temperatureOfOtherDays,
+    vapourPressure: share * indoorVapourPressure + (1 - share) * outdoorVapourPressure,
+    ordinaryDays,
+  };
+}
+
+/** Part of the days on which the room is heated, 0 to 1; 1 for every other kind of room. */
+function shareOfHeatedDays(room: Room): number {
+  if (room.temperature.kind !== "heated") return 1;
+  const { daysPerWeek } = room.temperature;
+  if (!(daysPerWeek >= 0 && daysPerWeek <= DAYS_PER_WEEK)) {
+    throw new RangeError(`heated days a week must lie between 0 and ${DAYS_PER_WEEK}, were ${daysPerWeek}`);
+  }
+  return daysPerWeek / DAYS_PER_WEEK;
+}
