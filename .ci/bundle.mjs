@@ -24,6 +24,8 @@ await build({
     "@warmside/core": join(root, "packages/core/src/index.ts"),
   },
   define: { WARMSIDE_VERSION: JSON.stringify(version) },
-  banner: { js: 'import { createRequire as __createRequire } from "node:module"; const require = __createRequire(import.meta.url);' },
+  banner: {
+    js: 'import { createRequire as __createRequire } from "node:module"; const require = __createRequire(import.meta.url);',
+  },
   logLevel: "warning",
 });

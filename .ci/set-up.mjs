@@ -20,14 +20,25 @@ const filesBelow = (folder) =>
 
 const hashOf = (files) => {
   const hash = createHash("sha256");
-  for (const file of files) hash.update(file).update("\0").update(readFileSync(join(root, file))).update("\0");
+  for (const file of files)
+    hash
+      .update(file)
+      .update("\0")
+      .update(readFileSync(join(root, file)))
+      .update("\0");
   return hash.digest("hex");
 };
 
 const run = (command, args) => {
-  const done = spawnSync(command, args, { cwd: root, stdio: ["ignore", "ignore", "inherit"], shell: process.platform === "win32" });
+  const done = spawnSync(command, args, {
+    cwd: root,
+    stdio: ["ignore", "ignore", "inherit"],
+    shell: process.platform === "win32",
+  });
   if (done.status !== 0) {
-    process.stderr.write(`Could not set up: "${command} ${args.join(" ")}" ended with ${done.status ?? done.error?.message}.\n`);
+    process.stderr.write(
+      `Could not set up: "${command} ${args.join(" ")}" ended with ${done.status ?? done.error?.message}.\n`,
+    );
     process.exit(1);
   }
 };
@@ -60,7 +71,9 @@ const climateFiles = filesBelow("climate").filter((file) => file.endsWith(".csv"
 const tables = "packages/core/src/shipped-tables.ts";
 step("tables", ["shared/materials.csv", ...climateFiles], tables, () => {
   const text = (file) => readFileSync(join(root, file), "utf8");
-  const climates = climateFiles.map((file) => `  ${JSON.stringify(file.slice("climate/".length, -".csv".length))}: ${JSON.stringify(text(file))},\n`);
+  const climates = climateFiles.map(
+    (file) => `  ${JSON.stringify(file.slice("climate/".length, -".csv".length))}: ${JSON.stringify(text(file))},\n`,
+  );
   writeWhole(
     tables,
     "/** Written by .ci/set-up.mjs from shared/materials.csv and climate/: change those, not this. */\n" +
@@ -72,9 +85,13 @@ step("tables", ["shared/materials.csv", ...climateFiles], tables, () => {
 const sources = [...filesBelow("packages/core/src"), ...filesBelow("packages/report/src")];
 const entry = "packages/report/src/cli/main.ts";
 if (existsSync(join(root, entry))) {
-  step("bundle", [...sources, ...manifests, "pnpm-lock.yaml", ".ci/bundle.mjs"], "packages/report/bundle/warmside.mjs", () =>
-    run(process.execPath, [join(root, ".ci", "bundle.mjs")]),
+  step(
+    "bundle",
+    [...sources, ...manifests, "pnpm-lock.yaml", ".ci/bundle.mjs"],
+    "packages/report/bundle/warmside.mjs",
+    () => run(process.execPath, [join(root, ".ci", "bundle.mjs")]),
   );
 }
 
-if (process.argv.includes("--build")) run(process.execPath, [join(root, "node_modules/typescript/bin/tsc"), "-b", "packages/report"]);
+if (process.argv.includes("--build"))
+  run(process.execPath, [join(root, "node_modules/typescript/bin/tsc"), "-b", "packages/report"]);
