@@ -307,6 +307,8 @@ export interface WoodResult {
 export interface TrappedWaterResult {
   layer: number;
   name: string;
+  /** The way through that dries slowest, and is reported. */
+  section: string;
   amount: number;
   startMonth: string;
   /** Days until under 0.001 kg/m² anywhere; null when not within ten years. */
@@ -319,6 +321,8 @@ export interface TrappedWaterResult {
   withinScope: boolean;
   /** Held in the layer at each month end from the start, until dry or ten years [kg/m²]. */
   held: number[];
+  /** Held everywhere else at the same times [kg/m²]. */
+  heldElsewhere: number[];
   variants: { change: string; daysToDry: number | null }[];
 }
 
@@ -361,6 +365,8 @@ export interface VariableResistanceResult {
   rounds: number;
   tolerance: number;
   converged: boolean;
+  /** The way through that governs. */
+  section: string;
   verdict: VerdictWord;
   peak: Peak;
   layers: { layer: number; name: string; months: { month: string; relativeHumidity: number; sd: number }[] }[];

@@ -81,7 +81,7 @@ export function carryThroughMonth(section: DrivenSection, month: number, state: 
  * @param month - 0 to 11
  * @param state - water held; changed in place
  * @param seconds - length of the time to carry through [s], default the whole month
- * @returns `state`
+ * @param observe - called before each stretch between two solutions is carried out, with its length [s]
  * @throws Error when nodes run dry more often than there are nodes (a fault of the program)
  * Source: beyond ISO 13788:2012 (this project's rule, method.md 4).
  */
@@ -90,6 +90,7 @@ export function carryThroughMonthDryingInside(
   month: number,
   state: MonthState,
   seconds: number = secondsOfMonth(month),
+  observe?: (stretch: number) => void,
 ): void {
   let remaining = seconds;
   const mostRounds = 2 * state.held.length + 2;
@@ -98,6 +99,7 @@ export function carryThroughMonthDryingInside(
     if (round > mostRounds) throw new Error("a month ended without settling: nodes ran dry more often than there are nodes");
     solveMonth(section, month, state);
     const { step, driest } = timeToFirstDry(state, remaining);
+    observe?.(step);
     for (let node = 0; node < state.held.length; node += 1) {
       if (state.gain[node] !== 0) state.held[node] = Math.max(0, state.held[node]! + state.gain[node]! * step);
     }
