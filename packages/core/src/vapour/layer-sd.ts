@@ -19,19 +19,36 @@ export type VapourValue = "dry" | "wet";
  */
 export function layerSd(layer: Layer, value: VapourValue): number {
   if (layer.type === "air") return SD_OF_AIR_LAYER;
-  return layer.facingInner + coreSd(layer, value) + layer.facingOuter;
+  return wholeSd(layer, value) * shareLeftByGaps(layer, value);
 }
 
 /**
- * Equivalent air layer thickness of a solid layer without its facings.
+ * Equivalent air layer thickness of a solid layer without its facings, gaps counted.
  *
  * @param layer - material or sheet
  * @param value - dry or wet μ
  * @returns sd [m]
  */
 export function coreSd(layer: SolidLayer, value: VapourValue): number {
-  const whole = materialSd(layer.material, layer.thickness, value);
-  return layer.gaps === null ? whole : sdWithGaps(whole, layer.gaps.share);
+  return materialSd(layer.material, layer.thickness, value) * shareLeftByGaps(layer, value);
+}
+
+/** sd of a solid layer with its facings, as if nothing of it were missing [m]. */
+export function wholeSd(layer: SolidLayer, value: VapourValue): number {
+  return layer.facingInner + materialSd(layer.material, layer.thickness, value) + layer.facingOuter;
+}
+
+/**
+ * What gaps leave of a layer's sd. A gap goes through the whole layer, facings and core alike.
+ *
+ * @param layer - material or sheet
+ * @param value - dry or wet μ
+ * @returns sd with gaps over sd without [–], 1 without gaps
+ */
+export function shareLeftByGaps(layer: SolidLayer, value: VapourValue): number {
+  if (layer.gaps === null) return 1;
+  const whole = wholeSd(layer, value);
+  return sdWithGaps(whole, layer.gaps.share) / whole;
 }
 
 /** sd of a material in a thickness [m]; a sheet has its own. */

@@ -1,11 +1,15 @@
 import { resistanceAlong } from "../heat/paths.ts";
 import type { CountedLayer, Path } from "../heat/types.ts";
-import { coreSd, materialSd, SD_OF_AIR_LAYER, type VapourValue } from "./layer-sd.ts";
+import { coreSd, materialSd, SD_OF_AIR_LAYER, shareLeftByGaps, type VapourValue } from "./layer-sd.ts";
+
+/** Which part of a layer a slice is. */
+export type SlicePart = "whole" | "inner facing" | "outer facing" | "framing";
 
 /** One homogeneous slice of a section: a layer, its framing, or a facing. */
 export interface Slice {
   /** Index of the layer it belongs to. */
   layer: number;
+  part: SlicePart;
   name: string;
   material: string;
   thickness: number;
@@ -44,25 +48,27 @@ export function sectionSlices(
 function slicesOfLayer(counted: CountedLayer, path: Path, value: VapourValue, override: number | undefined): Slice[] {
   const { index, layer, framing } = counted;
   const resistance = resistanceAlong(counted, path);
-  const common = { layer: index, name: layer.name, thickness: layer.thickness, resistance };
+  const common = { layer: index, part: "whole" as SlicePart, name: layer.name, thickness: layer.thickness, resistance };
   if (framing !== null && path.through.includes(framing.name)) {
     const sd = layer.thickness === 0 ? 0 : materialSd(framing.material, layer.thickness, value);
-    return [{ ...common, material: framing.material.name, sd, isAir: false }];
+    return [{ ...common, part: "framing", material: framing.material.name, sd, isAir: false }];
   }
   if (layer.type === "air") return [{ ...common, material: "air", sd: override ?? SD_OF_AIR_LAYER, isAir: true }];
   const material = layer.material.name;
   if (override !== undefined) return [{ ...common, material, sd: override, isAir: false }];
-  const facing = (sd: number): Slice => ({
+  const facing = (part: SlicePart, sd: number): Slice => ({
     ...common,
+    part,
     material: `facing of ${material}`,
     thickness: 0,
     resistance: 0,
     sd,
     isAir: false,
   });
+  const left = shareLeftByGaps(layer, value);
   return [
-    facing(layer.facingInner),
+    facing(layer.facingInner * left),
     { ...common, material, sd: coreSd(layer, value), isAir: false },
-    facing(layer.facingOuter),
+    facing(layer.facingOuter * left),
   ];
 }
