@@ -1,0 +1,84 @@
+import type { ColumnRole, HumidityRole } from "./types.ts";
+
+/** A heading taken apart: its words without the unit, and the unit. */
+export interface Heading {
+  /** As it stands in the file. */
+  text: string;
+  words: string;
+  unit: string | null;
+}
+
+/** Usual headings of weather records, in lower case, by what the column holds. Common practice. */
+export const USUAL_HEADINGS: Readonly<Record<ColumnRole, readonly string[]>> = {
+  date: ["date", "datetime", "date time", "date and time", "timestamp", "time stamp", "observation time", "day date", "valid"],
+  time: ["time", "time of day", "hhmm", "hh mm", "clock", "clock time"],
+  year: ["year", "yyyy", "yr"],
+  month: ["month", "mo", "mm"],
+  day: ["day", "dd", "day of month"],
+  hour: ["hour", "hr", "hh", "hour of day"],
+  minute: ["minute", "mi"],
+  temperature: [
+    "temperature", "temp", "t", "ta", "tas", "tg", "tmean", "tavg", "tmp", "t2m", "t mean", "t avg", "air temperature",
+    "air temp", "airtemp", "temperature air", "mean temperature", "temperature mean", "mean temp", "temp mean",
+    "average temperature", "avg temp", "temp avg", "dry bulb", "drybulb", "dry bulb temperature", "drybulb temperature",
+    "outdoor temperature", "outdoor temp", "outside temperature", "outside temp", "temp out", "temperature 2m",
+  ],
+  "relative humidity": [
+    "relative humidity", "rh", "humidity", "rel humidity", "rel hum", "relhum", "hum", "hu", "hurs", "rh mean", "rhmean",
+    "mean relative humidity", "relative humidity mean", "humidity mean", "outdoor humidity", "outside humidity",
+    "hum out", "relative humidity 2m",
+  ],
+  "dew point": ["dew point", "dewpoint", "dew", "td", "tdew", "dewpt", "dwpt", "dewp", "dew point temperature", "dewpoint temperature", "dew point 2m"],
+  "wet bulb": ["wet bulb", "wetbulb", "tw", "twb", "wetb", "wet bulb temperature", "wetbulb temperature"],
+  "vapour pressure": ["vapour pressure", "vapor pressure", "water vapour pressure", "water vapor pressure", "vappr", "vp"],
+}; // biome-ignore format: one table
+
+/** Which humidity column is read when a file has several: the first of these. Rule of this project. */
+export const HUMIDITY_ROLES: readonly HumidityRole[] = [
+  "relative humidity",
+  "dew point",
+  "vapour pressure",
+  "wet bulb",
+];
+
+/**
+ * Takes a heading apart.
+ *
+ * @param text - such as `Temperature (°C)`, `dew_point_F`, `RH [%]`
+ * @returns its words in lower case, one space between them, and its unit, null without one
+ */
+export function takeApart(text: string): Heading {
+  const lower = text.trim().toLowerCase();
+  const bracketed = BRACKETED.exec(lower);
+  const words = lower
+    .replace(BRACKETED, " ")
+    .split(NOT_A_WORD)
+    .filter((word) => word !== "");
+  if (bracketed !== null) return { text, words: words.join(" "), unit: bracketed[1]!.trim() };
+  const last = words[words.length - 1];
+  const unit = words.length > 1 && last !== undefined && UNIT_WORDS.has(last) ? last : null;
+  return { text, words: (unit === null ? words : words.slice(0, -1)).join(" "), unit };
+}
+
+/**
+ * What a heading holds, by the usual headings.
+ *
+ * @param heading - a heading taken apart
+ * @returns its role; null when it is none of the usual ones
+ */
+export function roleOf(heading: Heading): ColumnRole | null {
+  return ROLE_BY_WORDS.get(heading.words) ?? null;
+}
+
+const BRACKETED = /[([]([^)\]]*)[)\]]/;
+const NOT_A_WORD = /[^\p{L}\p{N}°%]+/u;
+const UNIT_WORDS = new Set([
+  "c", "f", "k", "°c", "°f", "degc", "degf", "celsius", "fahrenheit", "kelvin", "%", "pct", "percent", "fraction", "pa",
+  "hpa", "kpa", "mb", "mbar", "utc", "gmt", "local", "lst",
+]); // biome-ignore format: one table
+
+const ROLE_BY_WORDS: ReadonlyMap<string, ColumnRole> = new Map(
+  (Object.entries(USUAL_HEADINGS) as [ColumnRole, readonly string[]][]).flatMap(([role, headings]) =>
+    headings.map((words) => [words, role] as const),
+  ),
+);

@@ -1,0 +1,49 @@
+import type { TextLine } from "../climate/text-lines.ts";
+import { type ColumnFault, chooseColumns, type RecordColumns } from "./choose-columns.ts";
+import { parseLines } from "./parse-lines.ts";
+import { LINES_BEFORE_HEADINGS } from "./record-limits.ts";
+import type { RecordOptions } from "./types.ts";
+
+/** How a file of records is laid out. */
+export interface RecordLayout {
+  delimiter: string;
+  headingLine: number;
+  headings: readonly string[];
+  columns: RecordColumns;
+}
+
+/** The line that comes nearest to headings, and why it is none. */
+export interface NoLayout {
+  line: TextLine;
+  faults: readonly ColumnFault[];
+}
+
+/**
+ * Finds the headings of weather records and the delimiter between cells; lines above them are skipped.
+ *
+ * @param lines - the file's first lines, empty ones and comments left out; at least one
+ * @param options - columns by name, and units that headings leave out
+ * @returns the layout, or the line that comes nearest with its faults
+ */
+export function findLayout(lines: readonly TextLine[], options: RecordOptions): RecordLayout | NoLayout {
+  let nearest: NoLayout | null = null;
+  let mostCells = 0;
+  for (const line of lines.slice(0, LINES_BEFORE_HEADINGS)) {
+    for (const delimiter of DELIMITERS) {
+      const [headings] = parseLines([line], delimiter);
+      if (headings === null || headings === undefined) continue;
+      const columns = chooseColumns(headings, options);
+      if (!Array.isArray(columns)) return { delimiter, headingLine: line.number, headings, columns };
+      const nearer = nearest === null || columns.length < nearest.faults.length;
+      const wider = columns.length === nearest?.faults.length && headings.length > mostCells;
+      if (nearer || wider) {
+        nearest = { line, faults: columns };
+        mostCells = headings.length;
+      }
+    }
+  }
+  return nearest ?? { line: lines[0]!, faults: [] };
+}
+
+/** Delimiters that are tried. */
+const DELIMITERS = [",", ";", "\t", "|"];

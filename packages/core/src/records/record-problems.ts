@@ -1,0 +1,55 @@
+import { climateProblem } from "../climate/climate-problem.ts";
+import type { Problem } from "../problems/types.ts";
+import { LINES_NAMED } from "./record-limits.ts";
+
+/** Problems of weather records: the same slip on thousands of lines is one problem with its first lines and a count. */
+export interface RecordProblems {
+  /**
+   * Notes one problem.
+   *
+   * @param code - its kind
+   * @param line - line from 1; null for the file as a whole
+   * @param received - what stood there
+   * @param details - what its wording needs; the first line's are kept
+   */
+  note(code: string, line: number | null, received: string | null, details?: Problem["details"]): void;
+  /** Whether nothing was noted. */
+  none(): boolean;
+  /** Every kind of problem, in the order of the first line of each. */
+  list(): Problem[];
+}
+
+/**
+ * An empty collection of problems.
+ *
+ * @returns the collection; problems of one code, about one column or of one fault, are joined
+ */
+export function collectRecordProblems(): RecordProblems {
+  const kinds = new Map<string, { problem: Problem; count: number; lines: string[] }>();
+  return {
+    note(code, line, received, details = {}): void {
+      const key = `${code} ${details.column ?? details.fault ?? details.role ?? ""}`;
+      const earlier = kinds.get(key);
+      if (earlier === undefined) {
+        const lines = line === null ? [] : [String(line)];
+        kinds.set(key, { problem: climateProblem(code, line, received, details), count: 1, lines });
+        return;
+      }
+      earlier.count += 1;
+      if (line !== null && earlier.lines.length < LINES_NAMED) earlier.lines.push(String(line));
+    },
+    none: () => kinds.size === 0,
+    list(): Problem[] {
+      const problems = [...kinds.values()].map(({ problem, count, lines }) => ({
+        ...problem,
+        details: { ...problem.details, count, lines },
+      }));
+      return problems.sort((one, other) => lineOf(one) - lineOf(other));
+    },
+  };
+}
+
+/** Problems of the whole file come last. */
+function lineOf(problem: Problem): number {
+  return problem.position?.line ?? Number.MAX_SAFE_INTEGER;
+}
