@@ -14,6 +14,7 @@ export interface PlainLayer {
 export function plainSlices(layers: readonly PlainLayer[]): Slice[] {
   return layers.map((layer, index) => ({
     layer: index,
+    part: "whole" as const,
     name: `layer ${index + 1}`,
     material: "plain",
     thickness: 0.01,

@@ -1,9 +1,9 @@
 import { countsForVapour } from "./heat/bridging.ts";
 import { heatFlowDirection } from "./heat/heat-flow-direction.ts";
+import { calculateHeat } from "./heat/heat-of-build-up.ts";
 import { mainInsulation } from "./heat/main-insulation.ts";
 import { distinctFramings, pathName, pathsThrough } from "./heat/paths.ts";
 import { heatOfBuildUp, ventilationCases } from "./heat/slight-ventilation.ts";
-import { calculateHeat } from "./heat/heat-of-build-up.ts";
 import type { HeatCalculation, Path } from "./heat/types.ts";
 import type { AirMonths, BuildUp } from "./project/types.ts";
 import { type FarSide, farSideMonths, roomOf, type Site } from "./surroundings/far-side-months.ts";
@@ -128,10 +128,7 @@ function farTemperature(buildUp: BuildUp, site: Site): readonly number[] {
 const VERDICT_RANK = { dry: 0, "dries out": 1, "stays wet": 2 } as const;
 
 /** Positive when `a` is worse than `b`: verdict, then carried over, then peak. */
-export function compareSections(
-  a: Pick<SectionCalculation, "year">,
-  b: Pick<SectionCalculation, "year">,
-): number {
+export function compareSections(a: Pick<SectionCalculation, "year">, b: Pick<SectionCalculation, "year">): number {
   return (
     VERDICT_RANK[a.year.verdict] - VERDICT_RANK[b.year.verdict] ||
     a.year.carriedOver - b.year.carriedOver ||

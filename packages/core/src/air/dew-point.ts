@@ -1,10 +1,4 @@
-import {
-  ICE_OFFSET,
-  ICE_SLOPE,
-  TRIPLE_POINT_PRESSURE,
-  WATER_OFFSET,
-  WATER_SLOPE,
-} from "./saturation-pressure.ts";
+import { ICE_OFFSET, ICE_SLOPE, TRIPLE_POINT_PRESSURE, WATER_OFFSET, WATER_SLOPE } from "./saturation-pressure.ts";
 
 /**
  * Dew point (frost point below 0 °C): the temperature at which the vapour pressure is the saturation pressure.
@@ -20,9 +14,7 @@ export function dewPoint(vapourPressure: number): number {
     throw new RangeError(`vapour pressure must lie between 0 and ${HIGHEST_PRESSURE} Pa, was ${vapourPressure}`);
   }
   const ratio = Math.log(vapourPressure / TRIPLE_POINT_PRESSURE);
-  return ratio >= 0
-    ? (WATER_OFFSET * ratio) / (WATER_SLOPE - ratio)
-    : (ICE_OFFSET * ratio) / (ICE_SLOPE - ratio);
+  return ratio >= 0 ? (WATER_OFFSET * ratio) / (WATER_SLOPE - ratio) : (ICE_OFFSET * ratio) / (ICE_SLOPE - ratio);
 }
 
 /** Highest vapour pressure taken [Pa]: about boiling. */

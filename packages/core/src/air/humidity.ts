@@ -27,7 +27,8 @@ export function relativeHumidity(vapourPressure: number, temperature: number): n
  * @example vapourPressure(0.5, 20) // 1168.47
  */
 export function vapourPressure(humidity: number, temperature: number): number {
-  if (!(humidity >= 0 && humidity <= 1)) throw new RangeError(`relative humidity must lie between 0 and 1, was ${humidity}`);
+  if (!(humidity >= 0 && humidity <= 1))
+    throw new RangeError(`relative humidity must lie between 0 and 1, was ${humidity}`);
   return humidity * saturationPressure(temperature);
 }
 

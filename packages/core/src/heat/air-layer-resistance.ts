@@ -41,10 +41,13 @@ export function airLayerResistance(
   width: number = Number.POSITIVE_INFINITY,
 ): number {
   if (!(thickness > 0 && thickness <= THICKEST_AIR_LAYER)) {
-    throw new RangeError(`an air layer's thickness must be over 0 and at most ${THICKEST_AIR_LAYER} m, was ${thickness}`);
+    throw new RangeError(
+      `an air layer's thickness must be over 0 and at most ${THICKEST_AIR_LAYER} m, was ${thickness}`,
+    );
   }
   for (const emissivity of [emissivityInner, emissivityOuter]) {
-    if (!(emissivity > 0 && emissivity <= 1)) throw new RangeError(`emissivity must be over 0 and at most 1, was ${emissivity}`);
+    if (!(emissivity > 0 && emissivity <= 1))
+      throw new RangeError(`emissivity must be over 0 and at most 1, was ${emissivity}`);
   }
   if (!(width > 0)) throw new RangeError(`clear width must be over 0 m, was ${width}`);
   const convection = convectiveCoefficient(thickness, direction);

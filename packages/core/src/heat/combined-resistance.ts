@@ -19,7 +19,8 @@ export function combinedResistance(
   surfaceOutside: number,
 ): CombinedResistance {
   const surfaces = surfaceInside + surfaceOutside;
-  const upperLimit = 1 / paths.reduce((sum, path) => sum + path.share / (surfaces + resistanceOfPath(counted, path)), 0);
+  const upperLimit =
+    1 / paths.reduce((sum, path) => sum + path.share / (surfaces + resistanceOfPath(counted, path)), 0);
   const lowerLimit = surfaces + counted.reduce((sum, layer) => sum + bridgedLayerResistance(layer), 0);
   const resistance = (upperLimit + lowerLimit) / 2;
   const limitsRatio = upperLimit / lowerLimit;

@@ -82,7 +82,9 @@ export function fastenerCorrection(
   const lengthInLayer = thickness - fasteners.recess;
   const factor = FASTENER_FACTOR * (lengthInLayer / thickness);
   const shareOfResistance = layerResistance / total;
-  return ((factor * fasteners.conductivity * crossSection * fasteners.perArea) / lengthInLayer) * shareOfResistance ** 2;
+  return (
+    ((factor * fasteners.conductivity * crossSection * fasteners.perArea) / lengthInLayer) * shareOfResistance ** 2
+  );
 }
 
 function fastenerWorking(fasteners: Fasteners, thickness: number, resistance: number, total: number): string {

@@ -156,7 +156,12 @@ export function suspendedFloorTransmittance(space: UnderfloorVoid, floorResistan
   return {
     transmittance,
     working: [
-      { name: "characteristic dimension", symbol: "B", value: characteristicDimension(space.area, space.perimeter), unit: "m" },
+      {
+        name: "characteristic dimension",
+        symbol: "B",
+        value: characteristicDimension(space.area, space.perimeter),
+        unit: "m",
+      },
       { name: "conductivity of the ground", symbol: "λg", value: SOIL_CONDUCTIVITY[space.soil], unit: "W/(m·K)" },
       { name: "resistance of the floor", symbol: "Rf", value: floorResistance, unit: "m²·K/W" },
       { name: "floor to void", symbol: "Uf", value: floor, unit: "W/(m²·K)" },

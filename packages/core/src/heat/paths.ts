@@ -40,7 +40,9 @@ export function distinctFramings(counted: readonly CountedLayer[]): Framing[] {
  * @returns R [m²·K/W]
  */
 export function resistanceAlong(layer: CountedLayer, path: Path): number {
-  return layer.framing !== null && path.through.includes(layer.framing.name) ? layer.framingResistance : layer.resistance;
+  return layer.framing !== null && path.through.includes(layer.framing.name)
+    ? layer.framingResistance
+    : layer.resistance;
 }
 
 /**

@@ -1,5 +1,10 @@
 import type { BuildUp, Ventilation } from "../project/types.ts";
-import { calculateHeat, SLIGHTLY_VENTILATED_FROM, slightlyVentilatedLayer, WELL_VENTILATED_FROM } from "./heat-of-build-up.ts";
+import {
+  calculateHeat,
+  SLIGHTLY_VENTILATED_FROM,
+  slightlyVentilatedLayer,
+  WELL_VENTILATED_FROM,
+} from "./heat-of-build-up.ts";
 import type { HeatCalculation, HeatFlowDirection } from "./types.ts";
 
 /** The two cases between which a slightly ventilated air layer lies. */

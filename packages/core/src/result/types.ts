@@ -38,8 +38,8 @@ export interface ClimateResult {
   latitude: number | null;
   longitude: number | null;
   altitude: number | null;
-  /** Correction for the height of the site, when asked for: [m], [K/m], [K]. */
-  altitudeCorrection: { siteAltitude: number; lapseRate: number; temperatureChange: number } | null;
+  /** Correction for the height of the site, when asked for: [m], [K/m]; what it did stands in the origin lines. */
+  altitudeCorrection: { siteAltitude: number; lapseRate: number } | null;
   months: MonthOfAir[];
 }
 
@@ -229,7 +229,7 @@ export interface SectionResult extends YearSummary {
   withinMonth: YearSummary;
   repeating: { settles: boolean; years: number; level: number; growthPerYear: number };
   /** The least distance to saturation over the year: where and when; null when wet. */
-  leastMargin: { node: number; month: string; /** psat − p [Pa] */ margin: number; relativeHumidity: number } | null;
+  leastMargin: { node: number; month: string /** psat − p [Pa] */; margin: number; relativeHumidity: number } | null;
   /** The deciding month: the greatest change, or when dry the least distance to saturation. */
   decidingMonth: string;
   /** Layers of this way through that were counted, with R and sd each. */

@@ -29,7 +29,8 @@ export interface FarSide {
  * Source: method of each kind stands with its function below.
  */
 export function farSideMonths(buildUp: BuildUp, site: Site, inside: AirMonths, heat: HeatCalculation): FarSide {
-  if (buildUp.faces === "outdoors") return { name: "outdoors", rule: "monthly means of the climate", months: site.outdoor };
+  if (buildUp.faces === "outdoors")
+    return { name: "outdoors", rule: "monthly means of the climate", months: site.outdoor };
   if (buildUp.faces === "ground") {
     return {
       name: "ground",
@@ -113,6 +114,8 @@ export function ventilatedVoidMonths(
 function statedMonths(stated: StatedMonths): AirMonths {
   return {
     temperature: stated.temperature,
-    vapourPressure: stated.temperature.map((value, month) => stated.relativeHumidity[month]! * saturationPressure(value)),
+    vapourPressure: stated.temperature.map(
+      (value, month) => stated.relativeHumidity[month]! * saturationPressure(value),
+    ),
   };
 }

@@ -44,7 +44,13 @@ export function nodeLine(slices: readonly Slice[], largestPart: number = LARGEST
       const share = part / parts;
       const at = { sd: sd + share * slice.sd, resistance: resistance + share * slice.resistance };
       const last = nodes[nodes.length - 1]!;
-      const node = { sd: at.sd, from: at.resistance, to: at.resistance, depth: depth + share * slice.thickness, layer: slice.layer };
+      const node = {
+        sd: at.sd,
+        from: at.resistance,
+        to: at.resistance,
+        depth: depth + share * slice.thickness,
+        layer: slice.layer,
+      };
       if (at.sd - last.sd < CLOSEST_NODES) {
         last.to = at.resistance;
         last.depth = node.depth;

@@ -41,7 +41,9 @@ export function sectionSlices(
   choice: VapourChoice,
   overrides: SdOverrides = new Map(),
 ): Slice[] {
-  const slices = counted.flatMap((layer) => slicesOfLayer(layer, path, choice(layer.index), overrides.get(layer.index)));
+  const slices = counted.flatMap((layer) =>
+    slicesOfLayer(layer, path, choice(layer.index), overrides.get(layer.index)),
+  );
   return slices.filter((slice) => slice.resistance > 0 || slice.sd > 0);
 }
 
@@ -67,8 +69,8 @@ function slicesOfLayer(counted: CountedLayer, path: Path, value: VapourValue, ov
   });
   const left = shareLeftByGaps(layer, value);
   return [
-    facing(layer.facingInner * left),
+    facing("inner facing", layer.facingInner * left),
     { ...common, material, sd: coreSd(layer, value), isAir: false },
-    facing(layer.facingOuter * left),
+    facing("outer facing", layer.facingOuter * left),
   ];
 }

@@ -44,7 +44,8 @@ export function solveVapourProfile(
     const from = corners[corner]!;
     const to = corners[corner + 1]!;
     const slopeAfter = (pressure[to]! - pressure[from]!) / (sd[to]! - sd[from]!);
-    for (let node = from + 1; node < to; node += 1) pressure[node] = pressure[from]! + slopeAfter * (sd[node]! - sd[from]!);
+    for (let node = from + 1; node < to; node += 1)
+      pressure[node] = pressure[from]! + slopeAfter * (sd[node]! - sd[from]!);
     if (corner > 0) gain[from] = VAPOUR_PERMEABILITY_OF_AIR * (slopeAfter - slopeBefore);
     slopeBefore = slopeAfter;
   }

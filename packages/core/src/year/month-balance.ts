@@ -96,7 +96,8 @@ export function carryThroughMonthDryingInside(
   const mostRounds = 2 * state.held.length + 2;
   markWetNodes(state);
   for (let round = 0; remaining > 0; round += 1) {
-    if (round > mostRounds) throw new Error("a month ended without settling: nodes ran dry more often than there are nodes");
+    if (round > mostRounds)
+      throw new Error("a month ended without settling: nodes ran dry more often than there are nodes");
     solveMonth(section, month, state);
     const { step, driest } = timeToFirstDry(state, remaining);
     observe?.(step);

@@ -1,0 +1,65 @@
+import { calculateBuildUp } from "./calculate-build-up.ts";
+import { buildUpResult } from "./describe/build-up-result.ts";
+import { allFindings } from "./findings/all-findings.ts";
+import { judge } from "./findings/judgement.ts";
+import { furtherChecks } from "./further-checks/further-checks.ts";
+import { assessSurface } from "./heat/surface.ts";
+import type { BuildUp, Room } from "./project/types.ts";
+import type { BuildUpResult } from "./result/types.ts";
+import { type AssessmentSites, sensitivityRuns } from "./sensitivity/sensitivity-runs.ts";
+import { assessVapourLayer } from "./vapour-layer/assess-vapour-layer.ts";
+
+/** What surrounds the build-ups of a project: the sites of the runs, and the rooms by name. */
+export interface Surroundings {
+  sites: AssessmentSites;
+  rooms: ReadonlyMap<string, Room>;
+}
+
+/**
+ * Assesses one build-up: its figures, its vapour layer, what happens under other assumptions, findings and judgement.
+ * The page to read first: one line a stage.
+ *
+ * @param buildUp - the build-up
+ * @param surroundings - outdoor air and rooms of the reported, the colder and the wetter year
+ * @returns the result, without remedies
+ * @throws RangeError when a value is out of range
+ * Source: each stage names its clause.
+ */
+export function assessBuildUp(buildUp: BuildUp, surroundings: Surroundings): BuildUpResult {
+  const { sites, rooms } = surroundings;
+  const room = rooms.get(buildUp.room)!;
+  const farRoom = rooms.get(buildUp.faces) ?? null;
+  const calculation = calculateBuildUp(buildUp, sites.reported);
+  const surface = assessSurface(calculation.heat, surfaceQuestion(buildUp, calculation, farRoom !== null));
+  const { result: vapourLayer, tightLayer } = assessVapourLayer(calculation);
+  const sensitivity = sensitivityRuns(calculation, sites, tightLayer);
+  const checks = furtherChecks(buildUp, sites.reported, calculation, vapourLayer, room);
+  const evidence = {
+    buildUp,
+    room,
+    farRoom,
+    site: sites.reported,
+    calculation,
+    surface,
+    vapourLayer,
+    tightLayer,
+    sensitivity,
+    checks,
+  };
+  const findings = allFindings(evidence);
+  const judgement = judge(findings, calculation.governing.withinMonth.verdict);
+  return buildUpResult(evidence, findings, judgement);
+}
+
+function surfaceQuestion(
+  buildUp: BuildUp,
+  calculation: ReturnType<typeof calculateBuildUp>,
+  otherRoom: boolean,
+): Parameters<typeof assessSurface>[1] {
+  return {
+    inside: calculation.inside,
+    outside: calculation.farSide.months,
+    otherRoom,
+    junctions: buildUp.junctionFactors,
+  };
+}

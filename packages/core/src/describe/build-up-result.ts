@@ -1,0 +1,54 @@
+import type { FindingWithEffect } from "../findings/all-findings.ts";
+import { BEYOND_HEAT } from "../findings/beyond-method.ts";
+import type { Evidence } from "../findings/types.ts";
+import { mainInsulation } from "../heat/main-insulation.ts";
+import type { BuildUpResult, Judgement } from "../result/types.ts";
+import { heatResult } from "./heat-result.ts";
+import { framingResults, layerResults } from "./layer-result.ts";
+import { moistureResult } from "./moisture-result.ts";
+import { monthsOfAir } from "./months-of-air.ts";
+
+/**
+ * A build-up's result from all that is known about it.
+ *
+ * @param evidence - figures, surface, vapour layer, runs, checks
+ * @param findings - all findings with their effects
+ * @param judgement - the judgement
+ * @returns plain data; heat or moisture null where the build-up is beyond the method
+ */
+export function buildUpResult(
+  evidence: Evidence,
+  findings: readonly FindingWithEffect[],
+  judgement: Judgement,
+): BuildUpResult {
+  const { buildUp, calculation, surface, vapourLayer, sensitivity, checks } = evidence;
+  const beyond = findings.find(({ effect }) => effect === "beyond")?.finding ?? null;
+  const heatIsBeyond = beyond !== null && BEYOND_HEAT.has(beyond.code);
+  return {
+    name: buildUp.name,
+    slug: buildUp.slug,
+    element: buildUp.element,
+    room: buildUp.room,
+    faces: buildUp.faces,
+    target: buildUp.target,
+    area: buildUp.area,
+    layers: layerResults(calculation, mainInsulation(calculation.heat.counted)?.index ?? -1),
+    framings: framingResults(calculation),
+    farSide: {
+      name: calculation.farSide.name,
+      rule: calculation.farSide.rule,
+      months: monthsOfAir(calculation.farSide.months),
+    },
+    heat: heatIsBeyond ? null : heatResult(calculation, surface),
+    surface: heatIsBeyond ? null : surface,
+    moisture: beyond !== null ? null : moistureResult(calculation),
+    sensitivity: beyond !== null ? [] : sensitivity.map(({ result }) => result),
+    vapourLayer,
+    ...checks,
+    beyond: beyond === null ? null : { code: beyond.code, reason: beyond.message, askFor: beyond.advice ?? "" },
+    findings: findings.map(({ finding }) => finding),
+    judgement,
+    remedies: [],
+    remedySearch: null,
+  };
+}

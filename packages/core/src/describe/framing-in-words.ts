@@ -1,0 +1,27 @@
+import type { Element, Framing } from "../project/types.ts";
+
+/** Where a framing's share comes from, with its numbers. */
+export function framingOriginInWords({ origin, share }: Framing): string {
+  const percent = (value: number): string => `${(value * 100).toFixed(1)} %`;
+  const millimetres = (value: number): string => `${(value * 1000).toFixed(0)} mm`;
+  if (origin.kind === "fraction") return `${percent(share)} as stated in the file`;
+  const own = origin.width / origin.spacing;
+  const other = origin.otherTimberByDefault ? "usual for such an element, common practice" : "as stated in the file";
+  return (
+    `${millimetres(origin.width)} / ${millimetres(origin.spacing)} = ${percent(own)}, and ${percent(origin.otherTimber)} ` +
+    `for rails, plates, noggins and corners (${other}): ${percent(share)}`
+  );
+}
+
+/** The usual share of timber in such an element. Source: common practice. */
+export function usualFraming(element: Element): string {
+  return USUAL[element];
+}
+
+const USUAL: Readonly<Record<Element, string>> = {
+  wall: "usual: 15 % for studs at 600 mm with rails and corners, 11.8 % for dry-lining battens (common practice)",
+  partition: "usual: 15 % for studs at 600 mm with rails (common practice)",
+  "flat roof": "usual: 12 % for joists at 400 mm (common practice)",
+  "pitched roof": "usual: 8 % for rafters, 9 % for ceiling joists (common practice)",
+  floor: "usual: 12 % for joists at 400 mm (common practice)",
+};

@@ -1,0 +1,90 @@
+import type { BuildUpCalculation } from "../calculate-build-up.ts";
+import { distinctFramings } from "../heat/paths.ts";
+import type { CountedLayer } from "../heat/types.ts";
+import type { BuildUp, Framing, Layer } from "../project/types.ts";
+import type { FramingResult, LayerResult } from "../result/types.ts";
+import { layerSd } from "../vapour/layer-sd.ts";
+import { framingOriginInWords, usualFraming } from "./framing-in-words.ts";
+
+/**
+ * The layers in the shape of the result, those beyond a well-ventilated layer included and marked as not counted.
+ *
+ * @param calculation - the build-up's figures
+ * @param mainInsulation - index of the main insulation, −1 without
+ * @returns a row a layer
+ */
+export function layerResults(calculation: BuildUpCalculation, mainInsulation: number): LayerResult[] {
+  const { buildUp, heat } = calculation;
+  return buildUp.layers.map((layer, index) => {
+    const counted = heat.counted.find((entry) => entry.index === index);
+    return layerResult(layer, index, counted, index <= mainInsulation);
+  });
+}
+
+function layerResult(
+  layer: Layer,
+  index: number,
+  counted: CountedLayer | undefined,
+  warmSideOfColdFace: boolean,
+): LayerResult {
+  const solid = layer.type === "air" ? null : layer;
+  const material = solid?.material ?? null;
+  return {
+    number: index + 1,
+    name: layer.name,
+    type: layer.type,
+    kind: material?.kind ?? null,
+    group: material?.group ?? null,
+    thickness: layer.thickness,
+    conductivity: solid?.type === "material" ? material!.conductivity : null,
+    resistance: counted?.resistance ?? 0,
+    vapourResistanceFactor: solid?.type === "material" ? material!.vapourResistanceFactorDry : null,
+    sd: layerSd(layer, "dry"),
+    sdUnfavourable: layerSd(layer, warmSideOfColdFace ? "wet" : "dry"),
+    density: material?.density ?? null,
+    emissivityInner: solid?.emissivityInner ?? null,
+    emissivityOuter: solid?.emissivityOuter ?? null,
+    source: material?.source ?? "air layer",
+    basis: material?.basis ?? "tabulated",
+    framing: layer.framing?.name ?? null,
+    ventilation: layer.type === "air" ? layer.ventilation : null,
+    ventilationArea: layer.type === "air" ? layer.ventilationArea : null,
+    open: layer.type === "air" ? layer.open : null,
+    airRule: airRule(layer, counted),
+    fit: solid?.fit ?? null,
+    purpose: solid?.purpose ?? null,
+    counted: counted !== undefined,
+  };
+}
+
+function airRule(layer: Layer, counted: CountedLayer | undefined): string | null {
+  if (layer.type !== "air") return null;
+  if (layer.ventilation === "well") return "well ventilated: it and all beyond it are left out of the sums";
+  const rule = counted?.airRule ?? "beyond a well-ventilated layer: not counted";
+  return layer.ventilation === "slight"
+    ? `slightly ventilated: between closed and well ventilated; closed: ${rule}`
+    : rule;
+}
+
+/**
+ * The framings in the shape of the result.
+ *
+ * @param calculation - the build-up's figures
+ * @returns a row a framing, with where its share comes from and the usual share beside it
+ */
+export function framingResults(calculation: BuildUpCalculation): FramingResult[] {
+  return distinctFramings(calculation.heat.counted).map((framing) => framingResult(framing, calculation.buildUp));
+}
+
+function framingResult(framing: Framing, buildUp: BuildUp): FramingResult {
+  const layers = buildUp.layers.flatMap((layer, index) => (layer.framing?.name === framing.name ? [index + 1] : []));
+  return {
+    name: framing.name,
+    material: framing.material.name,
+    conductivity: framing.material.conductivity!,
+    share: framing.share,
+    origin: framingOriginInWords(framing),
+    usual: usualFraming(buildUp.element),
+    layers,
+  };
+}

@@ -1,0 +1,53 @@
+import type { Finding } from "../result/types.ts";
+import { assumptionFindings } from "./assumptions.ts";
+import { beyondFindings } from "./beyond-method.ts";
+import { flatRoofFindings } from "./cold-flat-roof.ts";
+import { condensationFindings } from "./condensation.ts";
+import { heatFindings } from "./heat.ts";
+import { framingFindings } from "./sections.ts";
+import { differingYears } from "./standard-and-within-month.ts";
+import { surfaceFindings } from "./surface.ts";
+import { tightLayerFindings } from "./tight-layers.ts";
+import type { Evidence, FindingRule, JudgementEffect, RuledFinding } from "./types.ts";
+import { vapourLayerFindings } from "./vapour-layer.ts";
+import { dependenceFindings } from "./vapour-layer-dependence.ts";
+
+/** Every rule, in the order in which a reader wants to hear of it. */
+const RULES: readonly FindingRule[] = [
+  beyondFindings,
+  condensationFindings,
+  differingYears,
+  flatRoofFindings,
+  tightLayerFindings,
+  vapourLayerFindings,
+  dependenceFindings,
+  framingFindings,
+  surfaceFindings,
+  heatFindings,
+  assumptionFindings,
+];
+
+/** A finding with its id, and what it does to the judgement. */
+export interface FindingWithEffect {
+  finding: Finding;
+  effect: JudgementEffect;
+}
+
+/**
+ * All findings of a build-up.
+ *
+ * @param evidence - everything known about it
+ * @returns findings with ids `slug/code`, numbered where a code occurs twice
+ */
+export function allFindings(evidence: Evidence): FindingWithEffect[] {
+  const seen = new Map<string, number>();
+  return RULES.flatMap((rule) => rule(evidence)).map((ruled) => {
+    const count = (seen.get(ruled.code) ?? 0) + 1;
+    seen.set(ruled.code, count);
+    return { finding: withId(ruled, evidence.buildUp.slug, count), effect: ruled.effect };
+  });
+}
+
+function withId({ effect: _effect, ...rest }: RuledFinding, slug: string, count: number): Finding {
+  return { id: `${slug}/${rest.code}${count > 1 ? `/${count}` : ""}`, ...rest };
+}

@@ -1,0 +1,84 @@
+import type { SectionCalculation } from "../calculate-build-up.ts";
+import { isUpright } from "../heat/heat-flow-direction.ts";
+import type { BuildUp } from "../project/types.ts";
+import { materialAlong, type WaterZone } from "./water-zones.ts";
+
+/** Up to this is a trace [kg/m²] (this project's rule, method.md 7). */
+export const TRACE = 0.01;
+/** From about this drops may run down a smooth upright surface [kg/m²] (common practice). */
+export const DROPS_MAY_RUN = 0.05;
+/** Over this they gather at the bottom plate [kg/m²] (common practice). */
+export const DROPS_GATHER = 0.2;
+/** Too much at a plane that takes up no water, and anywhere [kg/m²]. Source: DIN 4108-3 (from memory), heated rooms. */
+export const TOO_MUCH_ON_SMOOTH = 0.5;
+export const TOO_MUCH_ANYWHERE = 1;
+/** Too much in timber and in wood-based board, share of the layer's dry mass [–]. Source: DIN 4108-3 (from memory). */
+export const TOO_MUCH_IN_TIMBER = 0.05;
+export const TOO_MUCH_IN_BOARD = 0.03;
+
+/** The limit that a zone's water is held against. */
+export interface AmountLimit {
+  /** [kg/m²] */
+  amount: number;
+  /** Why this limit, in words. */
+  reason: string;
+}
+
+/**
+ * The limits that apply to a zone by what it sits on, lowest first.
+ *
+ * @param zone - the zone
+ * @param section - its section
+ * @param buildUp - its build-up
+ * @returns limits [kg/m²]; the general one is always among them
+ * Source: DIN 4108-3 (from memory); common practice for smooth surfaces.
+ */
+export function amountLimits(zone: WaterZone, section: SectionCalculation, buildUp: BuildUp): AmountLimit[] {
+  const limits: AmountLimit[] = [{ amount: TOO_MUCH_ANYWHERE, reason: "the most that is accepted anywhere" }];
+  for (const index of zone.layers) {
+    const layer = buildUp.layers[index];
+    const material = layer === undefined ? null : materialAlong(section, layer);
+    if (layer === undefined || material === null || material.density === null || layer.thickness === 0) continue;
+    const dryMass = material.density * layer.thickness;
+    if (material.kind === "wood" || material.kind === "board") {
+      const share = material.kind === "wood" ? TOO_MUCH_IN_TIMBER : TOO_MUCH_IN_BOARD;
+      limits.push({ amount: share * dryMass, reason: `${share * 100} % of the dry mass of ${material.name}` });
+    }
+  }
+  if (sitsOnSmooth(zone, section, buildUp)) {
+    limits.push(
+      isUpright(buildUp)
+        ? { amount: DROPS_GATHER, reason: "where drops on a smooth upright surface gather at the bottom plate" }
+        : { amount: TOO_MUCH_ON_SMOOTH, reason: "the most that is accepted on a surface that takes up no water" },
+    );
+  }
+  return limits.sort((a, b) => a.amount - b.amount);
+}
+
+/**
+ * Whether a zone sits on a surface that takes up no water, with nothing beside it that does.
+ *
+ * @param zone - the zone
+ * @param section - its section
+ * @param buildUp - its build-up
+ * @returns true on sheets, metal, plastic foam and facings when no wood, board, paper or masonry touches the water
+ * Source: common practice.
+ */
+export function sitsOnSmooth(zone: WaterZone, section: SectionCalculation, buildUp: BuildUp): boolean {
+  const touching = zone.layers.flatMap((index) => {
+    const layer = buildUp.layers[index];
+    return layer === undefined ? [] : [{ layer, material: materialAlong(section, layer) }];
+  });
+  const smooth = touching.some(({ layer, material }) => layer.type === "sheet" || material?.kind === "metal");
+  const takesUp = touching.some(({ layer, material }) => {
+    const kind = material?.kind;
+    if (layer.type !== "material") return false;
+    return kind === "wood" || kind === "board" || kind === "paper" || (kind === "mineral" && !isWool(material!));
+  });
+  return smooth && !takesUp;
+}
+
+/** Mineral wool holds no water in its fibres: what condenses runs off it. */
+function isWool(material: { group: string | null; density: number | null }): boolean {
+  return material.group === "insulation" || (material.density !== null && material.density < 200);
+}

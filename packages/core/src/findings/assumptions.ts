@@ -1,0 +1,53 @@
+import type { Evidence, RuledFinding } from "./types.ts";
+
+/** What the room's air and the far side rest on. Source: ISO 13788:2012 Annex A (from memory) and this project's rules. */
+export function assumptionFindings(evidence: Evidence): RuledFinding[] {
+  return [...classInCooledRoom(evidence), ...unfavourableVerdict(evidence), ...groundUnderVoid(evidence)];
+}
+
+function classInCooledRoom({ room }: Evidence): RuledFinding[] {
+  if (room.cooling === null || room.humidity.kind !== "class") return [];
+  return [
+    {
+      code: "humidity-needs-cooling-statement",
+      severity: "caution",
+      effect: "condition",
+      message:
+        "The room is cooled but its humidity is told by a class, and classes are made for heated rooms: while it is cooled the answer is too kind.",
+      advice: "State the humidity of the cooled room in percent, or as a moisture balance.",
+      source: "ISO 13788:2012 Annex A (from memory)",
+      figures: { class: room.humidity.class },
+    },
+  ];
+}
+
+function unfavourableVerdict({ sensitivity, calculation }: Evidence): RuledFinding[] {
+  const run = sensitivity.find(({ name }) => name === "unfavourable vapour resistance");
+  if (run === undefined || run.result.verdict === calculation.governing.year.verdict) return [];
+  return [
+    {
+      code: "unfavourable-vapour-resistance",
+      severity: "note",
+      effect: "none",
+      message: `The verdict hangs on the vapour resistances: ${run.result.message}`,
+      advice: "Use declared values of the products where you have them.",
+      source: "ISO 10456:2007 gives each material a dry and a wet value (from memory)",
+      figures: { verdict: run.result.verdict, peak: run.result.peak.amount },
+    },
+  ];
+}
+
+function groundUnderVoid({ buildUp }: Evidence): RuledFinding[] {
+  if (buildUp.faces !== "void" || buildUp.voidClimate !== null) return [];
+  return [
+    {
+      code: "damp-ground-below",
+      severity: "note",
+      effect: "none",
+      message: "The void's air is taken as outdoor air. Damp bare ground makes it wetter.",
+      advice: "Cover the ground with a membrane and keep the openings clear.",
+      source: "common practice",
+      figures: {},
+    },
+  ];
+}

@@ -1,0 +1,151 @@
+import { isUpright } from "../heat/heat-flow-direction.ts";
+import { mainInsulation } from "../heat/main-insulation.ts";
+import type { AirLayer, Layer } from "../project/types.ts";
+import { millimetres, percent } from "./figures-in-words.ts";
+import type { Evidence, RuledFinding } from "./types.ts";
+
+/** Ventilated height over a cold roof's insulation [m] (common practice). */
+export const VENTILATED_HEIGHT = 0.05;
+/** Openings at each end [m² per m], a continuous 25 mm (common practice). */
+export const OPENING_AT_EACH_END = 0.025;
+/** Part of the resistance below the deck of a warm roof [–]: up to a third is common practice, over half is refused. */
+export const USUAL_SHARE_BELOW_DECK: number = 1 / 3;
+export const MOST_SHARE_BELOW_DECK = 0.5;
+
+/**
+ * Flat roofs: a cold one needs ventilated height above its insulation however dry it calculates; a warm one keeps most
+ * of its resistance above the deck.
+ * Source: common practice (BS 5250:2021 for the figures, from memory).
+ */
+export function flatRoofFindings(evidence: Evidence): RuledFinding[] {
+  const { buildUp, calculation } = evidence;
+  if (buildUp.element !== "flat roof" || isUpright(buildUp) || buildUp.faces !== "outdoors") return [];
+  if (evidence.vapourLayer.warmSide !== buildUp.room) return [];
+  const main = mainInsulation(calculation.heat.counted);
+  if (main === null || main.resistance < LEAST_INSULATION) return [];
+  const deck = deckOutside(buildUp.layers, main.index);
+  const isCold = main.framing !== null || deck !== null;
+  if (isCold && !insulatedAboveDeck(evidence, deck)) return coldRoof(buildUp.layers, main.index);
+  return warmRoof(evidence, main.index);
+}
+
+/** Less than this is no insulation [m²·K/W]. */
+const LEAST_INSULATION = 0.5;
+
+function deckOutside(layers: readonly Layer[], insulation: number): number | null {
+  const deck = layers.findIndex((layer, index) => index > insulation && isDeck(layer));
+  return deck === -1 ? null : deck;
+}
+
+function isDeck(layer: Layer): boolean {
+  return (
+    layer.type === "material" &&
+    layer.framing === null &&
+    (layer.material.kind === "board" || layer.material.kind === "wood") &&
+    layer.thickness >= 0.009 &&
+    layer.thickness <= 0.06
+  );
+}
+
+function resistanceBeyond(evidence: Evidence, index: number): number {
+  return evidence.calculation.heat.counted
+    .filter((layer) => layer.index > index && layer.layer.type === "material")
+    .reduce((sum, layer) => sum + layer.resistance, 0);
+}
+
+/** Insulation worth the name lies above the deck: then it is a warm roof with a part below. */
+function insulatedAboveDeck(evidence: Evidence, deck: number | null): boolean {
+  return deck !== null && resistanceBeyond(evidence, deck) >= LEAST_INSULATION;
+}
+
+function coldRoof(layers: readonly Layer[], insulation: number): RuledFinding[] {
+  const air = layers.find(
+    (layer, index): layer is AirLayer => index > insulation && layer.type === "air" && layer.ventilation !== "none",
+  );
+  const fault = whatIsWrong(air);
+  if (fault === null) {
+    return [
+      {
+        code: "cold-flat-roof-ventilated",
+        severity: "caution",
+        effect: "condition",
+        message: `A cold flat roof with ${millimetres(air!.thickness)} of ventilated air above the insulation, open at both ends: it rests on that air moving.`,
+        advice:
+          "Keep the height clear over its whole length, the openings free at both ends, and close every gap in the ceiling: room air must not get in.",
+        source: "common practice",
+        figures: { height: air!.thickness, needed: VENTILATED_HEIGHT },
+      },
+    ];
+  }
+  return [
+    {
+      code: "cold-flat-roof-unventilated",
+      severity: fault.asks ? "caution" : "fault",
+      effect: fault.asks ? "condition" : "change by guidance",
+      message: `A cold flat roof (insulation below the deck) ${fault.words}. Guidance refuses that however dry it calculates: the ceiling is never tight enough, and nothing carries the vapour away.`,
+      advice: fault.asks
+        ? "Say in the file what is open (`open: both ends`, `ventilation area`), or put the insulation above the deck."
+        : "Put the insulation above the deck (a warm roof), or give it 50 mm of ventilated height with a continuous 25 mm opening at both ends.",
+      source: "common practice (BS 5250:2021, from memory)",
+      figures: { height: air?.thickness ?? 0, needed: VENTILATED_HEIGHT },
+    },
+  ];
+}
+
+function whatIsWrong(air: AirLayer | undefined): { words: string; asks: boolean } | null {
+  if (air === undefined) return { words: "has no ventilated air above its insulation", asks: false };
+  if (air.thickness < VENTILATED_HEIGHT - 1e-9) {
+    return {
+      words: `has only ${millimetres(air.thickness)} of air above its insulation; 50 mm is needed`,
+      asks: false,
+    };
+  }
+  if (air.open === "one end" || air.open === "closed") {
+    return {
+      words: `has air above its insulation that is ${air.open === "closed" ? "closed" : "open at one end only"}`,
+      asks: false,
+    };
+  }
+  if (air.ventilationArea !== null && air.ventilationArea < OPENING_AT_EACH_END - 1e-9) {
+    return {
+      words: `has openings of ${(air.ventilationArea * 1e6).toFixed(0)} mm² per metre; a continuous 25 mm at each end is 25 000`,
+      asks: false,
+    };
+  }
+  if (air.ventilation === "slight")
+    return { words: "has only slightly ventilated air above its insulation", asks: false };
+  if (air.open === null && air.ventilationArea === null) {
+    return { words: "is said to be ventilated, but not where it is open", asks: true };
+  }
+  return null;
+}
+
+function warmRoof(evidence: Evidence, main: number): RuledFinding[] {
+  const { counted } = evidence.calculation.heat;
+  const layers = evidence.buildUp.layers;
+  const deck = layers.findIndex((layer) => isDeck(layer));
+  if (deck === -1) return [];
+  const below = counted
+    .filter(({ index, layer }) => index < deck && isInsulating(layer))
+    .reduce((sum, { resistance }) => sum + resistance, 0);
+  const total = counted.reduce((sum, { resistance }) => sum + resistance, 0);
+  const share = below / total;
+  if (below < LEAST_INSULATION || (main > deck && share < 0.01)) return [];
+  const usual = share <= USUAL_SHARE_BELOW_DECK;
+  const most = share <= MOST_SHARE_BELOW_DECK;
+  return [
+    {
+      code: "insulation-below-deck",
+      severity: usual ? "note" : most ? "caution" : "fault",
+      effect: usual ? "none" : most ? "condition" : "change by guidance",
+      message: `${percent(share)} of the roof's resistance lies below the deck. Up to a third is common practice: it keeps the deck and the vapour layer warm.${usual ? "" : " Here the deck is too cold for that."}`,
+      advice: usual ? null : "Move insulation from below to above the deck.",
+      source: "common practice",
+      figures: { shareBelow: share, usual: USUAL_SHARE_BELOW_DECK },
+    },
+  ];
+}
+
+function isInsulating(layer: Layer): boolean {
+  return layer.type === "material" && layer.material.conductivity! < 0.065;
+}

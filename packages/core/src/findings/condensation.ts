@@ -1,0 +1,108 @@
+import { DROPS_MAY_RUN, sitsOnSmooth, TRACE } from "./amount-limits.ts";
+import { grams, inPlainTerms, monthName } from "./figures-in-words.ts";
+import type { Evidence, RuledFinding } from "./types.ts";
+import { judgeWater, type WaterJudged } from "./water-level.ts";
+
+/**
+ * Water inside the build-up: how much, on what, whether it leaves.
+ * Source: ISO 13788:2012 clause 6 for the water; DIN 4108-3 and common practice for the limits (from memory).
+ */
+export function condensationFindings(evidence: Evidence): RuledFinding[] {
+  const judged = judgeWater(evidence.calculation);
+  if (judged.level !== "none") return [describeWater(judged, evidence, "")];
+  const colder = evidence.sensitivity.find(({ name }) => name === "one in ten colder year");
+  const inColder = colder === undefined ? null : judgeWater(colder.calculation);
+  if (inColder === null || inColder.level === "none" || inColder.level === "trace") return [];
+  return [describeWater(inColder, evidence, "In a year 2 K colder, as one in ten is: ")];
+}
+
+function describeWater(judged: WaterJudged, evidence: Evidence, opening: string): RuledFinding {
+  const zone = judged.zone!;
+  const section = judged.section!;
+  const place = `${zone.where}${section.name === "whole" ? "" : ` (${section.name})`}`;
+  const most = `${grams(judged.amount)} by the end of ${monthName(zone.month)}, ${inPlainTerms(judged.amount)}`;
+  const figures = {
+    amount: judged.amount,
+    limit: judged.limit!.amount,
+    limitReason: judged.limit!.reason,
+    month: monthName(zone.month),
+    section: section.name,
+    where: zone.where,
+    growthPerYear: judged.growthPerYear,
+    yearsToGather: judged.yearsToGather,
+  };
+  const common = {
+    figures,
+    source: "ISO 13788:2012 clause 6; amounts by DIN 4108-3 and common practice (from memory)",
+  };
+  if (judged.level === "stays") {
+    const growth =
+      judged.growthPerYear === 0
+        ? "It settles at a level and never dries."
+        : `It grows by ${grams(judged.growthPerYear!)} a year: ${yearsInWords(judged.yearsToGather!)} until 200 g/m², a cup on every square metre.`;
+    return {
+      ...common,
+      code: "stays-wet",
+      severity: "fault",
+      effect: "change by number",
+      message: `${opening}Water condenses ${place} and does not dry within the year: ${most}. ${growth}`,
+      advice: "Do not close the build-up like this. See the remedies, or ask for an adviser.",
+    };
+  }
+  if (judged.level === "too much") {
+    return {
+      ...common,
+      code: "condensation-too-much",
+      severity: "fault",
+      effect: "change by number",
+      message:
+        `${opening}Too much water condenses ${place}: ${most}. The limit there is ${grams(judged.limit!.amount)} ` +
+        `(${judged.limit!.reason}).`,
+      advice: "Do not close the build-up like this. See the remedies, or ask for an adviser.",
+    };
+  }
+  if (judged.level === "trace") return { ...common, ...traceOf(judged, evidence, place, opening) };
+  const runs = judged.amount > DROPS_MAY_RUN && sitsOnSmooth(zone, section, evidence.buildUp);
+  return {
+    ...common,
+    code: "condensation-dries-out",
+    severity: "caution",
+    effect: judged.amount > DROPS_MAY_RUN ? "condition" : "none",
+    message:
+      `${opening}Water condenses ${place} and dries out again within the year: ${most}. ` +
+      `The limit there is ${grams(judged.limit!.amount)} (${judged.limit!.reason}).` +
+      (runs ? " On a smooth surface drops may run down from about 50 g/m²." : ""),
+    advice: runs
+      ? "Bond the insulation to the smooth surface so that no air reaches it, or keep the bottom plate clear of what runs down."
+      : "Keep the layer that limits the vapour continuous: the amount rises quickly when it is not.",
+  };
+}
+
+function traceOf(judged: WaterJudged, evidence: Evidence, place: string, opening: string) {
+  const onGypsumOrSteel = judged.zone!.layers.some((index) => {
+    const layer = evidence.buildUp.layers[index];
+    return (
+      layer !== undefined &&
+      layer.type !== "air" &&
+      (layer.material.kind === "metal" || layer.material.kind === "paper")
+    );
+  });
+  const yearly =
+    judged.yearsToGather === null
+      ? ""
+      : ` It leaves ${grams(judged.growthPerYear!)} a year: ${yearsInWords(judged.yearsToGather)} until 200 g/m².`;
+  return {
+    code: "trace",
+    severity: "note" as const,
+    effect: "none" as const,
+    message:
+      `${opening}A trace of water condenses ${place}: ${grams(judged.amount)} at most, up to ${grams(TRACE)} is no reason to change anything.${yearly}` +
+      (onGypsumOrSteel ? " It sits on steel or on gypsum paper, where even a trace is worth knowing of." : ""),
+    advice: null,
+  };
+}
+
+function yearsInWords(years: number): string {
+  if (years < 1) return "less than a year";
+  return years < 1.5 ? "about a year" : `about ${Math.round(years)} years`;
+}

@@ -1,0 +1,50 @@
+import { MONTH_NAMES } from "../constants.ts";
+
+/** Figures as they stand in a sentence. Rounded for showing only. */
+
+/** Water [kg/m²] in grams: "187 g/m²", "0.4 g/m²". */
+export function grams(amount: number): string {
+  const value = amount * 1000;
+  if (value > 0 && value < 0.05) return "under 0.1 g/m²";
+  return `${value < 10 ? value.toFixed(1) : value.toFixed(0)} g/m²`;
+}
+
+/** A share 0 to 1: "15 %". */
+export function percent(share: number, decimals = 0): string {
+  return `${(share * 100).toFixed(decimals)} %`;
+}
+
+/** A transmittance: "0.26 W/(m²·K)". */
+export function transmittanceInWords(value: number, decimals = 2): string {
+  return `${value.toFixed(decimals)} W/(m²·K)`;
+}
+
+/** A thickness [m]: "140 mm". */
+export function millimetres(thickness: number): string {
+  const value = thickness * 1000;
+  return `${Number.isInteger(Math.round(value * 10) / 10) ? value.toFixed(0) : value.toFixed(1)} mm`;
+}
+
+/** The name of a month index, or of null. */
+export function monthName(month: number | null): string | null {
+  return month === null ? null : MONTH_NAMES[month]!;
+}
+
+/** A cup of water [kg]: what 200 g on a square metre is in plain terms. */
+const CUP = 0.2;
+
+/** An amount in plain terms: "about a cup of water on every square metre". */
+export function inPlainTerms(amount: number): string {
+  if (amount <= 0.01) return "a trace: less than a tablespoon of water on every square metre";
+  if (amount < 0.06) return "a few tablespoons of water on every square metre";
+  const cups = amount / CUP;
+  if (cups < 0.75) return "about half a cup of water on every square metre";
+  if (cups < 1.5) return "about a cup of water on every square metre";
+  return `about ${Math.round(cups)} cups of water on every square metre`;
+}
+
+/** Words joined: "a", "a and b", "a, b and c". */
+export function joined(words: readonly string[]): string {
+  if (words.length <= 1) return words[0] ?? "";
+  return `${words.slice(0, -1).join(", ")} and ${words[words.length - 1]}`;
+}

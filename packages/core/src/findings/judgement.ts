@@ -1,0 +1,45 @@
+import type { Judgement, JudgementWord, VerdictWord } from "../result/types.ts";
+import type { FindingWithEffect } from "./all-findings.ts";
+import type { JudgementEffect } from "./types.ts";
+
+/** Effects in order of precedence, with the word each makes. Source: this project's rule (method.md 7). */
+const PRECEDENCE: readonly { effect: JudgementEffect; word: JudgementWord }[] = [
+  { effect: "change by guidance", word: "change it" },
+  { effect: "beyond", word: "beyond this method" },
+  { effect: "change by number", word: "change it" },
+  { effect: "condition", word: "sound with conditions" },
+];
+
+/**
+ * The judgement: guidance that refuses the build-up first, then what is beyond the method, then numbers over their
+ * limits, then conditions; sound where none of these speaks.
+ *
+ * @param findings - all findings with their effects
+ * @param verdict - of the governing section
+ * @returns the word, its reasons as finding ids, a sentence and the conditions
+ * Source: this project's rule (method.md 7).
+ */
+export function judge(findings: readonly FindingWithEffect[], verdict: VerdictWord): Judgement {
+  const speaking = PRECEDENCE.flatMap(({ effect }) => findings.filter((entry) => entry.effect === effect));
+  const first = PRECEDENCE.find(({ effect }) => findings.some((entry) => entry.effect === effect));
+  const word = first?.word ?? "sound";
+  const reasons = speaking.length > 0 ? speaking : findings.filter(({ finding }) => SUPPORTING.has(finding.code));
+  const conditions = findings
+    .filter(({ effect, finding }) => effect === "condition" && finding.advice !== null)
+    .map(({ finding }) => finding.advice!);
+  return {
+    word,
+    reasons: reasons.map(({ finding }) => finding.id),
+    message: speaking[0]?.finding.message ?? SOUND[verdict],
+    conditions,
+  };
+}
+
+/** Findings that speak for a sound build-up. */
+const SUPPORTING: ReadonlySet<string> = new Set(["forgives-gaps", "trace", "condensation-dries-out"]);
+
+const SOUND: Readonly<Record<VerdictWord, string>> = {
+  dry: "No water condenses inside it in any month of the year.",
+  "dries out": "A little water condenses inside it and dries out again within the year.",
+  "stays wet": "Only a trace of water stays in it, too little to matter in the life of the building.",
+};

@@ -1,0 +1,111 @@
+import { isUpright } from "../heat/heat-flow-direction.ts";
+import { mainInsulation } from "../heat/main-insulation.ts";
+import type { Layer } from "../project/types.ts";
+import { formatSd } from "../vapour-layer/vapour-layer-message.ts";
+import { grams, joined } from "./figures-in-words.ts";
+import type { Evidence, RuledFinding } from "./types.ts";
+import { isRequired } from "./vapour-layer.ts";
+import { judgeWater } from "./water-level.ts";
+
+/** A layer this tight lets nothing to speak of through [m]. Source: ISO 13788:2012 clause 7 names 10 m each side (from memory). */
+export const TIGHT = 10;
+
+/**
+ * Tight layers on the cold side, two tight layers with something between, and tight sheets where leaks must dry.
+ * Source: common practice.
+ */
+export function tightLayerFindings(evidence: Evidence): RuledFinding[] {
+  return [...tightOuterSkin(evidence), ...twoTightLayers(evidence), ...tightSheetOnColdSide(evidence)];
+}
+
+function tightOuterSkin(evidence: Evidence): RuledFinding[] {
+  const skin = evidence.vapourLayer.outerSkin;
+  if (skin === null || skin.sd < TIGHT) return [];
+  const isWeatherSkinOfRoof = !isUpright(evidence.buildUp) && evidence.buildUp.element !== "floor";
+  if (isRequired(evidence, skin) && !isWeatherSkinOfRoof) return [];
+  const { yearsToGather, growthPerYear, level } = judgeWater(evidence.calculation);
+  const dries =
+    level === "none"
+      ? "Vapour alone brings no water to it."
+      : yearsToGather === null
+        ? "What gathers there dries inwards within the year."
+        : `Drying inwards is not enough: ${grams(growthPerYear!)} more each year, about ${Math.round(yearsToGather)} years until 200 g/m².`;
+  return [
+    {
+      code: "tight-outer-skin",
+      severity: "caution",
+      effect: isWeatherSkinOfRoof ? "none" : "condition",
+      message: `A tight outer skin, ${skin.name} (sd ${formatSd(skin.sd)} m), lets nothing leave outwards. ${dries}`,
+      advice:
+        "Insulation must be bonded to the skin without a void, or a ventilated space kept between them; room air must not reach the skin, so seal the room side.",
+      source: "common practice",
+      figures: { sd: skin.sd, growthPerYear, yearsToGather },
+    },
+  ];
+}
+
+function twoTightLayers(evidence: Evidence): RuledFinding[] {
+  const tight = evidence.vapourLayer.candidates
+    .filter(({ sd }) => sd >= TIGHT)
+    .sort((a, b) => a.layers[0]! - b.layers[0]!);
+  const inner = tight[0];
+  const outer = tight[tight.length - 1];
+  if (inner === undefined || outer === undefined || inner === outer) return [];
+  const between = evidence.buildUp.layers.slice(inner.layers[inner.layers.length - 1]! + 1, outer.layers[0]!);
+  const holding = between.filter(holdsWater);
+  if (holding.length === 0 || evidence.buildUp.faces === "ground") return [];
+  const trapped = evidence.checks.trappedWater;
+  const neverDries = trapped.some(({ daysToDry }) => daysToDry === null || daysToDry > 365);
+  const nameOf = (layers: readonly number[]): string =>
+    joined(layers.map((index) => evidence.buildUp.layers[index]!.name));
+  return [
+    {
+      code: "two-tight-layers",
+      severity: neverDries ? "fault" : "caution",
+      effect: neverDries ? "change by guidance" : "condition",
+      message: `Between two tight layers, ${nameOf(inner.layers)} and ${nameOf(outer.layers)}, lies ${joined(holding.map(({ name }) => name))}, which can hold water: what gets in can hardly leave.${neverDries ? " The water that is built in does not dry within a year." : ""}`,
+      advice:
+        "Close it only when the timber is dry (under 20 %), and make one of the two layers more open where that is allowed.",
+      source: "common practice; ISO 13788:2012 clause 7 for the trapped water (from memory)",
+      figures: { sdInner: inner.sd, sdOuter: outer.sd },
+    },
+  ];
+}
+
+/** Timber, boards, paper and fibre hold water; foam, foil and air do not. */
+function holdsWater(layer: Layer): boolean {
+  if (layer.type !== "material") return false;
+  if (layer.framing !== null && layer.framing.material.kind === "wood") return true;
+  return layer.material.kind !== "plastic" && layer.material.kind !== "metal" && layer.material.kind !== null;
+}
+
+/** Under a raised floor or outside a wall, in a heated building: leaks, spills and wet timber cannot dry. */
+function tightSheetOnColdSide(evidence: Evidence): RuledFinding[] {
+  const { buildUp, calculation, vapourLayer } = evidence;
+  if (buildUp.element !== "floor" && buildUp.element !== "wall") return [];
+  if (buildUp.faces === "ground" || vapourLayer.warmSide !== buildUp.room) return [];
+  const main = mainInsulation(calculation.heat.counted);
+  if (main === null) return [];
+  const sheet = calculation.heat.counted.find(({ index, layer }) => index > main.index && isTightSheet(layer));
+  if (sheet === undefined || isRequired(evidence, { layers: [sheet.index] })) return [];
+  const above = buildUp.layers.slice(0, sheet.index).filter(holdsWater);
+  if (above.length === 0) return [];
+  const where = buildUp.element === "floor" ? "under the floor" : "outside the wall";
+  return [
+    {
+      code: "tight-sheet-under-floor",
+      severity: "fault",
+      effect: "change by guidance",
+      message: `A tight sheet, ${sheet.layer.name}, lies ${where} with ${joined(above.slice(-2).map(({ name }) => name))} on its room side. Leaks, spills and wet timber cannot dry through it, even where vapour alone leaves only a trace.`,
+      advice:
+        "Use a breather membrane there. A damp-proof, gas or radon membrane against the ground is another matter: name its `purpose` in the file.",
+      source: "common practice",
+      figures: { layer: sheet.index + 1 },
+    },
+  ];
+}
+
+function isTightSheet(layer: Layer): boolean {
+  if (layer.type !== "sheet" || layer.material.kind === "metal") return false;
+  return layer.material.equivalentAirLayerThickness !== null && layer.material.equivalentAirLayerThickness >= TIGHT;
+}

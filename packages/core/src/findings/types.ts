@@ -1,0 +1,38 @@
+import type { BuildUpCalculation } from "../calculate-build-up.ts";
+import type { FurtherChecks } from "../further-checks/types.ts";
+import type { BuildUp, Room } from "../project/types.ts";
+import type { Finding, FindingSeverity, SurfaceResult, VapourLayerResult } from "../result/types.ts";
+import type { SensitivityRun } from "../sensitivity/sensitivity-runs.ts";
+import type { Site } from "../surroundings/far-side-months.ts";
+import type { TightLayer } from "../vapour-layer/candidates.ts";
+
+/**
+ * What a finding does to the judgement, in order of precedence: guidance that refuses the build-up however it
+ * calculates; beyond the method; a number over its limit; a condition; nothing.
+ */
+export type JudgementEffect = "change by guidance" | "beyond" | "change by number" | "condition" | "none";
+
+/** A finding as a rule gives it; its id is made from the build-up and the code. */
+export interface RuledFinding extends Omit<Finding, "id"> {
+  effect: JudgementEffect;
+  severity: FindingSeverity;
+}
+
+/** Everything known about a build-up when findings are made. */
+export interface Evidence {
+  buildUp: BuildUp;
+  room: Room;
+  /** The room on the far side; null outdoors, over a void or on ground. */
+  farRoom: Room | null;
+  site: Site;
+  calculation: BuildUpCalculation;
+  surface: SurfaceResult;
+  vapourLayer: VapourLayerResult;
+  /** The tight layer it speaks of, with its parts; null without any. */
+  tightLayer: TightLayer | null;
+  sensitivity: readonly SensitivityRun[];
+  checks: FurtherChecks;
+}
+
+/** A rule: looks at the evidence and gives its findings, none where it has nothing to say. */
+export type FindingRule = (evidence: Evidence) => RuledFinding[];

@@ -1,0 +1,79 @@
+import { formatSd } from "../vapour-layer/vapour-layer-message.ts";
+import { grams } from "./figures-in-words.ts";
+import type { Evidence, RuledFinding } from "./types.ts";
+import { judgeWater, type WaterJudged } from "./water-level.ts";
+
+/**
+ * Whether the design forgives gaps in its vapour layer or depends on the layer being continuous: worked out again with
+ * the layer ten times more open, and with none.
+ * Source: this project's rule (method.md 7).
+ */
+export function dependenceFindings(evidence: Evidence): RuledFinding[] {
+  const { tightLayer, vapourLayer, sensitivity } = evidence;
+  const opened = sensitivity.find(({ name }) => name === "vapour layer ten times more open");
+  const without = sensitivity.find(({ name }) => name === "no vapour layer");
+  if (tightLayer === null || vapourLayer.onWarmSide !== true || opened === undefined || without === undefined)
+    return [];
+  if (isItselfTheInsulation(evidence)) return [];
+  const now = judgeWater(evidence.calculation);
+  if (bad(now)) return [];
+  const whenOpened = judgeWater(opened.calculation);
+  const whenGone = judgeWater(without.calculation);
+  const figures = {
+    sd: vapourLayer.sd,
+    openedVerdict: opened.result.verdict,
+    openedAmount: whenOpened.amount,
+    noneVerdict: without.result.verdict,
+    noneAmount: whenGone.amount,
+  };
+  const common = { source: "worked out again for this build-up; what counts as too much is as for any water", figures };
+  const name = `${tightLayer.name} (sd ${formatSd(tightLayer.sd)} m)`;
+  if (bad(whenOpened)) {
+    return [
+      {
+        ...common,
+        code: "depends-on-vapour-layer",
+        severity: "caution",
+        effect: "condition",
+        message: `The build-up depends on ${name} being continuous: ten times more open it ${outcome(whenOpened)}.`,
+        advice: SEALING,
+      },
+    ];
+  }
+  const gone = bad(whenGone) ? ` Left out altogether it ${outcome(whenGone)}.` : " It would even do without it.";
+  return [
+    {
+      ...common,
+      code: "forgives-gaps",
+      severity: "note",
+      effect: "none",
+      message: `The build-up forgives gaps: with ${name} ten times more open it still ${outcome(whenOpened)}.${gone}`,
+      advice: bad(whenGone) ? SEALING : null,
+    },
+  ];
+}
+
+const SEALING =
+  "Seal laps, the perimeter, sockets and pipes: tape on the sheet, a batten or sealant along the edges, airtight boxes or a service layer on the room side.";
+
+function bad(judged: WaterJudged): boolean {
+  return judged.level === "too much" || judged.level === "stays";
+}
+
+function outcome(judged: WaterJudged): string {
+  if (judged.level === "none") return "stays dry";
+  if (judged.level === "stays") return `stays wet (${grams(judged.amount)} in the first year)`;
+  if (judged.level === "too much")
+    return `takes up too much water (${grams(judged.amount)}, limit ${grams(judged.limit!.amount)})`;
+  return judged.level === "trace"
+    ? `has only a trace of water (${grams(judged.amount)})`
+    : `dries out (${grams(judged.amount)} at most)`;
+}
+
+/** A solid wall that is its own vapour layer has no laps to seal. */
+function isItselfTheInsulation({ tightLayer, calculation }: Evidence): boolean {
+  const thickest = calculation.heat.counted.reduce((main, layer) =>
+    layer.resistance > main.resistance ? layer : main,
+  );
+  return tightLayer!.parts.every(({ layer, part }) => layer === thickest.index && part === "whole");
+}

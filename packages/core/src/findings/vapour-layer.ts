@@ -1,0 +1,87 @@
+import { saturationPressure } from "../air/saturation-pressure.ts";
+import { betweenFraming } from "../vapour-layer/assess-vapour-layer.ts";
+import type { TightLayer } from "../vapour-layer/candidates.ts";
+import { formatSd, sideInWords } from "../vapour-layer/vapour-layer-message.ts";
+import type { Evidence, RuledFinding } from "./types.ts";
+import { judgeWater } from "./water-level.ts";
+
+/** A layer on the cold side matters where the air at its warm face stands this damp [–] … */
+export const DAMP_FACE = 0.8;
+/** … for this many months (both this project's rules). */
+export const DAMP_MONTHS = 2;
+
+/**
+ * Where the vapour layer lies: on the cold side in damp air, or missing on the warm side while water condenses.
+ * Source: common practice.
+ */
+export function vapourLayerFindings(evidence: Evidence): RuledFinding[] {
+  const { vapourLayer, calculation, tightLayer } = evidence;
+  const side = sideInWords(vapourLayer.warmSide, calculation);
+  const findings: RuledFinding[] = [];
+  if (vapourLayer.onWarmSide === false && tightLayer !== null && !isRequired(evidence, tightLayer)) {
+    const damp = dampMonths(evidence, tightLayer);
+    if (damp >= DAMP_MONTHS && isFinishOrSheet(evidence, tightLayer))
+      findings.push(coldSideLayer(evidence, tightLayer, damp, side));
+  }
+  const missing = vapourLayer.warmSide !== "neither" && vapourLayer.onWarmSide !== true;
+  const { level } = judgeWater(calculation);
+  if (missing && (level === "some" || level === "too much" || level === "stays")) {
+    findings.push({
+      code: "no-vapour-layer-warm-side",
+      severity: "caution",
+      effect: "none",
+      message: `Nothing on the warm side (${side}) holds the vapour back before it reaches the cold part of the build-up.`,
+      advice: `A vapour layer belongs on the warm side: towards ${side}, before the insulation.`,
+      source: "common practice",
+      figures: { warmSide: vapourLayer.warmSide },
+    });
+  }
+  return findings;
+}
+
+function coldSideLayer(evidence: Evidence, layer: TightLayer, damp: number, side: string): RuledFinding {
+  const inwards = evidence.vapourLayer.warmSide !== evidence.buildUp.room;
+  return {
+    code: "vapour-layer-cold-side",
+    severity: "fault",
+    effect: inwards ? "change by guidance" : "none",
+    message:
+      `The tight layer ${layer.name} (sd ${formatSd(layer.sd)} m) lies on the cold side: over the year vapour is pushed from ${side}. ` +
+      `The air at its warm face stands at 80 % or more in ${damp} months.`,
+    advice: `Take it out, or move it to the warm side, towards ${side}.`,
+    source: "common practice",
+    figures: { sd: layer.sd, warmSide: evidence.vapourLayer.warmSide, dampMonths: damp },
+  };
+}
+
+/** Months in which the air at the layer's warm face stands at 80 % or more, between framing. */
+function dampMonths(evidence: Evidence, layer: TightLayer): number {
+  const section = betweenFraming(evidence.calculation);
+  const fromRoom = evidence.vapourLayer.warmSide === evidence.buildUp.room;
+  const { line, climate, year } = section;
+  const face = fromRoom ? layer.resistanceBefore : layer.resistanceAfter;
+  const nodes = Array.from({ length: line.count }, (_, node) => node).filter(
+    (node) => line.resistanceFrom[node]! - 1e-9 <= face && face <= line.resistanceTo[node]! + 1e-9,
+  );
+  const node = fromRoom ? nodes[0] : nodes[nodes.length - 1];
+  if (node === undefined) return 0;
+  return year.pressure.filter((pressure, month) => {
+    return pressure[node]! / saturationPressure(climate.temperature[month]![node]!) >= DAMP_FACE;
+  }).length;
+}
+
+/** Sheets, coatings and facings are somebody's choice; a board or masonry is what the building is made of. */
+function isFinishOrSheet(evidence: Evidence, layer: TightLayer): boolean {
+  return layer.parts.some(({ layer: index, part }) => {
+    const found = evidence.buildUp.layers[index];
+    return part !== "whole" || found?.type === "sheet";
+  });
+}
+
+/** Whether a tight layer is required for another purpose: then no finding speaks against it and no remedy takes it out. */
+export function isRequired(evidence: Pick<Evidence, "buildUp">, layer: { layers: readonly number[] }): boolean {
+  return layer.layers.some((index) => {
+    const found = evidence.buildUp.layers[index];
+    return found !== undefined && found.type !== "air" && found.purpose !== null && found.purpose !== "vapour layer";
+  });
+}

@@ -1,0 +1,92 @@
+import type { SectionCalculation } from "../calculate-build-up.ts";
+import type { BuildUp, Layer, Material } from "../project/types.ts";
+import { sumOf } from "../year/section-year.ts";
+import type { SectionYear } from "../year/types.ts";
+
+/** A run of neighbouring wet nodes, with its greatest month-end total and what it sits on. */
+export interface WaterZone {
+  /** First and last node. */
+  first: number;
+  last: number;
+  /** Greatest month-end sum [kg/m²] and its month. */
+  peak: number;
+  month: number;
+  /** Left at the end of the run year [kg/m²]. */
+  left: number;
+  /** Where it is, in words: "between mineral wool slab and oriented strand board", "inside mineral wool slab". */
+  where: string;
+  /** Layer indices whose faces or inside it touches. */
+  layers: number[];
+}
+
+/** Water under this is not shown as a zone [kg/m²]. */
+const NO_WATER = 1e-6;
+
+/**
+ * The zones of a section's year: neighbouring wet nodes are one zone, limits apply to its sum.
+ *
+ * @param section - a calculated section
+ * @param year - the standard's year or the one with drying inside the month
+ * @param buildUp - for the names of its layers
+ * @returns zones, most water first; none when dry
+ * Source: this project's rule (method.md 4, zones).
+ */
+export function waterZones(section: SectionCalculation, year: SectionYear, buildUp: BuildUp): WaterZone[] {
+  if (year.startMonth === null) return [];
+  const { count } = section.line;
+  const everWet = Array.from({ length: count }, (_, node) => year.held.some((held) => held[node]! > NO_WATER));
+  const lastMonth = (year.startMonth + 11) % 12;
+  const zones: WaterZone[] = [];
+  for (let first = 0; first < count; first += 1) {
+    if (!everWet[first]) continue;
+    let last = first;
+    while (last + 1 < count && everWet[last + 1]) last += 1;
+    const totals = year.held.map((held) => sumOf(held.subarray(first, last + 1)));
+    const peak = Math.max(...totals);
+    zones.push({
+      first,
+      last,
+      peak,
+      month: totals.indexOf(peak),
+      left: totals[lastMonth]!,
+      ...placeOfZone(section, first, last, buildUp),
+    });
+    first = last;
+  }
+  return zones.sort((a, b) => b.peak - a.peak);
+}
+
+function placeOfZone(
+  section: SectionCalculation,
+  first: number,
+  last: number,
+  buildUp: BuildUp,
+): Pick<WaterZone, "where" | "layers"> {
+  const inner = layerEndingAt(section, first);
+  const outer = layerBeginningAt(section, last);
+  const within = layersBetween(section, first, last);
+  const layers = [...new Set([inner, ...within, outer])].filter((layer) => layer >= 0);
+  const name = (layer: number): string => buildUp.layers[layer]?.name ?? "the surface";
+  if (first === last && inner === outer) return { where: `inside ${name(inner)}`, layers };
+  if (first === last) return { where: `between ${name(inner)} and ${name(outer)}`, layers };
+  if (inner === outer) return { where: `in a zone inside ${name(inner)}`, layers };
+  return { where: `in a zone from ${name(inner)} to ${name(outer)}`, layers };
+}
+
+function layerEndingAt(section: SectionCalculation, node: number): number {
+  return section.line.layer[node]!;
+}
+
+function layerBeginningAt(section: SectionCalculation, node: number): number {
+  return section.line.layer[Math.min(node + 1, section.line.count - 1)]!;
+}
+
+function layersBetween(section: SectionCalculation, first: number, last: number): number[] {
+  return Array.from({ length: last - first }, (_, step) => section.line.layer[first + 1 + step]!);
+}
+
+/** What stands in a layer's place along a section: its own material, or the framing that runs through it. */
+export function materialAlong(section: SectionCalculation, layer: Layer): Material | null {
+  if (layer.framing !== null && section.path.through.includes(layer.framing.name)) return layer.framing.material;
+  return layer.type === "air" ? null : layer.material;
+}

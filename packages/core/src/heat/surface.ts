@@ -1,0 +1,126 @@
+import { saturationPressure } from "../air/saturation-pressure.ts";
+import { MONTH_NAMES } from "../constants.ts";
+import type { AirMonths } from "../project/types.ts";
+import type { SurfaceResult } from "../result/types.ts";
+import { pathName } from "./paths.ts";
+import {
+  CRITICAL_SURFACE_HUMIDITY,
+  combinedTemperatureFactor,
+  pathTemperatureFactor,
+  requiredTemperatureFactor,
+  SMALLEST_DIFFERENCE,
+} from "./temperature-factor.ts";
+import type { HeatCalculation } from "./types.ts";
+
+/** What the surface check looks at beside the heat figures. */
+export interface SurfaceQuestion {
+  inside: AirMonths;
+  outside: AirMonths;
+  /** True for a face to another room, whose own side is judged as well. */
+  otherRoom: boolean;
+  junctions: readonly { name: string; factor: number }[];
+}
+
+/**
+ * The inside surface: temperature factor of every way through and combined, against the factor that each month asks.
+ *
+ * @param heat - heat figures
+ * @param question - air of both sides [°C, Pa] and junction factors [–]
+ * @returns factors, requirements, critical months, humidity the coldest surface would stand
+ * Source: ISO 13788:2012 clause 5 (from memory).
+ */
+export function assessSurface(heat: HeatCalculation, question: SurfaceQuestion): SurfaceResult {
+  const { inside, outside } = question;
+  const beyond = heat.surfaceResistances.outsideForMoisture;
+  const framed = heat.counted.some(({ framing }) => framing !== null);
+  const alongPaths = heat.paths.map((path) => ({
+    where: pathName(path, framed),
+    factor: pathTemperatureFactor(heat.counted, path, beyond),
+  }));
+  const combined = { where: "combined", factor: combinedTemperatureFactor(heat.counted, heat.paths, beyond) };
+  const temperatureFactors = framed ? [...alongPaths, combined] : alongPaths;
+  const required = MONTH_NAMES.map((month, index) => ({ month, ...requiredIn(inside, outside, index) }));
+  const critical = {
+    mould: criticalMonth(required, "mould"),
+    condensation: criticalMonth(required, "condensation"),
+    corrosion: criticalMonth(required, "corrosion"),
+  };
+  const lowest = Math.min(...temperatureFactors.map(({ factor }) => factor));
+  return {
+    temperatureFactors,
+    required,
+    critical,
+    reason: critical.mould === null ? "in no month is the room at least 3 K warmer than the other side" : null,
+    humidityStood: critical.mould === null ? null : humidityStood(lowest, inside, outside),
+    otherFace: question.otherRoom ? otherFace(heat, inside, outside) : null,
+    junctions: question.junctions.map(({ name, factor }) => ({
+      name,
+      factor,
+      meetsMould: critical.mould === null ? null : factor >= critical.mould.factor,
+      meetsCondensation: critical.condensation === null ? null : factor >= critical.condensation.factor,
+    })),
+    condensationMonths: required
+      .filter(({ condensation }) => condensation !== null && lowest < condensation)
+      .map(({ month }) => month),
+  };
+}
+
+/** The lowest temperature factor of a surface result [–]. */
+export function lowestFactor(surface: SurfaceResult): { where: string; factor: number } {
+  return surface.temperatureFactors.reduce((lowest, entry) => (entry.factor < lowest.factor ? entry : lowest));
+}
+
+type Requirement = { mould: number | null; condensation: number | null; corrosion: number | null };
+
+function requiredIn(inside: AirMonths, outside: AirMonths, month: number): Requirement {
+  const air = { temperature: inside.temperature[month]!, vapourPressure: inside.vapourPressure[month]! };
+  const need = (humidity: number): number | null =>
+    requiredTemperatureFactor(air, outside.temperature[month]!, humidity);
+  return {
+    mould: need(CRITICAL_SURFACE_HUMIDITY.mould),
+    condensation: need(CRITICAL_SURFACE_HUMIDITY.condensation),
+    corrosion: need(CRITICAL_SURFACE_HUMIDITY.corrosion),
+  };
+}
+
+function criticalMonth(
+  required: readonly ({ month: string } & Requirement)[],
+  what: keyof Requirement,
+): { month: string; factor: number } | null {
+  let critical: { month: string; factor: number } | null = null;
+  for (const entry of required) {
+    const factor = entry[what];
+    if (factor !== null && (critical === null || factor > critical.factor)) critical = { month: entry.month, factor };
+  }
+  return critical;
+}
+
+/** Room humidity that the coldest surface stands before mould and before drops, in the month that stands least. */
+function humidityStood(factor: number, inside: AirMonths, outside: AirMonths): SurfaceResult["humidityStood"] {
+  let least: SurfaceResult["humidityStood"] = null;
+  for (const [index, month] of MONTH_NAMES.entries()) {
+    const room = inside.temperature[index]!;
+    const other = outside.temperature[index]!;
+    if (!(room - other >= SMALLEST_DIFFERENCE)) continue;
+    const surfaceTemperature = other + factor * (room - other);
+    const condensation = Math.min(1, saturationPressure(surfaceTemperature) / saturationPressure(room));
+    const mould = CRITICAL_SURFACE_HUMIDITY.mould * condensation;
+    if (least === null || mould < least.mould) least = { month, mould, condensation };
+  }
+  return least;
+}
+
+/** The face towards the other room, judged with that room's air against this one. */
+function otherFace(heat: HeatCalculation, inside: AirMonths, outside: AirMonths): SurfaceResult["otherFace"] {
+  const factor = combinedTemperatureFactor(heat.counted, heat.paths, heat.surfaceResistances.inside);
+  const alongPaths = heat.paths.map((path) =>
+    pathTemperatureFactor(heat.counted, path, heat.surfaceResistances.inside),
+  );
+  const required = MONTH_NAMES.map((month, index) => ({ month, ...requiredIn(outside, inside, index) }));
+  const critical = criticalMonth(required, "mould");
+  return {
+    temperatureFactor: Math.min(factor, ...alongPaths),
+    required: critical?.factor ?? null,
+    criticalMonth: critical?.month ?? null,
+  };
+}

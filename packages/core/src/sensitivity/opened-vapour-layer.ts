@@ -1,0 +1,39 @@
+import type { BuildUp, Layer, Material } from "../project/types.ts";
+import type { SlicePart } from "../vapour/section-slices.ts";
+import type { TightLayer } from "../vapour-layer/candidates.ts";
+
+/**
+ * A build-up with its vapour layer more open, or gone: what faults in laps and holes do to it in the worst case.
+ *
+ * @param buildUp - the build-up
+ * @param tightLayer - the vapour layer with its parts
+ * @param factor - sd is divided by this; Infinity takes the layer's resistance to vapour away
+ * @returns the changed build-up; layers keep their places, boards their thermal resistance and at least μ 1
+ * Source: this project's rule (method.md 7).
+ */
+export function withVapourLayerOpened(buildUp: BuildUp, tightLayer: TightLayer, factor: number): BuildUp {
+  const layers = buildUp.layers.map((layer, index) => {
+    const parts = tightLayer.parts.filter((part) => part.layer === index).map(({ part }) => part);
+    return parts.reduce((changed: Layer, part) => openPart(changed, part, factor), layer);
+  });
+  return { ...buildUp, layers };
+}
+
+function openPart(layer: Layer, part: SlicePart, factor: number): Layer {
+  if (layer.type === "air") return layer;
+  if (part === "inner facing") return { ...layer, facingInner: layer.facingInner / factor };
+  if (part === "outer facing") return { ...layer, facingOuter: layer.facingOuter / factor };
+  return { ...layer, material: openMaterial(layer.material, factor) };
+}
+
+function openMaterial(material: Material, factor: number): Material {
+  const openFactor = (value: number | null): number | null => (value === null ? null : Math.max(1, value / factor));
+  const sd = material.equivalentAirLayerThickness;
+  return {
+    ...material,
+    equivalentAirLayerThickness: sd === null ? null : sd / factor,
+    equivalentAirLayerThicknessByHumidity: null,
+    vapourResistanceFactorDry: openFactor(material.vapourResistanceFactorDry),
+    vapourResistanceFactorWet: openFactor(material.vapourResistanceFactorWet),
+  };
+}

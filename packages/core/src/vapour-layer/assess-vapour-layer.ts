@@ -1,0 +1,128 @@
+import { dewPoint } from "../air/dew-point.ts";
+import type { BuildUpCalculation, SectionCalculation } from "../calculate-build-up.ts";
+import { MONTH_NAMES } from "../constants.ts";
+import type { VapourLayerResult } from "../result/types.ts";
+import { type InsulationPlace, type TightLayer, tightLayers } from "./candidates.ts";
+import { type DriveFrom, type VapourDrive, vapourDrive } from "./drive.ts";
+import { vapourLayerMessage } from "./vapour-layer-message.ts";
+
+/** The result, and the tight layer that it speaks of with its parts. */
+export interface VapourLayerAssessment {
+  tightLayer: TightLayer | null;
+  result: VapourLayerResult;
+}
+
+/**
+ * The vapour layer of a build-up: which it is, whether it lies on the warm side, and how far its warm face stays from
+ * the dew point.
+ *
+ * @param calculation - the build-up's figures
+ * @returns the vapour layer, the tight outer skin beside it, position and margin
+ * Source: this project's rules (method.md 6); position and order are common practice.
+ */
+export function assessVapourLayer(calculation: BuildUpCalculation): VapourLayerAssessment {
+  const section = betweenFraming(calculation);
+  const drive = vapourDrive(calculation.inside, calculation.farSide.months);
+  const { candidates, insulation } = tightLayers(section, calculation.heat);
+  const isWarm = (layer: TightLayer): boolean => liesOn(layer, drive.year);
+  const vapourLayer = candidates.find(isWarm) ?? candidates[0] ?? null;
+  const onWarmSide = vapourLayer === null || drive.year === "neither" ? null : isWarm(vapourLayer);
+  const skin =
+    candidates.find((layer) => !isWarm(layer) && (layer === vapourLayer || layer.sd > vapourLayer!.sd)) ?? null;
+  const margin =
+    vapourLayer === null || drive.year === "neither" ? null : dewPointMargin(calculation, vapourLayer, drive.year);
+  const result = {
+    present: vapourLayer !== null,
+    layers: vapourLayer?.layers ?? [],
+    sd: vapourLayer?.sd ?? null,
+    warmSide: nameOf(drive.year, calculation),
+    onWarmSide,
+    monthsOnWarmSide: vapourLayer === null ? null : drive.months.filter(({ from }) => liesOn(vapourLayer, from)).length,
+    drive: monthlyDrive(drive, calculation),
+    resistanceShareWarmSide: vapourLayer === null ? null : shareOnWarmSide(section, vapourLayer, drive.year),
+    dewPointMargin: margin?.margin ?? null,
+    dewPointMarginMonth: margin?.month ?? null,
+    sdRatioWarmToCold: sdRatio(section, insulation, drive.year),
+    outerSkin: skin === null ? null : { layers: skin.layers, sd: skin.sd, name: skin.name },
+    candidates: candidates.map(({ layers, sd, roomSide, farSide }) => ({
+      layers,
+      sd,
+      side: sideWord(roomSide, farSide, drive.year),
+    })),
+  };
+  const message = vapourLayerMessage(result, vapourLayer?.name ?? null, calculation);
+  return { tightLayer: vapourLayer, result: { ...result, message } };
+}
+
+/** The section between framing, or the only one. */
+export function betweenFraming(calculation: BuildUpCalculation): SectionCalculation {
+  return calculation.sections.find(({ path }) => path.through.length === 0) ?? calculation.sections[0]!;
+}
+
+function liesOn(layer: TightLayer, side: DriveFrom): boolean {
+  if (side === "inside") return layer.roomSide;
+  if (side === "outside") return layer.farSide;
+  return false;
+}
+
+function sideWord(roomSide: boolean, farSide: boolean, warm: DriveFrom): "warm" | "cold" | "both" | "neither" {
+  if (warm === "neither") return "neither";
+  if (roomSide && farSide) return "both";
+  return (warm === "inside") === roomSide ? "warm" : "cold";
+}
+
+function nameOf(side: DriveFrom, calculation: BuildUpCalculation): string {
+  if (side === "inside") return calculation.buildUp.room;
+  return side === "outside" ? calculation.farSide.name : "neither";
+}
+
+function monthlyDrive(drive: VapourDrive, calculation: BuildUpCalculation): VapourLayerResult["drive"] {
+  return drive.months.map(({ from, pressure }, month) => ({
+    month: MONTH_NAMES[month]!,
+    from: nameOf(from, calculation),
+    pressure,
+  }));
+}
+
+function shareOnWarmSide(section: SectionCalculation, layer: TightLayer, warm: DriveFrom): number | null {
+  const total = section.line.totalResistance;
+  if (!(total > 0) || warm === "neither") return null;
+  return warm === "inside" ? layer.resistanceBefore / total : (total - layer.resistanceAfter) / total;
+}
+
+/** Least difference over the year between the warm face and the dew point of the air on that side [K]. */
+function dewPointMargin(
+  calculation: BuildUpCalculation,
+  layer: TightLayer,
+  warm: "inside" | "outside",
+): { margin: number; month: string } {
+  const { inside, farSide, heat } = calculation;
+  const air = warm === "inside" ? inside : farSide.months;
+  const resistance = warm === "inside" ? layer.resistanceBefore : layer.resistanceAfter;
+  const { inside: surfaceInside, outsideForMoisture } = heat.surfaceResistances;
+  const total = surfaceInside + betweenFraming(calculation).line.totalResistance + outsideForMoisture;
+  const share = (surfaceInside + resistance) / total;
+  let least = { margin: Number.POSITIVE_INFINITY, month: MONTH_NAMES[0] as string };
+  MONTH_NAMES.forEach((month, index) => {
+    const room = inside.temperature[index]!;
+    const face = room - share * (room - farSide.months.temperature[index]!);
+    const margin = face - dewPoint(air.vapourPressure[index]!);
+    if (margin < least.margin) least = { margin, month };
+  });
+  return least;
+}
+
+/** sd on the warm side of the main insulation over sd on its cold side, the insulation itself left out. */
+function sdRatio(section: SectionCalculation, insulation: InsulationPlace | null, warm: DriveFrom): number | null {
+  if (insulation === null || warm === "neither") return null;
+  let before = 0;
+  let after = 0;
+  let passed = false;
+  for (const slice of section.slices) {
+    if (slice.layer === insulation.layer && slice.resistance > 0) passed = true;
+    else if (passed) after += slice.sd;
+    else before += slice.sd;
+  }
+  const [warmSd, coldSd] = warm === "inside" ? [before, after] : [after, before];
+  return coldSd > 0 ? warmSd / coldSd : null;
+}

@@ -1,0 +1,167 @@
+import type { SectionCalculation } from "../calculate-build-up.ts";
+import { mainInsulation } from "../heat/main-insulation.ts";
+import type { HeatCalculation } from "../heat/types.ts";
+import type { Slice, SlicePart } from "../vapour/section-slices.ts";
+
+/** A candidate has at least this sd [m] … (this project's rule, method.md 6). */
+export const LEAST_CANDIDATE_SD = 0.5;
+/** … and this share of the total, a tight outer skin left out [–]. */
+export const LEAST_CANDIDATE_SHARE = 0.1;
+
+/** A tight layer, or touching ones, with its place along the section. */
+export interface TightLayer {
+  /** Layer indices. */
+  layers: number[];
+  /** Which slices: a faced board has two facings of its own. */
+  parts: { layer: number; part: SlicePart }[];
+  name: string;
+  sd: number;
+  /** Resistance [m²·K/W] and sd [m] from the room surface to its inner and outer face. */
+  resistanceBefore: number;
+  resistanceAfter: number;
+  /** Whether it lies at or on the room side of the main insulation's outer face, and at or outside its inner face. */
+  roomSide: boolean;
+  farSide: boolean;
+}
+
+/** Where the main insulation lies along a section [m²·K/W]. */
+export interface InsulationPlace {
+  layer: number;
+  innerFace: number;
+  outerFace: number;
+}
+
+/**
+ * The tight layers of a section: sd at least 0.5 m and a tenth of the total; touching ones count as one.
+ *
+ * The tightest layer beyond the main insulation is left out of the total: under a steel sheet, polythene would
+ * otherwise be three hundredths of it and no vapour layer at all.
+ *
+ * @param section - the section between framing
+ * @param heat - heat figures
+ * @returns candidates, tightest first, and the place of the main insulation (null without any resistance)
+ * Source: this project's rule (method.md 6).
+ */
+export function tightLayers(
+  section: SectionCalculation,
+  heat: HeatCalculation,
+): { candidates: TightLayer[]; insulation: InsulationPlace | null } {
+  const main = mainInsulation(heat.counted);
+  const pieces = placeSlices(section.slices, main?.index ?? null);
+  const insulation = placeOf(pieces, main?.index ?? null);
+  const sized = pieces.filter((piece) => piece.sd >= LEAST_CANDIDATE_SD);
+  const isTightEnough = tightEnough(pieces, sized, insulation);
+  const candidates = joinTouching(sized.filter(isTightEnough)).map((piece) => withSides(piece, insulation));
+  return { candidates: candidates.sort((a, b) => b.sd - a.sd), insulation };
+}
+
+interface Piece {
+  layers: number[];
+  parts: { layer: number; part: SlicePart }[];
+  name: string;
+  sd: number;
+  resistanceBefore: number;
+  resistanceAfter: number;
+  first: number;
+  last: number;
+  isMain: boolean;
+}
+
+/** Slices with their places; touching sheets and coatings (no resistance of their own) count as one. */
+function placeSlices(slices: readonly Slice[], main: number | null): Piece[] {
+  const pieces: Piece[] = [];
+  let resistance = 0;
+  slices.forEach((slice, index) => {
+    const before = resistance;
+    resistance += slice.resistance;
+    const last = pieces[pieces.length - 1];
+    const isMain = slice.layer === main && slice.resistance > 0;
+    if (
+      last !== undefined &&
+      slice.resistance === 0 &&
+      last.resistanceBefore === last.resistanceAfter &&
+      !last.isMain
+    ) {
+      join(last, {
+        layers: [slice.layer],
+        parts: [{ layer: slice.layer, part: slice.part }],
+        name: slice.name,
+        sd: slice.sd,
+        resistanceAfter: resistance,
+        last: index,
+      });
+      return;
+    }
+    pieces.push({
+      layers: [slice.layer],
+      parts: [{ layer: slice.layer, part: slice.part }],
+      name: slice.name,
+      sd: slice.isAir ? 0 : slice.sd,
+      resistanceBefore: before,
+      resistanceAfter: resistance,
+      first: index,
+      last: index,
+      isMain,
+    });
+  });
+  return pieces;
+}
+
+function placeOf(pieces: readonly Piece[], main: number | null): InsulationPlace | null {
+  const piece = pieces.find(({ isMain }) => isMain);
+  if (piece === undefined || main === null) return null;
+  return { layer: main, innerFace: piece.resistanceBefore, outerFace: piece.resistanceAfter };
+}
+
+function tightEnough(
+  pieces: readonly Piece[],
+  sized: readonly Piece[],
+  insulation: InsulationPlace | null,
+): (piece: Piece) => boolean {
+  const total = pieces.reduce((sum, piece) => sum + piece.sd, 0);
+  const beyond = sized.filter(
+    (piece) => insulation !== null && !piece.isMain && piece.resistanceBefore >= insulation.outerFace,
+  );
+  const skin = beyond.reduce((tightest, piece) => Math.max(tightest, piece.sd), 0);
+  return (piece) => piece.sd >= LEAST_CANDIDATE_SHARE * (piece.sd === skin ? total : total - skin);
+}
+
+/** Candidates that touch are one, unless one of them is the main insulation itself. */
+function joinTouching(candidates: readonly Piece[]): Piece[] {
+  const joined: Piece[] = [];
+  for (const piece of candidates) {
+    const last = joined[joined.length - 1];
+    if (last !== undefined && last.last + 1 === piece.first && !last.isMain && !piece.isMain) join(last, piece);
+    else joined.push({ ...piece, layers: [...piece.layers], parts: [...piece.parts] });
+  }
+  return joined;
+}
+
+function join(piece: Piece, next: Pick<Piece, "layers" | "parts" | "name" | "sd" | "resistanceAfter" | "last">): void {
+  for (const layer of next.layers) if (!piece.layers.includes(layer)) piece.layers.push(layer);
+  piece.parts.push(...next.parts);
+  if (!piece.name.includes(next.name)) piece.name = `${piece.name} with ${next.name}`;
+  piece.sd += next.sd;
+  piece.resistanceAfter = next.resistanceAfter;
+  piece.last = next.last;
+}
+
+function withSides(piece: Piece, insulation: InsulationPlace | null): TightLayer {
+  const { layers, parts, name, sd, resistanceBefore, resistanceAfter } = piece;
+  const roomSide =
+    insulation === null || (resistanceAfter <= insulation.outerFace + SAME_PLACE && !isBeyond(piece, insulation));
+  const farSide =
+    insulation === null || (resistanceBefore >= insulation.innerFace - SAME_PLACE && !isBefore(piece, insulation));
+  return { layers, parts, name, sd, resistanceBefore, resistanceAfter, roomSide, farSide };
+}
+
+/** A sheet exactly at the outer face lies beyond the insulation, one exactly at the inner face before it. */
+function isBeyond(piece: Piece, insulation: InsulationPlace): boolean {
+  return !piece.isMain && piece.resistanceBefore >= insulation.outerFace - SAME_PLACE;
+}
+function isBefore(piece: Piece, insulation: InsulationPlace): boolean {
+  return !piece.isMain && piece.resistanceAfter <= insulation.innerFace + SAME_PLACE;
+}
+
+/** Two places closer than this are the same [m²·K/W]. */
+const SAME_PLACE = 1e-9;

@@ -1,0 +1,46 @@
+import type { BuildUpCalculation } from "../calculate-build-up.ts";
+import type { VapourLayerResult } from "../result/types.ts";
+
+/**
+ * The vapour layer in a sentence. Never worded as "inside" when the warm side is meant.
+ *
+ * @param result - the vapour layer without its sentence
+ * @param name - its name, or null without any
+ * @param calculation - the build-up's figures
+ * @returns a sentence
+ */
+export function vapourLayerMessage(
+  result: Omit<VapourLayerResult, "message">,
+  name: string | null,
+  calculation: BuildUpCalculation,
+): string {
+  const side = sideInWords(result.warmSide, calculation);
+  if (result.warmSide === "neither")
+    return "Nothing drives vapour through this build-up: both sides have the same vapour pressure all year.";
+  if (name === null) return `There is no vapour layer. Over the year vapour is pushed from ${side}, the warm side.`;
+  const sd = `sd ${formatSd(result.sd!)} m`;
+  if (result.onWarmSide === false) {
+    return `There is no vapour layer on the warm side (${side}). The only tight layer, ${name} (${sd}), lies on the cold side.`;
+  }
+  const skin = result.outerSkin;
+  const beside =
+    skin === null
+      ? ""
+      : ` On the cold side ${skin.name} (sd ${formatSd(skin.sd)} m) is tighter still: a tight outer skin.`;
+  const months = result.monthsOnWarmSide!;
+  const always = months === 12 ? "in every month" : `in ${months} of 12 months`;
+  return `The vapour layer is ${name} (${sd}). It lies on the warm side (${side}) over the year, and ${always}.${beside}`;
+}
+
+/** A side in words for a sentence: "the room", "the damp room", "outdoors". */
+export function sideInWords(side: string, calculation: BuildUpCalculation): string {
+  if (side === "outdoors") return "outdoors";
+  if (side === "indoor") return "the room";
+  return calculation.buildUp.room === side || calculation.farSide.name === side ? `the ${side}` : side;
+}
+
+/** sd to two figures that matter: 0.55, 2.0, 50, 1500. */
+export function formatSd(sd: number): string {
+  if (sd >= 10) return sd.toFixed(0);
+  return sd >= 1 ? sd.toFixed(1) : sd.toFixed(2);
+}

@@ -1,0 +1,129 @@
+import { MONTHS_PER_YEAR, SECONDS_PER_DAY, VAPOUR_PERMEABILITY_OF_AIR } from "../constants.ts";
+import {
+  carryThroughMonthDryingInside,
+  type DrivenSection,
+  emptyMonthState,
+  type MonthState,
+  WET_NODE,
+} from "./month-balance.ts";
+
+/** Dry again when no node holds this much [kg/m²]. Source: ISO 13788:2012 clause 7 (from memory). */
+export const DRY_AGAIN = 0.001;
+
+/** Years after which the question is left open [a]. Source: ISO 13788:2012 clause 7 (from memory). */
+export const MOST_YEARS_OF_DRYING = 10;
+
+/** What became of water that was put into a section. */
+export interface DryingRun {
+  /** Days until no node holds 0.001 kg/m² [d]; null when not within ten years. */
+  daysToDry: number | null;
+  /** Water that left towards the room and towards the far side, less what came in there [kg/m²]. */
+  toRoom: number;
+  toFarSide: number;
+  /** Most held at neighbouring wet nodes other than where the water was put [kg/m²], and the node that held most of it. */
+  mostHeldElsewhere: number;
+  nodeElsewhere: number | null;
+  /** Water held at each month's end, the last entry at the moment it was dry [kg/m²]: one list of nodes each. */
+  held: Float64Array[];
+}
+
+/**
+ * Follows water put into a node until the section is dry again, or for ten years, with drying inside the month.
+ *
+ * @param section - nodes and climate
+ * @param node - where the water is put; not a surface
+ * @param amount - water [kg/m²], ≥ 0
+ * @param startMonth - 0 to 11; the water is there at its beginning
+ * @returns days to dry, where the water went and what was held meanwhile; amount = toRoom + toFarSide + what is left
+ * @throws RangeError when the node is a surface or the amount is negative or not a number
+ * Source: ISO 13788:2012 clause 7 (from memory); solving again when a node runs dry is this project's rule.
+ */
+export function followTrappedWater(
+  section: DrivenSection,
+  node: number,
+  amount: number,
+  startMonth: number,
+): DryingRun {
+  const last = section.sd.length - 1;
+  if (!(node > 0 && node < last))
+    throw new RangeError(`trapped water must lie between the two surfaces, was at node ${node}`);
+  if (!(amount >= 0)) throw new RangeError(`the amount of trapped water must be 0 kg/m² or more, was ${amount}`);
+  const state = emptyMonthState(last + 1);
+  state.held[node] = amount;
+  const run: DryingRun = {
+    daysToDry: null,
+    toRoom: 0,
+    toFarSide: 0,
+    mostHeldElsewhere: 0,
+    nodeElsewhere: null,
+    held: [],
+  };
+  let seconds = 0;
+  for (let step = 0; step < MOST_YEARS_OF_DRYING * MONTHS_PER_YEAR; step += 1) {
+    const month = (startMonth + step) % MONTHS_PER_YEAR;
+    let heldWhenDry: Float64Array | null = null;
+    carryThroughMonthDryingInside(section, month, state, undefined, (stretch) => {
+      if (heldWhenDry !== null) return;
+      const untilDry = timeUntilDry(state, stretch);
+      const counted = untilDry ?? stretch;
+      addFlowsOut(run, section, state, counted);
+      noteWaterElsewhere(run, state, node, counted);
+      seconds += counted;
+      if (untilDry !== null) heldWhenDry = state.held.map((held, index) => held + state.gain[index]! * counted);
+    });
+    if (heldWhenDry !== null) {
+      run.held.push(heldWhenDry);
+      run.daysToDry = seconds / SECONDS_PER_DAY;
+      return run;
+    }
+    run.held.push(state.held.slice());
+  }
+  return run;
+}
+
+/** The moment within a stretch at which no node holds too much [s]; null when there is none. Water changes evenly in it. */
+function timeUntilDry(state: MonthState, stretch: number): number | null {
+  let from = 0;
+  let until = stretch;
+  for (let node = 0; node < state.held.length; node += 1) {
+    const over = state.held[node]! - DRY_AGAIN;
+    const gain = state.gain[node]!;
+    if (over >= 0 && gain >= 0) return null;
+    if (over >= 0) from = Math.max(from, over / -gain);
+    else if (gain > 0) until = Math.min(until, -over / gain);
+  }
+  return from <= until ? from : null;
+}
+
+function addFlowsOut(run: DryingRun, { sd }: DrivenSection, { pressure }: MonthState, seconds: number): void {
+  const last = sd.length - 1;
+  const towardsRoom = (VAPOUR_PERMEABILITY_OF_AIR * (pressure[1]! - pressure[0]!)) / (sd[1]! - sd[0]!);
+  const towardsFarSide =
+    (VAPOUR_PERMEABILITY_OF_AIR * (pressure[last - 1]! - pressure[last]!)) / (sd[last]! - sd[last - 1]!);
+  run.toRoom += towardsRoom * seconds;
+  run.toFarSide += towardsFarSide * seconds;
+}
+
+/** Neighbouring wet nodes are one zone; the greatest sum stands at the end of a stretch. */
+function noteWaterElsewhere(run: DryingRun, state: MonthState, source: number, seconds: number): void {
+  let sum = 0;
+  let most = 0;
+  let fullest = 0;
+  for (let node = 0; node < state.held.length; node += 1) {
+    const held = node === source ? 0 : state.held[node]! + state.gain[node]! * seconds;
+    if (held <= WET_NODE) {
+      sum = 0;
+      most = 0;
+      continue;
+    }
+    sum += held;
+    if (held > most) {
+      most = held;
+      fullest = node;
+    }
+    if (sum > run.mostHeldElsewhere) {
+      run.mostHeldElsewhere = sum;
+      run.nodeElsewhere = fullest;
+    }
+  }
+}
