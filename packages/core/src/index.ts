@@ -5,7 +5,9 @@
 // problems
 export type { Problem, ProblemPath, Reading, TextPosition, WordedProblem } from "./problems/types.ts";
 // constants
-export { DAYS_IN_MONTH, MONTH_NAMES } from "./constants.ts";
+export { DAYS_IN_MONTH, MONTH_NAMES, SECONDS_PER_DAY, VAPOUR_PERMEABILITY_OF_AIR } from "./constants.ts";
+// quantities
+export { formatNumber } from "./quantities/format-quantity.ts";
 // air
 export { dewPoint } from "./air/dew-point.ts";
 export { humidityByVolume, relativeHumidity, vapourPressure } from "./air/humidity.ts";
