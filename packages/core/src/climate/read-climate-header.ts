@@ -1,7 +1,6 @@
 import type { Problem } from "../problems/types.ts";
-import { HIGHEST_ALTITUDE, LOWEST_ALTITUDE } from "./climate-limits.ts";
 import { climateProblem } from "./climate-problem.ts";
-import { plainNumber } from "./plain-number.ts";
+import { readAltitude, readDegrees } from "./degrees.ts";
 import type { TextLine } from "./text-lines.ts";
 
 /** What the `#` lines of a climate table tell. */
@@ -46,24 +45,8 @@ type Label = "latitude" | "longitude" | "altitude";
 const COMMENT_MARK = /^#+/;
 const LABELLED_VALUE = /^(?<label>latitude|longitude|altitude)\s*:(?<value>.*)$/i;
 
-const MOST_LATITUDE = 90;
-const MOST_LONGITUDE = 180;
-
 const readers: Record<Label, (text: string) => number | null> = {
-  latitude: (text) => within(degrees(text, "N", "S"), -MOST_LATITUDE, MOST_LATITUDE),
-  longitude: (text) => within(degrees(text, "E", "W"), -MOST_LONGITUDE, MOST_LONGITUDE),
-  altitude: (text) => within(plainNumber(text.replace(/\s*m$/, "")), LOWEST_ALTITUDE, HIGHEST_ALTITUDE),
+  latitude: (text) => readDegrees(text, "latitude"),
+  longitude: (text) => readDegrees(text, "longitude"),
+  altitude: readAltitude,
 };
-
-/** Signed degrees, or degrees with a letter (`0.449 W`); never both. */
-function degrees(text: string, positive: string, negative: string): number | null {
-  const letter = text.slice(-1).toUpperCase();
-  const lettered = letter === positive || letter === negative;
-  const number = plainNumber((lettered ? text.slice(0, -1) : text).trim().replace(/\s*°$/, ""));
-  if (number === null || (lettered && number < 0)) return null;
-  return letter === negative ? -number : number;
-}
-
-function within(value: number | null, least: number, greatest: number): number | null {
-  return value !== null && value >= least && value <= greatest ? value : null;
-}

@@ -1,0 +1,87 @@
+import type { OutdoorClimate } from "../project/types.ts";
+import { NOTABLE_ALTITUDE_DIFFERENCE } from "./altitude.ts";
+import { MOST_LATITUDE, MOST_LONGITUDE } from "./degrees.ts";
+
+/** Mean radius of the Earth [m]. Source: IUGG, R1 (from memory). */
+export const EARTH_RADIUS = 6_371_009;
+
+/** Distance from which a station speaks for a site only with a caution [m]. Rule of this project. */
+export const NOTABLE_DISTANCE = 100_000;
+
+/** A place on the Earth: degrees, north and east positive; altitude [m], null when not known. */
+export interface Site {
+  latitude: number;
+  longitude: number;
+  altitude: number | null;
+}
+
+/** A climate with how far it is from a site. */
+export interface NearClimate {
+  climate: OutdoorClimate;
+  /** Along the Earth's surface [m]. */
+  distance: number;
+  /** Height of the site over the station [m]; null when one of the two is not known. */
+  heightOverStation: number | null;
+  /** Far away, or at another height: the station may not stand for the site. */
+  far: boolean;
+  otherHeight: boolean;
+}
+
+/**
+ * Climates by their distance from a site, nearest first; those whose position is not told are left out.
+ *
+ * @param climates - places with their positions
+ * @param site - latitude −90 to 90, longitude −180 to 180 [degrees], altitude [m]
+ * @returns the climates with distances; equal distances in the order given
+ * @throws RangeError when the position is out of range or not a number
+ */
+export function nearestClimates(climates: readonly OutdoorClimate[], site: Site): NearClimate[] {
+  const near = climates.flatMap((climate) => {
+    if (climate.latitude === null || climate.longitude === null) return [];
+    const distance = distanceBetween(site.latitude, site.longitude, climate.latitude, climate.longitude);
+    const heightOverStation =
+      site.altitude === null || climate.altitude === null ? null : site.altitude - climate.altitude;
+    const far = distance > NOTABLE_DISTANCE;
+    const otherHeight = heightOverStation !== null && Math.abs(heightOverStation) > NOTABLE_ALTITUDE_DIFFERENCE;
+    return [{ climate, distance, heightOverStation, far, otherHeight }];
+  });
+  return near.sort((one, other) => one.distance - other.distance);
+}
+
+/**
+ * Distance between two places along the surface of a round Earth.
+ *
+ * @param latitude - −90 to 90 [degrees]
+ * @param longitude - −180 to 180 [degrees]
+ * @param otherLatitude - the other place
+ * @param otherLongitude - the other place
+ * @returns metres
+ * @throws RangeError when a value is out of range or not a number
+ * Source: haversine formula for the great circle; within 0.6 % of the flattened Earth.
+ * @example distanceBetween(0, 0, 0, 90) // 10007557
+ */
+export function distanceBetween(
+  latitude: number,
+  longitude: number,
+  otherLatitude: number,
+  otherLongitude: number,
+): number {
+  const onEarth =
+    Math.max(Math.abs(latitude), Math.abs(otherLatitude)) <= MOST_LATITUDE &&
+    Math.max(Math.abs(longitude), Math.abs(otherLongitude)) <= MOST_LONGITUDE;
+  if (!onEarth)
+    throw new RangeError(`no place on Earth: ${latitude}, ${longitude} or ${otherLatitude}, ${otherLongitude}`);
+  const north = halfSineSquared(otherLatitude - latitude);
+  const east = halfSineSquared(otherLongitude - longitude);
+  const parallels = Math.cos(inRadians(latitude)) * Math.cos(inRadians(otherLatitude));
+  const haversine = north + parallels * east;
+  return 2 * EARTH_RADIUS * Math.asin(Math.min(1, Math.sqrt(haversine)));
+}
+
+function halfSineSquared(degrees: number): number {
+  return Math.sin(inRadians(degrees) / 2) ** 2;
+}
+
+function inRadians(degrees: number): number {
+  return (degrees * Math.PI) / 180;
+}

@@ -1,0 +1,46 @@
+import type { OutdoorClimate } from "@warmside/core";
+import { jsonText } from "../answers/json-text.ts";
+import { done, type Outcome } from "../outcome.ts";
+import { SPARKLINE_TEMPERATURES } from "./climate-readme.ts";
+import { sparkline } from "./sparkline.ts";
+import { type MonthInShort, yearInShort } from "./year-in-short.ts";
+
+/**
+ * `warmside climate list`: every climate with its coldest and warmest month and its annual mean.
+ *
+ * @param climates - the shipped climates
+ * @param asJson - as data instead of a table
+ * @returns one line a place on standard output
+ */
+export function climateList(climates: readonly OutdoorClimate[], asJson: boolean): Outcome {
+  if (asJson) return done(jsonText({ climates: climates.map(asData) }));
+  const longest = Math.max(...climates.map(({ name }) => name.length));
+  const head = `${"name".padEnd(longest)}  ${"coldest".padEnd(MONTH_WIDTH)}  ${"warmest".padEnd(MONTH_WIDTH)}  year °C  January to December`;
+  return done(`${[head, ...climates.map((climate) => line(climate, longest))].join("\n")}\n`);
+}
+
+/** `Feb  −1.9` */
+const MONTH_WIDTH = 9;
+const YEAR_WIDTH = 7;
+const FIGURE_WIDTH = 6;
+
+function line(climate: OutdoorClimate, longest: number): string {
+  const { coldest, warmest, mean } = yearInShort(climate);
+  const bars = sparkline(climate.temperature, SPARKLINE_TEMPERATURES.least, SPARKLINE_TEMPERATURES.greatest);
+  const figures = [inShort(coldest), inShort(warmest), figure(mean).padStart(YEAR_WIDTH)];
+  return [climate.name.padEnd(longest), ...figures, bars].join("  ");
+}
+
+function inShort({ month, temperature }: MonthInShort): string {
+  return month.slice(0, 3) + figure(temperature).padStart(FIGURE_WIDTH);
+}
+
+function figure(degrees: number): string {
+  return degrees.toFixed(1).replace("-", "−");
+}
+
+function asData(climate: OutdoorClimate): object {
+  const { name, latitude, longitude, altitude } = climate;
+  const { coldest, warmest, mean } = yearInShort(climate);
+  return { name, latitude, longitude, altitude, coldest, warmest, annualMean: mean };
+}

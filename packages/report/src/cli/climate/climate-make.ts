@@ -1,0 +1,78 @@
+import { basename, extname } from "node:path";
+import { climateTable, type RecordsPlace } from "@warmside/core";
+import { besideInput, type OwnMark, outputPlace } from "../files/output-place.ts";
+import { readInput } from "../files/read-input.ts";
+import { writeWhole } from "../files/write-whole.ts";
+import { done, type Outcome } from "../outcome.ts";
+import { harmless, wrap } from "../paper.ts";
+import { refusedProject } from "../refused-project.ts";
+import type { Standing } from "../standing.ts";
+import { siteOf } from "./climate-near.ts";
+import { type ProgressStream, progressOn } from "./progress.ts";
+import { LARGEST_RECORDS, readRecordsFile } from "./read-records-file.ts";
+import { recordOptionsOf, type WrittenRecordOptions } from "./record-options.ts";
+import { recordsInWords } from "./records-in-words.ts";
+
+/** Options of `warmside climate make`, as written. */
+export interface WrittenMakeOptions extends WrittenRecordOptions {
+  out?: string;
+  place?: string;
+  country?: string;
+  latitude?: string;
+  longitude?: string;
+  altitude?: string;
+  origin?: string;
+  terms?: string;
+  acknowledgement?: string;
+}
+
+/** Every table that warmside made has this line near its beginning. */
+export const CLIMATE_MARK: OwnMark = { where: "beginning", text: "# means: temperature of the readings" };
+
+/**
+ * `warmside climate make FILE`: weather records to a climate table.
+ *
+ * @param file - the records, as written
+ * @param written - the options
+ * @param standing - where the user stands
+ * @param stream - where progress is shown
+ * @returns the months and where the table went; or every problem, and then nothing is written
+ * @throws CommandProblem when an option is none, or the file cannot be read or written
+ */
+export async function climateMake(
+  file: string,
+  written: WrittenMakeOptions,
+  standing: Standing,
+  stream: ProgressStream,
+): Promise<Outcome> {
+  const place = placeOf(file, written);
+  const options = recordOptionsOf(written, place.altitude);
+  const input = readInput(file, standing, LARGEST_RECORDS);
+  const out = written.out ?? besideInput(input.path, "-climate.csv");
+  const output = outputPlace(out, written.out !== undefined, CLIMATE_MARK, [input.path], standing);
+  const reading = await readRecordsFile(input.text, options, progressOn(stream, `Reading ${harmless(file)}`));
+  if (!reading.ok) return refusedProject(reading.problems, file, false, standing);
+  await writeWhole([{ ...output, content: climateTable(reading.value, place) }]);
+  const lines = recordsInWords(reading.value).map(harmless);
+  const [head, ...others] = lines;
+  const use = `Written to ${harmless(output.shown)}. In a project file: climate: ${harmless(basename(output.path))}`;
+  const wrapped = [...others, use].map((line) =>
+    line.length > standing.answers.width ? wrap(line, standing.answers.width) : line,
+  );
+  return done(`${[head!, ...wrapped].join("\n")}\n`);
+}
+
+function placeOf(file: string, written: WrittenMakeOptions): RecordsPlace {
+  const { latitude, longitude, altitude } = written;
+  const site = siteOf({ latitude: latitude ?? "0", longitude: longitude ?? "0", altitude });
+  return {
+    place: written.place ?? basename(file, extname(file)),
+    country: written.country ?? null,
+    latitude: latitude === undefined ? null : site.latitude,
+    longitude: longitude === undefined ? null : site.longitude,
+    altitude: site.altitude,
+    origin: written.origin ?? null,
+    terms: written.terms ?? null,
+    acknowledgement: written.acknowledgement ?? null,
+  };
+}

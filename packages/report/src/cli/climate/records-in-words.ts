@@ -1,0 +1,38 @@
+import { MONTH_NAMES, type RecordMonths } from "@warmside/core";
+
+/**
+ * What was made of weather records, for a terminal: a line a month, then everything that was left out or counted otherwise.
+ *
+ * @param records - the months
+ * @returns lines without line ends
+ */
+export function recordsInWords(records: RecordMonths): string[] {
+  const head = "month       °C    RH %   readings";
+  const months = records.months.map((month, index) => {
+    const temperature = month.temperature.toFixed(1).replace("-", "−").padStart(7);
+    const humidity = (month.relativeHumidity * 100).toFixed(1).padStart(7);
+    const missing = Math.max(0, month.expected - month.used);
+    const readings =
+      missing === 0 ? `${month.used}` : `${month.used}, ${missing} missing (${share(missing, month.expected)})`;
+    return `${MONTH_NAMES[index]!.padEnd(9)}${temperature}${humidity}   ${readings}`;
+  });
+  return [head, ...months, ...remarks(records)];
+}
+
+function remarks(records: RecordMonths): string[] {
+  const { repeated, contradicting, countedAsSaturated, typicalYear, months } = records;
+  const held = MONTH_NAMES.filter((_, month) => months[month]!.heldAtSaturation);
+  const sentences: [boolean, string][] = [
+    [true, `Read: ${records.columnsRead}.`],
+    [typicalYear, "One typical year, not a mean of years."],
+    [repeated > 0, `${repeated} rows repeat a time already read, with the same values; they were left out.`],
+    [contradicting > 0, `${contradicting} rows contradict an earlier row of the same time; the first counts.`],
+    [countedAsSaturated > 0, `${countedAsSaturated} readings a little over saturation were counted as saturated.`],
+    [held.length > 0, `Relative humidity was held at 100 % in ${held.join(", ")}.`],
+  ];
+  return sentences.filter(([told]) => told).map(([, sentence]) => sentence);
+}
+
+function share(part: number, whole: number): string {
+  return `${((100 * part) / whole).toFixed(1)} %`;
+}
