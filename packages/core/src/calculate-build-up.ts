@@ -127,8 +127,11 @@ function farTemperature(buildUp: BuildUp, site: Site): readonly number[] {
 
 const VERDICT_RANK = { dry: 0, "dries out": 1, "stays wet": 2 } as const;
 
+/** What a section is ranked by. */
+export type RankedYear = Pick<SectionYear, "verdict" | "carriedOver" | "peak">;
+
 /** Positive when `a` is worse than `b`: verdict, then carried over, then peak. */
-export function compareSections(a: Pick<SectionCalculation, "year">, b: Pick<SectionCalculation, "year">): number {
+export function compareSections(a: { year: RankedYear }, b: { year: RankedYear }): number {
   return (
     VERDICT_RANK[a.year.verdict] - VERDICT_RANK[b.year.verdict] ||
     a.year.carriedOver - b.year.carriedOver ||

@@ -2,19 +2,38 @@ import type { BuildUpCalculation } from "../calculate-build-up.ts";
 import type { BuildUp, Room } from "../project/types.ts";
 import type { VapourLayerResult } from "../result/types.ts";
 import type { Site } from "../surroundings/far-side-months.ts";
+import { gaps } from "./gaps/gaps.ts";
+import { leak } from "./leak/leak.ts";
+import { trappedWater } from "./trapped-water/trapped-water.ts";
+import { twoSeasonCheck } from "./two-season/two-season.ts";
 import type { FurtherChecks } from "./types.ts";
+import { hasVariableResistance, variableResistance } from "./variable-resistance/variable-resistance.ts";
+import { woodMoisture } from "./wood/wood-moisture.ts";
 
 /**
- * The checks that stand beside the monthly method.
+ * What stands beside the monthly method. Wood and gaps are always looked at; the others only when the file asks.
  *
- * @returns results; empty or null where a check does not apply
+ * @param buildUp - the build-up as the file has it
+ * @param site - outdoor air and rooms
+ * @param calculation - its figures
+ * @param vapourLayer - its vapour layer; one that lies on the cold side is none
+ * @param room - its room
+ * @returns the checks' results, empty or null where they do not apply
  */
 export function furtherChecks(
-  _buildUp: BuildUp,
-  _site: Site,
-  _calculation: BuildUpCalculation,
-  _vapourLayer: VapourLayerResult,
-  _room: Room,
+  buildUp: BuildUp,
+  site: Site,
+  calculation: BuildUpCalculation,
+  vapourLayer: Pick<VapourLayerResult, "layers" | "onWarmSide">,
+  room: Room,
 ): FurtherChecks {
-  return { wood: [], trappedWater: [], twoSeasonCheck: null, leak: null, gaps: [], variableResistance: null };
+  const layers = vapourLayer.onWarmSide === false ? [] : vapourLayer.layers;
+  return {
+    wood: woodMoisture(calculation),
+    trappedWater: buildUp.trappedWater.length === 0 ? [] : trappedWater(calculation, layers),
+    twoSeasonCheck: buildUp.twoSeasonCheck ? twoSeasonCheck(calculation, room, site.outdoor.temperature) : null,
+    leak: leak(calculation),
+    gaps: gaps(calculation, site, layers),
+    variableResistance: hasVariableResistance(buildUp) ? variableResistance(calculation) : null,
+  };
 }

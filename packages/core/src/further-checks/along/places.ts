@@ -1,0 +1,58 @@
+import type { NodeLine } from "../../vapour/node-line.ts";
+import type { Slice } from "../../vapour/section-slices.ts";
+
+/** The nodes at the two faces of a slice. */
+export interface Faces {
+  inner: number;
+  outer: number;
+}
+
+/**
+ * The nodes at the inner and outer face of every slice of a section.
+ *
+ * @param line - the section's nodes
+ * @param slices - the slices they were made from, in the same order
+ * @returns two node numbers a slice; the same twice where a thin sheet shares its node with a neighbour
+ */
+export function facesOfSlices(line: NodeLine, slices: readonly Slice[]): Faces[] {
+  let sd = 0;
+  return slices.map((slice) => {
+    const inner = nodeAt(line, sd);
+    const outer = nodeAt(line, sd + slice.sd);
+    sd += slice.sd;
+    return { inner, outer };
+  });
+}
+
+/** The last node at or before an sd from the room surface: a group of nodes begins at its first member. */
+export function nodeAt(line: NodeLine, sd: number): number {
+  let node = line.count - 1;
+  while (node > 0 && line.sd[node]! > sd) node -= 1;
+  return node;
+}
+
+/** The slices that touch a node: both the same one where the node lies inside a slice; null at a surface. */
+export interface Touching {
+  inner: Slice | null;
+  outer: Slice | null;
+}
+
+/**
+ * The slices on either side of a node.
+ *
+ * @param slices - the section's slices
+ * @param faces - their nodes, from `facesOfSlices`
+ * @param node - node number
+ * @returns the slice that ends at or goes on through the node, and the one that begins or goes on there
+ */
+export function slicesTouching(slices: readonly Slice[], faces: readonly Faces[], node: number): Touching {
+  const innerIndex = faces.findLastIndex(({ inner, outer }) => inner < node && outer >= node);
+  const outerIndex = faces.findIndex(({ inner, outer }) => inner <= node && outer > node);
+  return { inner: slices[innerIndex] ?? null, outer: slices[outerIndex] ?? null };
+}
+
+/** Where a node is, in words: "between mineral wool slab and plywood", "inside mineral wool slab". */
+export function placeInWords({ inner, outer }: Touching): string {
+  if (inner === null || outer === null) return `at the face of ${(inner ?? outer)?.material ?? "the build-up"}`;
+  return inner === outer ? `inside ${inner.material}` : `between ${inner.material} and ${outer.material}`;
+}

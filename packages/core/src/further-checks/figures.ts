@@ -1,0 +1,26 @@
+import type { Peak, VerdictWord } from "../result/types.ts";
+
+/** Figures as they stand in the sentences of these checks. Rounded for showing only. */
+
+/** Water [kg/m²] in grams: "187 g/m²", "0.4 g/m²". */
+export function gramsInWords(amount: number): string {
+  const grams = amount * 1000;
+  if (grams > 0 && grams < 0.05) return "under 0.1 g/m²";
+  return `${grams.toFixed(grams < 10 ? 1 : 0)} g/m²`;
+}
+
+/** An sd [m]: "0.55 m", "8.3 m", "50 m". */
+export function sdInWords(sd: number): string {
+  if (sd >= 10) return `${sd.toFixed(0)} m`;
+  return `${sd.toFixed(sd >= 1 ? 1 : 2)} m`;
+}
+
+/** A small share 0 to 1: "0.1 %", "15 %". */
+export function shareInWords(share: number): string {
+  return `${Number((share * 100).toPrecision(2))} %`;
+}
+
+/** "dry", "dries out, at most 37 g/m² at the end of February". */
+export function yearInWords(verdict: VerdictWord, peak: Peak): string {
+  return peak.month === null ? verdict : `${verdict}, at most ${gramsInWords(peak.amount)} at the end of ${peak.month}`;
+}

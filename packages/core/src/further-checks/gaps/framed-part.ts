@@ -1,0 +1,60 @@
+import { type BuildUpCalculation, compareSections, type SectionCalculation } from "../../calculate-build-up.ts";
+import type { SolidLayer } from "../../project/types.ts";
+import type { GapsResult } from "../../result/types.ts";
+import { layerSd } from "../../vapour/layer-sd.ts";
+import type { SectionYear } from "../../year/types.ts";
+import { isThroughFraming } from "../along/material-of-slice.ts";
+import { peakOfYear } from "../along/peak-of-year.ts";
+import { sdOfLayer, standardYear, whatIfSection, withSd } from "../along/what-if-section.ts";
+import { yearInWords } from "../figures.ts";
+
+/**
+ * The framed part with no vapour layer in front of it: as it is where the vapour layer stops at the framing, and as it
+ * would be where the layer runs across it.
+ *
+ * @param calculation - the build-up's figures
+ * @param layer - the vapour layer
+ * @param index - its index
+ * @returns one entry, of the worst way through framing; none without framing
+ */
+export function framedPart(calculation: BuildUpCalculation, layer: SolidLayer, index: number): GapsResult[] {
+  const framed = calculation.sections.filter(({ path }) => path.through.length > 0);
+  if (framed.length === 0) return [];
+  const parts = framed.map((section) => withoutVapourLayer(calculation, section, layer, index));
+  const worst = parts.reduce((a, b) => (compareSections(b, a) > 0 ? b : a));
+  const { section, year, stops } = worst;
+  const peak = peakOfYear(year);
+  const message = stops
+    ? `${layer.name} stops at the framing: ${section.name} there is no vapour layer, and that is how it was worked out: ${yearInWords(year.verdict, peak)}.`
+    : `${layer.name} runs across the framing and was worked out so. If it stopped there, ${section.name} would come out as: ${yearInWords(year.verdict, peak)}.`;
+  return [
+    {
+      layer: index,
+      name: `${layer.name}, ${section.name}`,
+      share: section.path.share,
+      sdWhole: layerSd(layer, "dry"),
+      sdEffective: stops ? sdOfLayer(section.slices, index) : 0,
+      verdict: year.verdict,
+      peak,
+      message,
+    },
+  ];
+}
+
+interface FramedPart {
+  section: SectionCalculation;
+  year: SectionYear;
+  /** Whether the vapour layer itself carries the framing, so that it stops there. */
+  stops: boolean;
+}
+
+function withoutVapourLayer(
+  calculation: BuildUpCalculation,
+  section: SectionCalculation,
+  layer: SolidLayer,
+  index: number,
+): FramedPart {
+  if (isThroughFraming(layer, section.path)) return { section, year: section.year, stops: true };
+  const year = standardYear(whatIfSection(calculation, withSd(section.slices, index, 0)));
+  return { section, year, stops: false };
+}

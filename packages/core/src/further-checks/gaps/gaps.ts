@@ -1,0 +1,95 @@
+import { type BuildUpCalculation, calculateBuildUp } from "../../calculate-build-up.ts";
+import type { SolidLayer } from "../../project/types.ts";
+import type { GapsResult, Peak, VerdictWord } from "../../result/types.ts";
+import type { Site } from "../../surroundings/far-side-months.ts";
+import { layerSd, sdWithGaps, wholeSd } from "../../vapour/layer-sd.ts";
+import type { SdOverrides } from "../../vapour/section-slices.ts";
+import { peakOfYear } from "../along/peak-of-year.ts";
+import { sdInWords, shareInWords, yearInWords } from "../figures.ts";
+import { framedPart } from "./framed-part.ts";
+
+/** Share of a vapour layer taken to be missing when the file says nothing [–] (this project's rule, method.md 5). */
+export const USUAL_SHARE_OF_GAPS = 0.001;
+
+/**
+ * Gaps: what is missing of layers with stated gaps, what a thousandth missing of a vapour layer without stated gaps
+ * would do, and the framed part with no vapour layer in front of it.
+ *
+ * @param calculation - the build-up's figures, stated gaps counted
+ * @param site - outdoor air and rooms
+ * @param vapourLayer - indices of the vapour layer's layers; empty without
+ * @returns one entry a layer, then the framed part; each an upper bound on diffusion through gaps
+ * Source: conductances in parallel (method.md 5).
+ */
+export function gaps(calculation: BuildUpCalculation, site: Site, vapourLayer: readonly number[]): GapsResult[] {
+  const layers = calculation.buildUp.layers.slice(0, calculation.heat.counted.length);
+  const stated = layers.flatMap((layer, index) =>
+    layer.type !== "air" && layer.gaps !== null ? [statedGaps(calculation, site, layer, index)] : [],
+  );
+  const tightest = tightestOf(calculation, vapourLayer);
+  if (tightest === null) return stated;
+  const { layer, index } = tightest;
+  const usual = layer.gaps === null && canHaveGaps(layer) ? [usualGaps(calculation, site, layer, index)] : [];
+  return [...stated, ...usual, ...framedPart(calculation, layer, index)];
+}
+
+/** The tightest of the vapour layer's layers: gaps through touching layers seldom line up. */
+function tightestOf(
+  calculation: BuildUpCalculation,
+  vapourLayer: readonly number[],
+): { layer: SolidLayer; index: number } | null {
+  let tightest: { layer: SolidLayer; index: number } | null = null;
+  for (const index of vapourLayer) {
+    const layer = calculation.buildUp.layers[index]!;
+    if (layer.type === "air") continue;
+    if (tightest === null || layerSd(layer, "dry") > layerSd(tightest.layer, "dry")) tightest = { layer, index };
+  }
+  return tightest;
+}
+
+/** Sheets, faced boards and thin boards have laps and joints; solid timber, concrete and insulation without foil do not. */
+function canHaveGaps(layer: SolidLayer): boolean {
+  const { kind } = layer.material;
+  return (
+    layer.type === "sheet" || layer.facingInner > 0 || layer.facingOuter > 0 || kind === "board" || kind === "metal"
+  );
+}
+
+function statedGaps(calculation: BuildUpCalculation, site: Site, layer: SolidLayer, index: number): GapsResult {
+  const { share, laps } = layer.gaps!;
+  const sdWhole = wholeSd(layer, "dry");
+  const sdEffective = layerSd(layer, "dry");
+  const without = yearWith(calculation, site, new Map([[index, sdWhole]]));
+  const { verdict } = calculation.governing.year;
+  const peak = peakOfYear(calculation.governing.year);
+  const words =
+    laps === null
+      ? shareInWords(share)
+      : `${shareInWords(share)} (laps of ${(laps.width * 1000).toFixed(0)} mm every ${laps.spacing} m)`;
+  const message =
+    `${words} of ${layer.name} is missing, as stated: its sd of ${sdInWords(sdWhole)} counts as ${sdInWords(sdEffective)}, ` +
+    `and that rules the verdict, ${yearInWords(verdict, peak)}. Without gaps: ${yearInWords(without.verdict, without.peak)}.`;
+  return { layer: index, name: layer.name, share, sdWhole, sdEffective, verdict, peak, message };
+}
+
+function usualGaps(calculation: BuildUpCalculation, site: Site, layer: SolidLayer, index: number): GapsResult {
+  const share = USUAL_SHARE_OF_GAPS;
+  const sdWhole = layerSd(layer, "dry");
+  const sdEffective = sdWithGaps(sdWhole, share);
+  const { verdict, peak } = yearWith(calculation, site, new Map([[index, sdEffective]]));
+  const whole = calculation.governing.year;
+  const message =
+    `No gaps are stated, so the vapour layer counts as whole: ${yearInWords(whole.verdict, peakOfYear(whole))}. ` +
+    `With ${shareInWords(share)} of ${layer.name} missing, an upper bound, its sd of ${sdInWords(sdWhole)} would count as ` +
+    `${sdInWords(sdEffective)}: ${yearInWords(verdict, peak)}.`;
+  return { layer: index, name: layer.name, share, sdWhole, sdEffective, verdict, peak, message };
+}
+
+function yearWith(
+  calculation: BuildUpCalculation,
+  site: Site,
+  sdOverrides: SdOverrides,
+): { verdict: VerdictWord; peak: Peak } {
+  const { year } = calculateBuildUp(calculation.buildUp, site, { sdOverrides, runOn: false }).governing;
+  return { verdict: year.verdict, peak: peakOfYear(year) };
+}

@@ -1,0 +1,78 @@
+import type { BuildUpCalculation } from "../../calculate-build-up.ts";
+import { MONTH_NAMES } from "../../constants.ts";
+import { mainInsulation } from "../../heat/main-insulation.ts";
+import type { LeakResult } from "../../result/types.ts";
+import { secondsOfMonth } from "../../year/month-balance.ts";
+import { facesOfSlices, placeInWords, slicesTouching } from "../along/places.ts";
+import { gramsInWords } from "../figures.ts";
+import { leakAirFlow, leakWaterFlow } from "./leak-flow.ts";
+
+/** Litres in a cubic metre; grams in a kilogram. Source: definition. */
+const LITRES_PER_CUBIC_METRE = 1000;
+const GRAMS_PER_KILOGRAM = 1000;
+
+/**
+ * Air leakage beside diffusion: what the air through a stated gap would leave at the cold face of the main insulation.
+ *
+ * @param calculation - the build-up's figures
+ * @returns month by month and over the wet season, beside what diffusion leaves; null when no gap is stated
+ * Source: this project's rule (method.md 5). Outward flow all the time; all the air cools to the plane: an upper bound.
+ */
+export function leak(calculation: BuildUpCalculation): LeakResult | null {
+  const stated = calculation.buildUp.leak;
+  const coldFace = coldFaceNode(calculation);
+  if (stated === null || coldFace === null) return null;
+  const area = stated.length * stated.width;
+  const airFlow = leakAirFlow(area, stated.pressure);
+  const { climate } = calculation.governing;
+  const amounts = MONTH_NAMES.map((_, month) => {
+    const { temperature, vapourPressure } = calculation.inside;
+    const plane = climate.temperature[month]![coldFace.node]!;
+    return leakWaterFlow(airFlow, vapourPressure[month]!, temperature[month]!, plane) * secondsOfMonth(month);
+  });
+  const total = amounts.reduce((sum, amount) => sum + amount, 0);
+  const wetSeconds = amounts.reduce((sum, amount, month) => sum + (amount > 0 ? secondsOfMonth(month) : 0), 0);
+  const diffusion = condensedByDiffusion(calculation);
+  return {
+    area,
+    pressure: stated.pressure,
+    airFlow,
+    months: MONTH_NAMES.map((month, index) => ({ month, grams: amounts[index]! * GRAMS_PER_KILOGRAM })),
+    total,
+    diffusion,
+    message: messageOf(airFlow * wetSeconds * LITRES_PER_CUBIC_METRE, total, diffusion, coldFace.where),
+  };
+}
+
+/** The node at the outer face of the main insulation in the governing section; null without any resistance. */
+function coldFaceNode({ heat, governing }: BuildUpCalculation): { node: number; where: string } | null {
+  const main = mainInsulation(heat.counted);
+  if (main === null) return null;
+  const faces = facesOfSlices(governing.line, governing.slices);
+  const slice = governing.slices.findLastIndex(({ layer, resistance }) => layer === main.index && resistance > 0);
+  const node = faces[slice]?.outer;
+  return node === undefined ? null : { node, where: placeInWords(slicesTouching(governing.slices, faces, node)) };
+}
+
+/** Everything that diffusion brings in the year's wet months, what dries again not taken off [kg/m²]. */
+function condensedByDiffusion({ governing }: BuildUpCalculation): number {
+  return governing.year.change.reduce(
+    (sum, month) => month.reduce((inMonth, change) => inMonth + Math.max(0, change), sum),
+    0,
+  );
+}
+
+function messageOf(litresOfAir: number, total: number, diffusion: number, where: string): string {
+  if (!(total > 0))
+    return "Air through the stated gap leaves no water: the cold face of the insulation is never below the dew point of the room.";
+  const litres = total >= 1 ? `, ${total.toFixed(1)} litres` : "";
+  const flow =
+    `Through the stated gap ${Math.round(litresOfAir / 1000)} m³ of room air (${litresOfAir.toPrecision(3)} litres) would pass each square metre in the wet season ` +
+    `and leave up to ${gramsInWords(total)} of water${litres}, ${where}.`;
+  if (!(diffusion > 0)) return `${flow} Diffusion leaves none: what counts here is that the build-up is airtight.`;
+  const ratio = total / diffusion;
+  const compared = `${flow} Diffusion leaves ${gramsInWords(diffusion)}`;
+  return ratio >= 1
+    ? `${compared}: the gap brings ${ratio < 10 ? ratio.toFixed(1) : ratio.toFixed(0)} times as much, so closing gaps does more than a tighter vapour layer.`
+    : `${compared}, more than the gap brings.`;
+}

@@ -1,0 +1,90 @@
+import { relativeHumidity } from "../../air/humidity.ts";
+import type { BuildUpCalculation, SectionCalculation } from "../../calculate-build-up.ts";
+import { MONTH_NAMES, MONTHS_PER_YEAR } from "../../constants.ts";
+import type { AirMonths, BuildUp } from "../../project/types.ts";
+import { humidityAtNode } from "../along/humidity-at-node.ts";
+import { materialOfSlice } from "../along/material-of-slice.ts";
+import { facesOfSlices, placeInWords, slicesTouching, type Touching } from "../along/places.ts";
+import { growthLimit } from "./growth-limit.ts";
+
+/** An interface counts only where it is more humid than outdoors by this [–]: two points (this project's rule). */
+export const MORE_HUMID_THAN_OUTDOORS = 0.02;
+
+/** An interface at which mould can grow, in the months it can. */
+export interface HumidInterface {
+  section: string;
+  node: number;
+  /** Where it is, in words. */
+  where: string;
+  /** What mould would feed on there. */
+  food: string;
+  months: { month: string; temperature: number; relativeHumidity: number; limit: number; outdoors: number }[];
+}
+
+/**
+ * Interfaces that are humid but need not be wet: more humid than mould's growth limit at their temperature and than
+ * outdoors, on something mould feeds on. The outermost node (the outer face, or the face towards a well-ventilated
+ * layer) and the room surface are left out.
+ *
+ * @param calculation - the build-up's figures
+ * @param outdoor - twelve months of outdoor air [°C, Pa]
+ * @returns interfaces with at least one such month, section by section from the room outwards
+ * Source: this project's rule (method.md 5) on the growth limit of Hukka and Viitanen 1999.
+ */
+export function humidInterfaces(calculation: BuildUpCalculation, outdoor: AirMonths): HumidInterface[] {
+  const outdoors = outdoor.vapourPressure.map((pressure, month) =>
+    relativeHumidity(pressure, outdoor.temperature[month]!),
+  );
+  return calculation.sections.flatMap((section) => interfacesOfSection(section, calculation.buildUp, outdoors));
+}
+
+function interfacesOfSection(
+  section: SectionCalculation,
+  buildUp: BuildUp,
+  outdoors: readonly number[],
+): HumidInterface[] {
+  const faces = facesOfSlices(section.line, section.slices);
+  const found: HumidInterface[] = [];
+  for (let node = 1; node < section.line.count - 1; node += 1) {
+    const touching = slicesTouching(section.slices, faces, node);
+    if (touching.inner === touching.outer) continue;
+    const food = foodForMould(touching, buildUp, section);
+    if (food === null) continue;
+    const months = monthsOverLimit(section, node, outdoors);
+    if (months.length > 0) found.push({ section: section.name, node, where: placeInWords(touching), food, months });
+  }
+  return found;
+}
+
+/** The first of the touching materials that mould feeds on, or null. */
+function foodForMould({ inner, outer }: Touching, buildUp: BuildUp, section: SectionCalculation): string | null {
+  for (const slice of [inner, outer]) {
+    const material = slice === null ? null : materialOfSlice(slice, buildUp, section.path);
+    if (material?.kind === "wood" || material?.kind === "board" || material?.kind === "paper") return material.name;
+  }
+  return null;
+}
+
+function monthsOverLimit(
+  section: SectionCalculation,
+  node: number,
+  outdoors: readonly number[],
+): HumidInterface["months"] {
+  const { year, climate } = section;
+  const months: HumidInterface["months"] = [];
+  for (let month = 0; month < MONTHS_PER_YEAR; month += 1) {
+    const temperature = climate.temperature[month]![node]!;
+    const humidity = humidityAtNode(year.pressure[month]!, climate.saturation[month]!, node);
+    const limit = growthLimit(temperature);
+    if (humidity > limit && humidity > outdoors[month]! + MORE_HUMID_THAN_OUTDOORS) {
+      months.push({
+        month: MONTH_NAMES[month]!,
+        temperature,
+        relativeHumidity: humidity,
+        limit,
+        outdoors: outdoors[month]!,
+      });
+    }
+  }
+  return months;
+}

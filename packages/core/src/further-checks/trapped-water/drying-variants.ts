@@ -1,0 +1,94 @@
+import type { BuildUp, Layer, LayerPurpose } from "../../project/types.ts";
+import type { Slice } from "../../vapour/section-slices.ts";
+import { sdOfLayer, withSd } from "../along/what-if-section.ts";
+import { sdInWords } from "../figures.ts";
+
+/** By how much a vapour layer is opened [–] (this project's rule, method.md 7). */
+export const MORE_OPEN = 10;
+
+/** A breather membrane [m] (common practice). */
+export const SD_OF_BREATHER = 0.2;
+
+/** μ of open wood fibre board [–]. Source: ISO 10456:2007 Table 3, fibreboard (from memory). */
+export const FACTOR_OF_OPEN_BOARD = 5;
+
+/** A sheet tighter than this is worth exchanging [m] (this project's rule, as for a vapour layer). */
+const TIGHT = 0.5;
+
+/** A change that might let a section dry faster: its slices with the change made. */
+export interface DryingVariant {
+  change: string;
+  slices: Slice[];
+}
+
+/**
+ * Changes that might let a layer dry faster, each as a whole section: the vapour layer left out or opened, a tight
+ * sheet outside exchanged for a breather membrane, a board outside for an open one. What a layer is required for stays.
+ *
+ * @param slices - the section's slices
+ * @param wet - index of the layer that holds the water
+ * @param vapourLayer - indices of the vapour layer's layers
+ * @param buildUp - its build-up
+ * @returns the changes that apply to this section
+ */
+export function dryingVariants(
+  slices: readonly Slice[],
+  wet: number,
+  vapourLayer: readonly number[],
+  buildUp: BuildUp,
+): DryingVariant[] {
+  const changeable = crossedLayers(slices, wet, buildUp);
+  const slowing = changeable.filter((layer) => vapourLayer.includes(layer));
+  const outside = changeable.filter((layer) => layer > wet && !vapourLayer.includes(layer));
+  return [...openedVapourLayer(slices, slowing, buildUp), ...openedOutside(slices, outside, buildUp)];
+}
+
+/** Layers, besides the wet one, whose own material this section crosses and that nothing requires. */
+function crossedLayers(slices: readonly Slice[], wet: number, buildUp: BuildUp): number[] {
+  const weatherSide = buildUp.faces === "outdoors" ? buildUp.layers.length - 1 : -1;
+  return buildUp.layers.flatMap((layer, index) => {
+    if (index === wet || index === weatherSide || layer.type === "air" || isRequired(layer.purpose)) return [];
+    return slices.some((slice) => slice.layer === index && slice.part === "whole") ? [index] : [];
+  });
+}
+
+/** Purposes for which a tight layer must stay. */
+function isRequired(purpose: LayerPurpose | null): boolean {
+  return purpose !== null && purpose !== "vapour layer";
+}
+
+function openedVapourLayer(slices: readonly Slice[], layers: readonly number[], buildUp: BuildUp): DryingVariant[] {
+  if (layers.length === 0) return [];
+  const name = layers.map((layer) => buildUp.layers[layer]!.name).join(" with ");
+  const change = (factor: number): Slice[] =>
+    layers.reduce((changed, layer) => withSd(changed, layer, sdOfLayer(slices, layer) * factor), [...slices]);
+  return [
+    { change: `without the vapour layer (${name})`, slices: change(0) },
+    { change: `with the vapour layer ten times more open (${name})`, slices: change(1 / MORE_OPEN) },
+  ];
+}
+
+function openedOutside(slices: readonly Slice[], layers: readonly number[], buildUp: BuildUp): DryingVariant[] {
+  return layers.flatMap((index) => {
+    const layer = buildUp.layers[index]!;
+    const sd = sdOfLayer(slices, index);
+    const opened = openedLayer(layer, sd);
+    return opened === null || !(opened.sd < sd)
+      ? []
+      : [{ change: opened.change, slices: withSd(slices, index, opened.sd) }];
+  });
+}
+
+function openedLayer(layer: Layer, sd: number): { change: string; sd: number } | null {
+  if (layer.type === "sheet" && sd >= TIGHT) {
+    const breather = `a breather membrane of sd ${sdInWords(SD_OF_BREATHER)}`;
+    return { change: `with ${breather} in the place of ${layer.name}`, sd: SD_OF_BREATHER };
+  }
+  if (layer.type === "material" && layer.material.kind === "board") {
+    return {
+      change: `with an open wood fibre board in the place of ${layer.name}`,
+      sd: FACTOR_OF_OPEN_BOARD * layer.thickness,
+    };
+  }
+  return null;
+}

@@ -1,0 +1,35 @@
+import type { BuildUpCalculation } from "../../calculate-build-up.ts";
+import type { Room } from "../../project/types.ts";
+import { vapourExcessOfClass } from "../../rooms/humidity-class.ts";
+
+/** The wettest humidity class the check is meant for. Source: DIN 4108-3 (from memory), rooms of dwellings and offices. */
+export const WETTEST_CLASS = 3;
+
+/** More than the class by this part is over it [–]: last digits only. */
+const SAME = 1e-9;
+
+/**
+ * Why the two-season check is not meant for a build-up.
+ *
+ * @param calculation - the build-up's figures
+ * @param room - its room
+ * @param outdoorTemperature - twelve outdoor temperatures [°C]
+ * @returns a reason in words, or null where the check applies
+ * Source: DIN 4108-3 (from memory): heated rooms, not cooled, up to humidity class 3, against outdoor air.
+ */
+export function reasonOutOfScope(
+  calculation: BuildUpCalculation,
+  room: Room,
+  outdoorTemperature: readonly number[],
+): string | null {
+  if (calculation.buildUp.faces !== "outdoors") return "it is meant for build-ups against outdoor air";
+  if (room.temperature.kind === "unheated") return "it is meant for heated rooms";
+  if (room.cooling !== null) return "it is not meant for cooled rooms";
+  if (room.pool || room.burstsOfSteam) return "it is not meant for pools and rooms of steam";
+  const { inside, farSide } = calculation;
+  const wetter = inside.vapourPressure.some((pressure, month) => {
+    const excess = pressure - farSide.months.vapourPressure[month]!;
+    return excess > vapourExcessOfClass(WETTEST_CLASS, outdoorTemperature[month]!) + SAME * pressure;
+  });
+  return wetter ? `it is meant for rooms up to humidity class ${WETTEST_CLASS}, and this one is wetter` : null;
+}

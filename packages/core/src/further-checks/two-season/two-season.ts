@@ -1,0 +1,149 @@
+import type { BuildUpCalculation, SectionCalculation } from "../../calculate-build-up.ts";
+import { MONTHS_PER_YEAR, SECONDS_PER_DAY, VAPOUR_PERMEABILITY_OF_AIR } from "../../constants.ts";
+import type { AirMonths, BuildUp, Room } from "../../project/types.ts";
+import type { TwoSeasonResult } from "../../result/types.ts";
+import { sectionClimate } from "../../vapour/section-climate.ts";
+import { emptyMonthState, solveMonth } from "../../year/month-balance.ts";
+import { facesOfSlices, placeInWords, slicesTouching } from "../along/places.ts";
+import { limitAtPlane, MOST_CONDENSATE } from "./plane-limit.ts";
+import { reasonOutOfScope } from "./two-season-scope.ts";
+
+/** Surface resistances [m²·K/W]. Source: DIN 4108-3 since 2014 (from memory); Rsi was 0.13 before. */
+export const TWO_SEASON_SURFACE_INSIDE = 0.25;
+export const TWO_SEASON_SURFACE_OUTSIDE = 0.04;
+const EDITION = "DIN 4108-3, editions since 2014 (from memory)";
+
+/** Each season's length [s]: 90 days. Source: DIN 4108-3 (from memory). */
+export const SEASON: number = 90 * SECONDS_PER_DAY;
+
+/** Winter air: temperature [°C] and vapour pressure [Pa]. Source: DIN 4108-3 (from memory). */
+const WINTER_INSIDE = { temperature: 20, vapourPressure: 1168 };
+const WINTER_OUTSIDE = { temperature: -5, vapourPressure: 321 };
+
+/** Summer: vapour pressure on both sides, saturation at the plane in walls and roofs [Pa]. Source: DIN 4108-3 (from memory). */
+const SUMMER_AIR = 1200;
+const SUMMER_PLANE_IN_WALL = 1700;
+const SUMMER_PLANE_IN_ROOF = 2000;
+
+/** A node that gains less than this in the winter is no plane [kg/m²]: 1 mg/m² (this project's rule). */
+const NO_PLANE = 1e-6;
+
+/**
+ * The two-season check: a fixed winter that condenses and a fixed summer that dries, at one plane. A second method with
+ * a verdict of its own; it never touches the monthly one.
+ *
+ * @param calculation - the build-up's figures
+ * @param room - its room
+ * @param outdoorTemperature - twelve outdoor temperatures [°C], for the humidity class
+ * @returns condensate, limit and drying capacity of the section that does worst
+ * Source: DIN 4108-3 (from memory).
+ */
+export function twoSeasonCheck(
+  calculation: BuildUpCalculation,
+  room: Room,
+  outdoorTemperature: readonly number[],
+): TwoSeasonResult {
+  const outcomes = calculation.sections.map((section) => seasonsOf(section, calculation.buildUp));
+  const worst = outcomes.reduce((a, b) => (rank(b) > rank(a) ? b : a));
+  const outOfScope = reasonOutOfScope(calculation, room, outdoorTemperature);
+  const manyPlanes =
+    worst.planes > 1
+      ? `condensate forms at more than one plane (${worst.place}); the standard itself tells how to go on`
+      : null;
+  const reason = outOfScope ?? manyPlanes;
+  return {
+    applies: reason === null,
+    reason,
+    surfaceResistanceInside: TWO_SEASON_SURFACE_INSIDE,
+    edition: EDITION,
+    condensate: worst.condensate,
+    limit: worst.limit,
+    summerCapacity: worst.summerCapacity,
+    passes: reason === null ? passes(worst) : null,
+    plane: worst.place,
+  };
+}
+
+/** What the two seasons do to a section; of the wettest plane where there are several. */
+interface Seasons {
+  planes: number;
+  condensate: number;
+  limit: number;
+  summerCapacity: number;
+  place: string | null;
+}
+
+function seasonsOf(section: SectionCalculation, buildUp: BuildUp): Seasons {
+  const { line, slices } = section;
+  const condensates = winterCondensate(section);
+  const planes = condensates.flatMap((amount, node) => (amount > NO_PLANE ? [{ node, amount }] : []));
+  const wettest = planes.reduce<{ node: number; amount: number } | null>(
+    (most, plane) => (most === null || plane.amount > most.amount ? plane : most),
+    null,
+  );
+  if (wettest === null) return { planes: 0, condensate: 0, limit: MOST_CONDENSATE, summerCapacity: 0, place: null };
+  const touching = slicesTouching(slices, facesOfSlices(line, slices), wettest.node);
+  const sdInside = line.sd[wettest.node]!;
+  const sdOutside = line.sd[line.count - 1]! - sdInside;
+  return {
+    planes: planes.length,
+    condensate: planes.reduce((sum, { amount }) => sum + amount, 0),
+    limit: limitAtPlane(touching, buildUp, section.path),
+    summerCapacity: summerDrying(summerPlanePressure(buildUp), sdInside, sdOutside),
+    place: `${placeInWords(touching)}, ${section.name}`,
+  };
+}
+
+/**
+ * Condensate of the winter at every node.
+ *
+ * @param section - nodes of the section
+ * @returns gain over 90 days [kg/m²], one a node
+ * Source: DIN 4108-3 (from memory).
+ */
+export function winterCondensate({ line }: Pick<SectionCalculation, "line">): number[] {
+  const surfaces = [TWO_SEASON_SURFACE_INSIDE, TWO_SEASON_SURFACE_OUTSIDE] as const;
+  const climate = sectionClimate(line, allMonths(WINTER_INSIDE), allMonths(WINTER_OUTSIDE), ...surfaces, 0);
+  const state = emptyMonthState(line.count);
+  solveMonth({ sd: line.sd, climate }, 0, state);
+  return Array.from(state.gain, (gain) => gain * SEASON);
+}
+
+/**
+ * Water that can leave a plane in the summer.
+ *
+ * @param planePressure - saturation at the plane [Pa]
+ * @param sdInside - sd from the room surface to the plane [m], above 0
+ * @param sdOutside - sd from the plane to the outer surface [m], above 0
+ * @returns capacity over 90 days [kg/m²]
+ * Source: DIN 4108-3 (from memory).
+ * @example summerDrying(1700, 2, 0.5) // 1.944
+ */
+export function summerDrying(planePressure: number, sdInside: number, sdOutside: number): number {
+  const surplus = planePressure - SUMMER_AIR;
+  const flow = VAPOUR_PERMEABILITY_OF_AIR * (surplus / sdInside + surplus / sdOutside);
+  return flow * SEASON;
+}
+
+/** Roofs are warmed by the sun; walls and ceilings under roof spaces less so. */
+function summerPlanePressure({ element, roofSpace }: BuildUp): number {
+  const isRoof = (element === "flat roof" || element === "pitched roof") && roofSpace === null;
+  return isRoof ? SUMMER_PLANE_IN_ROOF : SUMMER_PLANE_IN_WALL;
+}
+
+function passes({ condensate, limit, summerCapacity }: Seasons): boolean {
+  return condensate <= limit && condensate <= summerCapacity;
+}
+
+/** The worse the higher: failing, then more planes than one, then more condensate. */
+function rank(seasons: Seasons): number {
+  if (seasons.planes <= 1 && !passes(seasons)) return 3 + seasons.condensate;
+  return seasons.planes > 1 ? 2 : seasons.condensate;
+}
+
+function allMonths(air: { temperature: number; vapourPressure: number }): AirMonths {
+  return {
+    temperature: new Array(MONTHS_PER_YEAR).fill(air.temperature),
+    vapourPressure: new Array(MONTHS_PER_YEAR).fill(air.vapourPressure),
+  };
+}

@@ -1,0 +1,47 @@
+/**
+ * Equilibrium moisture content of wood: the water it would hold if it stood in this air for ever.
+ *
+ * @param temperature - T [°C], −40 to 100
+ * @param relativeHumidity - H as a fraction [–], 0 to 1
+ * @returns moisture content as a fraction of dry mass [–]
+ * @throws RangeError when an input is out of range or not a number
+ * Source: Hailwood and Horrobin two-hydrate form, FPL Wood Handbook chapter 4 (from memory). The same for wood-based
+ * board, which in truth takes up a little less: the cautious side.
+ * @example equilibriumMoisture(10, 0.85) // 0.1836
+ */
+export function equilibriumMoisture(temperature: number, relativeHumidity: number): number {
+  if (!(temperature >= COLDEST && temperature <= HOTTEST)) {
+    throw new RangeError(`wood temperature must lie between ${COLDEST} and ${HOTTEST} °C, was ${temperature}`);
+  }
+  if (!(relativeHumidity >= 0 && relativeHumidity <= 1)) {
+    throw new RangeError(`relative humidity must lie between 0 and 1, was ${relativeHumidity}`);
+  }
+  const molarMass = quadratic(MOLAR_MASS_OF_SITE, temperature);
+  const activity = quadratic(DISSOLVED_ACTIVITY, temperature) * relativeHumidity;
+  const firstHydrate = quadratic(FIRST_HYDRATE, temperature);
+  const secondHydrate = quadratic(SECOND_HYDRATE, temperature);
+  const dissolved = activity / (1 - activity);
+  const boundOnce = firstHydrate * activity;
+  const boundTwice = firstHydrate * secondHydrate * activity ** 2;
+  const hydrated = (boundOnce + 2 * boundTwice) / (1 + boundOnce + boundTwice);
+  return (MOLAR_MASS_OF_WATER / molarMass) * (dissolved + hydrated);
+}
+
+type Coefficients = readonly [constant: number, linear: number, square: number];
+
+/** W, K, K1 and K2 as quadratics of T in °C. Source: FPL Wood Handbook chapter 4 (from memory). */
+const MOLAR_MASS_OF_SITE: Coefficients = [349, 1.29, 0.0135];
+const DISSOLVED_ACTIVITY: Coefficients = [0.805, 0.000736, -0.00000273];
+const FIRST_HYDRATE: Coefficients = [6.27, -0.00938, -0.000303];
+const SECOND_HYDRATE: Coefficients = [1.91, 0.0407, -0.000293];
+
+/** Molar mass of water [g/mol], as the form takes it. Source: FPL Wood Handbook chapter 4 (from memory): 1800/W is for %. */
+const MOLAR_MASS_OF_WATER = 18;
+
+/** Range in which the form is used [°C] (this project's rule): every building, with room to spare. */
+const COLDEST = -40;
+const HOTTEST = 100;
+
+function quadratic([constant, linear, square]: Coefficients, temperature: number): number {
+  return constant + linear * temperature + square * temperature ** 2;
+}

@@ -1,0 +1,67 @@
+import type { BuildUpCalculation, SectionCalculation } from "../../calculate-build-up.ts";
+import { MONTH_NAMES } from "../../constants.ts";
+import type { Layer } from "../../project/types.ts";
+import type { WoodResult } from "../../result/types.ts";
+import type { Slice } from "../../vapour/section-slices.ts";
+import { humidityAtNode } from "../along/humidity-at-node.ts";
+import { isThroughFraming, materialOfSlice } from "../along/material-of-slice.ts";
+import { type Faces, facesOfSlices } from "../along/places.ts";
+import { equilibriumMoisture } from "./equilibrium-moisture.ts";
+
+/** Over this, wood can rot [fraction of dry mass]. Source: common practice. */
+export const WOOD_MOISTURE_LIMIT = 0.2;
+
+/** A wooden piece along a section: a layer of wood or board, or the framing in a layer's place. */
+export interface WoodenPiece {
+  section: SectionCalculation;
+  slice: Slice;
+  faces: Faces;
+  name: string;
+}
+
+/**
+ * Moisture of every wooden layer, and of the framing where a section runs through it, month by month at both faces.
+ *
+ * @param calculation - the build-up's figures
+ * @returns one entry a wooden layer and section; the equilibrium with the air at its faces
+ * Source: this project's rule (method.md 5). An equilibrium overstates short wet spells.
+ */
+export function woodMoisture(calculation: BuildUpCalculation): WoodResult[] {
+  return woodenPieces(calculation).map((piece) => {
+    const months = MONTH_NAMES.map((month, index) => ({
+      month,
+      inner: moistureAt(piece.section, piece.faces.inner, index),
+      outer: moistureAt(piece.section, piece.faces.outer, index),
+    }));
+    return {
+      section: piece.section.name,
+      layer: piece.slice.layer,
+      name: piece.name,
+      months,
+      monthsOverLimit: months.filter(({ inner, outer }) => Math.max(inner, outer) > WOOD_MOISTURE_LIMIT).length,
+    };
+  });
+}
+
+/** The wooden pieces of every section, from the room outwards. */
+export function woodenPieces(calculation: BuildUpCalculation): WoodenPiece[] {
+  return calculation.sections.flatMap((section) => {
+    const faces = facesOfSlices(section.line, section.slices);
+    return section.slices.flatMap((slice, index) => {
+      const kind = materialOfSlice(slice, calculation.buildUp, section.path)?.kind;
+      if (kind !== "wood" && kind !== "board") return [];
+      const layer = calculation.buildUp.layers[slice.layer]!;
+      return [{ section, slice, faces: faces[index]!, name: nameOfPiece(layer, section) }];
+    });
+  });
+}
+
+function nameOfPiece(layer: Layer, section: SectionCalculation): string {
+  return isThroughFraming(layer, section.path) ? `${layer.framing!.name} in ${layer.name}` : layer.name;
+}
+
+/** Equilibrium moisture at a node in a month of the section's year [fraction of dry mass]. */
+export function moistureAt({ year, climate }: SectionCalculation, node: number, month: number): number {
+  const humidity = humidityAtNode(year.pressure[month]!, climate.saturation[month]!, node);
+  return equilibriumMoisture(climate.temperature[month]![node]!, humidity);
+}
