@@ -1,16 +1,23 @@
 import type { Finding } from "../result/types.ts";
+import { airLeakageFindings } from "./air-leakage.ts";
 import { assumptionFindings } from "./assumptions.ts";
 import { beyondFindings } from "./beyond-method.ts";
 import { flatRoofFindings } from "./cold-flat-roof.ts";
 import { condensationFindings } from "./condensation.ts";
+import { gapsFindings } from "./gaps.ts";
 import { heatFindings } from "./heat.ts";
+import { mouldAtInterfaceFindings } from "./mould-at-interface.ts";
 import { framingFindings } from "./sections.ts";
 import { differingYears } from "./standard-and-within-month.ts";
 import { surfaceFindings } from "./surface.ts";
 import { tightLayerFindings } from "./tight-layers.ts";
+import { trappedWaterFindings } from "./trapped-water.ts";
+import { twoSeasonFindings } from "./two-season.ts";
 import type { Evidence, FindingRule, JudgementEffect, RuledFinding } from "./types.ts";
 import { vapourLayerFindings } from "./vapour-layer.ts";
 import { dependenceFindings } from "./vapour-layer-dependence.ts";
+import { variableResistanceFindings } from "./variable-resistance.ts";
+import { woodMoistureFindings } from "./wood-moisture.ts";
 
 /** Every rule, in the order in which a reader wants to hear of it. */
 const RULES: readonly FindingRule[] = [
@@ -22,6 +29,13 @@ const RULES: readonly FindingRule[] = [
   vapourLayerFindings,
   dependenceFindings,
   framingFindings,
+  mouldAtInterfaceFindings,
+  woodMoistureFindings,
+  trappedWaterFindings,
+  gapsFindings,
+  airLeakageFindings,
+  variableResistanceFindings,
+  twoSeasonFindings,
   surfaceFindings,
   heatFindings,
   assumptionFindings,

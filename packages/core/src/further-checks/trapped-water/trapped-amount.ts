@@ -5,9 +5,6 @@ import { isThroughFraming, materialAlong } from "../along/material-of-slice.ts";
 /** Timber at this reading is dry enough to close in [fraction of dry mass]. Source: common practice. */
 export const DRY_ENOUGH_TIMBER = 0.18;
 
-/** Amount when neither an amount nor a reading is stated [kg/m²]. Source: ISO 13788:2012 clause 7 (from memory). */
-export const USUAL_AMOUNT = 1;
-
 /**
  * Water over that of dry timber, from a moisture-meter reading.
  *
@@ -52,13 +49,12 @@ export function liesAlong(stated: TrappedWater, layer: Layer, path: Path): boole
  */
 export function trappedAmount(stated: TrappedWater, buildUp: BuildUp, path: Path): number {
   if (stated.amount !== null) return stated.amount;
-  if (stated.reading === null) return USUAL_AMOUNT;
   const layer = buildUp.layers[stated.layer]!;
   const material = materialAlong(layer, path);
   if (material === null || material.density === null) {
     throw new RangeError(`a moisture reading of ${layer.name} needs the density of the timber`);
   }
-  return waterFromReading(stated.reading, material.density, layer.thickness);
+  return waterFromReading(stated.reading!, material.density, layer.thickness);
 }
 
 function ownMaterial(layer: Layer): Material | null {

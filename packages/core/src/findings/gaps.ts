@@ -1,0 +1,31 @@
+import type { GapsResult } from "../result/types.ts";
+import type { Evidence, RuledFinding } from "./types.ts";
+
+/**
+ * What gaps in the vapour layer do: as stated, as a thousandth missing, and where it stops at the framing. What follows
+ * from it is said by `vapour-layer-dependence.ts`.
+ * Source: conductances in parallel (this project's rule, method.md 5), an upper bound.
+ */
+export function gapsFindings({ checks, buildUp }: Evidence): RuledFinding[] {
+  return checks.gaps.map((entry) => describe(entry, isStated(entry, buildUp.layers)));
+}
+
+function isStated({ layer, name }: GapsResult, layers: Evidence["buildUp"]["layers"]): boolean {
+  const stated = layers[layer]!;
+  return stated.type !== "air" && stated.gaps !== null && stated.name === name;
+}
+
+function describe(
+  { message, layer, share, sdWhole, sdEffective, verdict, peak }: GapsResult,
+  stated: boolean,
+): RuledFinding {
+  return {
+    code: "gaps-in-vapour-layer",
+    severity: stated ? "caution" : "note",
+    effect: "none",
+    message,
+    advice: stated ? "Close the gaps: tape the laps and seal the edges." : null,
+    source: "conductances in parallel, an upper bound (this project's rule)",
+    figures: { layer: layer + 1, share, sdWhole, sdEffective, verdict, peak: peak.amount },
+  };
+}

@@ -1,0 +1,51 @@
+import { type HumidInterface, humidInterfaces } from "../further-checks/mould/humid-interfaces.ts";
+import { joined, percent } from "./figures-in-words.ts";
+import type { Evidence, RuledFinding } from "./types.ts";
+
+/**
+ * Interfaces inside that are humid enough for mould on something it feeds on, though they need not be wet.
+ * Source: this project's rule (method.md 5) on the growth limit of Hukka and Viitanen 1999 (from memory).
+ */
+export function mouldAtInterfaceFindings({ calculation, site }: Evidence): RuledFinding[] {
+  const [first, ...others] = humidInterfaces(calculation, site.outdoor);
+  if (first === undefined) return [];
+  const worst = others.reduce((most, entry) => (isWorse(entry, most) ? entry : most), first);
+  const peak = worst.months.reduce((most, month) => (month.relativeHumidity > most.relativeHumidity ? month : most));
+  const long = worst.months.length > 1;
+  const place = worst.section === "whole" ? worst.where : `${worst.where} (${worst.section})`;
+  const names = joined(worst.months.map(({ month }) => month));
+  const also = others.length > 0 ? ` Such places: ${others.length + 1}; this is the one with the longest time.` : "";
+  return [
+    {
+      code: "mould-at-interface",
+      severity: long ? "caution" : "note",
+      effect: long ? "condition" : "none",
+      message:
+        `Mould can grow ${place}, on ${worst.food}: in ${names} the air there is more humid than mould needs, at most ` +
+        `${percent(peak.relativeHumidity)} in ${peak.month} (limit ${percent(peak.limit)} at ${peak.temperature.toFixed(1)} °C, outdoors ${percent(peak.outdoors)}).${also}`,
+      advice: long
+        ? "Let less vapour reach that place, or more leave it; until then watch it and keep the room dry."
+        : null,
+      source: "growth limit of Hukka and Viitanen 1999 (from memory), above outdoor humidity (this project's rule)",
+      figures: {
+        months: worst.months.length,
+        relativeHumidity: peak.relativeHumidity,
+        limit: peak.limit,
+        temperature: peak.temperature,
+        outdoors: peak.outdoors,
+        section: worst.section,
+        where: worst.where,
+      },
+    },
+  ];
+}
+
+/** More months first, then the greater humidity over the limit. */
+function isWorse(a: HumidInterface, b: HumidInterface): boolean {
+  if (a.months.length !== b.months.length) return a.months.length > b.months.length;
+  return greatestExcess(a) > greatestExcess(b);
+}
+
+function greatestExcess({ months }: HumidInterface): number {
+  return Math.max(...months.map(({ relativeHumidity, limit }) => relativeHumidity - limit));
+}
