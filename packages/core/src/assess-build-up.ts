@@ -31,7 +31,7 @@ export function assessBuildUp(buildUp: BuildUp, surroundings: Surroundings): Bui
   const farRoom = rooms.get(buildUp.faces) ?? null;
   const calculation = calculateBuildUp(buildUp, sites.reported);
   const surface = assessSurface(calculation.heat, surfaceQuestion(buildUp, calculation, farRoom !== null));
-  const { result: vapourLayer, tightLayer } = assessVapourLayer(calculation);
+  const { result: vapourLayer, tightLayer, tightLayers } = assessVapourLayer(calculation);
   const sensitivity = sensitivityRuns(calculation, sites, tightLayer);
   const checks = furtherChecks(buildUp, sites.reported, calculation, vapourLayer, room);
   const evidence = {
@@ -43,6 +43,7 @@ export function assessBuildUp(buildUp: BuildUp, surroundings: Surroundings): Bui
     surface,
     vapourLayer,
     tightLayer,
+    tightLayers,
     sensitivity,
     checks,
   };

@@ -6,8 +6,11 @@ import type { Evidence, RuledFinding } from "./types.ts";
 
 /** Ventilated height over a cold roof's insulation [m] (common practice). */
 export const VENTILATED_HEIGHT = 0.05;
-/** Openings at each end [m² per m], a continuous 25 mm (common practice). */
-export const OPENING_AT_EACH_END = 0.025;
+/**
+ * Openings that are the equal of a continuous 25 mm at each end [m² per m² of roof] (common practice: 0.6 % of the
+ * roof's area, both ends together; level air layers tell their openings per square metre).
+ */
+export const OPENINGS_OF_ROOF = 0.006;
 /** Part of the resistance below the deck of a warm roof [–]: up to a third is common practice, over half is refused. */
 export const USUAL_SHARE_BELOW_DECK: number = 1 / 3;
 export const MOST_SHARE_BELOW_DECK = 0.5;
@@ -106,9 +109,11 @@ function whatIsWrong(air: AirLayer | undefined): { words: string; asks: boolean 
       asks: false,
     };
   }
-  if (air.ventilationArea !== null && air.ventilationArea < OPENING_AT_EACH_END - 1e-9) {
+  if (air.ventilationArea !== null && air.ventilationArea < OPENINGS_OF_ROOF - 1e-9) {
     return {
-      words: `has openings of ${(air.ventilationArea * 1e6).toFixed(0)} mm² per metre; a continuous 25 mm at each end is 25 000`,
+      words:
+        `has openings of ${(air.ventilationArea * 1e6).toFixed(0)} mm² per square metre of roof; ` +
+        `a continuous 25 mm at both ends, or its equal of ${(OPENINGS_OF_ROOF * 1e6).toFixed(0)} mm², is needed`,
       asks: false,
     };
   }

@@ -1,5 +1,5 @@
-import { DROPS_MAY_RUN, sitsOnSmooth, TRACE } from "./amount-limits.ts";
-import { grams, inPlainTerms, monthName } from "./figures-in-words.ts";
+import { DROPS_GATHER, DROPS_MAY_RUN, sitsOnSmooth, TRACE } from "./amount-limits.ts";
+import { grams, inPlainTerms, monthName, yearsInWords } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 import { judgeWater, type WaterJudged } from "./water-level.ts";
 
@@ -9,14 +9,14 @@ import { judgeWater, type WaterJudged } from "./water-level.ts";
  */
 export function condensationFindings(evidence: Evidence): RuledFinding[] {
   const judged = judgeWater(evidence.calculation);
-  if (judged.level !== "none") return [describeWater(judged, evidence, "")];
+  if (judged.level !== "none") return describeWater(judged, evidence, "");
   const colder = evidence.sensitivity.find(({ name }) => name === "one in ten colder year");
   const inColder = colder === undefined ? null : judgeWater(colder.calculation);
   if (inColder === null || inColder.level === "none" || inColder.level === "trace") return [];
-  return [describeWater(inColder, evidence, "In a year 2 K colder, as one in ten is: ")];
+  return describeWater(inColder, evidence, "In a year 2 K colder, as one in ten is: ");
 }
 
-function describeWater(judged: WaterJudged, evidence: Evidence, opening: string): RuledFinding {
+function describeWater(judged: WaterJudged, evidence: Evidence, opening: string): RuledFinding[] {
   const zone = judged.zone!;
   const section = judged.section!;
   const place = `${zone.where}${section.name === "whole" ? "" : ` (${section.name})`}`;
@@ -35,35 +35,24 @@ function describeWater(judged: WaterJudged, evidence: Evidence, opening: string)
     figures,
     source: "ISO 13788:2012 clause 6; amounts by DIN 4108-3 and common practice (from memory)",
   };
+  const tooMuch: RuledFinding = {
+    ...common,
+    code: "condensation-too-much",
+    severity: "fault",
+    effect: "change by number",
+    message:
+      `${opening}Too much water condenses ${place}: ${most}. The limit there is ${grams(judged.limit!.amount)} ` +
+      `(${judged.limit!.reason}).`,
+    advice: "Do not close the build-up like this. See the remedies, or ask for an adviser.",
+  };
+  if (judged.level === "too much") return [tooMuch];
   if (judged.level === "stays") {
-    const growth =
-      judged.growthPerYear === 0
-        ? "It settles at a level and never dries."
-        : `It grows by ${grams(judged.growthPerYear!)} a year: ${yearsInWords(judged.yearsToGather!)} until 200 g/m², a cup on every square metre.`;
-    return {
-      ...common,
-      code: "stays-wet",
-      severity: "fault",
-      effect: "change by number",
-      message: `${opening}Water condenses ${place} and does not dry within the year: ${most}. ${growth}`,
-      advice: "Do not close the build-up like this. See the remedies, or ask for an adviser.",
-    };
+    const stays = { ...common, ...staysWet(judged, evidence, `${opening}Water condenses ${place}`, most) };
+    return judged.amount > judged.limit!.amount ? [stays, tooMuch] : [stays];
   }
-  if (judged.level === "too much") {
-    return {
-      ...common,
-      code: "condensation-too-much",
-      severity: "fault",
-      effect: "change by number",
-      message:
-        `${opening}Too much water condenses ${place}: ${most}. The limit there is ${grams(judged.limit!.amount)} ` +
-        `(${judged.limit!.reason}).`,
-      advice: "Do not close the build-up like this. See the remedies, or ask for an adviser.",
-    };
-  }
-  if (judged.level === "trace") return { ...common, ...traceOf(judged, evidence, place, opening) };
+  if (judged.level === "trace") return [{ ...common, ...traceOf(judged, evidence, place, opening) }];
   const runs = judged.amount > DROPS_MAY_RUN && sitsOnSmooth(zone, section, evidence.buildUp);
-  return {
+  const driesOut: RuledFinding = {
     ...common,
     code: "condensation-dries-out",
     severity: "caution",
@@ -76,6 +65,47 @@ function describeWater(judged: WaterJudged, evidence: Evidence, opening: string)
       ? "Bond the insulation to the smooth surface so that no air reaches it, or keep the bottom plate clear of what runs down."
       : "Keep the layer that limits the vapour continuous: the amount rises quickly when it is not.",
   };
+  return [driesOut];
+}
+
+function staysWet(judged: WaterJudged, evidence: Evidence, opening: string, most: string) {
+  const growth =
+    judged.growthPerYear === 0
+      ? "It settles at a level and never dries."
+      : `It grows by ${grams(judged.growthPerYear!)} a year: ${yearsInWords(judged.yearsToGather!)} until 200 g/m², a cup on every square metre.`;
+  const message = `${opening} and does not dry within the year: ${most}. ${growth}`;
+  if (isTakenUpAboveTheGround(judged, evidence)) {
+    return {
+      code: "stays-wet",
+      severity: "caution" as const,
+      effect: "condition" as const,
+      message: `${message} It gathers above the ground's membrane, which is required, where only concrete, screed and foam take it up, and nothing there rots.`,
+      advice:
+        "Let slab and screed dry before the finish is laid, and keep the layer above the insulation that limits the vapour whole.",
+    };
+  }
+  return {
+    code: "stays-wet",
+    severity: "fault" as const,
+    effect: "change by number" as const,
+    message,
+    advice: "Do not close the build-up like this. See the remedies, or ask for an adviser.",
+  };
+}
+
+/**
+ * On the ground the membrane is required and the ground as cold all year as its mean: water above it counts as a fault
+ * only where it touches something that rots, or where a year brings as much as gathers in drops.
+ * Source: this project's rule on common practice (method.md 7: nothing speaks against membranes on the ground).
+ */
+function isTakenUpAboveTheGround(judged: WaterJudged, { buildUp }: Evidence): boolean {
+  if (buildUp.faces !== "ground" || judged.amount > DROPS_GATHER) return false;
+  return judged.zone!.layers.every((index) => {
+    const layer = buildUp.layers[index];
+    if (layer === undefined || layer.type === "air") return false;
+    const { kind } = layer.material;
+    return layer.framing === null && (kind === "mineral" || kind === "plastic");
+  });
 }
 
 function traceOf(judged: WaterJudged, evidence: Evidence, place: string, opening: string) {
@@ -100,9 +130,4 @@ function traceOf(judged: WaterJudged, evidence: Evidence, place: string, opening
       (onGypsumOrSteel ? " It sits on steel or on gypsum paper, where even a trace is worth knowing of." : ""),
     advice: null,
   };
-}
-
-function yearsInWords(years: number): string {
-  if (years < 1) return "less than a year";
-  return years < 1.5 ? "about a year" : `about ${Math.round(years)} years`;
 }

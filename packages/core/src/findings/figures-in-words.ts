@@ -43,6 +43,12 @@ export function inPlainTerms(amount: number): string {
   return `about ${Math.round(cups)} cups of water on every square metre`;
 }
 
+/** A time in years: "less than a year", "about 11 years". */
+export function yearsInWords(years: number): string {
+  if (years < 1) return "less than a year";
+  return years < 1.5 ? "about a year" : `about ${Math.round(years)} years`;
+}
+
 /** Words joined: "a", "a and b", "a, b and c". */
 export function joined(words: readonly string[]): string {
   if (words.length <= 1) return words[0] ?? "";

@@ -2,7 +2,7 @@ import { isUpright } from "../heat/heat-flow-direction.ts";
 import { mainInsulation } from "../heat/main-insulation.ts";
 import type { Layer } from "../project/types.ts";
 import { formatSd } from "../vapour-layer/vapour-layer-message.ts";
-import { grams, joined } from "./figures-in-words.ts";
+import { grams, joined, yearsInWords } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 import { isRequired } from "./vapour-layer.ts";
 import { judgeWater } from "./water-level.ts";
@@ -29,7 +29,7 @@ function tightOuterSkin(evidence: Evidence): RuledFinding[] {
       ? "Vapour alone brings no water to it."
       : yearsToGather === null
         ? "What gathers there dries inwards within the year."
-        : `Drying inwards is not enough: ${grams(growthPerYear!)} more each year, about ${Math.round(yearsToGather)} years until 200 g/m².`;
+        : `Drying inwards is not enough: ${grams(growthPerYear!)} more each year, ${yearsInWords(yearsToGather)} until 200 g/m².`;
   return [
     {
       code: "tight-outer-skin",

@@ -30,6 +30,8 @@ export interface Evidence {
   vapourLayer: VapourLayerResult;
   /** The tight layer it speaks of, with its parts; null without any. */
   tightLayer: TightLayer | null;
+  /** Every tight layer, tightest first. */
+  tightLayers: readonly TightLayer[];
   sensitivity: readonly SensitivityRun[];
   checks: FurtherChecks;
 }

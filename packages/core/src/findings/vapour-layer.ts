@@ -18,19 +18,24 @@ export function vapourLayerFindings(evidence: Evidence): RuledFinding[] {
   const { vapourLayer, calculation, tightLayer } = evidence;
   const side = sideInWords(vapourLayer.warmSide, calculation);
   const findings: RuledFinding[] = [];
-  if (vapourLayer.onWarmSide === false && tightLayer !== null && !isRequired(evidence, tightLayer)) {
-    const damp = dampMonths(evidence, tightLayer);
-    if (damp >= DAMP_MONTHS && isFinishOrSheet(evidence, tightLayer))
-      findings.push(coldSideLayer(evidence, tightLayer, damp, side));
+  const coldSide = layerOnColdSide(evidence);
+  if (coldSide !== null && !isRequired(evidence, coldSide)) {
+    const damp = dampMonths(evidence, coldSide);
+    if (damp >= DAMP_MONTHS && isFinishOrSheet(evidence, coldSide))
+      findings.push(coldSideLayer(evidence, coldSide, damp, side));
   }
   const missing = vapourLayer.warmSide !== "neither" && vapourLayer.onWarmSide !== true;
   const { level } = judgeWater(calculation);
-  if (missing && (level === "some" || level === "too much" || level === "stays")) {
+  const tooMuch = level === "too much" || level === "stays";
+  const tooOpen = tightLayer !== null && tooMuch && isTooOpen(evidence, tightLayer);
+  if (tooOpen || (missing && (tooMuch || level === "some"))) {
     findings.push({
       code: "no-vapour-layer-warm-side",
       severity: "caution",
       effect: "none",
-      message: `Nothing on the warm side (${side}) holds the vapour back before it reaches the cold part of the build-up.`,
+      message: tooOpen
+        ? `On the warm side (${side}) only ${tightLayer.name} (sd ${formatSd(tightLayer.sd)} m) holds the vapour back, which is too little here: there is no vapour layer.`
+        : `Nothing on the warm side (${side}) holds the vapour back before it reaches the cold part of the build-up.`,
       advice: `A vapour layer belongs on the warm side: towards ${side}, before the insulation.`,
       source: "common practice",
       figures: { warmSide: vapourLayer.warmSide },
@@ -38,6 +43,29 @@ export function vapourLayerFindings(evidence: Evidence): RuledFinding[] {
   }
   return findings;
 }
+
+/**
+ * The tight layer on the cold side: the only one there is, or, where vapour comes from the far side, the skin towards
+ * the room that is tighter than what lies on the warm side. Outwards such a skin is the tight outer skin's own rule.
+ */
+function layerOnColdSide({ vapourLayer, tightLayer, tightLayers, buildUp }: Evidence): TightLayer | null {
+  if (vapourLayer.onWarmSide === false) return tightLayer;
+  const { outerSkin, warmSide } = vapourLayer;
+  if (outerSkin === null || warmSide === buildUp.room) return null;
+  return tightLayers.find(({ layers }) => layers === outerSkin.layers) ?? null;
+}
+
+/** A board on the warm side that nobody meant as a vapour layer and that is more open than any membrane sold as one. */
+function isTooOpen(evidence: Evidence, layer: TightLayer): boolean {
+  if (evidence.vapourLayer.onWarmSide !== true || layer.sd >= LEAST_VAPOUR_LAYER_SD) return false;
+  return layer.parts.every(({ layer: index, part }) => {
+    const found = evidence.buildUp.layers[index];
+    return part === "whole" && found?.type === "material" && found.purpose !== "vapour layer";
+  });
+}
+
+/** The most open membrane sold as a vapour control layer [m] (common practice). */
+export const LEAST_VAPOUR_LAYER_SD = 2;
 
 function coldSideLayer(evidence: Evidence, layer: TightLayer, damp: number, side: string): RuledFinding {
   const inwards = evidence.vapourLayer.warmSide !== evidence.buildUp.room;

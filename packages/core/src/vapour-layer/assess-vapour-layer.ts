@@ -9,6 +9,7 @@ import { vapourLayerMessage } from "./vapour-layer-message.ts";
 /** The result, and the tight layer that it speaks of with its parts. */
 export interface VapourLayerAssessment {
   tightLayer: TightLayer | null;
+  tightLayers: readonly TightLayer[];
   result: VapourLayerResult;
 }
 
@@ -51,7 +52,7 @@ export function assessVapourLayer(calculation: BuildUpCalculation): VapourLayerA
     })),
   };
   const message = vapourLayerMessage(result, vapourLayer?.name ?? null, calculation);
-  return { tightLayer: vapourLayer, result: { ...result, message } };
+  return { tightLayer: vapourLayer, tightLayers: candidates, result: { ...result, message } };
 }
 
 /** The section between framing, or the only one. */

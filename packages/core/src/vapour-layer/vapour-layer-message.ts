@@ -23,10 +23,11 @@ export function vapourLayerMessage(
     return `There is no vapour layer on the warm side (${side}). The only tight layer, ${name} (${sd}), lies on the cold side.`;
   }
   const skin = result.outerSkin;
+  const isOuter = result.warmSide === calculation.buildUp.room;
   const beside =
     skin === null
       ? ""
-      : ` On the cold side ${skin.name} (sd ${formatSd(skin.sd)} m) is tighter still: a tight outer skin.`;
+      : ` On the cold side ${skin.name} (sd ${formatSd(skin.sd)} m) is tighter still${isOuter ? ": a tight outer skin" : ""}.`;
   const months = result.monthsOnWarmSide!;
   const always = months === 12 ? "in every month" : `in ${months} of 12 months`;
   return `The vapour layer is ${name} (${sd}). It lies on the warm side (${side}) over the year, and ${always}.${beside}`;

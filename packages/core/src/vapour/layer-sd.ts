@@ -43,11 +43,11 @@ export function wholeSd(layer: SolidLayer, value: VapourValue): number {
  *
  * @param layer - material or sheet
  * @param value - dry or wet μ
- * @returns sd with gaps over sd without [–], 1 without gaps
+ * @returns sd with gaps over sd without [–], 1 without gaps and for a layer taken out (sd 0)
  */
 export function shareLeftByGaps(layer: SolidLayer, value: VapourValue): number {
-  if (layer.gaps === null) return 1;
   const whole = wholeSd(layer, value);
+  if (layer.gaps === null || whole === 0) return 1;
   return sdWithGaps(whole, layer.gaps.share) / whole;
 }
 
