@@ -6,7 +6,7 @@ const months = [
   "January,3.8,90.5", "February,4.4,85.8", "March,6.3,82.5", "April,10.1,75.1", "May,13.8,74.2", "June,16.4,75.6",
   "July,18.0,78.0", "August,17.8,80.9", "September,14.9,84.2", "October,11.2,87.9", "November,7.6,90.5",
   "December,3.7,92.6",
-]; // biome-ignore format: one table
+];
 const headings = "month,temperature_C,relative_humidity_pct";
 const head = ["# De Bilt", "# latitude: 52.10", "# longitude: 5.18", "# altitude: 2 m"];
 
@@ -141,7 +141,7 @@ describe("a climate table", () => {
     ["a prototype for a month", withRow(0, "__proto__,3.8,90.5"), ["climate-month-unknown"]],
   ])("refuses %s", (_, text, codes) => {
     expect(codesOf(text)).toEqual(codes);
-  }); // biome-ignore format: one table
+  });
 
   test("tells a column of fractions once, with how many", () => {
     const fractions = months.map((row) => row.replace(/[\d.]+$/, "0.9"));

@@ -62,7 +62,7 @@ describe("a room in words", () => {
     [{ kind: "as outdoors" }, "the vapour of outdoors", "stated in the project file"],
   ] as const)("the humidity rule %o", (humidity, words, source) => {
     expect(describeRoom({ ...room, humidity })).toMatchObject({ humidityRule: words, source });
-  }); // biome-ignore format: one table
+  });
 
   test("humidity by outdoor temperature tells that a set point rises", () => {
     const words = describeRoom({ ...room, humidity: { kind: "by outdoor temperature", level: "high" } });

@@ -84,7 +84,7 @@ function findColumn(
   const indices = headings.flatMap((heading, index) => (fits(heading) ? [index] : []));
   const texts = headings.map((heading) => heading.text);
   if (named !== undefined && indices.length === 0) {
-    faults.push({ code: "records-column-named-missing", details: { role, name: named, headings: texts } });
+    faults.push({ code: "records-column-named-missing", details: { role, named, headings: texts } });
   }
   if (indices.length > 1) {
     const choices = indices.map((index) => texts[index]!);
