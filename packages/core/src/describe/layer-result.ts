@@ -86,5 +86,7 @@ function framingResult(framing: Framing, buildUp: BuildUp): FramingResult {
     origin: framingOriginInWords(framing),
     usual: usualFraming(buildUp.element),
     layers,
+    width: framing.origin.kind === "width and spacing" ? framing.origin.width : null,
+    spacing: framing.origin.kind === "width and spacing" ? framing.origin.spacing : null,
   };
 }
