@@ -1,0 +1,49 @@
+import type { HeatResult } from "@warmside/core";
+import { DECIMALS, type Printed, printed } from "./printed.ts";
+
+/** The transmittance worked step by step with rounded figures. */
+export interface HeatByHand {
+  paths: { name: string; share: Printed; resistance: Printed; conductance: Printed }[];
+  sumOfConductances: Printed;
+  upperLimit: Printed;
+  layers: { number: number | null; name: string; resistance: Printed }[];
+  lowerLimit: Printed;
+  resistance: Printed;
+  correction: Printed;
+  transmittance: Printed;
+}
+
+/**
+ * The combined method as someone with a pocket calculator works it: every figure from the printed ones.
+ *
+ * @param heat - heat figures of a build-up
+ * @returns the steps
+ * Source: ISO 6946:2017 clause 6.7.2 (from memory).
+ */
+export function heatByHand(heat: HeatResult): HeatByHand {
+  const paths = heat.paths.map(({ name, share, resistance }) => {
+    const shown = { share: printed(share, SHARE_DECIMALS), resistance: printed(resistance, DECIMALS.resistance) };
+    return { name, ...shown, conductance: printed(shown.share.value / shown.resistance.value, CONDUCTANCE_DECIMALS) };
+  });
+  const sumOfConductances = printed(
+    paths.reduce((sum, { conductance }) => sum + conductance.value, 0),
+    CONDUCTANCE_DECIMALS,
+  );
+  const upperLimit = printed(1 / sumOfConductances.value, DECIMALS.resistance);
+  const layers = heat.lowerLimitLayers.map(({ layer, name, resistance }) => ({
+    number: layer === null ? null : layer,
+    name,
+    resistance: printed(resistance, DECIMALS.resistance),
+  }));
+  const lowerLimit = printed(
+    layers.reduce((sum, { resistance }) => sum + resistance.value, 0),
+    DECIMALS.resistance,
+  );
+  const resistance = printed((upperLimit.value + lowerLimit.value) / 2, DECIMALS.resistance);
+  const correction = printed(heat.correction, DECIMALS.transmittance);
+  const transmittance = printed(1 / resistance.value + correction.value, DECIMALS.transmittance);
+  return { paths, sumOfConductances, upperLimit, layers, lowerLimit, resistance, correction, transmittance };
+}
+
+const SHARE_DECIMALS = 4;
+const CONDUCTANCE_DECIMALS = 6;

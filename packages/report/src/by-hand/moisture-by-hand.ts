@@ -1,0 +1,185 @@
+import { DAYS_IN_MONTH, MONTH_NAMES, SECONDS_PER_DAY, saturationPressure, VAPOUR_PERMEABILITY_OF_AIR } from "@warmside/core";
+import { placeOf, type SectionView, shortPlaceOf } from "../section-view.ts";
+import { DECIMALS, type Printed, printed } from "./printed.ts";
+
+/** A node of the sum: the two surfaces, and the places with water or the one nearest to it. */
+export interface NodeByHand {
+  node: number;
+  place: string;
+  short: string;
+  /** From the room air to here [m²·K/W]. */
+  resistance: Printed;
+  /** [°C] */
+  temperature: Printed;
+  /** [Pa] */
+  saturation: Printed;
+  /** [m] */
+  sd: Printed;
+  /** Vapour pressure [Pa]. */
+  pressure: Printed;
+}
+
+/** Water passing between two neighbouring nodes of the sum in the month. */
+export interface FlowByHand {
+  from: number;
+  to: number;
+  /** [g/m²]; positive outwards. */
+  grams: Printed;
+}
+
+/** What a place with water gains or loses. */
+export interface BalanceByHand {
+  node: number;
+  place: string;
+  arrives: Printed;
+  leaves: Printed;
+  /** [g/m²] */
+  change: Printed;
+  /** Held when the month began [g/m²]; a loss cannot be greater. */
+  before: Printed;
+  /** Change after that limit [g/m²]. */
+  counted: Printed;
+  /** The same figure from the unrounded calculation [g/m²]. */
+  calculated: Printed;
+}
+
+/** The deciding month worked step by step with rounded figures. */
+export interface MoistureByHand {
+  month: string;
+  days: number;
+  indoor: { temperature: Printed; pressure: Printed };
+  outdoor: { temperature: Printed; pressure: Printed };
+  /** True where the outer surface was taken colder than the air, under a clear sky. */
+  underSky: boolean;
+  totalResistance: Printed;
+  /** Grams that one pascal drives through one metre of still air over the month. */
+  gramsPerPascal: Printed;
+  nodes: NodeByHand[];
+  flows: FlowByHand[];
+  balances: BalanceByHand[];
+}
+
+/**
+ * The deciding month of a section as someone with a pocket calculator works it: every figure from the printed ones.
+ *
+ * @param view - the section
+ * @param surfaces - Rsi and Rse as used for temperatures and vapour [m²·K/W]
+ * @returns the steps
+ * Source: ISO 13788:2012 clauses 6.3 and 6.4 (from memory).
+ */
+export function moistureByHand(view: SectionView, surfaces: { inside: number; outside: number }): MoistureByHand {
+  const { deciding, section } = view;
+  const layersResistance = section.layers.reduce((sum, { resistance }) => sum + resistance, 0);
+  const totalResistance = printed(surfaces.inside + layersResistance + surfaces.outside, DECIMALS.resistance);
+  const indoor = air(deciding.indoor);
+  const felt = outerTemperature(view, surfaces);
+  const outdoor = { ...air(deciding.outdoor), temperature: printed(felt, DECIMALS.temperature) };
+  const days = DAYS_IN_MONTH[MONTH_NAMES.indexOf(deciding.month as (typeof MONTH_NAMES)[number])] ?? 0;
+  const gramsPerPascal = printed(VAPOUR_PERMEABILITY_OF_AIR * days * SECONDS_PER_DAY * GRAMS_PER_KILOGRAM, 5);
+  const chosen = chosenNodes(view);
+  const last = deciding.nodes.length - 1;
+  const nodes = chosen.map((node): NodeByHand => {
+    const resistance = printed(surfaces.inside + resistanceTo(view, node), DECIMALS.resistance);
+    const share = resistance.value / totalResistance.value;
+    const fall = indoor.temperature.value - outdoor.temperature.value;
+    const temperature = printed(indoor.temperature.value - fall * share, DECIMALS.temperature);
+    const saturation = printed(saturationPressure(temperature.value), DECIMALS.pressure);
+    return {
+      node,
+      place: placeOf(view, node),
+      short: shortPlaceOf(view, node),
+      resistance,
+      temperature,
+      saturation,
+      sd: printed(deciding.nodes[node]!.sd, DECIMALS.sd),
+      pressure: saturation,
+    };
+  });
+  setPressures(nodes, last, indoor.pressure.value, outdoor.pressure.value, deciding.planes.length > 0);
+  const flows = deciding.planes.length > 0 ? flowsBetween(nodes, gramsPerPascal.value) : [];
+  const underSky = Math.abs(felt - deciding.outdoor.temperature) > SKY_SHOWS_FROM;
+  const base = { month: deciding.month, days, indoor, outdoor, underSky, totalResistance, gramsPerPascal, nodes, flows };
+  return { ...base, balances: balancesOf(view, nodes, flows) };
+}
+
+const GRAMS_PER_KILOGRAM = 1000;
+const SKY_SHOWS_FROM = 0.01;
+
+function air(state: { temperature: number; vapourPressure: number }): { temperature: Printed; pressure: Printed } {
+  return {
+    temperature: printed(state.temperature, DECIMALS.temperature),
+    pressure: printed(state.vapourPressure, DECIMALS.pressure),
+  };
+}
+
+/** The surfaces with the wet nodes of the month between them, or the node nearest to saturation. */
+function chosenNodes(view: SectionView): number[] {
+  const last = view.deciding.nodes.length - 1;
+  const wet = view.deciding.planes.map(({ node }) => node);
+  const nearest = view.section.leastMargin?.node;
+  const between = wet.length > 0 ? wet : nearest === undefined ? [] : [nearest];
+  return [...new Set([0, ...between, last])].sort((one, other) => one - other);
+}
+
+/** Resistance from the room surface to a node; where sheets share a node, on the side that gave its temperature. */
+function resistanceTo(view: SectionView, node: number): number {
+  const nodes = view.deciding.nodes;
+  const here = nodes[node]!;
+  let depth = 0;
+  let sum = 0;
+  for (const entry of view.section.layers) {
+    if (here.layer === null || entry.layer > here.layer) break;
+    const thickness = view.buildUp.layers[entry.layer]?.thickness ?? 0;
+    const inside = entry.layer === here.layer && nodes[node + 1]?.layer === here.layer && thickness > 0;
+    sum += inside ? (entry.resistance * (here.depth - depth)) / thickness : entry.resistance;
+    depth += thickness;
+  }
+  return sum;
+}
+
+/** Temperature that the outer surface looks at: the air's, or colder under a clear sky. */
+function outerTemperature(view: SectionView, surfaces: { inside: number; outside: number }): number {
+  const { indoor, outdoor, nodes } = view.deciding;
+  const layers = view.section.layers.reduce((sum, { resistance }) => sum + resistance, 0);
+  const fall = (indoor.temperature - nodes.at(-1)!.temperature) / (surfaces.inside + layers);
+  const felt = nodes.at(-1)!.temperature - fall * surfaces.outside;
+  return Math.abs(felt - outdoor.temperature) > SKY_SHOWS_FROM ? felt : outdoor.temperature;
+}
+
+function setPressures(nodes: NodeByHand[], last: number, inside: number, outside: number, wet: boolean): void {
+  const surface = (node: NodeByHand, ofAir: number): Printed =>
+    printed(Math.min(ofAir, node.saturation.value), DECIMALS.pressure);
+  const first = nodes[0]!;
+  const final = nodes.at(-1)!;
+  first.pressure = surface(first, inside);
+  final.pressure = surface(final, outside);
+  if (wet) return;
+  for (const node of nodes) {
+    if (node === first || node.node === last) continue;
+    const share = node.sd.value / final.sd.value;
+    node.pressure = printed(first.pressure.value - (first.pressure.value - final.pressure.value) * share, DECIMALS.pressure);
+  }
+}
+
+function flowsBetween(nodes: readonly NodeByHand[], gramsPerPascal: number): FlowByHand[] {
+  return nodes.slice(1).map((node, index) => {
+    const before = nodes[index]!;
+    const drive = before.pressure.value - node.pressure.value;
+    const way = node.sd.value - before.sd.value;
+    return { from: before.node, to: node.node, grams: printed((gramsPerPascal * drive) / way, DECIMALS.grams) };
+  });
+}
+
+function balancesOf(view: SectionView, nodes: readonly NodeByHand[], flows: readonly FlowByHand[]): BalanceByHand[] {
+  return view.deciding.planes.flatMap((plane) => {
+    const arrives = flows.find(({ to }) => to === plane.node)?.grams;
+    const leaves = flows.find(({ from }) => from === plane.node)?.grams;
+    if (!arrives || !leaves) return [];
+    const change = printed(arrives.value - leaves.value, DECIMALS.grams);
+    const before = printed((plane.held - plane.change) * GRAMS_PER_KILOGRAM, DECIMALS.grams);
+    const counted = printed(Math.max(change.value, -before.value), DECIMALS.grams);
+    const calculated = printed(plane.change * GRAMS_PER_KILOGRAM, DECIMALS.grams);
+    const place = nodes.find(({ node }) => node === plane.node)?.place ?? "";
+    return [{ node: plane.node, place, arrives, leaves, change, before, counted, calculated }];
+  });
+}

@@ -1,0 +1,31 @@
+import type { NodeState, ProjectResult, SectionResult } from "@warmside/core";
+import { roundFigures } from "./round-figures.ts";
+
+/**
+ * The result as it travels inside the page: six significant digits, node by node for the governing sections and month
+ * by month for the others. Where a node lies is the same in every month and is told in January alone.
+ *
+ * @param result - the project's result
+ * @returns plain data, of the result's shape but for what is left out
+ */
+export function embeddedData(result: ProjectResult): unknown {
+  const buildUps = result.buildUps.map((buildUp) => {
+    const { moisture } = buildUp;
+    if (moisture === null) return buildUp;
+    const sections = moisture.sections.map((section) => leaner(section, section.name === moisture.section));
+    return { ...buildUp, moisture: { ...moisture, sections } };
+  });
+  return roundFigures({ ...result, buildUps });
+}
+
+function leaner(section: SectionResult, governs: boolean): unknown {
+  const months = section.months.map((month, index) => {
+    if (!governs) return { ...month, nodes: [] };
+    return index === 0 ? month : { ...month, nodes: month.nodes.map(stateAlone) };
+  });
+  return { ...section, months };
+}
+
+function stateAlone({ node, temperature, saturationPressure, vapourPressure }: NodeState): Partial<NodeState> {
+  return { node, temperature, saturationPressure, vapourPressure };
+}

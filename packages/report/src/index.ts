@@ -1,0 +1,13 @@
+/** Result in, one HTML text out; and the plots and the drawing for pages of one's own. */
+export { buildUpDrawing } from "./drawing/build-up-drawing.ts";
+export { Html, html, markup } from "./html.ts";
+export { airPlot, type NamedAir } from "./plots/air-plot.ts";
+export type { Plot } from "./plots/plot.ts";
+export { temperaturePlot } from "./plots/temperature-plot.ts";
+export { toSvg } from "./plots/to-svg.ts";
+export { twelveMonthsPlot } from "./plots/twelve-months-plot.ts";
+export { vapourPlot } from "./plots/vapour-plot.ts";
+export { woodMoisturePlot } from "./plots/wood-moisture-plot.ts";
+export { yearOfWaterPlot } from "./plots/year-of-water-plot.ts";
+export { type ReportOptions, renderReport } from "./render-report.ts";
+export { governingView, type SectionView, viewOf } from "./section-view.ts";

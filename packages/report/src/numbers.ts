@@ -1,0 +1,133 @@
+import { formatNumber } from "@warmside/core";
+
+/**
+ * Figures as the page shows them: a true minus sign, thin spaces between thousands, columns that align on the point.
+ */
+
+/**
+ * A number with a fixed count of decimals.
+ *
+ * @param value - any finite number
+ * @param decimals - 0 to 10
+ * @returns the figure; no negative zero
+ * @throws RangeError when the value is not finite: a figure that is none must never reach a page
+ * @example fixed(-12345.678, 2) // "−12\u202f345.68"
+ */
+export function fixed(value: number, decimals: number): string {
+  const [whole = "0", fraction] = formatNumber(value, decimals).split(".");
+  const digits = whole.replace(MINUS, "");
+  const grouped = digits.length > LONGEST_UNGROUPED ? whole.replace(/\B(?=(\d{3})+$)/g, THIN_SPACE) : whole;
+  return fraction === undefined ? grouped : `${grouped}.${fraction}`;
+}
+
+/**
+ * A number with its sign always shown.
+ *
+ * @param value - any finite number
+ * @param decimals - 0 to 10
+ * @returns the figure with + or −; zero bare
+ * @example signed(12, 0) // "+12"
+ */
+export function signed(value: number, decimals: number): string {
+  const text = fixed(value, decimals);
+  return value > 0 && /[1-9]/.test(text) ? `+${text}` : text;
+}
+
+/**
+ * A number with no more decimals than it needs.
+ *
+ * @param value - any finite number
+ * @param mostDecimals - 0 to 10
+ * @returns the figure without trailing zeros
+ * @example trimmed(0.5, 4) // "0.5"
+ */
+export function trimmed(value: number, mostDecimals: number): string {
+  const text = fixed(value, mostDecimals);
+  return text.includes(".") ? text.replace(/\.?0+$/, "") : text;
+}
+
+/**
+ * An amount of water in grams per square metre.
+ *
+ * @param amount - [kg/m²]
+ * @returns the figure in g/m²: whole grams from 10 on, tenths below, and "under 0.1" for a smaller trace
+ * @example grams(0.1873) // "187"
+ */
+export function grams(amount: number): string {
+  const inGrams = amount * GRAMS_PER_KILOGRAM;
+  const size = Math.abs(inGrams);
+  if (size >= WHOLE_GRAMS_FROM) return fixed(inGrams, 0);
+  if (size > 0 && size < SMALLEST_SHOWN) return "under 0.1";
+  return fixed(inGrams, 1);
+}
+
+/**
+ * A share or relative humidity in per cent.
+ *
+ * @param fraction - [–]
+ * @param decimals - 0 to 10
+ * @returns the figure with its sign
+ * @example percent(0.15, 0) // "15 %"
+ */
+export function percent(fraction: number, decimals: number): string {
+  return `${fixed(fraction * PER_CENT, decimals)}${NO_BREAK_SPACE}%`;
+}
+
+/**
+ * A length in millimetres.
+ *
+ * @param length - [m]
+ * @returns the figure with up to two decimals, without its unit
+ * @example millimetres(0.0125) // "12.5"
+ */
+export function millimetres(length: number): string {
+  return trimmed(length * MILLIMETRES_PER_METRE, 2);
+}
+
+/**
+ * The number behind a printed figure.
+ *
+ * @param text - what `fixed`, `signed` or `trimmed` gave
+ * @returns the number; NaN when the text is none
+ * @example readFigure("−1 234.57") // -1234.57
+ */
+export function readFigure(text: string): number {
+  const plain = text.replaceAll(THIN_SPACE, "").replaceAll(MINUS, "-").trim();
+  return /^[+-]?\d+(\.\d+)?$/.test(plain) ? Number(plain) : Number.NaN;
+}
+
+/**
+ * Figures of one column padded so that their points stand under each other when set flush right.
+ *
+ * @param texts - printed figures; words pass through
+ * @returns the same texts, each followed by the blank width of the decimals it lacks
+ */
+export function alignOnPoint(texts: readonly string[]): string[] {
+  const decimals = texts.map(decimalsOf);
+  const most = Math.max(0, ...decimals);
+  return texts.map((text, index) => {
+    const own = decimals[index]!;
+    if (own < 0) return text;
+    const point = own === 0 && most > 0 ? POINT_WIDE_SPACE : "";
+    return text + point + FIGURE_WIDE_SPACE.repeat(most - own);
+  });
+}
+
+export const THIN_SPACE = "\u202f";
+export const NO_BREAK_SPACE = "\u00a0";
+export const MINUS = "−";
+const FIGURE_WIDE_SPACE = "\u2007";
+const POINT_WIDE_SPACE = "\u2008";
+const LONGEST_UNGROUPED = 4;
+const GRAMS_PER_KILOGRAM = 1000;
+const MILLIMETRES_PER_METRE = 1000;
+const PER_CENT = 100;
+const WHOLE_GRAMS_FROM = 10;
+const SMALLEST_SHOWN = 0.1;
+
+/** Decimals of a figure; −1 for a word. */
+function decimalsOf(text: string): number {
+  if (!/\d$/.test(text)) return -1;
+  const point = text.lastIndexOf(".");
+  return point < 0 ? 0 : text.length - point - 1;
+}

@@ -1,0 +1,48 @@
+import { jsonInHtml } from "./escape.ts";
+import { type Html, html, markup } from "./html.ts";
+
+/** What the document is made of. */
+export interface Page {
+  title: string;
+  /** BCP 47 tag of the language the page is written in. */
+  language: string;
+  style: string;
+  first: Html;
+  contents: Html;
+  main: readonly Html[];
+  /** Plain data that travels inside the page. */
+  data: unknown;
+}
+
+/**
+ * The document: one file that asks nothing of any network and runs nothing.
+ *
+ * @param page - its pieces
+ * @returns HTML text
+ */
+export async function document(page: Page): Promise<string> {
+  const policy = `default-src 'none'; style-src 'sha256-${await digest(page.style)}'; base-uri 'none'; form-action 'none'`;
+  const whole = html`${markup("<!doctype html>")}
+<html lang="${page.language}"><head><meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${markup(policy)}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="generator" content="warmside">
+<meta name="color-scheme" content="light dark">
+<meta name="referrer" content="no-referrer">
+<title>${page.title}</title>
+<style>${markup(page.style)}</style></head>
+<body><a class="skip" href="#main">To the answer</a>
+<main id="main">${page.first}
+${page.contents}
+${page.main}</main>
+<script type="application/json" id="result">${markup(jsonInHtml(page.data))}</script>
+</body></html>
+`;
+  return whole.text;
+}
+
+/** SHA-256 of a text in base 64, as a content security policy names it. */
+async function digest(text: string): Promise<string> {
+  const bytes = new Uint8Array(await crypto.subtle.digest("SHA-256", new TextEncoder().encode(text)));
+  return btoa(String.fromCharCode(...bytes));
+}

@@ -1,0 +1,84 @@
+import type { BuildUpResult, ProjectResult } from "@warmside/core";
+import { type Html, html } from "../html.ts";
+import { fixed, grams } from "../numbers.ts";
+import { governingView } from "../section-view.ts";
+import { CLASSES, judgementSign } from "../signs.ts";
+import { ELEMENT_WORDS, fromRoomToFarSide, VERDICT_MEANING } from "../words.ts";
+import { judgementWords, verdictWords } from "./coverage.ts";
+import { decidingMonthPart } from "./deciding-month-part.ts";
+import { drawingPart } from "./drawing-part.ts";
+import { findingsPart } from "./findings-part.ts";
+import { targetWords } from "./first-page.ts";
+import { heatPart } from "./heat-part.ts";
+import { otherChecksPart } from "./other-checks-part.ts";
+import type { BuildUpPage } from "./part.ts";
+import { remediesPart } from "./remedies-part.ts";
+import { sensitivityPart } from "./sensitivity-part.ts";
+import { surfacePart } from "./surface-part.ts";
+import { trappedWaterPart } from "./trapped-water-part.ts";
+import { twelveMonthsPart } from "./twelve-months-part.ts";
+import { vapourLayerPart } from "./vapour-layer-part.ts";
+import { woodPart } from "./wood-part.ts";
+import { yearOfWaterPart } from "./year-of-water-part.ts";
+
+/**
+ * The pages of one build-up: its answer, then everything the answer is made from.
+ *
+ * @param result - the project's result
+ * @param buildUp - one of its build-ups
+ * @param number - which one, from 1
+ * @returns the section
+ */
+export async function buildUpPages(result: ProjectResult, buildUp: BuildUpResult, number: number): Promise<Html> {
+  const id = `build-up-${number}`;
+  const page: BuildUpPage = { result, buildUp, number, id, view: governingView(buildUp) };
+  const made = await Promise.all([
+    drawingPart(page),
+    heatPart(page),
+    surfacePart(page),
+    decidingMonthPart(page),
+    twelveMonthsPart(page),
+    yearOfWaterPart(page),
+    vapourLayerPart(page),
+    sensitivityPart(page),
+    woodPart(page),
+    trappedWaterPart(page),
+    otherChecksPart(page),
+    findingsPart(page),
+    remediesPart(page),
+  ]);
+  const parts = made
+    .filter((part) => part !== null)
+    .map((part, index) => ({ ...part, id: `${id}-${part.key}`, title: `${number}.${index + 1} ${part.heading}` }));
+  return html`<section class="build-up page-${number}" id="${id}"><h2>${number} ${buildUp.name}</h2>
+<p class="kicker">${ELEMENT_WORDS[buildUp.element]}, ${fromRoomToFarSide(buildUp)}</p>
+${banner(buildUp)}
+${beyond(buildUp)}
+<nav class="parts" aria-label="Parts of build-up ${number}"><ul>${parts.map((part) => html`<li><a href="#${part.id}">${part.title}</a></li>`)}</ul></nav>
+${parts.map((part) => html`<section class="part" id="${part.id}"><h3>${part.title}</h3>${part.body}</section>`)}
+</section>`;
+}
+
+function banner(buildUp: BuildUpResult): Html {
+  const { judgement, moisture, heat } = buildUp;
+  const facts: [string, Html | string][] = [];
+  if (moisture) {
+    facts.push(["Verdict", html`${verdictWords(moisture.verdict)}: ${VERDICT_MEANING[moisture.verdict]}`]);
+    facts.push(["Most water", moisture.peak.amount > 0 ? `${grams(moisture.peak.amount)} g/m², ${moisture.peak.month}` : "none"]);
+  }
+  if (heat) {
+    facts.push(["U", `${fixed(heat.transmittance, 2)} W/(m²·K)${targetWords(buildUp)}`]);
+    const required = heat.requiredTemperatureFactor;
+    facts.push([
+      "Inside surface",
+      `temperature factor ${fixed(heat.temperatureFactor, 2)}${required === null ? ", none required" : `, required ${fixed(required, 2)} in ${heat.criticalMonth}`}`,
+    ]);
+  }
+  return html`<div class="banner ${CLASSES[judgement.word]}">${judgementSign(judgement.word)}<div><p class="word">${judgementWords(judgement.word)}</p><p>${judgement.message}</p><dl class="facts">${facts.map(
+    ([label, value]) => html`<div><dt>${label}</dt><dd>${value}</dd></div>`,
+  )}</dl></div></div>`;
+}
+
+function beyond({ beyond: reason }: BuildUpResult): Html | null {
+  return reason ? html`<p class="beyond-words"><strong>Beyond this method:</strong> ${reason.reason} Ask for: ${reason.askFor}</p>` : null;
+}

@@ -1,0 +1,37 @@
+import { buildUpDrawing } from "../drawing/build-up-drawing.ts";
+import { HATCH_WORDS, hatchOf } from "../drawing/patterns.ts";
+import { type Html, html } from "../html.ts";
+import { millimetres } from "../numbers.ts";
+import { fromRoomToFarSide } from "../words.ts";
+import { figure } from "./figure.ts";
+import { layerTable } from "./layer-table.ts";
+import type { BuildUpPage, Part } from "./part.ts";
+
+/** The drawing to scale, the layers with where their values come from, and the framing. */
+export async function drawingPart(page: BuildUpPage): Promise<Part> {
+  const { buildUp, view, id } = page;
+  const list = buildUp.layers.map(
+    ({ name, thickness }, index) =>
+      html`<li>${name}${thickness > 0 && !name.endsWith(" mm") ? `, ${millimetres(thickness)} mm` : null} <span class="aside">${HATCH_WORDS[hatchOf(buildUp.layers[index]!)]}</span></li>`,
+  );
+  const crossing = buildUp.framings.length > 1 ? " Framing that runs across the first is dashed; both are shown in one plane." : "";
+  const marked = buildUp.vapourLayer?.present ? " The heavy dashed line is the vapour layer." : "";
+  const caption = `Cut through, to scale, ${fromRoomToFarSide(buildUp)}.${marked}${crossing}`;
+  const drawing = await figure(buildUpDrawing(buildUp, view, `${id}-drawing`), caption, "plain");
+  return {
+    key: "drawing",
+    heading: "Drawing and layers",
+    body: html`<div class="beside">${drawing}<ol class="key">${list}</ol></div>${layerTable(buildUp)}${framings(page)}`,
+  };
+}
+
+function framings({ buildUp }: BuildUpPage): Html {
+  if (buildUp.framings.length === 0) return html`<p>No framing runs through these layers.</p>`;
+  const entries = buildUp.framings.map(
+    ({ name, material, share, origin, usual, layers, conductivity }) =>
+      html`<li><strong>${name}</strong>: ${material}, λ ${conductivity.toFixed(3)} W/(m·K), ${(share * PER_CENT).toFixed(1)} % of the area through layer${layers.length > 1 ? "s" : null} ${layers.join(", ")}. Share from: ${origin}. For comparison, ${usual}.</li>`,
+  );
+  return html`<h4>Framing</h4><ul>${entries}</ul>`;
+}
+
+const PER_CENT = 100;

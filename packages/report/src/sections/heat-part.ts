@@ -1,0 +1,84 @@
+import type { HeatResult } from "@warmside/core";
+import { heatByHand } from "../by-hand/heat-by-hand.ts";
+import { type Html, html } from "../html.ts";
+import { fixed, percent } from "../numbers.ts";
+import { tableMarkup } from "../table.ts";
+import { targetWords } from "./first-page.ts";
+import type { BuildUpPage, Part } from "./part.ts";
+
+/** Transmittance with framing and corrections against its target, worked by hand. */
+export function heatPart({ buildUp }: BuildUpPage): Part | null {
+  const heat = buildUp.heat;
+  if (!heat) return null;
+  const between = `${fixed(heat.clearTransmittance, 3)} between framing`;
+  const body = html`<p><strong>U ${fixed(heat.transmittance, 3)} W/(m²·K)</strong> with framing and corrections${targetWords(buildUp)}; ${between}. ${
+    heat.framingShare > 0 ? `Framing takes ${percent(heat.framingShare, 1)} of the area.` : "No framing."
+  }</p>
+<p>Heat flow ${heat.direction}: Rsi ${fixed(heat.surfaceResistanceInside, 2)}, Rse ${fixed(heat.surfaceResistanceOutside, 2)} m²·K/W for U; Rse ${fixed(heat.surfaceResistanceOutsideMoisture, 2)} for temperatures and vapour.</p>
+${heat.heatPerYear === null ? null : html`<p>Heat lost over the year: ${fixed(heat.heatPerYear, 1)} kWh/m²${heat.heatPerYearNote ? ` (${heat.heatPerYearNote})` : null}.</p>`}
+${corrections(heat)}
+${byHand(heat)}
+${groundWorking(heat)}`;
+  return { key: "heat", heading: "Heat: the transmittance", body };
+}
+
+function corrections(heat: HeatResult): Html {
+  if (heat.corrections.length === 0) return html`<p>Corrections (ISO 6946 Annex F): none asked for.</p>`;
+  const entries = heat.corrections.map(
+    ({ name, layer, value, formula }) => html`<li>Layer ${layer + 1}, ${name}: ΔU ${fixed(value, 5)} W/(m²·K) = ${formula}</li>`,
+  );
+  const end = heat.correctionsLeftOut ? "Together under 3 % of U, so left out." : `Added: ${fixed(heat.correction, 4)} W/(m²·K).`;
+  return html`<h4>Corrections, ISO 6946 Annex F</h4><ul>${entries}</ul><p>${end}</p>`;
+}
+
+function byHand(heat: HeatResult): Html {
+  const steps = heatByHand(heat);
+  const upper = tableMarkup({
+    caption: "Upper limit: each way through in parallel",
+    columns: [
+      { head: "Way through", kind: "words" },
+      { head: "Share f", kind: "figures" },
+      { head: "R of the way", unit: "m²·K/W", kind: "figures" },
+      { head: "f / R", unit: "W/(m²·K)", kind: "figures" },
+    ],
+    rows: steps.paths.map(({ name, share, resistance, conductance }) => [name, share.text, resistance.text, conductance.text]),
+    sums: [["Sum", "", "", steps.sumOfConductances.text]],
+  });
+  const lower = tableMarkup({
+    caption: "Lower limit: layer by layer, framing in parallel within each",
+    columns: [
+      { head: "Layer", kind: "words" },
+      { head: "R", unit: "m²·K/W", kind: "figures" },
+    ],
+    rows: steps.layers.map(({ number, name, resistance }) => [
+      number === null ? name : html`<span class="number">${number + 1}</span> ${name}`,
+      resistance.text,
+    ]),
+    sums: [["Sum: lower limit R″", steps.lowerLimit.text]],
+  });
+  return html`<section class="by-hand" data-by-hand="heat"><h4>Worked by hand: the transmittance</h4>
+<div class="pair">${upper}${lower}</div>
+<ol class="steps">
+<li>Upper limit R′ = 1 / ${steps.sumOfConductances.text} = <b>${steps.upperLimit.text}</b> m²·K/W</li>
+<li>R = (R′ + R″) / 2 = (${steps.upperLimit.text} + ${steps.lowerLimit.text}) / 2 = <b>${steps.resistance.text}</b> m²·K/W</li>
+<li>U = 1 / R + corrections = 1 / ${steps.resistance.text} + ${steps.correction.text} = <b>${steps.transmittance.text}</b> W/(m²·K)${heat.ground ? " (of the floor alone, without the ground)" : null}</li>
+</ol>
+<p class="aside">R′ / R″ = ${fixed(heat.limitsRatio, 3)}; possible error of R ${percent(heat.possibleError, 1)}. ${heat.limitsRatio > LARGEST_RATIO ? "Over 1.5: the method’s own bound is passed." : null} Calculated without rounding: U ${fixed(heat.transmittance, 4)}.</p></section>`;
+}
+
+/** Ratio of the limits above which the method gives its own warning. Source: ISO 6946:2017 clause 6.7.2.1 (from memory). */
+const LARGEST_RATIO = 1.5;
+
+function groundWorking(heat: HeatResult): Html | null {
+  if (!heat.ground) return null;
+  return tableMarkup({
+    caption: "Floor and ground, ISO 13370:2017: the working",
+    columns: [
+      { head: "Quantity", kind: "words" },
+      { head: "Symbol", kind: "words" },
+      { head: "Value", kind: "figures" },
+      { head: "Unit", kind: "words" },
+    ],
+    rows: heat.ground.map(({ name, symbol, value, unit }) => [name, symbol, fixed(value, 4), unit]),
+  });
+}

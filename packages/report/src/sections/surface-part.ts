@@ -1,0 +1,88 @@
+import { surfaceByHand } from "../by-hand/surface-by-hand.ts";
+import { type Html, html } from "../html.ts";
+import { fixed, percent } from "../numbers.ts";
+import { tableMarkup } from "../table.ts";
+import { shortMonth } from "../words.ts";
+import type { BuildUpPage, Part } from "./part.ts";
+
+/** The inside surface: temperature factor against what each month asks. */
+export function surfacePart(page: BuildUpPage): Part | null {
+  const { buildUp } = page;
+  const { surface, heat } = buildUp;
+  if (!surface || !heat) return null;
+  const required = heat.requiredTemperatureFactor;
+  const answer =
+    required === null
+      ? html`<p>Temperature factor <strong>${fixed(heat.temperatureFactor, 3)}</strong>. No month asks for one${surface.reason ? `: ${surface.reason}` : null}.</p>`
+      : html`<p>Temperature factor <strong>${fixed(heat.temperatureFactor, 3)}</strong> against <strong>${fixed(required, 3)}</strong> required to keep mould off, in ${heat.criticalMonth ?? "the critical month"}: <strong>${required > 1 ? "no construction meets it; ventilate or dry the room" : heat.temperatureFactor >= required ? "enough" : "not enough"}</strong>. Corners, reveals and junctions are lower and are not covered.</p>`;
+  const body = html`${answer}
+${factors(page)}
+<div class="pair">${requiredTable(page)}${byHand(page)}</div>
+${surface.condensationMonths.length > 0 ? html`<p>The room surface itself is at saturation in ${surface.condensationMonths.join(", ")}.</p>` : null}
+${
+  surface.humidityStood
+    ? html`<p>In its worst month, ${surface.humidityStood.month}, the coldest surface stands a room humidity of ${percent(surface.humidityStood.mould, 0)} before mould can grow and ${percent(surface.humidityStood.condensation, 0)} before drops form.</p>`
+    : null
+}
+${
+  surface.otherFace
+    ? html`<p>The other face: temperature factor ${fixed(surface.otherFace.temperatureFactor, 3)}${surface.otherFace.required === null ? ", none required" : ` against ${fixed(surface.otherFace.required, 3)} in ${surface.otherFace.criticalMonth}`}.</p>`
+    : null
+}
+${junctions(page)}`;
+  return { key: "surface", heading: "The inside surface", body };
+}
+
+function factors({ buildUp }: BuildUpPage): Html {
+  const parts = buildUp.surface!.temperatureFactors.map(({ where, factor }) => `${where} ${fixed(factor, 3)}`);
+  return html`<p class="aside">By place: ${parts.join(", ")}. The lowest counts.</p>`;
+}
+
+function requiredTable({ buildUp }: BuildUpPage): Html {
+  const surface = buildUp.surface!;
+  const cell = (factor: number | null): string => (factor === null ? "–" : fixed(factor, 3));
+  return tableMarkup({
+    caption: "Temperature factor that each month asks for",
+    columns: [
+      { head: "Month", kind: "words" },
+      { head: "against mould", kind: "figures" },
+      { head: "against drops", kind: "figures" },
+      { head: "against corrosion", kind: "figures" },
+    ],
+    rows: surface.required.map(({ month, mould, condensation, corrosion }) => [
+      shortMonth(month),
+      cell(mould),
+      cell(condensation),
+      cell(corrosion),
+    ]),
+    marked: surface.required.flatMap(({ month }, index) => (month === surface.critical.mould?.month ? [index] : [])),
+  });
+}
+
+function byHand({ buildUp, result }: BuildUpPage): Html | null {
+  const room = result.rooms.find(({ name }) => name === buildUp.room);
+  const steps = room ? surfaceByHand(buildUp.surface!, room.months, buildUp.farSide.months) : null;
+  if (!steps) return null;
+  const { indoor, outdoorTemperature, neededSaturation, leastSurfaceTemperature, required } = steps;
+  return html`<section class="by-hand" data-by-hand="surface"><h4>Worked by hand: the factor required in ${steps.month}</h4><ol class="steps">
+<li>Saturation pressure the surface needs: pi / 0.8 = ${indoor.pressure.text} / 0.8 = <b>${neededSaturation.text}</b> Pa</li>
+<li>Air is saturated with that at <b>${leastSurfaceTemperature.text}</b> °C</li>
+<li>Required factor = (${leastSurfaceTemperature.text} − ${outdoorTemperature.text}) / (${indoor.temperature.text} − ${outdoorTemperature.text}) = <b>${required.text}</b></li>
+</ol></section>`;
+}
+
+function junctions({ buildUp }: BuildUpPage): Html | null {
+  const given = buildUp.surface!.junctions;
+  if (given.length === 0) return null;
+  const words = (meets: boolean | null): string => (meets === null ? "not asked" : meets ? "meets it" : "too low");
+  return tableMarkup({
+    caption: "Junctions, from a catalogue or a detailed calculation",
+    columns: [
+      { head: "Junction", kind: "words" },
+      { head: "Factor", kind: "figures" },
+      { head: "against mould", kind: "words" },
+      { head: "against drops", kind: "words" },
+    ],
+    rows: given.map(({ name, factor, meetsMould, meetsCondensation }) => [name, fixed(factor, 3), words(meetsMould), words(meetsCondensation)]),
+  });
+}

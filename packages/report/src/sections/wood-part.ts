@@ -1,0 +1,50 @@
+import { html } from "../html.ts";
+import { fixed } from "../numbers.ts";
+import { toSvg } from "../plots/to-svg.ts";
+import { woodMoisturePlot } from "../plots/wood-moisture-plot.ts";
+import { tableMarkup } from "../table.ts";
+import { shortMonth } from "../words.ts";
+import { figure } from "./figure.ts";
+import type { BuildUpPage, Part } from "./part.ts";
+
+/** Moisture content that the wooden layers come to, month by month. */
+export async function woodPart({ buildUp, view, id }: BuildUpPage): Promise<Part | null> {
+  const shown = buildUp.wood.filter(({ section }) => section === (view?.section.name ?? section));
+  const wood = shown.length > 0 ? shown : buildUp.wood;
+  if (wood.length === 0) return null;
+  const plot = await figure(
+    toSvg(woodMoisturePlot(wood), `${id}-wood`),
+    "Moisture content at the wetter face of each wooden layer. The table below has the figures.",
+    "plain",
+  );
+  const table = tableMarkup({
+    caption: "Moisture content of the wood, % of dry mass, at its inner and outer face",
+    columns: [
+      { head: "Month", kind: "words" },
+      ...wood.flatMap(({ layer }) => [
+        { head: `layer ${layer + 1} inner`, kind: "figures" as const },
+        { head: `layer ${layer + 1} outer`, kind: "figures" as const },
+      ]),
+    ],
+    rows: wood[0]!.months.map(({ month }, index) => [
+      shortMonth(month),
+      ...wood.flatMap(({ months }) => [percentOf(months[index]!.inner), percentOf(months[index]!.outer)]),
+    ]),
+  });
+  const over = wood.filter(({ monthsOverLimit }) => monthsOverLimit > 0);
+  const words =
+    over.length === 0
+      ? "No wooden layer passes 20 % in any month."
+      : over.map(({ layer, name, monthsOverLimit }) => `Layer ${layer + 1}, ${name}: over 20 % in ${monthsOverLimit} ${monthsOverLimit === 1 ? "month" : "months"}.`).join(" ");
+  return {
+    key: "wood",
+    heading: "Moisture of the wood",
+    body: html`<p>${words} What the wood would come to if the month lasted: an equilibrium overstates short wet spells.</p>${plot}${table}`,
+  };
+}
+
+const PER_CENT = 100;
+
+function percentOf(fraction: number): string {
+  return fixed(fraction * PER_CENT, 1);
+}

@@ -1,0 +1,70 @@
+import { type Html, html, type Insertion, markup } from "./html.ts";
+import { alignOnPoint } from "./numbers.ts";
+
+/** A column: words flush left, or figures aligned on their points. */
+export interface Column {
+  head: Insertion;
+  /** Unit, set below the head. */
+  unit?: string;
+  kind: "words" | "figures";
+}
+
+/** A cell: a figure or short text, or a piece of markup. */
+export type Cell = string | Html;
+
+/** A table of the page. The first cell of every row is its head. */
+export interface Table {
+  /** What it shows; stands above it and names it. */
+  caption: string;
+  columns: readonly Column[];
+  rows: readonly (readonly Cell[])[];
+  /** Rows of sums below a rule. */
+  sums?: readonly (readonly Cell[])[];
+  /** Rows, by number, that are marked as the ones that matter. */
+  marked?: readonly number[];
+}
+
+/**
+ * A table with a caption, row and column heads, and figures aligned on the decimal point.
+ *
+ * @param table - its columns and rows
+ * @returns the table inside a frame that scrolls by itself where the page is narrow
+ */
+export function tableMarkup(table: Table): Html {
+  const { columns, rows, sums = [], marked = [] } = table;
+  const aligned = alignColumns(columns, [...rows, ...sums]);
+  const body = aligned.slice(0, rows.length).map((row, index) => rowMarkup(row, columns, marked.includes(index)));
+  const foot = aligned.slice(rows.length).map((row) => rowMarkup(row, columns, false));
+  const heads = columns.map(
+    ({ head, unit, kind }) =>
+      html`<th scope="col"${kind === "words" ? WORDS : null}>${head}${unit ? html`<span class="unit">${unit}</span>` : null}</th>`,
+  );
+  return html`<div class="scroll" tabindex="0" role="group" aria-label="${table.caption}"><table><caption>${
+    table.caption
+  }</caption><thead><tr>${heads}</tr></thead><tbody>${body}</tbody>${
+    foot.length > 0 ? html`<tfoot>${foot}</tfoot>` : null
+  }</table></div>`;
+}
+
+/** Cells hold figures unless they say otherwise. */
+const WORDS = markup(' class="w"');
+
+function rowMarkup(row: readonly Cell[], columns: readonly Column[], marked: boolean): Html {
+  const cells = row.map((cell, index) => {
+    const kind = columns[index]?.kind ?? "words";
+    return index === 0 ? html`<th scope="row">${cell}</th>` : html`<td${kind === "words" ? WORDS : null}>${cell}</td>`;
+  });
+  return marked ? html`<tr class="marked">${cells}</tr>` : html`<tr>${cells}</tr>`;
+}
+
+function alignColumns(columns: readonly Column[], rows: readonly (readonly Cell[])[]): Cell[][] {
+  const result = rows.map((row) => [...row]);
+  columns.forEach(({ kind }, column) => {
+    if (kind !== "figures") return;
+    const texts = alignOnPoint(result.map((row) => (typeof row[column] === "string" ? (row[column] as string) : "")));
+    result.forEach((row, index) => {
+      if (typeof row[column] === "string") row[column] = texts[index]!;
+    });
+  });
+  return result;
+}

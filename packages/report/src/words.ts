@@ -1,0 +1,65 @@
+import type { BuildUpResult, Element, FindingSeverity, JudgementWord, VerdictWord } from "@warmside/core";
+
+/** Headings and labels of the page, one word for each thing. */
+
+/** What a verdict says, in a clause. */
+export const VERDICT_MEANING: Readonly<Record<VerdictWord, string>> = {
+  dry: "no month adds water at any interface",
+  "dries out": "some months add water, and all of it goes within the year",
+  "stays wet": "water is left after twelve months",
+};
+
+/** What a verdict of *dry*, or a judgement of *sound*, does not cover; stands beside the word wherever it is given. */
+export const NOT_COVERED =
+  "vapour by diffusion only: not rain, leaks, moving air, built-in water or damp ground";
+
+/** What a judgement says, in a clause. */
+export const JUDGEMENT_MEANING: Readonly<Record<JudgementWord, string>> = {
+  sound: "nothing found that asks for a change",
+  "sound with conditions": "sound if the conditions listed are met",
+  "change it": "not as it stands",
+  "beyond this method": "the monthly method cannot answer",
+};
+
+export const ELEMENT_WORDS: Readonly<Record<Element, string>> = {
+  wall: "Wall",
+  "flat roof": "Flat roof",
+  "pitched roof": "Pitched roof",
+  floor: "Floor",
+  partition: "Partition",
+};
+
+export const SEVERITY_WORDS: Readonly<Record<FindingSeverity, string>> = {
+  fault: "Fault",
+  caution: "Caution",
+  note: "Note",
+};
+
+/** Months' names shortened for column heads. */
+export function shortMonth(month: string): string {
+  return month.slice(0, 3);
+}
+
+/**
+ * What lies at the two ends of a build-up, as short as a label.
+ *
+ * @param buildUp - a build-up of the result
+ * @returns words for the room side and the far side
+ */
+export function sideWords(buildUp: Pick<BuildUpResult, "room" | "faces" | "element">): { room: string; far: string } {
+  const room = buildUp.room === "indoor" ? "room" : buildUp.room;
+  return { room, far: FAR_SIDES[buildUp.faces] ?? (buildUp.faces === "indoor" ? "indoor room" : buildUp.faces) };
+}
+
+/**
+ * What lies at the two ends of a build-up, for a sentence.
+ *
+ * @param buildUp - a build-up of the result
+ * @returns such as "from the damp room to the outside"
+ */
+export function fromRoomToFarSide(buildUp: Pick<BuildUpResult, "room" | "faces" | "element">): string {
+  const { room, far } = sideWords(buildUp);
+  return `from the ${room} to the ${far}`;
+}
+
+const FAR_SIDES: Readonly<Record<string, string>> = { outdoors: "outside", ground: "ground", void: "void below" };

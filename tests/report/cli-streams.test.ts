@@ -1,0 +1,153 @@
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { paperOf, wrap } from "../../packages/report/src/cli/paper.ts";
+import { bundledCommand, DEMO, SMALL_PROJECT } from "./bundled-command.ts";
+
+const command = bundledCommand();
+
+function folderWith(text: string, name = "studio.yaml"): string {
+  const folder = command.folder();
+  writeFileSync(join(folder, name), text);
+  return folder;
+}
+
+describe("Short answers on standard output", () => {
+  it("tell each build-up of the demo in no more than 80 columns, and the path of the report", () => {
+    const folder = folderWith(readFileSync(DEMO, "utf8"));
+    const { out } = command.run(["assess", "studio.yaml"], { cwd: folder });
+    for (const name of ["Studio wall", "Workshop wall", "Warm flat roof"]) {
+      expect(out).toMatch(new RegExp(`^${name}: (sound|sound with conditions|change it|beyond this method)$`, "m"));
+    }
+    expect(out).toMatch(/^ {2}U-value 0\.\d\d W\/\(m²·K\)/m);
+    expect(out).toMatch(/\nReport: studio-report\.html\n$/);
+    expect(Math.max(...out.split("\n").map((line) => [...line].length))).toBeLessThanOrEqual(80);
+  });
+
+  it("show the characters of a name that would act on a terminal by their code", () => {
+    const folder = folderWith(SMALL_PROJECT.replace("name: Wall", 'name: "Wall \\u202e\\u200bred"'));
+    const { out, err } = command.run(["assess", "studio.yaml"], { cwd: folder });
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what this looks for
+    expect(out + err).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u200b\u202e]/);
+    expect(out + err).toContain("[U+202E]");
+  });
+});
+
+describe("--json", () => {
+  it("alone writes no file, and nothing but the result goes to standard output", () => {
+    const folder = folderWith(SMALL_PROJECT);
+    const { code, out, err } = command.run(["assess", "studio.yaml", "--json"], { cwd: folder });
+    expect(code).toBe(0);
+    expect(err).toBe("");
+    expect(JSON.parse(out)).toMatchObject({ format: 1, project: "Kiln shed", buildUps: [{ name: "Wall" }] });
+    expect(readdirSync(folder)).toEqual(["studio.yaml"]);
+  });
+
+  it("with --out writes the report too, and says so on standard error", () => {
+    const folder = folderWith(SMALL_PROJECT);
+    const { out, err } = command.run(["assess", "studio.yaml", "--json", "--out", "r.html"], { cwd: folder });
+    expect(JSON.parse(out)).toMatchObject({ format: 1 });
+    expect(err).toBe("Report: r.html\n");
+    expect(readdirSync(folder).sort()).toEqual(["r.html", "studio.yaml"]);
+  });
+
+  it.each(["check", "assess"])("%s of a file with problems is {problems: […]} and exit 1", (verb) => {
+    const folder = folderWith(SMALL_PROJECT.replace("140 mm", "140").replace("12.5 mm", "12.5"));
+    const { code, out, err } = command.run([verb, "studio.yaml", "--json"], { cwd: folder });
+    expect(code).toBe(1);
+    expect(err).toBe("");
+    const answer = JSON.parse(out) as { problems: { line: number; path: string; message: string }[] };
+    expect(Object.keys(answer)).toEqual(["problems"]);
+    expect(answer.problems.map(({ line, path }) => ({ line, path }))).toEqual([
+      { line: 8, path: "build-ups[0].layers[0].thickness" },
+      { line: 10, path: "build-ups[0].layers[2].thickness" },
+    ]);
+  });
+
+  it("tells a file that cannot be read as a problem too", () => {
+    const { code, out, err } = command.run(["assess", "none.yaml", "--json"]);
+    expect(code).toBe(1);
+    expect(JSON.parse(out)).toMatchObject({ problems: [{ code: "no-such-file", line: null }] });
+    expect(err).toContain("There is no file none.yaml.");
+  });
+
+  it("check of a file in order is an empty list", () => {
+    const folder = folderWith(SMALL_PROJECT);
+    expect(JSON.parse(command.run(["check", "studio.yaml", "--json"], { cwd: folder }).out)).toMatchObject({ problems: [] });
+  });
+});
+
+describe("Problems on standard error", () => {
+  it("at most 50 are shown, then the count", () => {
+    const layer = "      - { material: mineral wool slab, thickness: 140 }\n";
+    const folder = folderWith(SMALL_PROJECT + layer.repeat(55));
+    const { code, out, err } = command.run(["check", "studio.yaml"], { cwd: folder });
+    expect(code).toBe(1);
+    expect(out).toBe("");
+    expect(err.match(/^studio\.yaml, line \d+/gm)).toHaveLength(50);
+    expect(err).toMatch(/\n55 problems in studio\.yaml, of which the first 50 are shown\. Nothing was\nworked out\.\n$/);
+  });
+
+  it("exactly 50 are all shown", () => {
+    const layer = "      - { material: mineral wool slab, thickness: 140 }\n";
+    const { err } = command.run(["check", "studio.yaml"], { cwd: folderWith(SMALL_PROJECT + layer.repeat(50)) });
+    expect(err.match(/^studio\.yaml, line \d+/gm)).toHaveLength(50);
+    expect(err).toMatch(/\n50 problems in studio\.yaml\. Nothing was worked out\.\n$/);
+  });
+
+  it("one is told with its line, path, and what to write", () => {
+    const { err } = command.run(["check", "studio.yaml"], { cwd: folderWith(SMALL_PROJECT.replace("140 mm", "140")) });
+    expect(err).toMatch(/^studio\.yaml, line 10, column \d+ \(build-ups\[0\]\.layers\[2\]\.thickness\)\n {2}\S/);
+    expect(err).toMatch(/\n {2}found: {5}140\n/);
+    expect(err).toMatch(/\n1 problem in studio\.yaml\. Nothing was worked out\.\n$/);
+  });
+});
+
+describe("Colour", () => {
+  const terminal = { isTTY: true, columns: 200 };
+
+  it("is used on a terminal only, and never with NO_COLOR or on a dumb one", () => {
+    expect(paperOf(terminal, {}).paint("red", "x")).toBe("\u001b[31mx\u001b[0m");
+    expect(paperOf({}, {}).paint("red", "x")).toBe("x");
+    expect(paperOf(terminal, { NO_COLOR: "1" }).paint("red", "x")).toBe("x");
+    expect(paperOf(terminal, { TERM: "dumb" }).paint("red", "x")).toBe("x");
+  });
+
+  it("is in none of the streams of a run without a terminal", () => {
+    const { out, err } = command.run(["assess", DEMO, "--out", join(command.folder(), "r.html")]);
+    expect(out + err).not.toContain("\u001b");
+  });
+});
+
+describe("Width", () => {
+  it("is the terminal's, within 40 and 80 columns", () => {
+    expect(paperOf({ isTTY: true, columns: 200 }, {}).width).toBe(80);
+    expect(paperOf({ isTTY: true, columns: 60 }, {}).width).toBe(60);
+    expect(paperOf({ isTTY: true, columns: 10 }, {}).width).toBe(40);
+    expect(paperOf({}, {}).width).toBe(80);
+  });
+
+  it("breaks at spaces and leaves long words whole", () => {
+    expect(wrap("one two three", 9, "  ")).toBe("  one two\n  three");
+    expect(wrap("a verylongword b", 5)).toBe("a\nverylongword\nb");
+  });
+});
+
+describe("What is read when", () => {
+  it("a page is rendered only where one is written", () => {
+    const entry = join(command.bundle(), "warmside.mjs");
+    const parts = readdirSync(command.bundle());
+    const withVega = parts.filter((part) => readFileSync(join(command.bundle(), part), "utf8").includes("vega-lite"));
+    expect(withVega).not.toEqual([]);
+    expect(withVega.filter((part) => readAtStart(entry).has(part))).toEqual([]);
+  });
+
+  function readAtStart(entry: string, seen = new Set<string>()): Set<string> {
+    for (const [, part] of readFileSync(entry, "utf8").matchAll(/^(?:import|\} from|export .* from)[^;]*?"\.\/([^"]+)";$/gms)) {
+      if (part === undefined || seen.has(part)) continue;
+      seen.add(part);
+      readAtStart(join(command.bundle(), part), seen);
+    }
+    return seen;
+  }
+});
