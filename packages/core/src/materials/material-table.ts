@@ -1,0 +1,28 @@
+import { comparable, nearNames } from "../problems/near-names.ts";
+import type { Material } from "../project/types.ts";
+import { OTHER_NAMES } from "./other-names.ts";
+
+/** Materials that can be found by name. */
+export type MaterialTable = readonly Material[];
+
+/**
+ * Finds a material by name, case and spaces forgiven; later tables win over earlier ones.
+ *
+ * @param name - as a project file writes it
+ * @param tables - the shipped table, then the user's own
+ * @returns the material, or the names that are near
+ * @example findInTables("Steel", []) // { found: null, near: [] }
+ */
+export function findInTables(
+  name: string,
+  tables: readonly MaterialTable[],
+): { found: Material } | { found: null; near: readonly string[] } {
+  const wanted = comparable(name);
+  for (const table of [...tables].reverse()) {
+    const found = table.find((material) => comparable(material.name) === wanted);
+    if (found !== undefined) return { found };
+  }
+  const names = tables.flatMap((table) => table.map((material) => material.name));
+  const other = OTHER_NAMES[wanted]?.filter((candidate) => names.includes(candidate)) ?? [];
+  return { found: null, near: other.length > 0 ? other : nearNames(name, names) };
+}

@@ -1,0 +1,88 @@
+import type { ProblemPath } from "./types.ts";
+
+/** Where in a project something stands, counting from 1, and the key it is about. */
+export interface PlaceInWords {
+  /** Such as "build-up 2, Studio wall, layer 3, mineral wool slab"; empty at the top of the file. */
+  place: string;
+  /** Such as "thickness"; null for a thing as a whole. */
+  subject: string | null;
+}
+
+/**
+ * Says where a path leads.
+ *
+ * @param path - steps into the file's data, indices from 0
+ * @param data - the file's data, from which names are taken
+ * @returns the place and the key, in words
+ */
+export function placeInWords(path: ProblemPath, data: unknown): PlaceInWords {
+  const parts: string[] = [];
+  let here = data;
+  for (const [index, step] of path.entries()) {
+    here = stepInto(here, step);
+    parts.push(...partInWords(path, index, here));
+  }
+  const last = path[path.length - 1];
+  const isKey = typeof last === "string" && !NAMED_THINGS.has(String(path[path.length - 2])) && last !== "indoor";
+  const subject = isKey ? (parts.pop() ?? null) : null;
+  return { place: parts.join(", "), subject };
+}
+
+/** A list's things and what one of them is called. */
+const LIST_THINGS: Record<string, string> = {
+  "build-ups": "build-up",
+  layers: "layer",
+  variants: "variant",
+  changes: "change",
+  "trapped water": "trapped water",
+  "junction factors": "junction",
+  external: "outer part",
+};
+
+/** Keys whose own keys are names the reader chose. */
+const NAMED_THINGS = new Map([
+  ["rooms", "room"],
+  ["framings", "framing"],
+]);
+
+function partInWords(path: ProblemPath, index: number, here: unknown): string[] {
+  const step = path[index]!;
+  const before = path[index - 1];
+  if (typeof step === "number") {
+    const thing = LIST_THINGS[String(before)];
+    if (thing === undefined) return [`value ${step + 1}`];
+    const name = nameOf(here);
+    return name === null ? [`${thing} ${step + 1}`] : [`${thing} ${step + 1}`, name];
+  }
+  const named = typeof before === "string" ? NAMED_THINGS.get(before) : undefined;
+  if (named !== undefined) return [`${named} "${shortened(step)}"`];
+  if (step === "indoor") return ["room indoor"];
+  const next = path[index + 1];
+  if (NAMED_THINGS.has(step) && typeof next === "string") return [];
+  if (LIST_THINGS[step] !== undefined && typeof next === "number") return [];
+  return [shortened(step)];
+}
+
+/** A thing's own name, or its material, or that it is air. */
+function nameOf(thing: unknown): string | null {
+  const name = textAt(thing, "name") ?? textAt(thing, "material") ?? textAt(stepInto(thing, "material"), "name");
+  if (name !== null) return shortened(name);
+  return stepInto(thing, "air") === undefined ? null : "air layer";
+}
+
+function textAt(thing: unknown, key: string): string | null {
+  const value = stepInto(thing, key);
+  return typeof value === "string" && value.trim() !== "" ? value : null;
+}
+
+function stepInto(thing: unknown, step: string | number): unknown {
+  if (typeof thing !== "object" || thing === null || !Object.hasOwn(thing, step)) return undefined;
+  return (thing as Record<string | number, unknown>)[step];
+}
+
+const LONGEST_NAME = 60;
+
+function shortened(name: string): string {
+  const oneLine = name.replace(/[\p{Cc}\s]+/gu, " ").trim();
+  return oneLine.length <= LONGEST_NAME ? oneLine : `${oneLine.slice(0, LONGEST_NAME)}…`;
+}

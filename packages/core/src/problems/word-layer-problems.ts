@@ -1,0 +1,155 @@
+import { didYouMean, inSpeech, type Wordings } from "./wording.ts";
+
+/** Problems of layers, materials and framing. */
+export const LAYER_WORDINGS: Wordings = {
+  "layer-both": () => ({
+    says: "the layer is both a material and air",
+    expected: "exactly one of `material` and `air`",
+    likelySlip: "Two layers are written as one: an air space is a layer of its own",
+  }),
+  "layer-neither": () => ({
+    says: "the layer has neither a material nor air",
+    expected: "exactly one of `material` and `air`, such as `{ material: gypsum plasterboard, thickness: 12.5 mm }`",
+  }),
+  "key-not-for-air": ({ text }) => ({
+    says: `${text("key")} does not belong to an air layer`,
+    expected: "air, ventilation, ventilation area, open, resistance, emissivity, framing or name",
+    likelySlip:
+      text("key") === "thickness" ? "The thickness of an air layer is the value of `air`, such as `air: 25 mm`" : null,
+  }),
+  "key-not-for-material": ({ text }) => ({
+    says: `${text("key")} belongs to air layers only`,
+    expected: "the keys of a layer of a material",
+    likelySlip:
+      text("key") === "emissivity"
+        ? "The emissivity of a face is `facing emissivity inner` or `facing emissivity outer`"
+        : "An air space is a layer of its own, such as `{ air: 25 mm, ventilation: well }`",
+  }),
+  "ventilation-missing": () => ({
+    says: "the air layer does not say how it is ventilated",
+    expected: "`ventilation`, one of none, slight or well; nothing is assumed, because a mistake here hides rot",
+    likelySlip: "A cavity open at top and bottom is `well`; one closed by timber or insulation all round is `none`",
+    write: "ventilation: none or ventilation: slight or ventilation: well",
+  }),
+  "ventilation-contradicts": ({ received, text }) => ({
+    says: `openings of ${received} do not go with \`ventilation: ${text("ventilation")}\``,
+    expected: "up to 500 mm2 for none, between 500 and 1500 mm2 for slight, 1500 mm2 and more for well",
+    likelySlip: "Openings are counted for each metre of length in walls, and for each square metre in roofs and floors",
+    write: `ventilation: ${text("meant")}`,
+  }),
+  "air-too-deep": ({ received, text }) => ({
+    says: `an air layer of ${received} is deeper than the ${text("deepest")} up to which still air has a resistance by formula`,
+    expected: "a stated resistance, or `ventilation: well`",
+    likelySlip: "A loft above a ceiling is described by `roof space`, a void under a floor by `faces: void`",
+    write: "resistance: 0.18 m2 K/W",
+  }),
+  "thickness-missing": ({ text }) => ({
+    says: `thickness is missing: ${text("name")} is no sheet`,
+    expected: "a length such as 140 mm",
+    write: "thickness: 140 mm",
+  }),
+  "sheet-with-thickness": ({ text, received }) => ({
+    says: `${text("name")} is a sheet and takes no thickness, but has ${received}`,
+    expected: "a sheet's name alone; its sd already stands for its thickness",
+    likelySlip:
+      "For polythene of another thickness, write `material: polyethylene low density` with that thickness, or the sheet's sd on the spot",
+  }),
+  "gauge-not-polythene": ({ text, received }) => ({
+    says: `thickness cannot be ${received}: gauge is read as that of polythene sheet, and ${text("name")} is none`,
+    expected: "a length such as 0.5 mm",
+    likelySlip: "Gauges of metal are counted in another way",
+  }),
+  "material-unknown": ({ text, list }) => ({
+    says: `no material is called ${text("name")}`,
+    expected: "a name from the table, or the material's values in braces",
+    likelySlip: didYouMean(list("near")),
+    write: list("near")[0] ?? "{ name: …, conductivity: 0.04 W/(m K), vapour resistance factor: 5 }",
+  }),
+  "material-two-sheets": ({ list }) => ({
+    says: `the sheet's vapour resistance is given twice, by ${list("keys").join(" and by ")}`,
+    expected: "exactly one of sd, vapour resistance, permeance and sd by humidity",
+  }),
+  "material-mixed": ({ text, list }) => ({
+    says: `the material has ${text("sheet")} like a sheet, and ${inSpeech(list("thick"), "and")} like a material with a thickness`,
+    expected: "either sd, vapour resistance or permeance, for a sheet; or conductivity and vapour resistance factor",
+    likelySlip: "A board with a tight facing is written with conductivity, vapour resistance factor and `facing sd`",
+  }),
+  "material-incomplete": ({ list }) => ({
+    says: `the material lacks its ${inSpeech(list("missing"), "and")}`,
+    expected:
+      "conductivity and vapour resistance factor for a material with a thickness; sd, vapour resistance or permeance for a sheet",
+    likelySlip: "The data sheet has them as λ and μ (or as sd for a sheet)",
+  }),
+  "sd-by-humidity-order": () => ({
+    says: "sd by humidity does not rise from pair to pair in its relative humidity",
+    expected: "pairs from the driest to the wettest, such as [[30 %, 10 m], [80 %, 0.5 m]]",
+  }),
+  "framing-unknown": ({ text, list }) => ({
+    says: `there is no framing called ${text("name")} in this build-up`,
+    expected:
+      list("known").length === 0
+        ? "a framing under `framings`, or its values in braces"
+        : `one of ${inSpeech(list("known"), "or")}`,
+    likelySlip:
+      didYouMean(list("near")) ??
+      "Framing is described once under `framings` of the build-up and then named by its layers",
+    write: list("near")[0] ?? null,
+  }),
+  "framing-two-ways": () => ({
+    says: "the framing has both a fraction and a width or spacing",
+    expected: "either fraction, or width and spacing",
+  }),
+  "framing-no-share": () => ({
+    says: "the framing does not say how much of the area it takes",
+    expected: "width and spacing, or fraction",
+    write: "width: 45 mm, spacing: 600 mm",
+  }),
+  "framing-half": ({ text }) => ({
+    says: `${text("missing")} is missing`,
+    expected: "width and spacing together",
+    write: text("missing") === "width" ? "width: 45 mm" : "spacing: 600 mm",
+  }),
+  "framing-too-wide": ({ received }) => ({
+    says: `width is ${received}, as wide as the spacing or wider`,
+    expected: "a width of one stud, and the spacing from centre to centre",
+    likelySlip: "Width and spacing may have changed places, or one is in the wrong unit",
+  }),
+  "framing-fills-all": ({ text }) => ({
+    says: `the framing and the other timber would take ${text("share")} of the area`,
+    expected: "less than all of it",
+    likelySlip: "Spacing goes from centre to centre; a layer wholly of timber is written as a layer of timber",
+  }),
+  "framing-of-sheet": ({ text }) => ({
+    says: `framing cannot be made of ${text("name")}, which is a sheet`,
+    expected: "a material with a conductivity, such as softwood timber",
+    write: "softwood timber",
+  }),
+  "layer-not-there": ({ received, text }) => ({
+    says: `there is no layer ${received}; the build-up has ${text("count")}`,
+    expected: "a layer's number counted from 1, its name or its material",
+  }),
+  "layer-unknown": ({ text, list }) => ({
+    says: `no layer is called ${text("name")}`,
+    expected: `one of ${inSpeech(list("known"), "or")}, or a number counted from 1`,
+    likelySlip: didYouMean(list("near")),
+    write: list("near")[0] ?? null,
+  }),
+  "layer-not-one": ({ text, list }) => ({
+    says: `layers ${inSpeech(list("numbers"), "and")} are both called ${text("name")}`,
+    expected: "one layer: its number, or a name of its own",
+    write: list("numbers").join(" or "),
+  }),
+  "trapped-water-nowhere": ({ text }) => ({
+    says: `water cannot be trapped in ${text("name")}, which has no substance to hold it`,
+    expected: "a layer of a material with a thickness",
+  }),
+  "trapped-water-twice": () => ({
+    says: "both an amount and a reading are given",
+    expected: "either amount, such as 1 kg/m2, or reading, such as 28 %",
+  }),
+  "reading-not-timber": ({ text }) => ({
+    says: `a reading needs a layer of wood whose density is known, and ${text("name")} is none`,
+    expected: "amount, such as 1 kg/m2, for everything that is not timber",
+    write: "amount: 1 kg/m2",
+  }),
+};

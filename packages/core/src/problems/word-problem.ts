@@ -1,0 +1,74 @@
+import { pathInText } from "./path-in-text.ts";
+import type { Problem, WordedProblem } from "./types.ts";
+import { CLIMATE_WORDINGS } from "./word-climate-problems.ts";
+import { LAYER_WORDINGS } from "./word-layer-problems.ts";
+import { QUANTITY_WORDINGS } from "./word-quantity-problems.ts";
+import { ROOM_WORDINGS } from "./word-room-problems.ts";
+import { SHAPE_WORDINGS } from "./word-shape-problems.ts";
+import { TABLE_WORDINGS } from "./word-table-problems.ts";
+import { TEXT_WORDINGS } from "./word-text-problems.ts";
+import { factsOf, type Wordings } from "./wording.ts";
+
+/** Every wording there is, by code. */
+export const WORDINGS: Wordings = {
+  ...TEXT_WORDINGS,
+  ...SHAPE_WORDINGS,
+  ...QUANTITY_WORDINGS,
+  ...LAYER_WORDINGS,
+  ...ROOM_WORDINGS,
+  ...TABLE_WORDINGS,
+  ...CLIMATE_WORDINGS,
+};
+
+/**
+ * Puts a problem into words.
+ *
+ * @param problem - as data
+ * @returns what is wrong and where, what belongs there, what was found, the likely slip and what to write
+ * @throws RangeError when its code has no wording
+ */
+export function wordProblem(problem: Problem): WordedProblem {
+  const wording = WORDINGS[problem.code];
+  if (wording === undefined) throw new RangeError(`no wording for the problem ${problem.code}`);
+  const said = wording(factsOf(problem));
+  const place = placeOf(problem);
+  return {
+    code: problem.code,
+    line: problem.position?.line ?? null,
+    column: problem.position?.column ?? null,
+    path: pathInText(problem.path),
+    message: `${place === "" ? "" : `${place}: `}${said.says}.`,
+    expected: said.expected ?? null,
+    received: problem.received,
+    likelySlip: said.likelySlip ? `${said.likelySlip}.` : null,
+    write: said.write || null,
+  };
+}
+
+/**
+ * A worded problem as one paragraph, as it is printed.
+ *
+ * @param worded - from `wordProblem`
+ * @returns such as "line 12: build-up 1, Wall, layer 3, mineral wool slab: thickness is missing a unit. Expected a length such as 140 mm; found 140. Write `140 mm`."
+ */
+export function problemInText({ line, message, expected, received, likelySlip, write }: WordedProblem): string {
+  const sentences = [line === null ? message : `line ${line}: ${message}`];
+  const isRepeated = received === null || message.includes(received);
+  if (expected !== null) sentences.push(`Expected ${expected}${isRepeated ? "" : `; found ${received}`}.`);
+  if (likelySlip !== null) sentences.push(likelySlip);
+  if (write !== null)
+    sentences.push(
+      `Write ${write
+        .split(" or ")
+        .map((text) => `\`${text}\``)
+        .join(" or ")}.`,
+    );
+  return sentences.join(" ");
+}
+
+/** The place in the project, or the table and its row. */
+function placeOf({ details }: Problem): string {
+  const { place, file, name } = details;
+  if (typeof file !== "string") return typeof place === "string" ? place : "";
+  return typeof name === "string" && name !== "" ? `table ${file}, row ${name}` : `table ${file}`;
+}

@@ -1,0 +1,83 @@
+import type { Facts, Said, Wordings } from "./wording.ts";
+
+/** Problems of quantities: number, space, unit. */
+export const QUANTITY_WORDINGS: Wordings = {
+  "quantity-empty": (facts) => withExample(facts, "is empty"),
+  "unit-missing": (facts) => withExample(facts, "is missing a unit"),
+  "unit-unknown": (facts) =>
+    withExample(facts, `has a unit that is not known here: ${facts.text("unit")}`, slipOfUnit(facts)),
+  "unit-unfit": (facts) => {
+    const kind = facts.text("unitKind");
+    const says = `cannot be given in ${facts.text("unit")}`;
+    return withExample(
+      facts,
+      kind === "" ? says : `${says}, which is the unit of ${kind}`,
+      facts.text("write") === "" ? null : slipOfUnit(facts),
+    );
+  },
+  "space-missing": (facts) => withExample(facts, "needs a space between the number and its unit"),
+  "quantity-unreadable": (facts) => withExample(facts, "is not a number with a unit"),
+  "decimal-comma": (facts) =>
+    withExample(
+      facts,
+      "has a comma in its number",
+      "A decimal comma is written as a point here, and thousands are not parted",
+    ),
+  fraction: (facts) => withExample(facts, "is a fraction", "Work it out and write it as a decimal number"),
+  arithmetic: (facts) => withExample(facts, "is a sum or a range", "Work it out, or choose one value, and write that"),
+  "digits-of-another-script": (facts) =>
+    withExample(
+      facts,
+      "has digits or letters that look right but are others",
+      "They came from another keyboard or by copying; type them again",
+    ),
+  "not-finite": (facts) =>
+    withExample(
+      facts,
+      "is no finite number",
+      "For something fully tight, write a large number: metal and glass have an sd of 1500 m",
+    ),
+  "point-without-digit": (facts) => withExample(facts, "needs a digit on both sides of its decimal point"),
+  "number-wanted": (facts) => withExample(facts, "is not a number"),
+  "number-in-quotes": (facts) =>
+    withExample(facts, "is text and not a number", "The quotation marks make it text; leave them out"),
+  "unit-not-wanted": (facts) => withExample(facts, "is a bare number and takes no unit"),
+  "temperature-in-kelvin": (facts) =>
+    withExample(facts, "is given in kelvin, which is for differences here", "Temperatures are in °C"),
+  "difference-in-degrees": (facts) =>
+    withExample(facts, "needs kelvin and not degrees: it counts a difference, not a temperature on a scale"),
+  "impossible-value": (facts) => ({
+    ...withExample(facts, `cannot be ${facts.received}: ${facts.text("reason")}`, slipOfValue(facts)),
+    expected: `${facts.text("kind")} from ${facts.text("low")} to ${facts.text("high")}`,
+  }),
+};
+
+function withExample(facts: Facts, says: string, likelySlip: string | null = null): Said {
+  const { text, subject } = facts;
+  const name =
+    subject === "this" || /^value \d/.test(subject)
+      ? `${subject === "this" ? "" : `${subject}, `}${text("quantity")}`
+      : subject;
+  const isNumber = text("kind").startsWith("a number");
+  const expected = isNumber
+    ? `${text("kind")}, such as ${text("example")}`
+    : `${text("kind")} such as ${text("example")}`;
+  return { says: `${name} ${says}`, expected, likelySlip, write: text("write") || null };
+}
+
+/** What is behind a unit that is close to the right one. */
+function slipOfUnit({ text }: Facts): string | null {
+  const unit = text("unit");
+  if (unit === "C") return "C alone is the coulomb; the degree sign makes it a temperature";
+  if (/^W\/m(2)? ?K$/.test(unit)) return "Without brackets the K is read as part of another unit";
+  return null;
+}
+
+function slipOfValue({ text, received }: Facts): string | null {
+  const write = text("write");
+  if (write === "") return null;
+  const unitWritten = received.replace(/^[^a-zA-Z%°/]*/, "");
+  const unitMeant = write.replace(/^[^a-zA-Z%°/]*/, "");
+  if (unitWritten === unitMeant) return "A share was probably taken for its percentage, or the other way round";
+  return `Probably ${unitMeant} is meant and not ${unitWritten}`;
+}

@@ -1,0 +1,117 @@
+import { didYouMean, inSpeech, type Wordings } from "./wording.ts";
+
+/** Problems of rooms and of what build-ups face. */
+export const ROOM_WORDINGS: Wordings = {
+  "room-no-temperature": () => ({
+    says: "the room does not say how warm it is",
+    expected: "exactly one of heating (a set point), temperature (held, one value or twelve) and unheated",
+    write: "heating: 20 °C or temperature: 20 °C or unheated: true",
+  }),
+  "room-two-temperatures": ({ list }) => ({
+    says: `the room has ${inSpeech(list("keys"), "and")} at once`,
+    expected: "exactly one of heating, temperature and unheated",
+  }),
+  "humidity-missing": () => ({
+    says: "humidity is missing",
+    expected:
+      "class 1 to class 5, a percentage, twelve percentages, a rule by outdoor temperature, or a moisture balance in braces",
+    likelySlip: "Class 3 is for rooms of unknown use; drying clay, showers and drying laundry belong to class 4 or 5",
+    write: "humidity: class 3",
+  }),
+  "humidity-unread": ({ received }) => ({
+    says: `humidity cannot be ${received}`,
+    expected:
+      "class 1 to class 5, a percentage such as 55 %, `normal by outdoor temperature` or `high by outdoor temperature`",
+  }),
+  "humidity-of-unheated": () => ({
+    says: "an unheated room has the air of outdoors, and takes no humidity of its own",
+    expected: "no humidity, or `temperature` in place of `unheated`",
+  }),
+  "only-with-heating": ({ text }) => ({
+    says: `${text("key")} goes with heating only`,
+    expected: "a room with a heating set point",
+  }),
+  "only-with-heated-days": () => ({
+    says: "otherwise tells the temperature of days without heating, but every day is heated",
+    expected: "heated days beside it, a number from 1 to 7",
+    write: "heated days: 3",
+  }),
+  "cooling-below-heating": ({ received }) => ({
+    says: `cooling to ${received} would work against the heating`,
+    expected: "a cap at or above the heating set point",
+  }),
+  "room-name-taken": ({ text }) => ({
+    says: `a room cannot be called ${text("name")}`,
+    expected: "another name",
+    likelySlip:
+      text("name") === "indoor"
+        ? "`indoor` is described at the top of the file already"
+        : "That word says what a build-up faces",
+  }),
+  "room-unknown": ({ text, list }) => ({
+    says: `there is no room called ${text("name")}`,
+    expected:
+      list("known").length === 0
+        ? "a room described under `rooms`"
+        : `one of ${inSpeech(list("known"), "or")}, or a room described under \`rooms\``,
+    likelySlip: didYouMean(list("near")),
+    write: list("near")[0] ?? null,
+  }),
+  "indoor-missing": () => ({
+    says: "the build-up begins in the room indoor, which the file does not describe",
+    expected: "`indoor` at the top of the file, or `room` with the name of a room",
+    write: "indoor: { heating: 20 °C, humidity: class 3 }",
+  }),
+  "faces-unknown": ({ text, list }) => ({
+    says: `faces cannot be ${text("name")}`,
+    expected: `one of ${inSpeech(list("known"), "or")}`,
+    likelySlip: didYouMean(list("near")) ?? "Another room has to be described under `rooms`",
+    write: list("near")[0] ?? null,
+  }),
+  "faces-own-room": ({ text }) => ({
+    says: `the build-up has the room ${text("name")} on both sides`,
+    expected: "two different rooms, or outdoors",
+  }),
+  "faces-needs": ({ text }) => ({
+    says: `a floor that faces ${text("faces")} needs \`${text("key")}\`, which tells its size`,
+    expected: `\`${text("key")}\` with area and perimeter`,
+    write: `${text("key")}: { area: 80 m2, perimeter: 36 m }`,
+  }),
+  "faces-only-floor": ({ text }) => ({
+    says: `a ${text("element")} cannot face ${text("faces")}`,
+    expected: `element: floor, or something else under \`faces\``,
+  }),
+  "only-when-facing": ({ text }) => ({
+    says: `\`${text("key")}\` is given, but the build-up does not face ${text("faces")}`,
+    expected: `\`faces\` with ${text("faces")}, or no \`${text("key")}\``,
+  }),
+  "only-for-roofs": ({ text }) => ({
+    says: `${text("key")} is for roofs only, and this is a ${text("element")}`,
+    expected: "element: flat roof or pitched roof, or the key left out",
+  }),
+  "edge-one-of": () => ({
+    says: "edge insulation needs either a width or a depth",
+    expected: "width for insulation that lies level, depth for insulation that stands upright",
+    write: "width: 1 m or depth: 0.6 m",
+  }),
+  "void-half-climate": () => ({
+    says: "the void's climate is given by half",
+    expected: "temperature and humidity together, one value each or twelve",
+  }),
+  "void-needs": ({ text }) => ({
+    says: `${text("key")} is missing`,
+    expected: "area and perimeter of the floor, or the void's own temperature and humidity",
+    write: text("key") === "area" ? "area: 80 m2" : "perimeter: 36 m",
+  }),
+  "room-impossible": ({ text, list }) => ({
+    says:
+      `the room as described cannot exist in ${inSpeech(list("months"), "and")}: in ${text("worst")} its air would hold ` +
+      `${text("vapourPressure")} Pa of vapour, but at its temperature air holds at most ${text("saturation")} Pa`,
+    expected: "a room whose air can exist: its own relative humidity in per cent, and cooling where it is cooled",
+    likelySlip:
+      text("isWarmerThanOutdoors") === "yes"
+        ? "That much damp does not stay in the air of a room this cool: it settles on walls and windows. Heat the room more, or state the relative humidity that is really kept"
+        : "Humidity classes are for heated rooms: one that is cooler than outdoors needs `cooling` and a humidity in per cent",
+    write: "humidity: 60 %",
+  }),
+};

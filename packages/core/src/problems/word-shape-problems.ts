@@ -1,0 +1,63 @@
+import { didYouMean, inSpeech, type Wordings } from "./wording.ts";
+
+/** Problems of keys and kinds of values. */
+export const SHAPE_WORDINGS: Wordings = {
+  "key-missing": ({ text }) => ({
+    says: `${text("key") || "this"} is missing`,
+    expected: text("expected"),
+    write: text("example") === "" ? null : `${text("key")}: ${text("example")}`,
+  }),
+  "value-missing": ({ subject, text }) => ({
+    says: `${subject} has no value`,
+    expected: text("expected"),
+    likelySlip: "Nothing stands after the colon, or the lines that belong to it are not indented under it",
+    write: text("example") === "" ? null : `${text("key")}: ${text("example")}`,
+  }),
+  "key-unknown": ({ text, list }) => ({
+    says: `there is no key \`${text("key")}\` here`,
+    expected: list("known").length === 0 ? "no key" : `one of ${inSpeech(list("known"), "or")}`,
+    likelySlip: didYouMean(list("near")),
+    write: list("near")[0] ?? null,
+  }),
+  "comma-in-braces": ({ text }) => ({
+    says: `${text("first")} was cut in two at a comma`,
+    expected: "a number with a decimal point",
+    likelySlip: "In braces a comma begins the next key",
+    write: text("write"),
+  }),
+  "wrong-kind": ({ subject, text }) => ({ says: `${subject} is of the wrong kind`, expected: text("expected") }),
+  "not-one-of": ({ subject, received, list }) => ({
+    says: `${subject} cannot be ${received}`,
+    expected: list("options").length === 1 ? list("options")[0]! : `one of ${inSpeech(list("options"), "or")}`,
+    likelySlip: didYouMean(list("near")),
+    write: list("near")[0] ?? null,
+  }),
+  "list-empty": ({ subject }) => ({
+    says: `${subject} is an empty list`,
+    expected: "at least one entry, which begins with a hyphen, or the key left out",
+  }),
+  "list-too-long": ({ subject, received, text }) => ({
+    says: `${subject} is ${received}`,
+    expected: `at most ${text("limit")}`,
+  }),
+  "text-empty": ({ subject }) => ({ says: `${subject} is empty`, expected: "a word or a few, or the key left out" }),
+  "text-too-long": ({ subject, text }) => ({
+    says: `${subject} is too long`,
+    expected: `at most ${text("limit")} characters`,
+  }),
+  "twelve-values": ({ subject, text }) => ({
+    says: `${subject} has ${text("count")} values, and a year has twelve months`,
+    expected: "one value for each month, January to December",
+    likelySlip:
+      Number(text("count")) > 12 ? "A value is there twice, or a decimal comma cut one in two" : "A month was left out",
+  }),
+  "month-unknown": ({ subject, received }) => ({
+    says: `${subject} cannot be ${received}`,
+    expected: "a month such as October",
+  }),
+  "layer-number": ({ received, text }) => ({
+    says: `no layer has the number ${received}`,
+    expected: Number(text("limit")) > 1 ? `a whole number up to ${text("limit")}` : "a whole number of 1 or more",
+    likelySlip: "Layers are counted from 1, from the room outwards",
+  }),
+};

@@ -1,0 +1,87 @@
+import { didYouMean, type Facts, inSpeech, type Wordings } from "./wording.ts";
+
+/** Problems of material tables and price tables. */
+export const TABLE_WORDINGS: Wordings = {
+  "table-too-large": ({ text }) => ({
+    says: `the ${text("what")} is too large`,
+    expected: "at most 2 MB and 20000 rows",
+    likelySlip: "Another file was probably named",
+  }),
+  "table-not-text": ({ text }) => ({
+    says: `the ${text("what")} is not text in UTF-8`,
+    expected: "comma-separated values saved as UTF-8",
+    likelySlip: "A spreadsheet has to be saved as CSV (UTF-8) first",
+  }),
+  "table-quotes": () => ({
+    says: "a quotation mark is opened and never closed, or stands in the middle of a cell",
+    expected: "cells without quotation marks, or with one on both sides",
+  }),
+  "table-empty": ({ text, list }) => ({
+    says: `the ${text("what")} has no rows`,
+    expected: `a header with ${inSpeech(list("columns"), "and")}, and at least one row`,
+  }),
+  "table-separator": ({ text }) => ({
+    says: `the cells of the ${text("what")} are parted by semicolons or tabs`,
+    expected: "commas between cells, and decimal points in numbers",
+    likelySlip: "The spreadsheet exported in the manner of a country with decimal commas",
+  }),
+  "column-missing": ({ text, list }) => ({
+    says: `the ${text("what")} lacks the ${list("missing").length === 1 ? "column" : "columns"} ${inSpeech(list("missing"), "and")}`,
+    expected: `a header with ${list("known").join(", ")}, in any order`,
+    likelySlip: "The header has to be the first row that is no comment",
+  }),
+  "column-unknown": ({ text, list }) => ({
+    says: `the ${text("what")} has a column ${text("column")} that means nothing here`,
+    expected: `only ${inSpeech(list("known"), "and")}`,
+    likelySlip: didYouMean(list("near")),
+    write: list("near")[0] ?? null,
+  }),
+  "column-twice": ({ text }) => ({ says: `the column ${text("column")} is there twice`, expected: "each column once" }),
+  "row-length": ({ text }) => ({
+    says: `the row has ${text("cells")} cells, and the header ${text("columns")}`,
+    expected: "as many commas in every row as in the header",
+    likelySlip: "A decimal comma or a comma in a name makes one cell too many; put such a name in quotation marks",
+  }),
+  "row-twice": ({ text }) => ({
+    says: `the name stands in line ${text("earlier")} already`,
+    expected: "each name once; case and spaces do not tell names apart",
+  }),
+  "row-without-name": () => ({ says: "the row has no name", expected: "a name in every row" }),
+  "row-mixed": ({ list }) => ({
+    says: `the row has sd_m like a sheet, and ${inSpeech(list("columns"), "and")} like a material with a thickness`,
+    expected: "either sd_m, or conductivity_W_mK and mu_dry",
+  }),
+  "row-incomplete": ({ list }) => ({
+    says: `the row lacks ${inSpeech(list("missing"), "and")}`,
+    expected: "conductivity_W_mK and mu_dry for a material with a thickness, or sd_m for a sheet",
+  }),
+  "cell-empty": ({ text }) => ({ says: `${text("column")} is empty`, expected: "a value in every row" }),
+  "cell-decimal-comma": (facts) => ({
+    says: `${column(facts)} has a decimal comma`,
+    expected: "a number with a decimal point",
+    write: facts.text("write"),
+  }),
+  "cell-not-number": (facts) => ({
+    says: `${column(facts)} is not a number`,
+    expected: "digits with a decimal point and no unit; the unit stands in the column's name",
+    write: facts.text("write") || null,
+  }),
+  "cell-impossible": (facts) => ({
+    says: `${column(facts)} cannot be ${facts.received}: ${facts.text("reason")}`,
+    expected: `${facts.text("quantity")} from ${facts.text("low")} to ${facts.text("high")}, in the unit of the column's name`,
+  }),
+  "cell-not-one-of": ({ text, received, list }) => ({
+    says: `${text("column")} cannot be ${received}`,
+    expected: `one of ${inSpeech(list("options"), "or")}`,
+    likelySlip: didYouMean(list("near")),
+    write: list("near")[0] ?? null,
+  }),
+  "price-needs-cover": ({ text }) => ({
+    says: `covers_m2 is empty, and a price per ${text("per")} needs it`,
+    expected: `the area that one ${text("per")} covers`,
+  }),
+};
+
+function column({ text }: Facts): string {
+  return text("column");
+}

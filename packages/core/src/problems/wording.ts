@@ -1,0 +1,75 @@
+import type { Problem } from "./types.ts";
+
+/** What a problem says; the place, and what was found, are added to it. */
+export interface Said {
+  /** The sentence after the place, without its full stop. */
+  says: string;
+  /** What belongs there, after "Expected". */
+  expected?: string | null;
+  /** What probably happened, a sentence without its full stop. */
+  likelySlip?: string | null;
+  /** What to write, letter by letter; alternatives are joined with " or ". */
+  write?: string | null;
+}
+
+/** What a wording can draw on. */
+export interface Facts {
+  /** The key it is about, or "this". */
+  subject: string;
+  /** What stood there, or "nothing". */
+  received: string;
+  /** A detail as text; empty when there is none. */
+  text(key: string): string;
+  /** A detail as a list. */
+  list(key: string): readonly string[];
+}
+
+export type Wording = (from: Facts) => Said;
+
+/** Wordings of one subject, by code. */
+export type Wordings = Readonly<Record<string, Wording>>;
+
+/**
+ * Lays out what a wording can draw on.
+ *
+ * @param problem - as data
+ * @returns its details as texts and lists
+ */
+export function factsOf(problem: Problem): Facts {
+  const { details } = problem;
+  return {
+    subject: typeof details["subject"] === "string" ? details["subject"] : "this",
+    received: problem.received ?? "nothing",
+    text: (key) => {
+      const value = details[key];
+      return value === null || value === undefined || Array.isArray(value) ? "" : String(value);
+    },
+    list: (key) => {
+      const value = details[key];
+      return Array.isArray(value) ? value : [];
+    },
+  };
+}
+
+/**
+ * Joins names as in speech.
+ *
+ * @param names - any number
+ * @param joint - the word before the last
+ * @returns such as "a, b or c"
+ * @example inSpeech(["a", "b", "c"], "or") // "a, b or c"
+ */
+export function inSpeech(names: readonly string[], joint: "and" | "or"): string {
+  if (names.length < 2) return names.join("");
+  return `${names.slice(0, -1).join(", ")} ${joint} ${names[names.length - 1]}`;
+}
+
+/**
+ * Asks whether one of a few near names was meant.
+ *
+ * @param near - names, nearest first
+ * @returns a question without its mark, or null when nothing is near
+ */
+export function didYouMean(near: readonly string[]): string | null {
+  return near.length === 0 ? null : `Perhaps ${inSpeech(near, "or")} is meant`;
+}

@@ -1,0 +1,87 @@
+import { comparable, nearNames } from "../problems/near-names.ts";
+import type { ProblemPath } from "../problems/types.ts";
+import type { ReadingContext, SuppliedFile } from "./reading-context.ts";
+
+/** Hands out files beside the project file; whoever calls decides which paths it may reach. */
+export interface Supplies {
+  file(path: string): SuppliedFile;
+}
+
+/** A table's text, what it is called, and its path when it is the user's own. */
+export interface FoundText {
+  name: string;
+  text: string;
+  file: string | null;
+}
+
+/**
+ * Fetches a table that the project names by its path.
+ *
+ * @param written - the path as written
+ * @param path - where it stands in the project file
+ * @param supplies - hands out files; nothing is opened here
+ * @param context - problems
+ * @returns its text, or null after adding a problem
+ */
+export function fetchTable(
+  written: string,
+  path: ProblemPath,
+  supplies: Supplies | undefined,
+  context: Pick<ReadingContext, "file" | "collector">,
+): FoundText | null {
+  if (/^[a-z][a-z0-9+.-]+:\/\//i.test(written)) {
+    context.collector.add("file-is-address", path, { name: written });
+    return null;
+  }
+  const supplied = supplies?.file(written) ?? { failure: "no files are at hand here" };
+  if ("text" in supplied) return { name: nameOfFile(written), text: supplied.text, file: written };
+  context.collector.add("file-unreadable", path, { name: written, failure: supplied.failure });
+  return null;
+}
+
+/**
+ * Finds the climate: a place that comes with warmside, or a table of the user's own.
+ *
+ * @param written - a place's name, or a path that ends in `.csv`
+ * @param path - where it stands in the project file
+ * @param places - tables by place
+ * @param supplies - hands out files
+ * @param context - problems
+ * @returns its text, or null after adding a problem
+ */
+export function findClimateText(
+  written: string,
+  path: ProblemPath,
+  places: Readonly<Record<string, string>>,
+  supplies: Supplies | undefined,
+  context: Pick<ReadingContext, "file" | "collector">,
+): FoundText | null {
+  if (/\.csv$/i.test(written.trim())) return fetchTable(written.trim(), path, supplies, context);
+  const name = findPlace(written, path, Object.keys(places), context);
+  return name === null ? null : { name, text: places[name]!, file: null };
+}
+
+/**
+ * Finds a place by name, case, hyphens and spaces forgiven.
+ *
+ * @param written - as written
+ * @param path - where it stands
+ * @param known - the places there are
+ * @param context - problems
+ * @returns its name as the climate folder has it, or null after adding a problem
+ */
+export function findPlace(
+  written: string,
+  path: ProblemPath,
+  known: readonly string[],
+  context: Pick<ReadingContext, "file" | "collector">,
+): string | null {
+  const found = known.find((name) => comparable(name) === comparable(written));
+  if (found !== undefined) return found;
+  context.collector.add("climate-unknown", path, { name: written, near: nearNames(written, known), known });
+  return null;
+}
+
+function nameOfFile(path: string): string {
+  return path.replace(/^.*[\\/]/, "").replace(/\.csv$/i, "");
+}

@@ -1,0 +1,19 @@
+import type { ProblemCode, ProblemPath } from "../problems/types.ts";
+import type { FileData } from "./file-data.ts";
+import type { ProblemCollector } from "./problem-collector.ts";
+import type { Material } from "./types.ts";
+
+/** What a name leads to, or the names that are near it. */
+export type Found<Thing> = { found: Thing } | { found: null; near: readonly string[] };
+
+/** A file beside the project file, as whoever reads disks supplies it. */
+export type SuppliedFile = { text: string } | { failure: string };
+
+/** What the resolving functions need beside the data: where problems go, and how materials are found. */
+export interface ReadingContext {
+  file: FileData;
+  collector: ProblemCollector;
+  findMaterial(name: string): Found<Material>;
+  /** Notes of odd but possible values. */
+  note(code: ProblemCode, path: ProblemPath, sentence: string): void;
+}

@@ -1,0 +1,111 @@
+import type { ProblemPath } from "../problems/types.ts";
+import type { ReadingContext } from "./reading-context.ts";
+import { checkFacing, resolveFacing } from "./resolve-facing.ts";
+import { resolveFramings } from "./resolve-framing.ts";
+import { resolveGround, resolveSpace, resolveVoid, resolveVoidClimate } from "./resolve-ground.ts";
+import { resolveLayer } from "./resolve-layer.ts";
+import { findRoom, type Rooms, USUAL_ROOM } from "./resolve-room.ts";
+import { resolveTrappedWater } from "./resolve-trapped-water.ts";
+import { buildUpSchema } from "./schema-build-up.ts";
+import { makeSlug } from "./slug.ts";
+import type { BuildUp, Element, Layer } from "./types.ts";
+import { listAt, textAt, valueAt } from "./value-at.ts";
+import type { WrittenBuildUp } from "./written-project.ts";
+
+/** A roof steeper than this is a wall [°]. Source: ISO 6946:2017 clause 6.8 (from memory). */
+export const STEEPEST_ROOF = 60;
+
+/** Pressure over a leak unless stated [Pa]. Rule of this project. */
+export const USUAL_LEAK_PRESSURE = 2;
+
+/**
+ * Reads one build-up, with all names looked up.
+ *
+ * @param path - where it stands
+ * @param rooms - the project's rooms
+ * @param slugs - slugs given so far
+ * @param context - data, tables and problems
+ * @returns the build-up, or null when it or one of its layers has problems
+ */
+export function resolveBuildUp(
+  path: ProblemPath,
+  rooms: Rooms,
+  slugs: Set<string>,
+  context: ReadingContext,
+): BuildUp | null {
+  const { data } = context.file;
+  const before = context.collector.problems.length;
+  const room = findRoom(textAt(data, [...path, "room"]) ?? USUAL_ROOM, [...path, "room"], rooms, context);
+  const faces = resolveFacing(path, rooms, context);
+  const layers = resolveLayers(path, context);
+  const parsed = buildUpSchema.safeParse(valueAt(data, path));
+  if (!parsed.success || room === null || faces === null) return null;
+  checkFacing(parsed.data, path, room, faces, context);
+  checkVariants(parsed.data, path, context);
+  const trappedWater = resolveTrappedWater(parsed.data, layers, path, context);
+  if (context.collector.problems.length > before || layers.some((layer) => layer === null)) return null;
+  return makeBuildUp(parsed.data, {
+    room,
+    faces,
+    layers: layers as Layer[],
+    trappedWater,
+    slug: makeSlug(parsed.data.name, slugs),
+  });
+}
+
+type Looked = Pick<BuildUp, "room" | "faces" | "layers" | "trappedWater" | "slug">;
+
+function makeBuildUp(written: WrittenBuildUp, looked: Looked): BuildUp {
+  return {
+    name: written.name,
+    element: written.element,
+    ...looked,
+    target: written.target?.value ?? null,
+    pitch: written.pitch?.value ?? null,
+    clearSky: written["clear sky"] ?? false,
+    ground: resolveGround(written.ground),
+    void: resolveVoid(written.void),
+    voidClimate: resolveVoidClimate(written.void),
+    space: resolveSpace(written.space),
+    roofSpace: written["roof space"] ?? null,
+    area: written.area?.value ?? null,
+    openings: written.openings?.value ?? null,
+    length: written.length?.value ?? null,
+    wettedByRain: written["wetted by rain"] ?? false,
+    unheatedSkin: written["unheated skin"] ?? false,
+    junctionFactors: written["junction factors"]?.map(({ name, factor }) => ({ name, factor: factor.value })) ?? [],
+    twoSeasonCheck: written["two-season check"] ?? false,
+    leak: leakOf(written.leak),
+    variableResistance: written["variable resistance"] ?? false,
+    variants: [],
+  };
+}
+
+function leakOf(written: WrittenBuildUp["leak"]): BuildUp["leak"] {
+  if (written === undefined) return null;
+  const pressure = written.pressure?.value ?? USUAL_LEAK_PRESSURE;
+  return { length: written.length.value, width: written.width.value, pressure };
+}
+
+/** Layers are read one by one, so that each tells its own problems; a list may be longer than a build-up can be. */
+function resolveLayers(path: ProblemPath, context: ReadingContext): (Layer | null)[] {
+  const { data } = context.file;
+  const element = (textAt(data, [...path, "element"]) ?? "wall") as Element;
+  const framings = resolveFramings(path, element, context);
+  const surroundings = { element, isUpright: isUpright(element, path, context), framings };
+  return listAt(data, [...path, "layers"]).map((_, index) =>
+    resolveLayer([...path, "layers", index], surroundings, context),
+  );
+}
+
+function isUpright(element: Element, path: ProblemPath, context: ReadingContext): boolean {
+  const pitch = /^\d+(\.\d+)? ?°$/.exec(textAt(context.file.data, [...path, "pitch"]) ?? "");
+  const isSteep = pitch !== null && Number.parseFloat(pitch[0]) > STEEPEST_ROOF;
+  return element === "wall" || element === "partition" || isSteep;
+}
+
+/** Variants are checked for their shape; applying them is not built yet, and saying nothing would be worse. */
+function checkVariants(written: WrittenBuildUp, path: ProblemPath, context: ReadingContext): void {
+  if (written.variants !== undefined)
+    context.collector.addAtKey("not-yet", [...path, "variants"], { what: "variants" });
+}

@@ -1,0 +1,66 @@
+import * as z from "zod";
+import { framingSchema, materialOrName } from "./schema-material.ts";
+import { bare, custom, either, oneOf, quantity, words } from "./schema-values.ts";
+import type { WrittenLayer } from "./written-project.ts";
+
+/** Keys that only an air layer has. */
+const AIR_KEYS = ["ventilation", "ventilation area", "open", "resistance", "emissivity"] as const;
+
+/** Keys that only a layer of a material has. */
+const MATERIAL_KEYS = [
+  "thickness", "fit", "fasteners", "gaps", "purpose",
+  "facing emissivity inner", "facing emissivity outer", "facing sd inner", "facing sd outer",
+] as const; // biome-ignore format: two groups
+
+/** One layer: exactly one of a material or air. */
+export const layerSchema: z.ZodType<WrittenLayer> = z
+  .strictObject({
+    name: words("a name").optional(),
+    material: materialOrName.optional(),
+    thickness: quantity("thickness").optional(),
+    framing: either("the name of a framing, or its values in braces", [
+      words("the name of a framing"),
+      framingSchema,
+    ]).optional(),
+    fit: oneOf(["continuous", "gaps", "gaps and air behind"]).optional(),
+    fasteners: z
+      .strictObject({
+        "per area": quantity("fasteners per area"),
+        diameter: quantity("diameter of a fastener"),
+        conductivity: quantity("conductivity"),
+        recess: quantity("recess").optional(),
+      })
+      .optional(),
+    gaps: either("a share such as 0.1 %, or width and spacing in braces", [
+      quantity("share missing"),
+      z.strictObject({ width: quantity("width of a gap"), spacing: quantity("spacing") }),
+    ]).optional(),
+    purpose: oneOf([
+      "vapour layer",
+      "damp-proof membrane",
+      "radon membrane",
+      "gas membrane",
+      "weather skin",
+      "tanking",
+    ]).optional(),
+    "facing emissivity inner": bare("emissivity").optional(),
+    "facing emissivity outer": bare("emissivity").optional(),
+    "facing sd inner": quantity("sd").optional(),
+    "facing sd outer": quantity("sd").optional(),
+    air: quantity("thickness of an air layer").optional(),
+    ventilation: oneOf(["none", "slight", "well"]).optional(),
+    "ventilation area": words("an area of openings such as 1000 mm2/m").optional(),
+    open: oneOf(["both ends", "one end", "closed"]).optional(),
+    resistance: quantity("thermal resistance").optional(),
+    emissivity: bare("emissivity").optional(),
+  })
+  .check(({ value, issues }) => {
+    const isAir = value.air !== undefined;
+    if (isAir && value.material !== undefined) issues.push(custom("layer-both", {}, value));
+    if (!isAir && value.material === undefined) issues.push(custom("layer-neither", {}, value));
+    if (isAir === (value.material !== undefined)) return;
+    const foreign = (isAir ? MATERIAL_KEYS : AIR_KEYS).filter((key) => value[key] !== undefined);
+    const code = isAir ? "key-not-for-air" : "key-not-for-material";
+    for (const key of foreign) issues.push(custom(code, { key }, value, [key]));
+    if (isAir && value.ventilation === undefined) issues.push(custom("ventilation-missing", {}, value));
+  });

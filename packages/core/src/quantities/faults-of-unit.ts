@@ -1,0 +1,62 @@
+import { asWritten, type QuantityFault } from "./quantity-form.ts";
+import { type ParsedUnit, parseUnit, unknownUnitNames } from "./unit-reader.ts";
+import { plausibleWithUnit, unitMeant } from "./unit-slips.ts";
+import { type Quantity, VOCABULARY } from "./vocabulary.ts";
+
+/**
+ * What is wrong with the unit of a quantity.
+ *
+ * @param digits - the number as written
+ * @param unit - the unit, normalised
+ * @param quantity - the quantity expected
+ * @returns the fault with the likely slip, or null when the unit fits
+ */
+export function faultOfUnit(digits: string, unit: string, quantity: Quantity): QuantityFault | null {
+  const isTemperature = quantity.unit.si === "degC";
+  if (isTemperature && unit === "K") return fault("temperature-in-kelvin", unit, plausibleWithUnit(digits, quantity));
+  if (!isTemperature && DEGREE_UNIT.test(unit))
+    return fault("difference-in-degrees", unit, `${digits} ${inKelvin(unit)}`);
+
+  const meant = unitMeant(unit, quantity);
+  const write = meant === null ? null : `${digits} ${meant}`;
+  if (unknownUnitNames(unit).length > 0) return fault("unit-unknown", unit, write);
+  const given = parseUnit(digits, unit);
+  if (given === null) return fault("unit-unknown", unit, write);
+  const wanted = parseUnit("1", quantity.unit.si);
+  if (wanted === null) throw new Error(`the vocabulary's unit ${quantity.unit.si} cannot be read`);
+  if (!given.equalBase(wanted)) return unfit(unit, kindOfUnit(given), write);
+  return quantity.form === null || quantity.form.test(unit) ? null : unfit(unit, null, write);
+}
+
+function fault(code: string, unit: string, write: string | null): QuantityFault {
+  return { code, details: { unit: asWritten(unit), write } };
+}
+
+function unfit(unit: string, unitKind: string | null, write: string | null): QuantityFault {
+  return { code: "unit-unfit", details: { unit: asWritten(unit), unitKind, write } };
+}
+
+/** What a unit measures, in words; null where the vocabulary has nothing of the kind. */
+function kindOfUnit(given: ParsedUnit): string | null {
+  for (const [unit, kind] of OTHER_KINDS) if (parseUnit("1", unit)?.equalBase(given)) return kind;
+  const known = Object.values(VOCABULARY).find(
+    ({ unit }) => unit.si !== "" && parseUnit("1", unit.si)?.equalBase(given),
+  );
+  return known?.kind ?? null;
+}
+
+const OTHER_KINDS = [
+  ["kg", "a mass"],
+  ["s", "a time"],
+  ["J", "an energy"],
+  ["W", "a power"],
+  ["N", "a force"],
+  ["m", "a length"],
+  ["m/m", "a share"],
+] as const;
+
+const DEGREE_UNIT = /deg[CF]/;
+
+function inKelvin(unit: string): string {
+  return asWritten(unit.replace(/deg[CF]/g, "K"));
+}

@@ -1,0 +1,39 @@
+import type { ProblemCode } from "../problems/types.ts";
+import type { Quantity } from "./vocabulary.ts";
+
+/** What is wrong with a quantity, and what its wording needs. */
+export interface QuantityFault {
+  code: ProblemCode;
+  details: Record<string, string | null>;
+}
+
+/** The whole of a quantity in plain letters: digits, one space, unit. */
+export const NUMBER_AND_UNIT: RegExp = /^([+-]?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?) ([A-Za-z/(][A-Za-z0-9 /()^-]*)$/;
+
+/** Digits alone, as a bare number is written. */
+export const NUMBER_ALONE: RegExp = /^[+-]?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?$/;
+
+/**
+ * Brings a normalised quantity back to the form a project file shows.
+ *
+ * @param plain - such as `20 degC`
+ * @returns such as `20 °C`
+ * @example asWritten("55 percent") // "55 %"
+ */
+export function asWritten(plain: string): string {
+  return plain
+    .replace(/deg([CF])/g, "°$1")
+    .replace(/\bdeg\b/g, "°")
+    .replace(/\bpercent\b/g, "%");
+}
+
+/**
+ * Whether a value lies in the range that is common practice.
+ *
+ * @param value - [SI]
+ * @param quantity - from the vocabulary
+ * @returns false too where the vocabulary gives no range
+ */
+export function isPlausible(value: number, { plausible }: Quantity): boolean {
+  return plausible !== null && value >= plausible.low && value <= plausible.high;
+}

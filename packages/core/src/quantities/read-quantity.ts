@@ -1,0 +1,100 @@
+import type { Problem, Reading } from "../problems/types.ts";
+import { faultOfForm } from "./faults-of-form.ts";
+import { faultOfUnit } from "./faults-of-unit.ts";
+import { plainDigits } from "./format-quantity.ts";
+import { normaliseText } from "./normalise-text.ts";
+import { NUMBER_AND_UNIT, type QuantityFault } from "./quantity-form.ts";
+import type { QuantityName } from "./quantity-names.ts";
+import { parseUnit } from "./unit-reader.ts";
+import { plausibleShare, plausibleWithUnit } from "./unit-slips.ts";
+import { type Quantity, quantityOf } from "./vocabulary.ts";
+
+/**
+ * Reads a quantity written as number, space, unit.
+ *
+ * @param text - such as `140 mm`, `20 °C`, `55 %`
+ * @param name - the quantity that is expected here
+ * @returns its value in SI (temperatures in °C, shares as fractions), or the problem with what to write instead
+ * @example readQuantity("140 mm", "thickness") // { ok: true, value: 0.14 }
+ */
+export function readQuantity(text: string, name: QuantityName): Reading<number> {
+  const quantity = quantityOf(name);
+  const plain = normaliseText(text);
+  const formFault = faultOfForm(plain, quantity);
+  if (formFault !== null) return refused(formFault, text, quantity);
+
+  const [, digits = "", unit = ""] = NUMBER_AND_UNIT.exec(plain) ?? [];
+  const unitFault = faultOfUnit(digits, unit, quantity);
+  if (unitFault !== null) return refused(unitFault, text, quantity);
+
+  const value = parseUnit(digits, unit)?.toNumber(quantity.unit.si);
+  if (value === undefined) return refused({ code: "quantity-unreadable", details: {} }, text, quantity);
+  return withinPossible(withoutBinaryNoise(value), text, quantity, digits);
+}
+
+/**
+ * Reads a number that takes no unit, such as μ or an emissivity.
+ *
+ * @param value - the number, or the text that stood in its place
+ * @param name - the quantity that is expected here
+ * @returns the number, or the problem with what to write instead
+ * @example readBareNumber(0.9, "emissivity") // { ok: true, value: 0.9 }
+ */
+export function readBareNumber(value: number | string, name: QuantityName): Reading<number> {
+  const quantity = quantityOf(name);
+  const text = String(value);
+  if (typeof value === "number" && Number.isFinite(value)) return withinPossible(value, text, quantity, null);
+  return refused(faultOfForm(normaliseText(text), quantity) ?? { code: "number-wanted", details: {} }, text, quantity);
+}
+
+/**
+ * Why a possible value is odd.
+ *
+ * @param value - the value [SI]
+ * @param name - the quantity's name
+ * @returns the plausible range and its reason in words, or null when the value is plausible
+ * @example whyOdd(0.14, "thickness") // null
+ */
+export function whyOdd(value: number, name: QuantityName): string | null {
+  const { plausible } = quantityOf(name);
+  if (plausible === null || (value >= plausible.low && value <= plausible.high)) return null;
+  return plausible.reason;
+}
+
+function withinPossible(value: number, text: string, quantity: Quantity, digits: string | null): Reading<number> {
+  const { possible } = quantity;
+  if (!Number.isFinite(value)) return refused({ code: "not-finite", details: {} }, text, quantity);
+  if (possible === null) throw new RangeError(`${quantity.name} is shown, never read`);
+  if (value >= possible.low && value <= possible.high) return { ok: true, value };
+  const details = {
+    low: limitInWords(possible.low, quantity),
+    high: limitInWords(possible.high, quantity),
+    reason: possible.reason,
+    write: (digits && plausibleWithUnit(digits, quantity)) ?? plausibleShare(value, quantity),
+  };
+  return refused({ code: "impossible-value", details }, text, quantity);
+}
+
+/** Conversion leaves noise in the last binary digit: 0.12 /kWh would read 0.11999999999999998. */
+function withoutBinaryNoise(value: number): number {
+  return Number(value.toPrecision(EXACT_DECIMAL_FIGURES));
+}
+
+/** Decimal figures that a binary number always holds. */
+const EXACT_DECIMAL_FIGURES = 15;
+
+function limitInWords(value: number, quantity: Quantity): string {
+  const digits = plainDigits(value * quantity.unit.perSi);
+  return quantity.unit.written === "" ? digits : `${digits} ${quantity.unit.written}`;
+}
+
+function refused(fault: QuantityFault, text: string, quantity: Quantity): Reading<number> {
+  const problem: Problem = {
+    code: fault.code,
+    path: [],
+    position: null,
+    received: text,
+    details: { quantity: quantity.name, kind: quantity.kind, example: quantity.example, ...fault.details },
+  };
+  return { ok: false, problems: [problem] };
+}

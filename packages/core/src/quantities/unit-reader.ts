@@ -1,0 +1,63 @@
+import { create, unitDependencies } from "mathjs";
+
+/** A quantity with its unit as mathjs holds it: only what is used here. */
+export interface ParsedUnit {
+  equalBase(other: ParsedUnit): boolean;
+  toNumber(unit: string): number;
+}
+
+interface UnitReader {
+  unit(text: string): ParsedUnit;
+  Unit: { createUnit(definitions: Record<string, string>): void };
+}
+
+/** Polythene's gauge (common practice: 1000 gauge is 250 µm), the perm of the United States, the percent of everyday use. */
+const OWN_UNITS: Record<string, string> = {
+  gauge: "0.25 um",
+  perm: "5.72e-11 kg/(m^2 s Pa)",
+  percent: "0.01",
+};
+
+/** Units are read by an instance that holds nothing but units: no functions, no evaluation. */
+const reader = createReader();
+
+/** Names of units that a project file may use; everything else is unknown, so that coulomb or millikelvin cannot slip in. */
+const KNOWN_NAMES = new Set(
+  (
+    "m mm cm km um in inch inches ft feet degC degF K percent deg W kW mW J kJ MJ kWh Wh " +
+    "kg g mg t Pa hPa kPa MPa GPa N kN MN GN s h hour hours min day days gauge perm l litre"
+  ).split(" "),
+);
+
+/**
+ * Reads a number with its unit; text comes normalised and checked against the form of the whole.
+ *
+ * @param number - the number as digits
+ * @param unit - the unit as normalised by `normalise-text.ts`
+ * @returns the quantity, or null where mathjs cannot read the unit
+ */
+export function parseUnit(number: string, unit: string): ParsedUnit | null {
+  try {
+    return reader.unit(`${number} ${unit}`);
+  } catch {
+    return null;
+  }
+}
+
+/**
+ * Names in a unit that warmside does not know.
+ *
+ * @param unit - the unit as normalised
+ * @returns the unknown names, in order; empty when all are known
+ * @example unknownUnitNames("W/mK") // ["mK"]
+ */
+export function unknownUnitNames(unit: string): string[] {
+  const names = unit.match(/[A-Za-z]+/g) ?? [];
+  return names.filter((name) => !KNOWN_NAMES.has(name));
+}
+
+function createReader(): UnitReader {
+  const made = create({ ...unitDependencies! }) as unknown as UnitReader;
+  made.Unit.createUnit(OWN_UNITS);
+  return made;
+}

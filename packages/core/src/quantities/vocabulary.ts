@@ -1,0 +1,135 @@
+import type { QuantityName } from "./quantity-names.ts";
+import { BARE, type ShownUnit, UNITS } from "./units.ts";
+
+/** Lowest and highest value [SI], both allowed, and why they are the limits. */
+export interface Range {
+  low: number;
+  high: number;
+  reason: string;
+}
+
+/** One quantity of the trade: how it is named, written, shown and limited. */
+export interface Quantity {
+  /** Its name in words, as in a message. */
+  name: string;
+  symbol: string;
+  /** What a reader has to write, in words: "a length". */
+  kind: string;
+  unit: ShownUnit;
+  /** As written in a project file. */
+  example: string;
+  /** Digits shown after the point. */
+  decimals: number;
+  /** Outside it a value is a problem. Null: only shown, never read. */
+  possible: Range | null;
+  /** Outside it a value is odd: a note that `accept:` acknowledges. */
+  plausible: Range | null;
+  /** Other units that a forgotten or mistaken unit may have been. */
+  slipUnits: readonly string[];
+  /** What the written unit must look like where dimensions alone cannot tell. */
+  form: RegExp | null;
+}
+
+type Limits = readonly [low: number, high: number, reason: string] | null;
+type Extra = { slip?: readonly string[]; form?: RegExp };
+
+// biome-ignore format: one row of the table below
+function quantity(
+  name: string, symbol: string, kind: string, unit: ShownUnit, example: string, decimals: number,
+  possible: Limits = null, plausible: Limits = null, extra: Extra = {},
+): Quantity {
+  const range = (limits: Limits): Range | null => limits && { low: limits[0], high: limits[1], reason: limits[2] };
+  return {
+    name, symbol, kind, unit, example, decimals,
+    possible: range(possible), plausible: range(plausible),
+    slipUnits: extra.slip ?? [], form: extra.form ?? null,
+  };
+}
+
+const U = UNITS;
+const LENGTHS = ["mm", "m"];
+const PERCENT_SIGN = /percent/;
+const FORCE_OR_PRESSURE = /N|Pa/;
+const PERMEANCE_UNIT = /perm|Pa|N/;
+const PER_AREA = /\/ ?m\^?2$/;
+const PER_LENGTH = /\/ ?m$/;
+
+/**
+ * Every quantity that is read, worded or shown. Ranges are in SI: the possible ones come from physics or from the
+ * size of things that can be built, the plausible ones are common practice for small timber buildings.
+ */
+// biome-ignore format: one table
+export const VOCABULARY: Record<QuantityName, Quantity> = {
+  // What things are made of
+  thickness: quantity("thickness", "d", "a length", U.mm, "140 mm", 2, [1e-6, 3, "a layer is neither thinner than a film nor thicker than the thickest wall"], [5e-5, 0.6, "layers of small buildings are mostly 0.05 to 600 mm thick"], { slip: LENGTHS }),
+  "thickness of an air layer": quantity("thickness of the air layer", "d", "a length", U.mm, "25 mm", 1, [0.001, 3, "less than 1 mm is no air layer, and more than 3 m is a room"], [0.005, 0.3, "air layers in walls and roofs are mostly 5 to 300 mm"], { slip: LENGTHS }),
+  conductivity: quantity("conductivity", "λ", "a thermal conductivity", U.conductivity, "0.035 W/(m K)", 3, [0.002, 500, "no building material conducts less than an evacuated panel or more than copper"], [0.012, 400, "insulation starts at about 0.012 W/(m K)"], { slip: ["W/(m K)"] }),
+  "vapour resistance factor": quantity("vapour resistance factor", "μ", "a number of 1 or more", BARE, "60", 0, [1, 1e7, "nothing is more open to vapour than still air, which has 1"], [1, 2e6, "metal and glass are held as 1000000"]),
+  density: quantity("density", "ρ", "a density", U.density, "500 kg/m3", 0, [0.5, 25_000, "between still air and the heaviest metal"], [5, 12_000, "insulation starts at about 8 kg/m3, lead ends at 11300"], { slip: ["kg/m3"] }),
+  "specific heat": quantity("specific heat", "c", "a specific heat capacity", U.specificHeat, "1600 J/(kg K)", 0, [50, 5000, "water has 4180 J/(kg K), and nothing solid has more"], [120, 2600, "building materials have 130 to 2500 J/(kg K)"], { slip: ["J/(kg K)", "kJ/(kg K)"] }),
+  emissivity: quantity("emissivity", "ε", "a number from 0.01 to 1", BARE, "0.9", 2, [0.01, 1, "no surface emits more than a black one, nor nothing"], [0.02, 0.98, "clean foil has about 0.05, most other surfaces 0.9"]),
+  sd: quantity("equivalent air layer thickness sd", "sd", "a length", U.m, "2 m", 2, [1e-4, 1e6, "a sheet is neither as open as a tenth of a millimetre of air nor tighter than glass"], [0.005, 3000, "sheets run from 0.01 m to the 1500 m of metal foil"], { slip: ["m", "mm"] }),
+  "vapour resistance": quantity("vapour resistance", "Z", "a vapour resistance", U.vapourResistance, "250 MN s/g", 1, [5e5, 5e15, "the same limits as for sd, at 0.2 m for 1 MN s/g"], [2.5e7, 1.5e13, "sheets run from 0.05 MN s/g to the 7500 MN s/g of metal foil"], { slip: ["MN s/g"], form: FORCE_OR_PRESSURE }),
+  permeance: quantity("permeance", "W", "a vapour permeance", U.perm, "0.3 perm", 2, [2e-16, 2e-6, "the same limits as for sd, at 3.5 m for 1 perm"], [6e-14, 4e-8, "sheets run from 0.002 perm for metal foil to about 350 perm"], { slip: ["perm"], form: PERMEANCE_UNIT }),
+  spread: quantity("spread", "±", "a share", U.percent, "10 %", 1, [0, 0.9, "a value cannot spread below nothing"], [0.005, 0.5, "values spread by 1 to 50 %"], { slip: ["%"], form: PERCENT_SIGN }),
+  // Framing and fixings
+  width: quantity("width", "b", "a length", U.mm, "45 mm", 1, [0.001, 2, "framing is between 1 mm and 2 m wide"], [0.015, 0.3, "studs and joists are 15 to 300 mm wide"], { slip: LENGTHS }),
+  spacing: quantity("spacing", "s", "a length", U.mm, "600 mm", 0, [0.01, 10, "framing is set from 10 mm to 10 m apart"], [0.1, 2.5, "framing is mostly set 300 to 1200 mm apart"], { slip: LENGTHS }),
+  "share of the area": quantity("share of the area", "f", "a share", U.percent, "15 %", 1, [0, 0.95, "a share this large leaves nothing of the layer itself"], [0, 0.4, "framing mostly takes 5 to 25 % of the area"], { slip: ["%"], form: PERCENT_SIGN }),
+  "share missing": quantity("share missing", "a", "a share", U.percent, "0.1 %", 3, [0, 0.5, "a sheet that is half missing is no sheet"], [1e-5, 0.05, "gaps are mostly a thousandth of the area or less"], { slip: ["%"], form: PERCENT_SIGN }),
+  "width of a gap": quantity("width of the gap", "b", "a length", U.mm, "2 mm", 2, [1e-5, 0.5, "a gap is wider than a hair and narrower than half a metre"], [1e-4, 0.02, "gaps are mostly 0.1 to 20 mm wide"], { slip: LENGTHS }),
+  "fasteners per area": quantity("fasteners per area", "nf", "a number per area", U.perArea, "2.5 /m2", 1, [0.01, 200, "more than 200 fasteners on a square metre leave no insulation"], [0.5, 20, "boards take 1 to 15 fasteners on a square metre"], { slip: ["/m2"] }),
+  "diameter of a fastener": quantity("diameter of the fastener", "df", "a length", U.mm, "4 mm", 1, [5e-4, 0.05, "a fastener is between a pin and a pipe"], [0.002, 0.02, "fasteners are 2 to 20 mm thick"], { slip: LENGTHS }),
+  recess: quantity("recess", "d0", "a length", U.mm, "20 mm", 1, [0, 1, "a fastener ends within the layer"], [0, 0.3, "fasteners are recessed by 0 to 300 mm"], { slip: LENGTHS }),
+  // Air layers and openings
+  "ventilation area upright": quantity("ventilation area", "Av", "an area of openings per metre of length", U.openingPerLength, "1000 mm2/m", 0, [0, 1, "openings of a square metre for each metre are no layer"], [0, 0.1, "openings are 0 to 100000 mm2/m"], { slip: ["mm2/m"], form: PER_LENGTH }),
+  "ventilation area level": quantity("ventilation area", "Av", "an area of openings per square metre", U.openingPerArea, "1000 mm2/m2", 0, [0, 1, "openings as large as the layer are no layer"], [0, 0.1, "openings are 0 to 100000 mm2/m2"], { slip: ["mm2/m2"], form: PER_AREA }),
+  "openings of a void": quantity("openings of the void", "ε", "an area of openings per metre of perimeter", U.openingPerLength, "1500 mm2/m", 0, [0, 0.5, "openings cannot be larger than the wall they are in"], [0, 0.03, "voids have 500 to 5000 mm2/m"], { slip: ["mm2/m"], form: PER_LENGTH }),
+  "thermal resistance": quantity("thermal resistance", "R", "a thermal resistance", U.resistance, "0.18 m2 K/W", 2, [0, 50, "more than 50 m2 K/W cannot be built"], [0, 12, "whole walls and roofs reach 12 m2 K/W"], { slip: ["m2 K/W"] }),
+  // Air and climate
+  temperature: quantity("temperature", "θ", "a temperature", U.celsius, "20 °C", 1, [-60, 60, "rooms and places stay between −60 and 60 °C"], [-5, 35, "rooms are mostly kept between −5 and 35 °C"], { slip: ["°C"] }),
+  "temperature difference": quantity("temperature difference", "Δθ", "a difference of temperatures", U.kelvin, "2 K", 1, [-30, 30, "no climate is 30 K from its own mean year"], [-6, 6, "years differ by up to about 6 K"], { slip: ["K"] }),
+  "relative humidity": quantity("relative humidity", "φ", "a relative humidity", U.percent, "55 %", 1, [0.01, 1, "air holds between 1 and 100 % of what it can"], [0.15, 0.95, "rooms are mostly between 15 and 95 %"], { slip: ["%"], form: PERCENT_SIGN }),
+  "moisture production": quantity("moisture production", "G", "a mass of water per time", U.kilogramPerDay, "6 kg/day", 1, [0, 0.02, "1700 kg of water a day fit no small building"], [1e-6, 6e-4, "people, drying clay and showers give 0.1 to 50 kg/day"], { slip: ["kg/day"] }),
+  "air changes": quantity("air changes", "n", "air changes per hour", U.perHour, "0.6 /h", 2, [0.01 / 3600, 100 / 3600, "no room is quite still, and none changes its air a hundred times an hour"], [0.1 / 3600, 20 / 3600, "rooms change their air 0.1 to 20 times an hour"], { slip: ["/h"] }),
+  altitude: quantity("altitude", "z", "a height", U.m, "340 m", 0, [-450, 6000, "people build between the Dead Sea and 6000 m"], [-10, 2500, "most sites lie below 2500 m"], { slip: ["m", "km"] }),
+  "lapse rate": quantity("lapse rate", "Γ", "a temperature difference per height", U.kelvinPerKilometre, "6.5 K/km", 1, [0, 0.012, "air cools by at most about 10 K for each kilometre"], [0.003, 0.01, "air cools by 4 to 9 K for each kilometre"], { slip: ["K/km"] }),
+  "wind speed": quantity("wind speed", "v", "a speed", U.metrePerSecond, "4 m/s", 1, [0, 30, "no site has a mean wind of a storm"], [0.5, 10, "mean winds are 1 to 8 m/s"], { slip: ["m/s"] }),
+  pressure: quantity("pressure difference", "Δp", "a pressure", U.pascal, "2 Pa", 1, [0.01, 500, "no building holds more than a blower test gives"], [0.2, 60, "buoyancy, wind and fans give 1 to 50 Pa"], { slip: ["Pa"] }),
+  // The building
+  transmittance: quantity("transmittance", "U", "a thermal transmittance", U.transmittance, "0.25 W/(m2 K)", 2, [0.01, 10, "nothing built lies outside 0.01 to 10 W/(m2 K)"], [0.05, 6, "walls, roofs and floors lie between 0.08 and 6 W/(m2 K)"], { slip: ["W/(m2 K)"] }),
+  pitch: quantity("pitch", "α", "an angle from level", U.degrees, "5 °", 1, [0, 90, "a roof lies between level and upright"], [0, 75, "roofs are mostly 1 to 60 degrees steep"], { slip: ["°"] }),
+  area: quantity("area", "A", "an area", U.m2, "24 m2", 1, [0.01, 1e5, "a build-up covers at least a hundredth of a square metre"], [0.5, 2000, "small buildings have 1 to 2000 m2 of a build-up"], { slip: ["m2"] }),
+  volume: quantity("volume", "V", "a volume", U.m3, "90 m3", 1, [0.1, 1e6, "a room holds at least a tenth of a cubic metre"], [2, 5000, "rooms hold 5 to 5000 m3"], { slip: ["m3"] }),
+  length: quantity("length", "l", "a length", U.m, "8 m", 2, [0.01, 10_000, "a building is between 10 mm and 10 km long"], [0.1, 300, "small buildings are 1 to 100 m long"], { slip: ["m", "mm"] }),
+  height: quantity("height", "h", "a length", U.m, "0.3 m", 2, [0, 10, "a void higher than 10 m is a storey"], [0.05, 2, "voids under floors are 0.1 to 1 m high"], { slip: ["m", "mm"] }),
+  "thickness of a wall": quantity("wall thickness", "dw", "a length", U.m, "0.3 m", 2, [0.01, 3, "walls are 10 mm to 3 m thick"], [0.05, 1, "walls of small buildings are 0.1 to 0.6 m thick"], { slip: ["m", "mm"] }),
+  extent: quantity("width or depth of edge insulation", "D", "a length", U.m, "0.6 m", 2, [0.01, 20, "edge insulation reaches at least 10 mm"], [0.2, 3, "edge insulation reaches 0.3 to 2 m"], { slip: ["m", "mm"] }),
+  "water held": quantity("amount of water", "Ma", "a mass of water per area", U.kilogramPerArea, "1 kg/m2", 3, [1e-4, 200, "200 kg of water on a square metre are a pool"], [0.01, 10, "trapped water is mostly 0.1 to 5 kg/m2"], { slip: ["kg/m2", "g/m2"] }),
+  "moisture reading": quantity("moisture reading", "u", "a share of the dry mass", U.percent, "28 %", 0, [0.01, 2, "timber takes up at most twice its dry mass"], [0.06, 0.6, "meters show 6 to 60 %"], { slip: ["%"], form: PERCENT_SIGN }),
+  "temperature factor": quantity("temperature factor", "fRsi", "a number from 0 to 1", BARE, "0.75", 3, [0, 1, "0 is the air outside, 1 the air of the room"], [0.3, 0.99, "junctions lie between 0.3 and 0.99"]),
+  "heated days": quantity("heated days", "–", "a number of days a week, 1 to 7", BARE, "3", 0, [1, 7, "a week has seven days"]),
+  "humidity margin": quantity("humidity margin", "–", "a number from 1 to 2", BARE, "1.10", 2, [1, 2, "a margin is never below 1, and twice the excess is past every class"], [1, 1.25, "the 2001 edition of ISO 13788 asked for 1.10"]),
+  "hour rate": quantity("hour rate", "–", "an amount of money for an hour", BARE, "40", 2, [0, 1e7, "money is counted from nothing upwards"]),
+  "heat price": quantity("heat price", "–", "an amount of money for a kilowatt hour", U.perKilowattHour, "0.12 /kWh", 2, [0, 1e6, "money is counted from nothing upwards"], null, { slip: ["/kWh"] }),
+  "waste in per cent": quantity("waste", "–", "a number of per cent", BARE, "10", 0, [0, 100, "more than everything cannot go to waste"], [0, 30, "offcuts are mostly 0 to 20 %"]),
+  "hours per area": quantity("hours per square metre", "–", "a number of hours", BARE, "0.5", 2, [0, 1000, "nobody works a thousand hours on a square metre"], [0, 20, "work takes minutes to hours for a square metre"]),
+  // Shown, never read
+  "transmittance in working": quantity("transmittance", "U", "a thermal transmittance", U.transmittance, "0.303 W/(m2 K)", 3),
+  "vapour pressure": quantity("vapour pressure", "p", "a pressure", U.pascal, "1168 Pa", 0),
+  "saturation pressure": quantity("saturation pressure", "psat", "a pressure", U.pascal, "2337 Pa", 0),
+  "condensate": quantity("condensate", "Ma", "a mass of water per area", U.gramPerArea, "20 g/m2", 0),
+  "moisture content": quantity("moisture content", "u", "a share of the dry mass", U.percent, "18 %", 1),
+  "heat over the year": quantity("heat over the year", "Q", "heat per area", U.kilowattHourPerArea, "24 kWh/m2", 1),
+};
+
+/**
+ * Looks a quantity up.
+ *
+ * @param name - its name in the vocabulary
+ * @returns how it is named, written, shown and limited
+ * @example quantityOf("thickness").unit.written // "mm"
+ */
+export function quantityOf(name: QuantityName): Quantity {
+  return VOCABULARY[name];
+}
