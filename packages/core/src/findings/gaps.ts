@@ -2,17 +2,18 @@ import type { GapsResult } from "../result/types.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /**
- * What gaps in the vapour layer do: as stated, as a thousandth missing, and where it stops at the framing. What follows
- * from it is said by `vapour-layer-dependence.ts`.
+ * What gaps in the vapour layer do, as stated or with a thousandth missing. The framed part stands in the checks alone;
+ * what follows for sealing is said by `vapour-layer-dependence.ts`.
  * Source: conductances in parallel (this project's rule, method.md 5), an upper bound.
  */
 export function gapsFindings({ checks, buildUp }: Evidence): RuledFinding[] {
-  return checks.gaps.map((entry) => describe(entry, isStated(entry, buildUp.layers)));
+  const ofLayers = checks.gaps.filter(({ layer, name }) => buildUp.layers[layer]!.name === name);
+  return ofLayers.map((entry) => describe(entry, isStated(entry, buildUp.layers)));
 }
 
-function isStated({ layer, name }: GapsResult, layers: Evidence["buildUp"]["layers"]): boolean {
+function isStated({ layer }: GapsResult, layers: Evidence["buildUp"]["layers"]): boolean {
   const stated = layers[layer]!;
-  return stated.type !== "air" && stated.gaps !== null && stated.name === name;
+  return stated.type !== "air" && stated.gaps !== null;
 }
 
 function describe(

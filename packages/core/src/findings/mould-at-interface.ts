@@ -14,7 +14,8 @@ export function mouldAtInterfaceFindings({ calculation, site }: Evidence): Ruled
   const long = worst.months.length > 1;
   const place = worst.section === "whole" ? worst.where : `${worst.where} (${worst.section})`;
   const names = joined(worst.months.map(({ month }) => month));
-  const also = others.length > 0 ? ` Such places: ${others.length + 1}; this is the one with the longest time.` : "";
+  const also =
+    others.length > 0 ? ` It is one of ${others.length + 1} such places, the one that is humid longest.` : "";
   return [
     {
       code: "mould-at-interface",

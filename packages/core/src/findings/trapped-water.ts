@@ -30,8 +30,7 @@ function describe(result: TrappedWaterResult): RuledFinding {
     code: "trapped-water",
     severity: matters ? "caution" : "note",
     effect: matters ? "condition" : "none",
-    message:
-      `${opening(result)} ${whereItGoes(result)} ${meanwhile(mostHeldElsewhere, elsewhere)} ${scope(result)}${fastest(result)}`.trim(),
+    message: [opening(result), whereItGoes(result), meanwhile(result), scope(result), fastest(result)].join(""),
     advice: matters
       ? `Let ${result.name} dry before it is closed in, and check it with a moisture meter: timber under 18 %.`
       : null,
@@ -66,18 +65,18 @@ function inMonths(days: number): string {
 function whereItGoes({ toRoom, toFarSide }: TrappedWaterResult): string {
   const side = (amount: number, name: string): string =>
     amount >= 0 ? `${grams(amount)} left towards ${name}` : `${grams(-amount)} came in from ${name}`;
-  return `Meanwhile ${side(toRoom, "the room")} and ${side(toFarSide, "the far side")}.`;
+  return ` Meanwhile ${side(toRoom, "the room")} and ${side(toFarSide, "the far side")}.`;
 }
 
-function meanwhile(most: number, elsewhere: string | null): string {
-  if (elsewhere === null) return "None of it condenses elsewhere.";
-  return `Up to ${grams(most)} of it stands elsewhere on the way, ${elsewhere}.`;
+function meanwhile({ mostHeldElsewhere, elsewhere }: TrappedWaterResult): string {
+  if (elsewhere === null) return " None of it condenses elsewhere.";
+  return ` Up to ${grams(mostHeldElsewhere)} of it stands elsewhere on the way, ${elsewhere}.`;
 }
 
 function scope({ withinScope }: TrappedWaterResult): string {
   return withinScope
     ? ""
-    : "The layer does not lie between two tight sides (sd 10 m each), so this use of the method is this project's own.";
+    : " The layer does not lie between two tight sides (sd 10 m each), so this use of the method is this project's own.";
 }
 
 function fastest({ variants, daysToDry }: TrappedWaterResult): string {

@@ -27,9 +27,9 @@ export function gaps(calculation: BuildUpCalculation, site: Site, vapourLayer: r
     layer.type !== "air" && layer.gaps !== null ? [statedGaps(calculation, site, layer, index)] : [],
   );
   const tightest = tightestOf(calculation, vapourLayer);
-  if (tightest === null) return stated;
+  if (tightest === null || !canHaveGaps(tightest.layer)) return stated;
   const { layer, index } = tightest;
-  const usual = layer.gaps === null && canHaveGaps(layer) ? [usualGaps(calculation, site, layer, index)] : [];
+  const usual = layer.gaps === null ? [usualGaps(calculation, site, layer, index)] : [];
   return [...stated, ...usual, ...framedPart(calculation, layer, index)];
 }
 
@@ -47,12 +47,9 @@ function tightestOf(
   return tightest;
 }
 
-/** Sheets, faced boards and thin boards have laps and joints; solid timber, concrete and insulation without foil do not. */
+/** Sheets and faced boards have laps and joints; a plain board or solid timber is as tight at its joints as it is itself. */
 function canHaveGaps(layer: SolidLayer): boolean {
-  const { kind } = layer.material;
-  return (
-    layer.type === "sheet" || layer.facingInner > 0 || layer.facingOuter > 0 || kind === "board" || kind === "metal"
-  );
+  return layer.type === "sheet" || layer.facingInner > 0 || layer.facingOuter > 0;
 }
 
 function statedGaps(calculation: BuildUpCalculation, site: Site, layer: SolidLayer, index: number): GapsResult {
