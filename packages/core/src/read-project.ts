@@ -152,13 +152,17 @@ function inFile(problem: Problem, file: string): Problem {
 /** What can be told only with the year: a site's height over a station of unknown height, rooms that cannot exist. */
 function checkYear(written: WrittenProject, climate: OutdoorClimate, rooms: Rooms, context: ReadingContext): void {
   const correction = altitudeCorrectionOf(written);
-  if (correction !== null && climate.altitude === null)
-    return context.collector.add("altitude-of-station", ["altitude"], { name: climate.name });
+  if (correction !== null && climate.altitude === null) {
+    context.collector.add("altitude-of-station", ["altitude"], { name: climate.name });
+    return;
+  }
   const atSite = correction === null ? climate : correctForAltitude(climate, correction);
   const outdoor = climateMonths(applySeverity(atSite, severityOf(written.severity)));
   for (const [name, room] of rooms) {
     const months = room === null ? [] : impossibleMonths(room, outdoor, written["humidity margin"]?.value ?? 1);
-    if (months.length > 0) context.collector.addAtKey("room-impossible", pathOfRoom(name), detailsOf(months, outdoor));
+    if (months.length > 0) {
+      context.collector.addAtKey("room-impossible", pathOfRoom(name), detailsOf(months, outdoor));
+    }
   }
 }
 

@@ -33,9 +33,9 @@ export function readMaterialTable(text: string, file: string): Reading<MaterialT
   for (const row of rows) {
     const cells = cellReader(row, file, problems);
     const material = materialOf(row, file, cells, problems);
-    const key = comparable(row.cells["name"] ?? "");
+    const key = comparable(row.cells.name ?? "");
     const earlier = firstLine.get(key);
-    if (earlier !== undefined) cells.refuse("row-twice", { earlier }, row.cells["name"] ?? null);
+    if (earlier !== undefined) cells.refuse("row-twice", { earlier }, row.cells.name ?? null);
     else firstLine.set(key, row.line);
     if (material !== null) materials.push(material);
   }
@@ -76,7 +76,7 @@ function materialOf(row: TableRow, file: string, cells: CellReader, problems: re
 
 /** A row is either a material with a thickness or a sheet. */
 function checkKind({ cells }: TableRow, reader: CellReader): void {
-  const isSheet = cells["sd_m"] !== "";
+  const isSheet = cells.sd_m !== "";
   const thick = ["conductivity_W_mK", "mu_dry"].filter((column) => cells[column] !== "");
   if (isSheet && thick.length > 0) reader.refuse("row-mixed", { columns: thick });
   if (!isSheet && thick.length < 2) {

@@ -26,7 +26,7 @@ export interface CellReader {
  * @returns functions that read cells by column
  */
 export function cellReader(row: TableRow, file: string, problems: Problem[]): CellReader {
-  const name = row.cells["name"] ?? row.cells["material"] ?? "";
+  const name = row.cells.name ?? row.cells.material ?? "";
   const refuse: CellReader["refuse"] = (code, details = {}, received = null) => {
     problems.push(tableProblem(code, file, row.line, { name, ...details }, received));
   };

@@ -9,7 +9,7 @@ import type { Problem } from "./types.ts";
 export function orderProblems(problems: readonly Problem[]): Problem[] {
   const once = new Map<string, Problem>();
   for (const problem of problems) {
-    const key = JSON.stringify([fileOf(problem), problem.code, problem.path, problem.position, problem.details["key"]]);
+    const key = JSON.stringify([fileOf(problem), problem.code, problem.path, problem.position, problem.details.key]);
     if (!once.has(key)) once.set(key, problem);
   }
   return [...once.values()].sort(
@@ -20,7 +20,7 @@ export function orderProblems(problems: readonly Problem[]): Problem[] {
 
 /** The table that a problem stands in; empty for the project file itself. */
 function fileOf(problem: Problem): string {
-  const file = problem.details["file"];
+  const file = problem.details.file;
   return typeof file === "string" ? file : "";
 }
 

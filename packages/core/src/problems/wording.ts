@@ -38,7 +38,7 @@ export type Wordings = Readonly<Record<string, Wording>>;
 export function factsOf(problem: Problem): Facts {
   const { details } = problem;
   return {
-    subject: typeof details["subject"] === "string" ? details["subject"] : "this",
+    subject: typeof details.subject === "string" ? details.subject : "this",
     received: problem.received ?? "nothing",
     text: (key) => {
       const value = details[key];

@@ -11,22 +11,20 @@ import type { ReadValue } from "./written-project.ts";
  * @param context - where notes go
  */
 export function noteOddValues(written: unknown, context: ReadingContext): void {
-  visit(written, [], context);
+  for (const { path, read } of readValuesIn(written, [])) {
+    const reason = whyOdd(read.value, read.quantity);
+    if (reason === null) continue;
+    const { name } = quantityOf(read.quantity);
+    const received = context.file.source.writtenAt(path) ?? "";
+    context.note(`odd-${name.replace(/ /g, "-")}`, path, `${name} ${received} is unusual: ${reason}`);
+  }
 }
 
-function visit(here: unknown, path: ProblemPath, context: ReadingContext): void {
-  if (isReadValue(here)) return noteOdd(here, path, context);
-  if (Array.isArray(here)) return here.forEach((item, index) => visit(item, [...path, index], context));
-  if (typeof here !== "object" || here === null) return;
-  for (const [key, value] of Object.entries(here)) visit(value, [...path, key], context);
-}
-
-function noteOdd({ quantity, value }: ReadValue, path: ProblemPath, context: ReadingContext): void {
-  const reason = whyOdd(value, quantity);
-  if (reason === null) return;
-  const { name } = quantityOf(quantity);
-  const written = context.file.source.writtenAt(path) ?? "";
-  context.note(`odd-${name.replace(/ /g, "-")}`, path, `${name} ${written} is unusual: ${reason}`);
+function readValuesIn(here: unknown, path: ProblemPath): { path: ProblemPath; read: ReadValue }[] {
+  if (isReadValue(here)) return [{ path, read: here }];
+  if (Array.isArray(here)) return here.flatMap((item, index) => readValuesIn(item, [...path, index]));
+  if (typeof here !== "object" || here === null) return [];
+  return Object.entries(here).flatMap(([key, value]) => readValuesIn(value, [...path, key]));
 }
 
 function isReadValue(here: unknown): here is ReadValue {
