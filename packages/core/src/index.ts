@@ -22,12 +22,33 @@ export { readClimate } from "./climate/read-climate.ts";
 export { applySeverity, MEAN_YEAR, ONE_IN_TEN_COLDER, ONE_IN_TEN_WARMER } from "./climate/severity.ts";
 // constants
 export { DAYS_IN_MONTH, MONTH_NAMES, SECONDS_PER_DAY, VAPOUR_PERMEABILITY_OF_AIR } from "./constants.ts";
+// materials
+export { findInTables, type MaterialTable } from "./materials/material-table.ts";
+export { MATERIAL_COLUMNS, readMaterialTable } from "./materials/read-material-table.ts";
+export { PRICE_COLUMNS, readPriceTable } from "./materials/read-price-table.ts";
 // problems
+export { comparable, nearNames } from "./problems/near-names.ts";
+export { ProblemsError } from "./problems/problems-error.ts";
 export type { Problem, ProblemPath, Reading, TextPosition, WordedProblem } from "./problems/types.ts";
+export { problemInText, wordProblem } from "./problems/word-problem.ts";
 // project
+export type { SuppliedFile } from "./project/reading-context.ts";
+export { projectJsonSchema } from "./project/schema-project.ts";
 export type * from "./project/types.ts";
 // quantities
-export { formatNumber } from "./quantities/format-quantity.ts";
+export {
+  celsiusFromFahrenheit,
+  metresFromInches,
+  resistanceFromImperial,
+  sdFromPerms,
+  sdFromVapourResistance,
+} from "./quantities/convert.ts";
+export { formatInShownUnit, formatNumber, formatQuantity, writeQuantity } from "./quantities/format-quantity.ts";
+export type { QuantityName } from "./quantities/quantity-names.ts";
+export { readBareNumber, readQuantity, whyOdd } from "./quantities/read-quantity.ts";
+export { type Quantity, quantityOf, type Range, VOCABULARY } from "./quantities/vocabulary.ts";
+// a project file
+export { readProject, readProjectOrThrow, type Supplies } from "./read-project.ts";
 // weather records
 export { climateTable, type RecordsPlace } from "./records/climate-table.ts";
 export { createRecordReader, type RecordReader, readRecords } from "./records/record-reader.ts";
@@ -38,4 +59,4 @@ export type * from "./result/types.ts";
 export { describeRoom, type RoomDescription } from "./rooms/describe-room.ts";
 export { type ImpossibleMonth, impossibleMonths } from "./rooms/impossible-months.ts";
 export { roomMonths } from "./rooms/room-months.ts";
-export { CLIMATE_CSVS } from "./shipped-tables.ts";
+export { CLIMATE_CSVS, MATERIALS_CSV } from "./shipped-tables.ts";
