@@ -1,7 +1,7 @@
 /**
  * Equilibrium moisture content of wood: the water it would hold if it stood in this air for ever.
  *
- * @param temperature - T [°C], −40 to 100
+ * @param temperature - T [°C], −100 to 100; colder than the table goes counts as its coldest, −1.1 °C
  * @param relativeHumidity - H as a fraction [–], 0 to 1
  * @returns moisture content as a fraction of dry mass [–]
  * @throws RangeError when an input is out of range or not a number
@@ -16,10 +16,11 @@ export function equilibriumMoisture(temperature: number, relativeHumidity: numbe
   if (!(relativeHumidity >= 0 && relativeHumidity <= 1)) {
     throw new RangeError(`relative humidity must lie between 0 and 1, was ${relativeHumidity}`);
   }
-  const molarMass = quadratic(MOLAR_MASS_OF_SITE, temperature);
-  const activity = quadratic(DISSOLVED_ACTIVITY, temperature) * relativeHumidity;
-  const firstHydrate = quadratic(FIRST_HYDRATE, temperature);
-  const secondHydrate = quadratic(SECOND_HYDRATE, temperature);
+  const counted = Math.max(temperature, COLDEST_OF_TABLE);
+  const molarMass = quadratic(MOLAR_MASS_OF_SITE, counted);
+  const activity = quadratic(DISSOLVED_ACTIVITY, counted) * relativeHumidity;
+  const firstHydrate = quadratic(FIRST_HYDRATE, counted);
+  const secondHydrate = quadratic(SECOND_HYDRATE, counted);
   const dissolved = activity / (1 - activity);
   const boundOnce = firstHydrate * activity;
   const boundTwice = firstHydrate * secondHydrate * activity ** 2;
@@ -38,8 +39,11 @@ const SECOND_HYDRATE: Coefficients = [1.91, 0.0407, -0.000293];
 /** Molar mass of water [g/mol], as the form takes it. Source: FPL Wood Handbook chapter 4 (from memory): 1800/W is for %. */
 const MOLAR_MASS_OF_WATER = 18;
 
-/** Range in which the form is used [°C] (this project's rule): every building, with room to spare. */
-const COLDEST = -40;
+/** Coldest line of the table, 30 °F [°C]; the quadratics bend the wrong way below. Source: FPL Wood Handbook (from memory). */
+const COLDEST_OF_TABLE = -1.1;
+
+/** Range that is taken at all [°C] (this project's rule): every building, with room to spare. */
+const COLDEST = -100;
 const HOTTEST = 100;
 
 function quadratic([constant, linear, square]: Coefficients, temperature: number): number {
