@@ -11,7 +11,7 @@ export const between = (least: number, most: number): fc.Arbitrary<number> =>
 
 /** A number between two, spread evenly over its powers of ten. */
 export const overPowers = (least: number, most: number): fc.Arbitrary<number> =>
-  between(Math.log(least), Math.log(most)).map(Math.exp);
+  between(Math.log(least), Math.log(most)).map((power) => Math.min(most, Math.max(least, Math.exp(power))));
 
 /** A layer's resistance: none, as a sheet, or some. */
 const resistances = fc.oneof({ weight: 1, arbitrary: fc.constant(0) }, { weight: 4, arbitrary: between(0.001, 2.5) });

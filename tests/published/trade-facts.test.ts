@@ -52,9 +52,9 @@ describe("timber as an insulator (common practice)", () => {
     { columns: true },
   );
   const conductivity = (name: string): number => {
-    const row = rows.find((each) => each["name"] === name);
+    const row = rows.find((each) => each.name === name);
     if (row === undefined) throw new Error(`no row ${name}`);
-    return Number(row["conductivity_W_mK"]);
+    return Number(row.conductivity_W_mK);
   };
   const timber = conductivity("softwood timber");
 
