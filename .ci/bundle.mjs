@@ -1,12 +1,15 @@
-/** Bundles the command: one entry, with the plotting library in a part of its own that is read only when a page is drawn. */
+/**
+ * Bundles the command: one entry, with the plotting library in a part of its own that is read only when a page is drawn.
+ * A folder as argument: bundles into that one (the tests do).
+ */
 import { readFileSync, rmSync } from "node:fs";
-import { dirname, join } from "node:path";
+import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const version = JSON.parse(readFileSync(join(root, "packages/report/package.json"), "utf8")).version;
-const outdir = join(root, "packages/report/bundle");
+const outdir = resolve(root, process.argv[2] ?? "packages/report/bundle");
 
 rmSync(outdir, { recursive: true, force: true });
 await build({

@@ -45,7 +45,9 @@ export function bundledCommand(): BundledCommand {
   beforeAll(() => {
     base = mkdtempSync(join(tmpdir(), "warmside-command-"));
     chmodSync(base, 0o755);
-    const made = spawnSync(process.execPath, [join(ROOT, ".ci/bundle.mjs"), join(base, "bundle")], { encoding: "utf8" });
+    const made = spawnSync(process.execPath, [join(ROOT, ".ci/bundle.mjs"), join(base, "bundle")], {
+      encoding: "utf8",
+    });
     if (made.status !== 0) throw new Error(`the command could not be bundled:\n${made.stderr}`);
   });
   afterAll(() => rmSync(base, { recursive: true, force: true }));
@@ -61,8 +63,18 @@ export function bundledCommand(): BundledCommand {
     environment: (more = {}) => ({ PATH: process.env.PATH ?? "", LANG: "C.UTF-8", TZ: "UTC", HOME: base, ...more }),
     run: (args, circumstances = {}) => {
       const { cwd = base, env = {}, entry = command.entry(), uid } = circumstances;
-      const options = { cwd, env: command.environment(env), encoding: "utf8", timeout: 60_000, maxBuffer: 1e8 } as const;
-      const ended = spawnSync(process.execPath, [entry, ...args], uid === undefined ? options : { ...options, uid, gid: uid });
+      const options = {
+        cwd,
+        env: command.environment(env),
+        encoding: "utf8",
+        timeout: 60_000,
+        maxBuffer: 1e8,
+      } as const;
+      const ended = spawnSync(
+        process.execPath,
+        [entry, ...args],
+        uid === undefined ? options : { ...options, uid, gid: uid },
+      );
       return { code: ended.status, out: ended.stdout, err: ended.stderr };
     },
   };

@@ -108,9 +108,15 @@ describe("Exit 130: interrupted, and the old report is whole", () => {
     expect(readFileSync(join(folder, "studio-report.html"), "utf8")).toContain("Wall 40");
   });
 
-  function interrupted(folder: string, signal: NodeJS.Signals): Promise<{ code: number | null; signal: string | null }> {
+  function interrupted(
+    folder: string,
+    signal: NodeJS.Signals,
+  ): Promise<{ code: number | null; signal: string | null }> {
     return new Promise((resolve) => {
-      const child = spawn(process.execPath, [command.entry(), "assess", "studio.yaml"], { cwd: folder, env: command.environment() });
+      const child = spawn(process.execPath, [command.entry(), "assess", "studio.yaml"], {
+        cwd: folder,
+        env: command.environment(),
+      });
       setTimeout(() => child.kill(signal), HALF_WAY);
       child.on("close", (code, ended) => resolve({ code, signal: ended }));
     });

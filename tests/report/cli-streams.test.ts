@@ -73,7 +73,9 @@ describe("--json", () => {
 
   it("check of a file in order is an empty list", () => {
     const folder = folderWith(SMALL_PROJECT);
-    expect(JSON.parse(command.run(["check", "studio.yaml", "--json"], { cwd: folder }).out)).toMatchObject({ problems: [] });
+    expect(JSON.parse(command.run(["check", "studio.yaml", "--json"], { cwd: folder }).out)).toMatchObject({
+      problems: [],
+    });
   });
 });
 
@@ -85,7 +87,9 @@ describe("Problems on standard error", () => {
     expect(code).toBe(1);
     expect(out).toBe("");
     expect(err.match(/^studio\.yaml, line \d+/gm)).toHaveLength(50);
-    expect(err).toMatch(/\n55 problems in studio\.yaml, of which the first 50 are shown\. Nothing was\nworked out\.\n$/);
+    expect(err).toMatch(
+      /\n55 problems in studio\.yaml, of which the first 50 are shown\. Nothing was\nworked out\.\n$/,
+    );
   });
 
   it("exactly 50 are all shown", () => {
@@ -143,7 +147,9 @@ describe("What is read when", () => {
   });
 
   function readAtStart(entry: string, seen = new Set<string>()): Set<string> {
-    for (const [, part] of readFileSync(entry, "utf8").matchAll(/^(?:import|\} from|export .* from)[^;]*?"\.\/([^"]+)";$/gms)) {
+    for (const [, part] of readFileSync(entry, "utf8").matchAll(
+      /^(?:import|\} from|export .* from)[^;]*?"\.\/([^"]+)";$/gms,
+    )) {
       if (part === undefined || seen.has(part)) continue;
       seen.add(part);
       readAtStart(join(command.bundle(), part), seen);

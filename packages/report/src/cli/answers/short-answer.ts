@@ -1,0 +1,61 @@
+import type { BuildUpResult, JudgementWord, ProjectResult } from "@warmside/core";
+import { type Colour, harmless, type Paper, wrap } from "../paper.ts";
+import { verdictInWords } from "./verdict-in-words.ts";
+
+/**
+ * The short answers of a project for a terminal: for each build-up its judgement with one reason, its U-value and what
+ * the monthly method says.
+ *
+ * @param result - the assessed project
+ * @param paper - what it is printed on
+ * @returns text that ends with a line end
+ */
+export function shortAnswers(result: ProjectResult, paper: Paper): string {
+  const reference = result.reference === null ? "" : ` (${result.reference})`;
+  const head = wrap(
+    `${harmless(result.project)}${reference}, ${result.climate.name}, ${result.climate.severity}`,
+    paper.width,
+  );
+  return `${[head, ...result.buildUps.map((buildUp) => shortAnswer(buildUp, paper))].join("\n\n")}\n`;
+}
+
+const INDENT = "  ";
+
+const COLOUR_OF_JUDGEMENT: Readonly<Record<JudgementWord, Colour>> = {
+  sound: "green",
+  "sound with conditions": "yellow",
+  "change it": "red",
+  "beyond this method": "yellow",
+};
+
+function shortAnswer(buildUp: BuildUpResult, paper: Paper): string {
+  const { word } = buildUp.judgement;
+  const name = paper.paint("bold", harmless(buildUp.name));
+  const lines = [
+    `${name}: ${paper.paint(COLOUR_OF_JUDGEMENT[word], word)}`,
+    wrap(harmless(reasonOf(buildUp)), paper.width, INDENT),
+    ...(buildUp.heat === null
+      ? []
+      : [wrap(heatInWords(buildUp.heat.transmittance, buildUp.target), paper.width, INDENT)]),
+    ...(buildUp.moisture === null ? [] : [wrap(verdictInWords(buildUp.moisture), paper.width, INDENT)]),
+  ];
+  return lines.join("\n");
+}
+
+/** The reason without the word of the judgement, which stands before it. */
+function reasonOf(buildUp: BuildUpResult): string {
+  const { word, message } = buildUp.judgement;
+  const withoutWord = message.toLowerCase().startsWith(word)
+    ? message.slice(word.length).replace(/^[\s:,.;–—-]+/, "")
+    : message;
+  return withoutWord === "" ? message : withoutWord.charAt(0).toUpperCase() + withoutWord.slice(1);
+}
+
+/** Two decimals as asked for; a third where the target is so near that two would hide on which side it lies. */
+function heatInWords(transmittance: number, target: number | null): string {
+  const decimals = target !== null && transmittance.toFixed(2) === target.toFixed(2) ? 3 : 2;
+  const value = `U-value ${transmittance.toFixed(decimals)} W/(m²·K)`;
+  if (target === null) return `${value}.`;
+  const meets = transmittance <= target ? "meets" : "misses";
+  return `${value}, which ${meets} the target of ${target.toFixed(2)}.`;
+}

@@ -1,0 +1,21 @@
+import { registerAssess } from "./assess.ts";
+import { registerCheck } from "./check.ts";
+import { registerClimate } from "./climate/register-climate.ts";
+import { registerCompletion } from "./completion.ts";
+import { registerExplain } from "./explain.ts";
+import { registerMaterials } from "./materials.ts";
+import { registerNew } from "./new.ts";
+import type { Registration } from "./registration.ts";
+import { registerSchema } from "./schema.ts";
+
+/** Every command, in the order of the help. A study is added here when it works. */
+export const COMMANDS: readonly Registration[] = [
+  registerAssess,
+  registerCheck,
+  registerClimate,
+  registerMaterials,
+  registerExplain,
+  registerNew,
+  registerSchema,
+  registerCompletion,
+];

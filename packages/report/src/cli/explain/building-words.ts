@@ -1,0 +1,146 @@
+import type { Entry } from "./entry.ts";
+
+/** Words of the building: what it is made of, and where things lie. */
+export const BUILDING_WORDS: readonly Entry[] = [
+  {
+    word: "build-up",
+    also: ["buildup", "build up", "construction"],
+    unit: null,
+    says: ["A wall, roof, floor or partition as its layers, always written from the room outwards."],
+    source: null,
+    see: ["layer", "section"],
+  },
+  {
+    word: "layer",
+    also: ["layers", "sheet"],
+    unit: null,
+    says: [
+      "One material with a thickness, an air layer, or a sheet that takes no thickness. Timber that runs through a layer is its framing.",
+    ],
+    source: null,
+    see: ["build-up", "framing"],
+  },
+  {
+    word: "framing",
+    also: ["frame", "share", "fraction", "bridging", "other timber"],
+    unit: "% of the area",
+    says: [
+      "Timber that runs through a layer and bridges it. Its share is width over spacing, and on top of that the timber nobody counts: plates, rails, noggins and corners, 7.5 % of a wall. Studs of 45 mm at 600 mm so take 15 %.",
+      "Forgetting it makes a wall look much better than it is: 0.22 instead of 0.34 W/(m²·K) for 90 mm of foil-faced board between such studs.",
+    ],
+    source: "common practice",
+    see: ["stud", "noggin", "U-value", "section"],
+  },
+  {
+    word: "stud",
+    also: ["studs", "joist", "rafter", "batten"],
+    unit: null,
+    says: [
+      "An upright of a timber wall. In a floor or flat roof the same thing is a joist, in a pitched roof a rafter; a batten is a thin strip that holds boards off what is behind.",
+    ],
+    source: "common practice",
+    see: ["framing", "noggin"],
+  },
+  {
+    word: "noggin",
+    also: ["noggins", "nogging", "dwang"],
+    unit: null,
+    says: [
+      "A short piece of timber fixed between studs or joists to hold them in line or to carry the edge of a board. It counts among the other timber of a framing.",
+    ],
+    source: "common practice",
+    see: ["framing"],
+  },
+  {
+    word: "section",
+    also: ["sections", "between framing", "through studs"],
+    unit: null,
+    says: [
+      "A straight way through a build-up: between the framing, through the studs, through the battens. Each is worked out by itself, and the worst decides.",
+    ],
+    source: null,
+    see: ["framing", "verdict"],
+  },
+  {
+    word: "node",
+    also: ["nodes", "plane", "interface"],
+    unit: null,
+    says: [
+      "A place where temperature and vapour pressure are worked out: the faces between layers, and cuts inside thick ones. Node 0 is the room surface. A plane is a node where water gathers.",
+    ],
+    source: "ISO 13788:2012 clause 6",
+    see: ["section", "peak"],
+  },
+  {
+    word: "vapour layer",
+    also: ["vapour control layer", "vcl", "vapour barrier", "vapour check"],
+    unit: "its sd, in m",
+    says: [
+      "The layer that holds vapour back on the warm side of the insulation: a sheet of polythene, a foil face, a tight board. warmside finds it by figures, not by name: an sd of 0.5 m or more, and at least a tenth of the whole.",
+      "It keeps its worth only when laps, edges, sockets and pipes are sealed. Not every build-up needs one.",
+    ],
+    source: "common practice",
+    see: ["warm side", "tight outer skin", "breather membrane", "sd"],
+  },
+  {
+    word: "breather membrane",
+    also: ["membrane", "underlay", "breather"],
+    unit: "its sd, in m",
+    says: [
+      "A sheet that keeps rain and wind out and lets vapour through, with an sd of about 0.02 to 0.2 m. It belongs on the cold side, under the cladding or the tiles. It is no vapour layer.",
+    ],
+    source: "common practice",
+    see: ["vapour layer", "sd"],
+  },
+  {
+    word: "tight outer skin",
+    also: ["outer skin", "cold side sheet"],
+    unit: "its sd, in m",
+    says: [
+      "A layer on the cold side that is tighter than what is on the warm side: metal sheet, felt, polythene. Vapour that gets in cannot leave through it.",
+    ],
+    source: "common practice",
+    see: ["vapour layer", "warm side"],
+  },
+  {
+    word: "warm side",
+    also: ["cold side"],
+    unit: null,
+    says: [
+      "The side that vapour is driven from over the year. For a heated room that is the room; for a cooled room in a hot and damp place it is outdoors; between two rooms it is the damper one.",
+    ],
+    source: null,
+    see: ["vapour layer", "vapour pressure"],
+  },
+  {
+    word: "cold roof",
+    also: ["cold flat roof", "cold deck"],
+    unit: null,
+    says: [
+      "A roof with its insulation between the joists, under the deck. It needs at least 50 mm of ventilated space above the insulation, open at both ends, or it gathers water under the deck however well it calculates.",
+    ],
+    source: "common practice",
+    see: ["warm roof", "air layer"],
+  },
+  {
+    word: "warm roof",
+    also: ["warm flat roof", "warm deck"],
+    unit: null,
+    says: [
+      "A roof with its insulation on top of the deck, and a vapour layer on the deck under it. All timber is kept warm; nothing has to be ventilated.",
+    ],
+    source: "common practice",
+    see: ["cold roof", "vapour layer"],
+  },
+  {
+    word: "air layer",
+    also: ["air gap", "air space", "cavity", "ventilation", "slight", "well", "well ventilated"],
+    unit: "mm",
+    says: [
+      "A gap in a build-up. Still air insulates a little, and more with foil on one face. With openings over 500 mm² for each metre it is slightly ventilated, from 1500 mm² on well ventilated: then it and all outside it no longer count for the U-value, and vapour leaves there.",
+      "The project file has to say which: ventilation: none, slight or well.",
+    ],
+    source: "ISO 6946:2017 clause 6.9",
+    see: ["emissivity", "cold roof"],
+  },
+];

@@ -1,0 +1,22 @@
+import { version } from "./version.ts";
+
+/**
+ * What is said when the program itself is at fault: short, with what a report of it should hold.
+ *
+ * @param error - what was thrown
+ * @param environment - WARMSIDE_DEBUG (any text) adds where in the program it happened
+ * @returns the message for standard error
+ */
+export function faultOfProgram(error: unknown, environment: Readonly<Record<string, string | undefined>>): string {
+  const message = error instanceof Error ? error.message : String(error);
+  const firstLine = message.split("\n")[0]!.slice(0, LONGEST_MESSAGE);
+  const lines = [
+    `A fault of warmside itself, not of your file: ${firstLine}`,
+    `Please report it with this line, the command you gave, the project file and the version, ${version()}.`,
+    "An earlier report is as it was.",
+  ];
+  if (environment.WARMSIDE_DEBUG && error instanceof Error && error.stack) lines.push("", error.stack);
+  return `${lines.join("\n")}\n`;
+}
+
+const LONGEST_MESSAGE = 300;

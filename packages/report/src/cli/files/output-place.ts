@@ -1,0 +1,141 @@
+import { closeSync, openSync, readSync, realpathSync, type Stats, statSync } from "node:fs";
+import { basename, dirname, extname, join, relative, resolve } from "node:path";
+import { CommandProblem } from "../outcome.ts";
+import type { Standing } from "../standing.ts";
+import { fileFault } from "./file-fault.ts";
+
+/** Where an output file goes. */
+export interface OutputPlace {
+  /** Absolute, links followed. */
+  path: string;
+  /** As the reader knows it: from where the user stands, when that is shorter. */
+  shown: string;
+}
+
+/** How to know a file that warmside made, so that it may be written over: by its beginning or by its end. */
+export interface OwnMark {
+  where: "beginning" | "end";
+  text: string;
+}
+
+/**
+ * The place of a file beside the project file: NAME-report.html for NAME.yaml.
+ *
+ * @param input - absolute path of the project file
+ * @param ending - such as `-report.html`
+ * @returns an absolute path
+ * @example besideInput("/site/studio.yaml", "-report.html") // "/site/studio-report.html"
+ */
+export function besideInput(input: string, ending: string): string {
+  return join(dirname(input), basename(input, extname(input)) + ending);
+}
+
+/**
+ * Makes sure that a file may be written, before any work is done for it.
+ *
+ * @param wanted - the path; relative ones start where the user stands
+ * @param named - true when the reader named it: then a file that warmside did not make may be written over
+ * @param mark - how to know a file that warmside made
+ * @param inputs - absolute paths of the files that were read; none of them is ever written over
+ * @param standing - where the user stands
+ * @returns the place
+ * @throws CommandProblem when it must not be written
+ */
+export function outputPlace(
+  wanted: string,
+  named: boolean,
+  mark: OwnMark,
+  inputs: readonly string[],
+  standing: Standing,
+): OutputPlace {
+  if (wanted === "" || wanted.includes("\0")) {
+    throw new CommandProblem("no-name", "The name after --out is empty or impossible. Write the file to make.");
+  }
+  const path = linksFollowed(resolve(standing.folder, wanted));
+  const shown = named ? wanted : fromWhereUserStands(path, standing);
+  if (/[/\\]$/.test(wanted))
+    throw new CommandProblem("is-a-folder", `${shown} names a folder. Add the name of a file.`);
+  const there = statIfThere(path, shown);
+  if (there === null) {
+    checkFolder(dirname(path), shown);
+    return { path, shown };
+  }
+  if (there.isDirectory()) {
+    throw new CommandProblem("is-a-folder", `${shown} is a folder. Add the name of a file.`);
+  }
+  if (!there.isFile()) {
+    throw new CommandProblem("no-plain-file", `${shown} is not a plain file. Name another place for the report.`);
+  }
+  if (inputs.some((input) => isSameFile(input, there))) {
+    throw new CommandProblem(
+      "output-over-input",
+      `${shown} is one of the files that are read. Writing there would destroy it; name another place with --out.`,
+    );
+  }
+  if (!named && !bears(path, shown, mark)) {
+    throw new CommandProblem(
+      "not-made-by-warmside",
+      `${shown} is there already and was not made by warmside. Move it away, or name the place to write with --out.`,
+    );
+  }
+  return { path, shown };
+}
+
+/** How much of a file is looked at for our mark [bytes]. */
+const LOOKED_AT = 2048;
+
+function fromWhereUserStands(path: string, standing: Standing): string {
+  const short = relative(standing.folder, path);
+  return short !== "" && !short.startsWith("..") ? short : path;
+}
+
+function linksFollowed(path: string): string {
+  try {
+    return realpathSync(path);
+  } catch {
+    return path;
+  }
+}
+
+function statIfThere(path: string, shown: string): Stats | null {
+  try {
+    return statSync(path, { throwIfNoEntry: false }) ?? null;
+  } catch (error) {
+    throw fileFault(error, "written", shown);
+  }
+}
+
+function checkFolder(folder: string, shown: string): void {
+  const stats = statIfThere(folder, shown);
+  if (stats === null) {
+    throw new CommandProblem(
+      "no-such-folder",
+      `${shown} could not be written: there is no folder ${folder}. Make it first.`,
+    );
+  }
+  if (!stats.isDirectory()) {
+    throw new CommandProblem("no-such-folder", `${shown} could not be written: ${folder} is a file, not a folder.`);
+  }
+}
+
+function isSameFile(input: string, output: Stats): boolean {
+  const stats = statSync(input, { throwIfNoEntry: false });
+  return stats !== undefined && stats.dev === output.dev && stats.ino === output.ino;
+}
+
+function bears(path: string, shown: string, mark: OwnMark): boolean {
+  try {
+    const file = openSync(path, "r");
+    try {
+      const { size } = statSync(path);
+      const buffer = Buffer.alloc(LOOKED_AT);
+      const start = mark.where === "beginning" ? 0 : Math.max(0, size - LOOKED_AT);
+      const read = readSync(file, buffer, 0, LOOKED_AT, start);
+      return buffer.subarray(0, read).includes(mark.text);
+    } finally {
+      closeSync(file);
+    }
+  } catch (error) {
+    throw fileFault(error, "read", shown);
+  }
+}

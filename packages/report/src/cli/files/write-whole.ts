@@ -1,0 +1,70 @@
+import { randomBytes } from "node:crypto";
+import { rmSync } from "node:fs";
+import { chmod, open, rename, rm, stat } from "node:fs/promises";
+import { basename, dirname, join } from "node:path";
+import { setImmediate as nextTurn } from "node:timers/promises";
+import { whenInterrupted } from "../interruption.ts";
+import { fileFault } from "./file-fault.ts";
+
+/** A file to be written. */
+export interface OutputFile {
+  /** Absolute. */
+  path: string;
+  /** As the reader knows it. */
+  shown: string;
+  content: string | Uint8Array;
+}
+
+/**
+ * Writes files so that each is either as it was or whole: every one is written beside its place first, and only when
+ * all are on the disk are they renamed.
+ *
+ * @param files - what to write where
+ * @throws CommandProblem when there is no room, no permission or no such folder; nothing is changed then
+ */
+export async function writeWhole(files: readonly OutputFile[]): Promise<void> {
+  const beside = files.map((file) =>
+    join(dirname(file.path), `.${basename(file.path).slice(0, 100)}.${randomEnding()}`),
+  );
+  const forget = whenInterrupted(() => {
+    for (const path of beside) rmSync(path, { force: true });
+  });
+  try {
+    for (const [index, file] of files.entries()) await writeBeside(beside[index]!, file);
+    await nextTurn();
+    for (const [index, file] of files.entries()) await moveIntoPlace(beside[index]!, file);
+  } finally {
+    forget();
+    for (const path of beside) await rm(path, { force: true }).catch(() => undefined);
+  }
+}
+
+async function writeBeside(beside: string, file: OutputFile): Promise<void> {
+  try {
+    const handle = await open(beside, "wx");
+    try {
+      await handle.writeFile(file.content);
+      await handle.sync();
+    } finally {
+      await handle.close();
+    }
+    const before = await stat(file.path).catch(() => null);
+    if (before !== null) await chmod(beside, before.mode & PERMISSION_BITS).catch(() => undefined);
+  } catch (error) {
+    throw fileFault(error, "written", file.shown);
+  }
+}
+
+async function moveIntoPlace(beside: string, file: OutputFile): Promise<void> {
+  try {
+    await rename(beside, file.path);
+  } catch (error) {
+    throw fileFault(error, "written", file.shown);
+  }
+}
+
+const PERMISSION_BITS = 0o777;
+
+function randomEnding(): string {
+  return `${process.pid}-${randomBytes(4).toString("hex")}.part`;
+}

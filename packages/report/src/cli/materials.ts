@@ -1,0 +1,99 @@
+import type { Material } from "@warmside/core";
+import type { Command } from "commander";
+import { CommandProblem, done, type Outcome } from "./outcome.ts";
+import { harmless, type Paper, wrap } from "./paper.ts";
+import type { Registration } from "./registration.ts";
+import type { Standing } from "./standing.ts";
+
+/** `warmside materials [WORDS]`: searches the table of materials. */
+export const registerMaterials: Registration = (program: Command, run): void => {
+  program
+    .command("materials")
+    .argument("[words...]", "all of them must occur in the name, group or kind; without any, all names are listed")
+    .summary("search the table of materials")
+    .description(
+      "Searches the table of materials and prints properties with their sources. The names are what a project file writes.",
+    )
+    .addHelpText("after", "\nExample:\n  warmside materials mineral wool\n")
+    .action((words: string[]) => run((standing) => materials(words, standing)));
+};
+
+async function materials(words: readonly string[], standing: Standing): Promise<Outcome> {
+  const { nearNames } = await import("@warmside/core");
+  const table = await shippedTable();
+  const paper = standing.answers;
+  const wanted = words
+    .join(" ")
+    .toLowerCase()
+    .split(/\s+/)
+    .filter((word) => word !== "");
+  if (wanted.length === 0) return done(namesByGroup(table, paper));
+  const found = table.filter((material) => wanted.every((word) => searched(material).includes(word)));
+  if (found.length === 0) {
+    const near = nearNames(
+      words.join(" "),
+      table.map(({ name }) => name),
+    );
+    const offer = near.length === 0 ? "" : ` Did you mean ${near.join(" or ")}?`;
+    throw new CommandProblem(
+      "unknown-material",
+      `No material of the table has "${harmless(words.join(" "))}".${offer} One that is not in the table is given on the spot, in the project file.`,
+    );
+  }
+  const entries = found.map((material) => materialInWords(material, paper));
+  return done(`${[...entries, countInWords(found.length)].join("\n\n")}\n`);
+}
+
+async function shippedTable(): Promise<readonly Material[]> {
+  const { MATERIALS_CSV, readMaterialTable } = await import("@warmside/core");
+  const reading = readMaterialTable(MATERIALS_CSV, "materials.csv");
+  if (!reading.ok) throw new Error(`the shipped table of materials cannot be read: ${reading.problems[0]!.code}`);
+  return reading.value;
+}
+
+function searched(material: Material): string {
+  return `${material.name} ${material.group ?? ""} ${material.kind ?? ""}`.toLowerCase();
+}
+
+function namesByGroup(table: readonly Material[], paper: Paper): string {
+  const groups = [...new Set(table.map(({ group }) => group))];
+  const lists = groups.map((group) => {
+    const names = table.filter((material) => material.group === group).map(({ name }) => name);
+    return `${paper.paint("bold", group ?? "other")}\n${wrap(names.join(", "), paper.width, "  ")}`;
+  });
+  return `${[...lists, `${countInWords(table.length)} "warmside materials WORDS" tells their properties.`].join("\n\n")}\n`;
+}
+
+function materialInWords(material: Material, paper: Paper): string {
+  const belongs = [material.group, material.kind].filter((word) => word !== null).join(", ");
+  const properties = wrap(propertiesOf(material).join(", "), paper.width, "  ");
+  const source = wrap(`Source: ${material.source}.`, paper.width, "  ");
+  return `${paper.paint("bold", material.name)} (${belongs})\n${properties}\n${source}`;
+}
+
+function propertiesOf(material: Material): string[] {
+  const {
+    conductivity,
+    density,
+    specificHeat,
+    vapourResistanceFactorDry: dry,
+    vapourResistanceFactorWet: wet,
+  } = material;
+  const { equivalentAirLayerThickness: sd, facingInner, emissivity } = material;
+  return [
+    ...(sd === null ? [] : [`sheet with sd ${sd} m`]),
+    ...(conductivity === null ? [] : [`λ ${conductivity} W/(m·K)`]),
+    ...(density === null ? [] : [`density ${density} kg/m³`]),
+    ...(specificHeat === null ? [] : [`specific heat ${specificHeat} J/(kg·K)`]),
+    ...(dry === null ? [] : [wet === null || wet === dry ? `μ ${dry}` : `μ ${dry} dry and ${wet} wet`]),
+    ...(facingInner === null ? [] : [`each facing with sd ${facingInner} m`]),
+    ...(emissivity === USUAL_EMISSIVITY ? [] : [`emissivity ${emissivity}`]),
+  ];
+}
+
+/** Of nearly every surface [–], so not worth a word. Source: ISO 6946:2017 Annex D (from memory). */
+const USUAL_EMISSIVITY = 0.9;
+
+function countInWords(count: number): string {
+  return count === 1 ? "1 material." : `${count} materials.`;
+}

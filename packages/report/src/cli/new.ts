@@ -1,0 +1,51 @@
+import { existsSync } from "node:fs";
+import { dirname, resolve } from "node:path";
+import { type Command, Option } from "commander";
+import { writeWhole } from "./files/write-whole.ts";
+import { placeFor } from "./new/place-for.ts";
+import { STARTER_FLOOR } from "./new/starter-floor.ts";
+import { starterHead } from "./new/starter-head.ts";
+import { STARTER_ROOF } from "./new/starter-roof.ts";
+import { STARTER_WALL } from "./new/starter-wall.ts";
+import { CommandProblem, done, type Outcome } from "./outcome.ts";
+import { harmless } from "./paper.ts";
+import type { Registration } from "./registration.ts";
+import type { Standing } from "./standing.ts";
+
+const STARTERS = { wall: STARTER_WALL, roof: STARTER_ROOF, floor: STARTER_FLOOR };
+
+interface NewOptions {
+  element: keyof typeof STARTERS;
+  climate: string;
+  out?: string;
+}
+
+/** `warmside new`: writes a commented project file to begin with. */
+export const registerNew: Registration = (program: Command, run): void => {
+  program
+    .command("new")
+    .summary("write a commented project file to begin with")
+    .description(
+      "Writes a project file for a wall, a roof or a floor, with a remark at every line, ready to be changed and assessed.",
+    )
+    .addOption(new Option("--element <element>", "what to begin with").choices(Object.keys(STARTERS)).default("wall"))
+    .option("--climate <place>", "the place, as in the list of climates, or the path of a climate table", "de-bilt")
+    .option("--out <path>", "the file to write; without it my-ELEMENT.yaml")
+    .addHelpText("after", "\nExample:\n  warmside new --element roof --climate oslo --out studio.yaml\n")
+    .action((options: NewOptions) => run((standing) => writeStarter(options, standing)));
+};
+
+async function writeStarter(options: NewOptions, standing: Standing): Promise<Outcome> {
+  const shown = options.out ?? `my-${options.element}.yaml`;
+  if (shown === "") throw new CommandProblem("no-name", "The name after --out is empty. Write the file to make.");
+  const path = resolve(standing.folder, shown);
+  if (existsSync(path)) {
+    throw new CommandProblem(
+      "is-there",
+      `${shown} is there already, and a project is never written over. Name another file with --out.`,
+    );
+  }
+  const climate = await placeFor(options.climate, dirname(path), standing);
+  await writeWhole([{ path, shown, content: starterHead(options.element, climate) + STARTERS[options.element] }]);
+  return done(`Written: ${harmless(shown)}\nChange it to what you have, then:  warmside assess ${harmless(shown)}\n`);
+}

@@ -1,0 +1,32 @@
+import { relative, resolve } from "node:path";
+import { readTextFile } from "../files/read-input.ts";
+import { CommandProblem } from "../outcome.ts";
+import { harmless } from "../paper.ts";
+import type { Standing } from "../standing.ts";
+
+/**
+ * The place of a starter project: one that is known, or a climate table that can be read.
+ *
+ * @param place - as given after `--climate`
+ * @param folder - where the project file will stand: a table's path is written from there
+ * @param standing - where relative paths start
+ * @returns the place as the project file writes it
+ * @throws CommandProblem when it is neither
+ */
+export async function placeFor(place: string, folder: string, standing: Standing): Promise<string> {
+  const { CLIMATE_CSVS, nearNames } = await import("@warmside/core");
+  const names = Object.keys(CLIMATE_CSVS);
+  const known = names.find((name) => name === place.trim().toLowerCase().replace(/\s+/g, "-"));
+  if (known !== undefined) return known;
+  if (/\.csv$/i.test(place)) {
+    const path = resolve(standing.folder, place);
+    readTextFile(path, place);
+    return JSON.stringify(relative(folder, path).replaceAll("\\", "/"));
+  }
+  const near = nearNames(place, names);
+  const offer = near.length === 0 ? `Known are: ${names.join(", ")}.` : `Did you mean ${near.join(" or ")}?`;
+  throw new CommandProblem(
+    "unknown-place",
+    `There is no climate "${harmless(place)}". ${offer} The path of a climate table, ending in .csv, works too.`,
+  );
+}

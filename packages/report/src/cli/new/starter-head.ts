@@ -1,0 +1,25 @@
+/**
+ * The part of a starter project that is the same for every element: name, place, room.
+ *
+ * @param element - "wall", "roof" or "floor"
+ * @param climate - a place that is known, or the path of a climate table
+ * @returns lines of YAML with comments
+ */
+export function starterHead(element: string, climate: string): string {
+  return `# A project for warmside. Change what is not so with you, then run:  warmside assess FILE
+# Everything after a # is a remark. Every quantity has its unit: 140 mm, 20 °C, 55 %.
+
+project: My ${element}
+
+# Where it stands. "warmside climate list" tells the places that are known;
+# the path of a climate table of your own works too.
+climate: ${climate}
+
+# The room inside.
+indoor:
+  heating: 20 °C              # what the thermostat is set to
+  humidity: class 3           # 1 store, 2 office or well-aired home, 3 not sure, 4 kitchen or hall, 5 laundry;
+                              # drying clay or washing belongs to 4 or 5. A measured value works too: 55 %
+
+`;
+}

@@ -1,0 +1,19 @@
+/** A timber wall with a vapour layer and ventilated cladding. */
+export const STARTER_WALL = `build-ups:
+  - name: Wall
+    element: wall
+    target: 0.25 W/(m2 K)     # the U-value you are asked for; leave the line out if none
+    framings:
+      studs: { material: softwood timber, width: 45 mm, spacing: 600 mm }
+      # Plates, rails and noggins are added to the studs: 7.5 % of the area unless you say  other timber: 10 %
+    layers:                   # from the room outwards
+      - { material: gypsum plasterboard, thickness: 12.5 mm }
+      - { material: polyethylene sheet 0.15 mm }                        # a sheet takes no thickness
+      - { material: mineral wool slab, thickness: 195 mm, framing: studs }
+      - { material: oriented strand board, thickness: 11 mm }
+      - { material: breather membrane }
+      - { air: 25 mm, ventilation: well }                               # none, slight or well
+      - { material: softwood timber, thickness: 20 mm }                 # cladding
+      # A material that is not in the table ("warmside materials WORD" searches it) is given on the spot:
+      # - { material: { name: my board, conductivity: 0.04 W/(m K), vapour resistance factor: 5 }, thickness: 60 mm }
+`;

@@ -1,0 +1,89 @@
+import { Command, CommanderError } from "commander";
+import { COMMANDS } from "./commands.ts";
+import { clearAfterInterruption } from "./interruption.ts";
+import { CommandProblem, done, type Outcome, refused } from "./outcome.ts";
+import { wrap } from "./paper.ts";
+import type { Run } from "./registration.ts";
+import type { Standing } from "./standing.ts";
+import { usageProblem } from "./usage-problem.ts";
+import { version } from "./version.ts";
+
+/**
+ * Reads a command line and does what it asks.
+ *
+ * @param words - the command line without the program's own name
+ * @param standing - where the user stands
+ * @returns what to print and how to end
+ * @throws anything but a problem of what was given: that is a fault of the program
+ */
+export async function answer(words: readonly string[], standing: Standing): Promise<Outcome> {
+  let outcome: Outcome | null = null;
+  const program = describeProgram(standing, async (work) => {
+    outcome = await work(standing);
+  });
+  const printed = catchPrinted(program, standing);
+  try {
+    if (words.length === 0) return refused(program.helpInformation());
+    await program.parseAsync(words, { from: "user" });
+    return outcome ?? done(printed.text);
+  } catch (error) {
+    clearAfterInterruption();
+    if (error instanceof CommanderError) {
+      return error.exitCode === 0
+        ? done(printed.text)
+        : refused(`${wrap(usageProblem(error, words), standing.messages.width)}\n`);
+    }
+    if (error instanceof CommandProblem) return refused(`${wrap(error.message, standing.messages.width)}\n`);
+    throw error;
+  }
+}
+
+/**
+ * The whole command line as it is declared: also what the completion scripts are made from.
+ *
+ * @param standing - how wide help is printed
+ * @param run - called by the command that was asked for, with its work
+ * @returns the program with all its commands
+ */
+export function describeProgram(standing: Standing, run: Run): Command {
+  const program = new Command("warmside")
+    .description(
+      "Does water condense inside this timber wall, roof or floor, and does it dry out? Reads a project file and " +
+        "writes a report with U-values, a verdict for each build-up and what to change, for the builder and for " +
+        "building control.",
+    )
+    .version(version(), "-V, --version", "print the version")
+    .helpOption("-h, --help", "print this help")
+    .helpCommand("help [command]", "print the help of a command")
+    .addHelpText(
+      "after",
+      "\nExample:\n  warmside assess studio.yaml\nwrites studio-report.html beside the file and prints the short answers.\n",
+    )
+    .showSuggestionAfterError();
+  for (const register of COMMANDS) register(program, run);
+  prepare(program, standing);
+  return program;
+}
+
+/** Errors are thrown, never printed or ended with, in this command and all below it. */
+function prepare(command: Command, standing: Standing): void {
+  command.exitOverride().configureHelp({ helpWidth: standing.answers.width });
+  for (const below of command.commands) prepare(below, standing);
+}
+
+/** Help and version end up in a text; what commander would say about errors is worded anew. */
+function catchPrinted(program: Command, standing: Standing): { text: string } {
+  const printed = { text: "" };
+  const catchIn = (command: Command): void => {
+    command.configureOutput({
+      writeOut: (text) => {
+        printed.text += text;
+      },
+      writeErr: () => undefined,
+      getOutHelpWidth: () => standing.answers.width,
+    });
+    for (const below of command.commands) catchIn(below);
+  };
+  catchIn(program);
+  return printed;
+}

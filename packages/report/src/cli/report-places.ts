@@ -1,0 +1,52 @@
+import { extname } from "node:path";
+import { besideInput, type OutputPlace, type OwnMark, outputPlace } from "./files/output-place.ts";
+import { CommandProblem } from "./outcome.ts";
+import { PDF_MARK } from "./pdf/print-to-pdf.ts";
+import type { Standing } from "./standing.ts";
+
+/** How a page of ours is known again. */
+export const PAGE_MARK: OwnMark = { where: "beginning", text: '<meta name="generator" content="warmside' };
+
+/** Where the report goes, and its PDF when one is asked for. */
+export interface ReportPlaces {
+  page: OutputPlace;
+  pdf: OutputPlace | null;
+}
+
+/**
+ * Settles where a report is written, before anything is worked out.
+ *
+ * @param input - absolute path of the project file
+ * @param options - `--out`, `--json`, `--pdf`
+ * @param inputs - every file that was read
+ * @param standing - where the user stands
+ * @returns the places; null when `--json` alone asks for no file
+ * @throws CommandProblem when one of them must not be written
+ */
+export function placesOfReport(
+  input: string,
+  options: { out?: string; json?: boolean; pdf?: boolean },
+  inputs: readonly string[],
+  standing: Standing,
+): ReportPlaces | null {
+  const withPdf = options.pdf === true;
+  if (options.json === true && options.out === undefined && !withPdf) return null;
+  const named = options.out;
+  const namesPdf = named !== undefined && extname(named).toLowerCase() === ".pdf";
+  if (namesPdf && !withPdf) {
+    throw new CommandProblem(
+      "page-named-pdf",
+      `The report is an HTML page, and ${named} ends in .pdf. Add --pdf, or end the name in .html.`,
+    );
+  }
+  const pagePath = namesPdf ? replaceEnding(named, ".html") : (named ?? besideInput(input, "-report.html"));
+  const pdfPath = namesPdf ? named : replaceEnding(pagePath, ".pdf");
+  return {
+    page: outputPlace(pagePath, named !== undefined && !namesPdf, PAGE_MARK, inputs, standing),
+    pdf: withPdf ? outputPlace(pdfPath, namesPdf, PDF_MARK, inputs, standing) : null,
+  };
+}
+
+function replaceEnding(path: string, ending: string): string {
+  return path.slice(0, path.length - extname(path).length) + ending;
+}

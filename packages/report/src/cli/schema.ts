@@ -1,0 +1,21 @@
+import type { Command } from "commander";
+import { jsonText } from "./answers/json-text.ts";
+import { done } from "./outcome.ts";
+import type { Registration } from "./registration.ts";
+
+/** `warmside schema`: the JSON Schema of a project file, for editors. */
+export const registerSchema: Registration = (program: Command, run): void => {
+  program
+    .command("schema")
+    .summary("print the JSON Schema of a project file")
+    .description(
+      "Prints the JSON Schema of a project file. An editor that knows it offers keys and marks mistakes while you write.",
+    )
+    .addHelpText("after", "\nExample:\n  warmside schema > warmside.schema.json\n")
+    .action(() =>
+      run(async () => {
+        const { projectJsonSchema } = await import("@warmside/core");
+        return done(jsonText(projectJsonSchema()));
+      }),
+    );
+};

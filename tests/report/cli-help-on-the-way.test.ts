@@ -1,0 +1,183 @@
+import { spawnSync } from "node:child_process";
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { CLIMATE_CSVS } from "@warmside/core";
+import { describe, expect, it } from "vitest";
+import { DICTIONARY, lookUp } from "../../packages/report/src/cli/explain/dictionary.ts";
+import { bundledCommand } from "./bundled-command.ts";
+
+const command = bundledCommand();
+
+describe("Help", () => {
+  it("of the program says what it is for, with one example", () => {
+    const { out } = command.run(["--help"]);
+    expect(out).toContain("Does water condense inside this timber wall");
+    expect(out).toContain("Example:\n  warmside assess studio.yaml\n");
+    expect(Math.max(...out.split("\n").map((line) => line.length))).toBeLessThanOrEqual(80);
+  });
+
+  it.each(["assess", "check", "materials", "explain", "new", "schema", "completion"])(
+    "of %s has an example",
+    (name) => {
+      const { out } = command.run([name, "--help"]);
+      expect(out).toContain(`Example:\n`);
+      expect(out).toContain(`warmside ${name}`);
+    },
+  );
+
+  it("version is that of the package", () => {
+    const { version } = JSON.parse(
+      readFileSync(new URL("../../packages/report/package.json", import.meta.url), "utf8"),
+    );
+    expect(command.run(["--version"]).out).toBe(`${version}\n`);
+  });
+
+  it("lists no command that does not work", () => {
+    const names = [...command.run(["--help"]).out.matchAll(/^ {2}([a-z]+)(?: \[| <| {2})/gm)].map(([, name]) => name!);
+    expect(names).toContain("assess");
+    for (const name of names) expect(command.run([name, "--help"]).code).toBe(0);
+  });
+});
+
+describe("materials", () => {
+  it("searches by all words and tells properties with their source", () => {
+    const { code, out } = command.run(["materials", "Mineral", "wool", "slab"]);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^mineral wool slab \(insulation, mineral\)\n {2}λ 0\.035 W\/\(m·K\)/);
+    expect(out).toContain("  Source: ");
+    for (const [name] of out.matchAll(/^\S.* \(/gm)) expect(name).toMatch(/mineral wool.*slab|mineral wool slab/);
+  });
+
+  it("tells the sd of a sheet, and the facings of a faced board", () => {
+    expect(command.run(["materials", "polyethylene sheet 0.15 mm"]).out).toContain("sheet with sd 50 m");
+    expect(command.run(["materials", "foil-faced PIR"]).out).toContain("each facing with sd 1500 m");
+  });
+
+  it("lists all names without words", () => {
+    const { out } = command.run(["materials"]);
+    expect(out).toContain("insulation\n");
+    expect(out).toMatch(/\n\d{3} materials\. /);
+  });
+
+  it("offers near names where nothing is found", () => {
+    const { code, out, err } = command.run(["materials", "plasterbord"]);
+    expect(code).toBe(1);
+    expect(out).toBe("");
+    expect(err).toMatch(/^No material of the table has "plasterbord"\./);
+  });
+});
+
+describe("explain", () => {
+  it("has every word of the answer", () => {
+    const words = [
+      "dry",
+      "dries out",
+      "stays wet",
+      "sound",
+      "sound with conditions",
+      "change it",
+      "beyond this method",
+    ];
+    for (const word of words)
+      expect(command.run(["explain", ...word.split(" ")]).out).toMatch(new RegExp(`^${word}\n`));
+  });
+
+  it("finds a word by its symbol, its unit, or another spelling", () => {
+    expect(lookUp("SD value")?.word).toBe("sd");
+    expect(lookUp("mu")?.word).toBe("μ");
+    expect(lookUp("µ")?.word).toBe("μ");
+    expect(lookUp("MN·s/g")?.word).toBe("vapour resistance");
+    expect(lookUp("vapour-control layer")?.word).toBe("vapour layer");
+  });
+
+  it("has one meaning for each word, and every pointer leads to an entry", () => {
+    const names = DICTIONARY.flatMap(({ word, also }) => [word, ...also]);
+    expect(new Set(names).size).toBe(names.length);
+    for (const { see } of DICTIONARY) for (const word of see) expect(lookUp(word)?.word).toBe(word);
+  });
+
+  it("relates the units of vapour as the calculation does", () => {
+    expect(command.run(["explain", "gauge"]).out).toContain("1000 gauge is 0.25 mm");
+    expect(command.run(["explain", "vapour", "resistance"]).out).toContain("1 MN s/g is an sd of 0.2 m");
+  });
+
+  it("offers near words", () => {
+    const { code, err } = command.run(["explain", "gage"]);
+    expect(code).toBe(1);
+    expect(err).toContain("Did you mean gauge?");
+  });
+});
+
+describe("new", () => {
+  it.each(["wall", "roof", "floor"])(
+    "a %s is in order in every climate at hand, and never one to change",
+    (element) => {
+      const folder = command.folder();
+      const { code, out } = command.run(["new", "--element", element, "--climate", "de-bilt"], { cwd: folder });
+      expect(code).toBe(0);
+      expect(out).toContain(`warmside assess my-${element}.yaml`);
+      const text = readFileSync(join(folder, `my-${element}.yaml`), "utf8");
+      expect(text.split("\n").filter((line) => line.includes("#")).length).toBeGreaterThan(8);
+      for (const climate of ["oslo", "rome", "sand-point-alaska"]) {
+        writeFileSync(join(folder, "there.yaml"), text.replace("climate: de-bilt", `climate: ${climate}`));
+        const result = JSON.parse(command.run(["assess", "there.yaml", "--json"], { cwd: folder }).out);
+        expect(result.climate.name).toBe(climate);
+        expect(result.buildUps[0].judgement.word).toMatch(/^sound/);
+        expect(result.buildUps[0].heat.transmittance).toBeLessThanOrEqual(result.buildUps[0].target);
+      }
+    },
+  );
+
+  it("takes the name of any climate at hand, or a table of the reader's own", () => {
+    const folder = command.folder();
+    writeFileSync(join(folder, "here.csv"), CLIMATE_CSVS["oslo"]!);
+    expect(command.run(["new", "--climate", "here.csv", "--out", "a.yaml"], { cwd: folder }).code).toBe(0);
+    expect(command.run(["check", "a.yaml"], { cwd: folder }).out).toContain("no problems");
+    expect(command.run(["new", "--climate", "Melbourne Florida", "--out", "b.yaml"], { cwd: folder }).code).toBe(0);
+    expect(readFileSync(join(folder, "b.yaml"), "utf8")).toContain("climate: melbourne-florida");
+  });
+
+  it("never writes over a project", () => {
+    const folder = command.folder();
+    command.run(["new"], { cwd: folder });
+    writeFileSync(join(folder, "my-wall.yaml"), "my work");
+    for (const args of [["new"], ["new", "--out", "my-wall.yaml"]])
+      expect(command.run(args, { cwd: folder }).code).toBe(1);
+    expect(readFileSync(join(folder, "my-wall.yaml"), "utf8")).toBe("my work");
+  });
+});
+
+describe("schema", () => {
+  it("is the JSON Schema that is in git", () => {
+    const committed = readFileSync(new URL("../../packages/core/project.schema.json", import.meta.url), "utf8");
+    expect(JSON.parse(command.run(["schema"]).out)).toEqual(JSON.parse(committed));
+  });
+});
+
+describe("completion", () => {
+  /** What bash offers after a line. */
+  function offered(line: string): string[] {
+    const folder = command.folder();
+    writeFileSync(join(folder, "completion.bash"), command.run(["completion", "bash"]).out);
+    const script = `source completion.bash; COMP_WORDS=(${line}); COMP_CWORD=$(( \${#COMP_WORDS[@]} - 1 )); _warmside; printf '%s\\n' "\${COMPREPLY[@]}"`;
+    const ended = spawnSync("bash", ["--norc", "-c", script], { cwd: folder, encoding: "utf8" });
+    expect(ended.stderr).toBe("");
+    return ended.stdout.split("\n").filter((word) => word !== "");
+  }
+
+  it.each([
+    ["warmside ass", ["assess"]],
+    ["warmside assess --j", ["--json"]],
+    ["warmside new --element ''", ["wall", "roof", "floor"]],
+    ["warmside completion ''", expect.arrayContaining(["bash", "zsh"])],
+    ["warmside climate l", ["list"]],
+    ["warmside assess com", ["completion.bash"]],
+    ["warmside assess x --out com", ["completion.bash"]],
+  ])("bash: %s", (line, words) => expect(offered(line)).toEqual(words));
+
+  it("zsh: the script is one that bash can at least parse, and names every command", () => {
+    const { out } = command.run(["completion", "zsh"]);
+    expect(out).toMatch(/^#compdef warmside\n/);
+    for (const name of ["assess", "check", "climate make", "new --element"]) expect(out).toContain(`"${name}")`);
+  });
+});
