@@ -16,6 +16,9 @@ declare module "psychrolib" {
     SetUnitSystem(system: number): void;
     GetSatVapPres(temperature: number): number;
     GetTDewPointFromRelHum(temperature: number, relativeHumidity: number): number;
+    GetHumRatioFromTWetBulb(temperature: number, wetBulb: number, pressure: number): number;
+    GetVapPresFromHumRatio(humidityRatio: number, pressure: number): number;
+    GetStandardAtmPressure(altitude: number): number;
     GetVapPresFromRelHum(temperature: number, relativeHumidity: number): number;
   };
   export = psychrolib;

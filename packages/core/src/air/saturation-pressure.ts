@@ -18,7 +18,7 @@ export function saturationPressure(temperature: number): number {
  * @param temperature - θ [°C], above −237.3
  * @returns psat over water [Pa]
  * Source: ISO 13788:2012 equation E.7 (from memory).
- * @example saturationPressureOverWater(-10) // 286.35
+ * @example saturationPressureOverWater(-10) // 285.58
  */
 export function saturationPressureOverWater(temperature: number): number {
   return TRIPLE_POINT_PRESSURE * Math.exp((WATER_SLOPE * temperature) / (WATER_OFFSET + temperature));
