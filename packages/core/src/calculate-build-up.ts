@@ -108,7 +108,7 @@ function calculateSection(
   const dryYear = yearFromDry(driven);
   const year = sectionYear(driven, dryYear, "standard");
   const withinMonth = sectionYear(driven, dryYear, "drying inside the month");
-  const repeating = options.runOn === false ? null : runOn(driven, withinMonth.startMonth);
+  const repeating = options.runOn === false ? null : runOn(driven, withinMonth.startMonth, withinMonth);
   return { name, path, slices, line, climate, dryYear, year, withinMonth, repeating };
 }
 

@@ -2,11 +2,11 @@ import type { AirLayer, BuildUp } from "../project/types.ts";
 import { combinedResistance } from "./combined-resistance.ts";
 import { heatCorrections, SMALLEST_CORRECTION_SHARE } from "./corrections.ts";
 import { countedLayers } from "./counted-layers.ts";
-import { slabTransmittance, suspendedFloorTransmittance } from "./ground-floor.ts";
+import { type GroundTransmittance, slabTransmittance, suspendedFloorTransmittance } from "./ground-floor.ts";
 import { pathsThrough } from "./paths.ts";
 import { ROOF_SPACE_RESISTANCE, unheatedSpaceResistance } from "./space-resistance.ts";
 import { type OuterEnd, surfaceResistances } from "./surface-resistance.ts";
-import type { CombinedResistance, CountedLayer, HeatCalculation, HeatFlowDirection, Path } from "./types.ts";
+import type { CountedLayer, HeatCalculation, HeatFlowDirection, Path } from "./types.ts";
 
 /**
  * Resistances and transmittance of a build-up, framing and corrections counted.
@@ -29,8 +29,15 @@ export function calculateHeat(buildUp: BuildUp, direction: HeatFlowDirection): H
   const uncorrected = 1 / combined.resistance;
   const correctionsLeftOut = wanted > 0 && wanted < SMALLEST_CORRECTION_SHARE * uncorrected;
   const correction = correctionsLeftOut ? 0 : wanted;
-  const base = {
-    ...combined,
+  const bothSurfaces = surfaces.inside + surfaces.outside;
+  const floor = floorOnGround(buildUp, combined.resistance - bothSurfaces);
+  const clearFloor = floorOnGround(buildUp, clear - bothSurfaces);
+  return {
+    upperLimit: combined.upperLimit,
+    lowerLimit: combined.lowerLimit,
+    resistance: combined.resistance,
+    limitsRatio: combined.limitsRatio,
+    possibleError: combined.possibleError,
     direction,
     surfaceResistances: surfaces,
     counted,
@@ -41,18 +48,13 @@ export function calculateHeat(buildUp: BuildUp, direction: HeatFlowDirection): H
     correction,
     framingShare: 1 - shareBetweenFraming(paths),
     addedOutside,
+    transmittance: (floor?.transmittance ?? uncorrected) + correction,
+    clearTransmittance: clearFloor?.transmittance ?? 1 / clear,
+    ground: floor?.working ?? null,
   };
-  const floor = floorOnGround(buildUp, combined, surfaces.inside + surfaces.outside);
-  if (floor !== null) {
-    const clearFloor = floorOnGround(buildUp, { resistance: clear }, surfaces.inside + surfaces.outside)!;
-    const transmittance = floor.transmittance + correction;
-    return { ...base, transmittance, clearTransmittance: clearFloor.transmittance, ground: floor.working };
-  }
-  return { ...base, transmittance: uncorrected + correction, clearTransmittance: 1 / clear, ground: null };
 }
 
-function floorOnGround(buildUp: BuildUp, combined: Pick<CombinedResistance, "resistance">, surfaces: number) {
-  const floorResistance = combined.resistance - surfaces;
+function floorOnGround(buildUp: BuildUp, floorResistance: number): GroundTransmittance | null {
   if (buildUp.ground !== null) return slabTransmittance(buildUp.ground, floorResistance);
   if (buildUp.void !== null) return suspendedFloorTransmittance(buildUp.void, floorResistance);
   return null;

@@ -1,3 +1,4 @@
+import { zeros } from "./number-lists.ts";
 import type { Slice } from "./section-slices.ts";
 
 /** Layers but air are cut so that no part has more than this [m²·K/W]. Source: ISO 13788:2012 clause 6.3 (from memory). */
@@ -32,45 +33,65 @@ export interface NodeLine {
  * Source: ISO 13788:2012 clause 6.3 (from memory): parts of at most 0.25 m²·K/W; air layers are never cut.
  */
 export function nodeLine(slices: readonly Slice[], largestPart: number = LARGEST_PART_RESISTANCE): NodeLine {
-  const nodes: { sd: number; from: number; to: number; depth: number; layer: number }[] = [
-    { sd: 0, from: 0, to: 0, depth: 0, layer: -1 },
-  ];
+  const most = 1 + slices.reduce((sum, slice) => sum + partsOf(slice, largestPart), 0);
+  const line: NodeLine = {
+    count: 1,
+    sd: zeros(most),
+    resistanceFrom: zeros(most),
+    resistanceTo: zeros(most),
+    depth: zeros(most),
+    layer: new Int32Array(most).fill(-1, 0, 1),
+    totalResistance: 0,
+  };
   let sd = 0;
-  let resistance = 0;
   let depth = 0;
   for (const slice of slices) {
-    const parts = slice.isAir ? 1 : Math.max(1, Math.ceil(slice.resistance / largestPart - ROUNDING));
+    const parts = partsOf(slice, largestPart);
     for (let part = 1; part <= parts; part += 1) {
       const share = part / parts;
-      const at = { sd: sd + share * slice.sd, resistance: resistance + share * slice.resistance };
-      const last = nodes[nodes.length - 1]!;
-      const node = {
-        sd: at.sd,
-        from: at.resistance,
-        to: at.resistance,
-        depth: depth + share * slice.thickness,
-        layer: slice.layer,
-      };
-      if (at.sd - last.sd < CLOSEST_NODES) {
-        last.to = at.resistance;
-        last.depth = node.depth;
-        if (last.layer >= 0) last.layer = slice.layer;
-      } else {
-        nodes.push(node);
-      }
+      const resistance = line.totalResistance + share * slice.resistance;
+      placeNode(line, sd + share * slice.sd, resistance, depth + share * slice.thickness, slice.layer);
     }
     sd += slice.sd;
-    resistance += slice.resistance;
+    line.totalResistance += slice.resistance;
     depth += slice.thickness;
   }
+  return line.count === most ? line : shortened(line);
+}
+
+/** Parts that a slice is cut into; air is never cut. */
+function partsOf(slice: Slice, largestPart: number): number {
+  return slice.isAir ? 1 : Math.max(1, Math.ceil(slice.resistance / largestPart - ROUNDING));
+}
+
+/** Adds a node, or widens the last one to a group where the new one is too close to it in sd. */
+function placeNode(line: NodeLine, sd: number, resistance: number, depth: number, layer: number): void {
+  const last = line.count - 1;
+  if (sd - line.sd[last]! < CLOSEST_NODES) {
+    line.resistanceTo[last] = resistance;
+    line.depth[last] = depth;
+    if (line.layer[last]! >= 0) line.layer[last] = layer;
+    return;
+  }
+  const node = last + 1;
+  line.count = node + 1;
+  line.sd[node] = sd;
+  line.resistanceFrom[node] = resistance;
+  line.resistanceTo[node] = resistance;
+  line.depth[node] = depth;
+  line.layer[node] = layer;
+}
+
+function shortened(line: NodeLine): NodeLine {
+  const { count } = line;
   return {
-    count: nodes.length,
-    sd: Float64Array.from(nodes, (node) => node.sd),
-    resistanceFrom: Float64Array.from(nodes, (node) => node.from),
-    resistanceTo: Float64Array.from(nodes, (node) => node.to),
-    depth: Float64Array.from(nodes, (node) => node.depth),
-    layer: Int32Array.from(nodes, (node) => node.layer),
-    totalResistance: resistance,
+    count,
+    sd: line.sd.subarray(0, count),
+    resistanceFrom: line.resistanceFrom.subarray(0, count),
+    resistanceTo: line.resistanceTo.subarray(0, count),
+    depth: line.depth.subarray(0, count),
+    layer: line.layer.subarray(0, count),
+    totalResistance: line.totalResistance,
   };
 }
 

@@ -2,6 +2,7 @@ import { saturationPressure } from "../air/saturation-pressure.ts";
 import { MONTHS_PER_YEAR } from "../constants.ts";
 import type { AirMonths } from "../project/types.ts";
 import type { NodeLine } from "./node-line.ts";
+import { zeros } from "./number-lists.ts";
 
 /** What drives a section month by month: temperatures, saturation pressures, pressures at its two surfaces. */
 export interface SectionClimate {
@@ -40,8 +41,8 @@ export function sectionClimate(
   const climate: SectionClimate = {
     temperature: [],
     saturation: [],
-    insideSurface: new Float64Array(MONTHS_PER_YEAR),
-    outsideSurface: new Float64Array(MONTHS_PER_YEAR),
+    insideSurface: zeros(MONTHS_PER_YEAR),
+    outsideSurface: zeros(MONTHS_PER_YEAR),
     insideSaturated: new Uint8Array(MONTHS_PER_YEAR),
     outsideSaturated: new Uint8Array(MONTHS_PER_YEAR),
   };
@@ -51,13 +52,14 @@ export function sectionClimate(
     const insideTemperature = inside.temperature[month]!;
     const outsideTemperature = outside.temperature[month]! - skyOffset;
     const fallPerResistance = (insideTemperature - outsideTemperature) / total;
-    const temperature = new Float64Array(line.count);
-    const saturation = new Float64Array(line.count);
+    const temperature = zeros(line.count);
+    const saturation = zeros(line.count);
     for (let node = 0; node <= last; node += 1) {
       const near = insideTemperature - fallPerResistance * (surfaceInside + line.resistanceFrom[node]!);
       const far = insideTemperature - fallPerResistance * (surfaceInside + line.resistanceTo[node]!);
-      temperature[node] = Math.min(near, far);
-      saturation[node] = saturationPressure(temperature[node]!);
+      const coldest = near < far ? near : far;
+      temperature[node] = coldest;
+      saturation[node] = saturationPressure(coldest);
     }
     climate.temperature.push(temperature);
     climate.saturation.push(saturation);

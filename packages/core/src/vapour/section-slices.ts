@@ -39,38 +39,56 @@ export function sectionSlices(
   counted: readonly CountedLayer[],
   path: Path,
   choice: VapourChoice,
-  overrides: SdOverrides = new Map(),
+  overrides: SdOverrides = NO_OVERRIDES,
 ): Slice[] {
-  const slices = counted.flatMap((layer) =>
-    slicesOfLayer(layer, path, choice(layer.index), overrides.get(layer.index)),
-  );
-  return slices.filter((slice) => slice.resistance > 0 || slice.sd > 0);
+  const slices: Slice[] = [];
+  for (const layer of counted) addSlices(slices, layer, path, choice(layer.index), overrides.get(layer.index));
+  return slices;
 }
 
-function slicesOfLayer(counted: CountedLayer, path: Path, value: VapourValue, override: number | undefined): Slice[] {
-  const { index, layer, framing } = counted;
+const NO_OVERRIDES: SdOverrides = new Map();
+
+function addSlices(
+  slices: Slice[],
+  counted: CountedLayer,
+  path: Path,
+  value: VapourValue,
+  override: number | undefined,
+): void {
+  const { layer, framing } = counted;
   const resistance = resistanceAlong(counted, path);
-  const common = { layer: index, part: "whole" as SlicePart, name: layer.name, thickness: layer.thickness, resistance };
   if (framing !== null && path.through.includes(framing.name)) {
     const sd = layer.thickness === 0 ? 0 : materialSd(framing.material, layer.thickness, value);
-    return [{ ...common, part: "framing", material: framing.material.name, sd, isAir: false }];
+    return addSlice(slices, counted, "framing", framing.material.name, resistance, sd);
   }
-  if (layer.type === "air") return [{ ...common, material: "air", sd: override ?? SD_OF_AIR_LAYER, isAir: true }];
+  if (layer.type === "air") return addSlice(slices, counted, "whole", "air", resistance, override ?? SD_OF_AIR_LAYER);
   const material = layer.material.name;
-  if (override !== undefined) return [{ ...common, material, sd: override, isAir: false }];
-  const facing = (part: SlicePart, sd: number): Slice => ({
-    ...common,
-    part,
-    material: `facing of ${material}`,
-    thickness: 0,
-    resistance: 0,
-    sd,
-    isAir: false,
-  });
+  if (override !== undefined) return addSlice(slices, counted, "whole", material, resistance, override);
   const left = shareLeftByGaps(layer, value);
-  return [
-    facing("inner facing", layer.facingInner * left),
-    { ...common, material, sd: coreSd(layer, value), isAir: false },
-    facing("outer facing", layer.facingOuter * left),
-  ];
+  addSlice(slices, counted, "inner facing", material, 0, layer.facingInner * left);
+  addSlice(slices, counted, "whole", material, resistance, coreSd(layer, value));
+  addSlice(slices, counted, "outer facing", material, 0, layer.facingOuter * left);
+}
+
+/** Adds a slice, unless it has neither resistance nor sd. A facing has no thickness and is called by what it faces. */
+function addSlice(
+  slices: Slice[],
+  { index, layer }: CountedLayer,
+  part: SlicePart,
+  material: string,
+  resistance: number,
+  sd: number,
+): void {
+  if (!(resistance > 0 || sd > 0)) return;
+  const isFacing = part === "inner facing" || part === "outer facing";
+  slices.push({
+    layer: index,
+    part,
+    name: layer.name,
+    material: isFacing ? `facing of ${material}` : material,
+    thickness: isFacing ? 0 : layer.thickness,
+    resistance,
+    sd,
+    isAir: layer.type === "air" && part === "whole",
+  });
 }

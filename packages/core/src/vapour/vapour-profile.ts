@@ -25,6 +25,45 @@ export function solveVapourProfile(
   pressure: Float64Array,
   gain: Float64Array,
 ): void {
+  if (isStraight(sd, saturation, insideSurface, outsideSurface, isWet, pressure)) gain.fill(0);
+  else bendAtSaturation(sd, saturation, insideSurface, outsideSurface, isWet, pressure, gain);
+}
+
+/**
+ * The dry profile: a straight line in sd. It holds where no inner node is wet or lies above saturation on it.
+ *
+ * @returns whether it holds; `pressure` is then filled with it
+ */
+function isStraight(
+  sd: Float64Array,
+  saturation: Float64Array,
+  insideSurface: number,
+  outsideSurface: number,
+  isWet: Uint8Array,
+  pressure: Float64Array,
+): boolean {
+  const last = sd.length - 1;
+  const slope = (outsideSurface - insideSurface) / (sd[last]! - sd[0]!);
+  pressure[last] = outsideSurface;
+  pressure[0] = insideSurface;
+  for (let node = 1; node < last; node += 1) {
+    const onLine = insideSurface + slope * (sd[node]! - sd[0]!);
+    if (isWet[node] === 1 || !(onLine <= saturation[node]!)) return false;
+    pressure[node] = onLine;
+  }
+  return true;
+}
+
+/** The profile as the lower convex hull, and what its corners gain. */
+function bendAtSaturation(
+  sd: Float64Array,
+  saturation: Float64Array,
+  insideSurface: number,
+  outsideSurface: number,
+  isWet: Uint8Array,
+  pressure: Float64Array,
+  gain: Float64Array,
+): void {
   const last = sd.length - 1;
   const corners = cornerStack(last + 1);
   pressure[0] = insideSurface;

@@ -1,4 +1,5 @@
 import { DAYS_IN_MONTH, SECONDS_PER_DAY } from "../constants.ts";
+import { zeros } from "../vapour/number-lists.ts";
 import type { SectionClimate } from "../vapour/section-climate.ts";
 import { solveVapourProfile } from "../vapour/vapour-profile.ts";
 
@@ -26,9 +27,9 @@ export interface MonthState {
 /** An empty month state for a section of so many nodes. */
 export function emptyMonthState(nodes: number): MonthState {
   return {
-    held: new Float64Array(nodes),
-    pressure: new Float64Array(nodes),
-    gain: new Float64Array(nodes),
+    held: zeros(nodes),
+    pressure: zeros(nodes),
+    gain: zeros(nodes),
     isWet: new Uint8Array(nodes),
     writtenOff: 0,
   };

@@ -1,10 +1,12 @@
 import { MONTHS_PER_YEAR } from "../constants.ts";
+import { copyOf, zeros } from "../vapour/number-lists.ts";
 import {
   carryThroughMonth,
   carryThroughMonthDryingInside,
   type DrivenSection,
   emptyMonthState,
   type MonthState,
+  WET_NODE,
 } from "./month-balance.ts";
 import type { SectionYear } from "./types.ts";
 import { type DryYear, startingMonths } from "./wet-months.ts";
@@ -29,9 +31,10 @@ export function sectionYear(section: DrivenSection, dryYear: DryYear, rule: Mont
   if (starts.length === 0) return dryResult(section.sd.length, dryYear);
   let wettest: SectionYear | null = null;
   for (const start of starts) {
-    const year = runYear(section, start, rule);
+    const year = runYear(section, start, rule, emptyMonthState(section.sd.length), dryYear);
     if (year.verdict === "dries out") return year;
-    if (wettest === null || year.carriedOver > wettest.carriedOver) wettest = year;
+    // Equal to within nothing held: the earlier start stands, so that rounding never chooses.
+    if (wettest === null || year.carriedOver > wettest.carriedOver + NOTHING_HELD) wettest = year;
   }
   return wettest!;
 }
@@ -43,6 +46,8 @@ export function sectionYear(section: DrivenSection, dryYear: DryYear, rule: Mont
  * @param startMonth - 0 to 11
  * @param rule - how water is carried through a month
  * @param state - water held at the start; changed in place (default: none)
+ * @param dryYear - the months of the dry section, where they are known: a month that finds the section dry and adds
+ *   nothing is taken from them
  * @returns the year, its lists in calendar order
  * Source: ISO 13788:2012 clause 6.4 (from memory).
  */
@@ -51,23 +56,35 @@ export function runYear(
   startMonth: number,
   rule: MonthRule,
   state: MonthState = emptyMonthState(section.sd.length),
+  dryYear: DryYear | null = null,
 ): SectionYear {
+  const nodes = section.sd.length;
+  const nothing = zeros(nodes);
   const held: Float64Array[] = new Array(MONTHS_PER_YEAR);
   const change: Float64Array[] = new Array(MONTHS_PER_YEAR);
   const pressure: Float64Array[] = new Array(MONTHS_PER_YEAR);
   const carry = rule === "standard" ? carryThroughMonth : carryThroughMonthDryingInside;
+  let before = copyOf(state.held);
   let peak = 0;
   let peakMonth: number | null = null;
   let lastWet = -1;
   let total = 0;
   for (let step = 0; step < MONTHS_PER_YEAR; step += 1) {
     const month = (startMonth + step) % MONTHS_PER_YEAR;
-    const before = state.held.slice();
-    carry(section, month, state);
-    held[month] = state.held.slice();
-    change[month] = state.held.map((amount, node) => amount - before[node]!);
-    pressure[month] = state.pressure.slice();
-    total = sumOf(state.held);
+    if (dryYear?.adds[month] === 0 && !anyWet(before)) {
+      held[month] = before;
+      change[month] = nothing;
+      pressure[month] = dryYear.pressure[month]!;
+    } else {
+      state.pressure = zeros(nodes);
+      carry(section, month, state);
+      const after = copyOf(state.held);
+      held[month] = after;
+      change[month] = difference(after, before);
+      pressure[month] = state.pressure;
+      before = after;
+      total = sumOf(after);
+    }
     if (total > peak) {
       peak = total;
       peakMonth = month;
@@ -89,8 +106,19 @@ export function runYear(
   };
 }
 
+function anyWet(held: Float64Array): boolean {
+  for (let node = 0; node < held.length; node += 1) if (held[node]! > WET_NODE) return true;
+  return false;
+}
+
+function difference(after: Float64Array, before: Float64Array): Float64Array {
+  const change = zeros(after.length);
+  for (let node = 0; node < after.length; node += 1) change[node] = after[node]! - before[node]!;
+  return change;
+}
+
 function dryResult(nodes: number, { pressure }: DryYear): SectionYear {
-  const none = pressure.map(() => new Float64Array(nodes));
+  const none = new Array<Float64Array>(MONTHS_PER_YEAR).fill(zeros(nodes));
   return {
     verdict: "dry",
     startMonth: null,

@@ -1,4 +1,5 @@
 import { MONTHS_PER_YEAR } from "../constants.ts";
+import { zeros } from "../vapour/number-lists.ts";
 import { type DrivenSection, emptyMonthState, secondsOfMonth, solveMonth } from "./month-balance.ts";
 
 /** A month in which, from dry, some node would gain more than this is wet [kg/m²]: 1 mg/m² (this project's rule). */
@@ -8,6 +9,8 @@ export const WET_MONTH = 1e-6;
 export interface DryYear {
   /** 1 for a wet month. */
   wet: Uint8Array;
+  /** 1 for a month in which some node would gain anything at all. */
+  adds: Uint8Array;
   /** Vapour pressure of the dry section [Pa], one list a month. */
   pressure: Float64Array[];
 }
@@ -21,15 +24,25 @@ export interface DryYear {
  */
 export function yearFromDry(section: DrivenSection): DryYear {
   const wet = new Uint8Array(MONTHS_PER_YEAR);
+  const adds = new Uint8Array(MONTHS_PER_YEAR);
   const pressure: Float64Array[] = [];
-  const state = emptyMonthState(section.sd.length);
+  const nodes = section.sd.length;
+  const state = emptyMonthState(nodes);
   for (let month = 0; month < MONTHS_PER_YEAR; month += 1) {
+    state.pressure = zeros(nodes);
     solveMonth(section, month, state);
-    const seconds = secondsOfMonth(month);
-    wet[month] = state.gain.some((gain) => gain * seconds > WET_MONTH) ? 1 : 0;
-    pressure.push(state.pressure.slice());
+    const most = greatestOf(state.gain);
+    wet[month] = most * secondsOfMonth(month) > WET_MONTH ? 1 : 0;
+    adds[month] = most > 0 ? 1 : 0;
+    pressure.push(state.pressure);
   }
-  return { wet, pressure };
+  return { wet, adds, pressure };
+}
+
+function greatestOf(values: Float64Array): number {
+  let greatest = 0;
+  for (let index = 0; index < values.length; index += 1) if (values[index]! > greatest) greatest = values[index]!;
+  return greatest;
 }
 
 /**
@@ -41,7 +54,12 @@ export function yearFromDry(section: DrivenSection): DryYear {
  * @example startingMonths([1, 1, 0, 0, 0, 0, 0, 0, 0, 0, 1, 1]) // [10]
  */
 export function startingMonths(wet: ArrayLike<number>): number[] {
-  const months = Array.from({ length: MONTHS_PER_YEAR }, (_, month) => month);
-  if (months.every((month) => wet[month] === 1)) return [0];
-  return months.filter((month) => wet[month] === 1 && wet[(month + MONTHS_PER_YEAR - 1) % MONTHS_PER_YEAR] === 0);
+  const starts: number[] = [];
+  let anyDry = false;
+  for (let month = 0; month < MONTHS_PER_YEAR; month += 1) {
+    const before = (month + MONTHS_PER_YEAR - 1) % MONTHS_PER_YEAR;
+    if (wet[month] !== 1) anyDry = true;
+    else if (wet[before] !== 1) starts.push(month);
+  }
+  return anyDry ? starts : [0];
 }

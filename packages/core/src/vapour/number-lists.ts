@@ -1,0 +1,41 @@
+/**
+ * Lists of numbers cut from larger blocks. A calculation keeps a list for every node line, month and year; asking the
+ * engine for the memory of each would cost more than the sums that fill it.
+ */
+
+/** Numbers in a block (64 kB). */
+const BLOCK_SIZE = 8192;
+
+let block = new Float64Array(BLOCK_SIZE);
+let used = 0;
+
+/**
+ * A list of its own, filled with zeros. Its memory is shared with no other list.
+ *
+ * @param length - how many numbers, ≥ 0
+ * @returns the list
+ * @example zeros(2) // [0, 0]
+ */
+export function zeros(length: number): Float64Array {
+  if (length > BLOCK_SIZE) return new Float64Array(length);
+  if (used + length > BLOCK_SIZE) {
+    block = new Float64Array(BLOCK_SIZE);
+    used = 0;
+  }
+  const list = block.subarray(used, used + length);
+  used += length;
+  return list;
+}
+
+/**
+ * A copy that shares no memory with its original.
+ *
+ * @param values - the original
+ * @returns the copy
+ * @example copyOf(Float64Array.of(1, 2)) // [1, 2]
+ */
+export function copyOf(values: Float64Array): Float64Array {
+  const copy = zeros(values.length);
+  for (let index = 0; index < values.length; index += 1) copy[index] = values[index]!;
+  return copy;
+}
