@@ -9,6 +9,8 @@ import type { VaryingSection } from "./varying-section.ts";
 /** A year in which every month has resistances of its own. */
 export interface VaryingYear {
   verdict: VerdictWord;
+  /** Month index 0 to 11; null when dry. */
+  startMonth: number | null;
   peak: number;
   peakMonth: number | null;
   carriedOver: number;
@@ -70,10 +72,10 @@ function runFrom(section: VaryingSection, startMonth: number, own: Float64Array)
   }
   const carriedOver = sumOf(state.held);
   const verdict = carriedOver <= NOTHING_HELD ? "dries out" : "stays wet";
-  return { verdict, peak, peakMonth, carriedOver, writtenOff: state.writtenOff, months, held };
+  return { verdict, startMonth, peak, peakMonth, carriedOver, writtenOff: state.writtenOff, months, held };
 }
 
 function dryYear(months: FixedPoint[], nodes: number): VaryingYear {
   const held = months.map(() => new Float64Array(nodes));
-  return { verdict: "dry", peak: 0, peakMonth: null, carriedOver: 0, writtenOff: 0, months, held };
+  return { verdict: "dry", startMonth: null, peak: 0, peakMonth: null, carriedOver: 0, writtenOff: 0, months, held };
 }
