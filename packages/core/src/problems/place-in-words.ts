@@ -4,8 +4,8 @@ import type { ProblemPath } from "./types.ts";
 export interface PlaceInWords {
   /** Such as "build-up 2, Studio wall, layer 3, mineral wool slab"; empty at the top of the file. */
   place: string;
-  /** Such as "thickness"; null for a thing as a whole. */
-  subject: string | null;
+  /** Such as "thickness"; for a thing as a whole "the layer", for all of it "the file". */
+  subject: string;
 }
 
 /**
@@ -24,8 +24,8 @@ export function placeInWords(path: ProblemPath, data: unknown): PlaceInWords {
   }
   const last = path[path.length - 1];
   const isKey = typeof last === "string" && !NAMED_THINGS.has(String(path[path.length - 2])) && last !== "indoor";
-  const subject = isKey ? (parts.pop() ?? null) : null;
-  return { place: parts.join(", "), subject };
+  const subject = isKey ? parts.pop() : undefined;
+  return { place: parts.join(", "), subject: subject ?? wholeThing(path) };
 }
 
 /** A list's things and what one of them is called. */
@@ -44,6 +44,16 @@ const NAMED_THINGS = new Map([
   ["rooms", "room"],
   ["framings", "framing"],
 ]);
+
+/** What a path leads to when it is no key: "the layer", "the room", "the file". */
+function wholeThing(path: ProblemPath): string {
+  const last = path[path.length - 1];
+  const before = String(path[path.length - 2]);
+  if (last === undefined) return "the file";
+  if (last === "indoor") return "the room";
+  const thing = typeof last === "number" ? LIST_THINGS[before] : NAMED_THINGS.get(before);
+  return thing === undefined ? "this value" : `the ${thing}`;
+}
 
 function partInWords(path: ProblemPath, index: number, here: unknown): string[] {
   const step = path[index]!;

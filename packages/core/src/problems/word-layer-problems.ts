@@ -43,19 +43,19 @@ export const LAYER_WORDINGS: Wordings = {
     likelySlip: "A loft above a ceiling is described by `roof space`, a void under a floor by `faces: void`",
     write: "resistance: 0.18 m2 K/W",
   }),
-  "thickness-missing": ({ text }) => ({
-    says: `thickness is missing: ${text("name")} is no sheet`,
+  "thickness-missing": () => ({
+    says: "thickness is missing; only sheets go without",
     expected: "a length such as 140 mm",
     write: "thickness: 140 mm",
   }),
-  "sheet-with-thickness": ({ text, received }) => ({
-    says: `${text("name")} is a sheet and takes no thickness, but has ${received}`,
+  "sheet-with-thickness": ({ received }) => ({
+    says: `a sheet takes no thickness, but this one has ${received}`,
     expected: "a sheet's name alone; its sd already stands for its thickness",
     likelySlip:
       "For polythene of another thickness, write `material: polyethylene low density` with that thickness, or the sheet's sd on the spot",
   }),
-  "gauge-not-polythene": ({ text, received }) => ({
-    says: `thickness cannot be ${received}: gauge is read as that of polythene sheet, and ${text("name")} is none`,
+  "gauge-not-polythene": ({ received }) => ({
+    says: `thickness cannot be ${received}: gauge is read as that of polythene sheet`,
     expected: "a length such as 0.5 mm",
     likelySlip: "Gauges of metal are counted in another way",
   }),

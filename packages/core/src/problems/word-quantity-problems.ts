@@ -9,11 +9,7 @@ export const QUANTITY_WORDINGS: Wordings = {
   "unit-unfit": (facts) => {
     const kind = facts.text("unitKind");
     const says = `cannot be given in ${facts.text("unit")}`;
-    return withExample(
-      facts,
-      kind === "" ? says : `${says}, which is the unit of ${kind}`,
-      facts.text("write") === "" ? null : slipOfUnit(facts),
-    );
+    return withExample(facts, kind === "" ? says : `${says}, which is the unit of ${kind}`, slipOfUnit(facts));
   },
   "space-missing": (facts) => withExample(facts, "needs a space between the number and its unit"),
   "quantity-unreadable": (facts) => withExample(facts, "is not a number with a unit"),
@@ -35,7 +31,7 @@ export const QUANTITY_WORDINGS: Wordings = {
     withExample(
       facts,
       "is no finite number",
-      "For something fully tight, write a large number: metal and glass have an sd of 1500 m",
+      isOfVapour(facts) ? "Metal and glass are held as 1000000, or as an sd of 1500 m" : null,
     ),
   "point-without-digit": (facts) => withExample(facts, "needs a digit on both sides of its decimal point"),
   "number-wanted": (facts) => withExample(facts, "is not a number"),
@@ -48,7 +44,7 @@ export const QUANTITY_WORDINGS: Wordings = {
     withExample(facts, "needs kelvin and not degrees: it counts a difference, not a temperature on a scale"),
   "impossible-value": (facts) => ({
     ...withExample(facts, `cannot be ${facts.received}: ${facts.text("reason")}`, slipOfValue(facts)),
-    expected: `${facts.text("kind")} from ${facts.text("low")} to ${facts.text("high")}`,
+    expected: `${isBare(facts) ? "a number" : facts.text("kind")} from ${facts.text("low")} to ${facts.text("high")}`,
   }),
 };
 
@@ -65,9 +61,21 @@ function withExample(facts: Facts, says: string, likelySlip: string | null = nul
   return { says: `${name} ${says}`, expected, likelySlip, write: text("write") || null };
 }
 
+/** The vocabulary says of bare numbers which ones they may be. */
+function isBare({ text }: Facts): boolean {
+  return text("kind").startsWith("a number of") || text("kind").startsWith("a number from");
+}
+
+function isOfVapour({ text }: Facts): boolean {
+  return /vapour|sd$/.test(text("quantity"));
+}
+
 /** What is behind a unit that is close to the right one. */
 function slipOfUnit({ text }: Facts): string | null {
   const unit = text("unit");
+  if (text("quantity") === "ventilation area") {
+    return "Openings are counted for each metre of length in walls, and for each square metre in roofs and floors";
+  }
   if (unit === "C") return "C alone is the coulomb; the degree sign makes it a temperature";
   if (/^W\/m(2)? ?K$/.test(unit)) return "Without brackets the K is read as part of another unit";
   return null;

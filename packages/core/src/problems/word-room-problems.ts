@@ -105,7 +105,7 @@ export const ROOM_WORDINGS: Wordings = {
   }),
   "room-impossible": ({ text, list }) => ({
     says:
-      `the room as described cannot exist in ${inSpeech(list("months"), "and")}: in ${text("worst")} its air would hold ` +
+      `the room as described cannot exist in ${monthsInWords(list("months"))}: in ${text("worst")} its air would hold ` +
       `${text("vapourPressure")} Pa of vapour, but at its temperature air holds at most ${text("saturation")} Pa`,
     expected: "a room whose air can exist: its own relative humidity in per cent, and cooling where it is cooled",
     likelySlip:
@@ -115,3 +115,9 @@ export const ROOM_WORDINGS: Wordings = {
     write: "humidity: 60 %",
   }),
 };
+
+function monthsInWords(months: readonly string[]): string {
+  return months.length > MOST_MONTHS_NAMED ? `${months.length} months of the year` : inSpeech(months, "and");
+}
+
+const MOST_MONTHS_NAMED = 3;

@@ -15,7 +15,7 @@ export const SHAPE_WORDINGS: Wordings = {
   }),
   "key-unknown": ({ text, list }) => ({
     says: `there is no key \`${text("key")}\` here`,
-    expected: list("known").length === 0 ? "no key" : `one of ${inSpeech(list("known"), "or")}`,
+    expected: expectedKey(list("near"), list("known")),
     likelySlip: didYouMean(list("near")),
     write: list("near")[0] ?? null,
   }),
@@ -25,7 +25,10 @@ export const SHAPE_WORDINGS: Wordings = {
     likelySlip: "In braces a comma begins the next key",
     write: text("write"),
   }),
-  "wrong-kind": ({ subject, text }) => ({ says: `${subject} is of the wrong kind`, expected: text("expected") }),
+  "wrong-kind": ({ subject, received, text }) => ({
+    says: `${subject} cannot be ${received}`,
+    expected: text("expected"),
+  }),
   "not-one-of": ({ subject, received, list }) => ({
     says: `${subject} cannot be ${received}`,
     expected: list("options").length === 1 ? list("options")[0]! : `one of ${inSpeech(list("options"), "or")}`,
@@ -61,3 +64,9 @@ export const SHAPE_WORDINGS: Wordings = {
     likelySlip: "Layers are counted from 1, from the room outwards",
   }),
 };
+
+/** All keys are told only where none of them is near. */
+function expectedKey(near: readonly string[], known: readonly string[]): string {
+  if (near.length > 0) return "one of the keys that a project file has at this place";
+  return known.length === 0 ? "no key" : `one of ${inSpeech(known, "or")}`;
+}

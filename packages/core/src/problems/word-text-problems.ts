@@ -25,8 +25,7 @@ export const TEXT_WORDINGS: Wordings = {
   "yaml-form": ({ received }) => ({
     says: received === "nothing" ? "this line cannot be read" : `the line cannot be read from \`${received}\` on`,
     expected: "a key, a colon, a space and a value, such as `climate: de-bilt`",
-    likelySlip:
-      "A colon without a space after it, a bracket or a quotation mark that is not closed, or a line that is not under its key",
+    likelySlip: "A brace or bracket too many, or text that is not in quotation marks",
   }),
   "yaml-tab": () => ({
     says: "this line is indented with a tab",
@@ -34,25 +33,56 @@ export const TEXT_WORDINGS: Wordings = {
     likelySlip: "The editor put in a tab; replace tabs with spaces",
   }),
   "yaml-indent": () => ({
-    says: "this line does not stand under the key it belongs to",
-    expected: "lines of one list or one thing to begin in the same column",
+    says: "this line does not begin in the column of the lines it belongs to",
+    expected: "the keys of one thing to begin in the same column, and what belongs to a key to stand further in",
     likelySlip: "A space too many or too few at the beginning of the line",
   }),
-  "yaml-bracket": () => ({
-    says: "a list or a key on its own line stands inside braces or brackets",
-    expected: "what stands in braces to stay in braces, parted by commas",
-    likelySlip: "A brace or bracket above is not closed",
-  }),
-  "yaml-missing-sign": ({ received }) => ({
-    says: received === "nothing" ? "a sign is missing here" : `a sign is missing before \`${received}\``,
-    expected:
-      "a comma between two keys in braces, a space after a colon, and every brace, bracket and quotation mark closed",
-  }),
-  "duplicate-key": ({ received }) => ({
+  "yaml-two-keys": ({ received }) => ({
     says:
       received === "nothing"
-        ? "a key stands twice in the same place"
-        : `the key that begins with \`${received}\` stands twice in the same place`,
+        ? "a second key begins on this line"
+        : `a second key begins on this line, at \`${received}\``,
+    expected: "one key on a line, or several in braces and parted by commas",
+    likelySlip:
+      "Text with a colon in it needs quotation marks, and a line under a key that has a value already stands too far in",
+  }),
+  "yaml-colon": ({ received }) => ({
+    says: received === "nothing" ? "this line has no key" : `\`${received}\` is no key with a value`,
+    expected: "a key, a colon, a space and a value, such as `climate: de-bilt`",
+    likelySlip: "The space after the colon is missing, or a hyphen before an entry of a list",
+  }),
+  "yaml-comma": ({ received }) => ({
+    says:
+      received === "nothing"
+        ? "a comma is missing in these braces"
+        : `a comma is missing in the braces, in \`${received}\``,
+    expected: "a comma between two keys in braces",
+  }),
+  "yaml-open": ({ received }) => ({
+    says:
+      received === "nothing"
+        ? "a brace or bracket is not closed"
+        : `the brace or bracket that opens at \`${received}\` is not closed`,
+    expected: "`}` for every `{`, and `]` for every `[`",
+  }),
+  "yaml-quote": ({ received }) => ({
+    says:
+      received === "nothing"
+        ? "a quotation mark is not closed"
+        : `the quotation mark that opens at \`${received}\` is not closed`,
+    expected: "a quotation mark on both sides of a text",
+    likelySlip: "An apostrophe at the beginning of a text counts as a quotation mark",
+  }),
+  "yaml-start": ({ received }) => ({
+    says: `a value cannot begin as in \`${received}\``,
+    expected: "a letter or a digit at the beginning, or text in quotation marks",
+  }),
+  "yaml-escape": ({ received }) => ({
+    says: `the backslash in \`${received}\` means nothing here`,
+    expected: "text in single quotation marks where it has a backslash in it",
+  }),
+  "key-twice": ({ received }) => ({
+    says: `the key \`${received}\` stands twice in the same place`,
     expected: "each key once",
     likelySlip: "A copied line was not changed; a new build-up or layer begins with a hyphen",
   }),
@@ -82,8 +112,8 @@ export const TEXT_WORDINGS: Wordings = {
     expected: "a word, a colon and a value",
     likelySlip: "Braces within braces, or a question mark at the beginning of a line",
   }),
-  "key-forbidden": ({ text }) => ({
-    says: `\`${text("key")}\` cannot be a key`,
+  "key-forbidden": ({ received }) => ({
+    says: `\`${received}\` cannot be a key`,
     expected: "the keys of a project, and names of your own",
   }),
   "nesting-too-deep": () => ({
@@ -92,8 +122,8 @@ export const TEXT_WORDINGS: Wordings = {
     likelySlip: "Brackets that are not closed, or not a project file",
   }),
   "too-many-values": ({ text }) => ({
-    says: `the file holds more than ${text("limit")} values, those repeated through \`*name\` counted each time`,
-    expected: "a project, which has some hundreds",
+    says: `the file holds more than ${text("limit")} values`,
+    expected: "a project, which has some hundreds; parts repeated through `*name` are counted each time",
   }),
   "file-is-address": ({ subject, text }) => ({
     says: `${subject} is an address, and nothing is ever fetched from one`,
@@ -106,7 +136,7 @@ export const TEXT_WORDINGS: Wordings = {
   }),
   "climate-unknown": ({ subject, text, list }) => ({
     says: `${subject === "climate" ? "climate" : "a climate"} names ${text("name")}, and no place of that name comes with warmside`,
-    expected: `one of ${inSpeech(list("known"), "or")}, or the path of a climate table that ends in .csv`,
+    expected: `${list("near").length > 0 ? "the name of a place that does" : `one of ${inSpeech(list("known"), "or")}`}, or the path of a climate table that ends in .csv`,
     likelySlip: didYouMean(list("near")),
     write: list("near")[0] ?? null,
   }),

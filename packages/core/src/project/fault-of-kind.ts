@@ -3,6 +3,7 @@ import type { QuantityName } from "../quantities/quantity-names.ts";
 import { readBareNumber, readQuantity } from "../quantities/read-quantity.ts";
 import { quantityOf } from "../quantities/vocabulary.ts";
 import { isHalfOfComma } from "./fault-of-unknown-key.ts";
+import type { FileData } from "./file-data.ts";
 import { keysAt } from "./keys-of-schema.ts";
 import { KIND_MARK, QUANTITY_MARK } from "./schema-values.ts";
 import { faultOfKey, faultOfValue, type ShapeFault } from "./shape-fault.ts";
@@ -13,17 +14,17 @@ import { valueAt } from "./value-at.ts";
  *
  * @param mark - what the schema expected, as `schema-values.ts` marks it
  * @param path - where the value should stand
- * @param data - the file's data
+ * @param file - data and positions
  * @returns the faults; none where the same slip is told elsewhere
  */
-export function faultsOfKind(mark: string, path: ProblemPath, data: unknown): ShapeFault[] {
+export function faultsOfKind(mark: string, path: ProblemPath, file: FileData): ShapeFault[] {
   const kind = mark.startsWith(KIND_MARK) ? mark.slice(KIND_MARK.length) : null;
   const quantity = mark.startsWith(QUANTITY_MARK) ? (mark.slice(QUANTITY_MARK.length) as QuantityName) : null;
   const details = whatIsExpected(kind, quantity, path);
-  const received = valueAt(data, path);
+  const received = valueAt(file.data, path);
   if (received === undefined) return [faultOfKey("key-missing", path, details)];
   if (received === null) return [faultOfKey("value-missing", path, details)];
-  if (typeof received === "number" && isHalfOfComma(path, data)) return [];
+  if (typeof received === "number" && isHalfOfComma(path, file)) return [];
   if (quantity !== null && (typeof received === "number" || typeof received === "string")) {
     const isBare = quantityOf(quantity).unit.written === "";
     const reading = isBare ? readBareNumber(received, quantity) : readQuantity(String(received), quantity);

@@ -1,6 +1,7 @@
 import { placeInWords } from "../problems/place-in-words.ts";
 import type { Problem, ProblemCode, ProblemPath } from "../problems/types.ts";
 import type { FileData } from "./file-data.ts";
+import { valueAt } from "./value-at.ts";
 
 /** Gathers the problems of one project file; nothing stops at the first. */
 export interface ProblemCollector {
@@ -27,7 +28,7 @@ export function collectProblems(file: FileData): ProblemCollector {
       code,
       path,
       position: atKey ? file.source.keyPositionOf(path) : file.source.positionOf(path),
-      received: file.source.writtenAt(path),
+      received: atKey && typeof valueAt(file.data, path) === "object" ? null : file.source.writtenAt(path),
       details: { place, subject, ...details },
     };
   };

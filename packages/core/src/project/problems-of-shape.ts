@@ -1,13 +1,15 @@
 import type * as z from "zod";
 import { nearNames } from "../problems/near-names.ts";
 import type { Problem, ProblemPath } from "../problems/types.ts";
+import { inSpeech } from "../problems/wording.ts";
 import { faultsOfKind } from "./fault-of-kind.ts";
-import { faultOfUnknownKey } from "./fault-of-unknown-key.ts";
+import { faultOfUnknownKey, isHalfOfComma } from "./fault-of-unknown-key.ts";
 import type { FileData } from "./file-data.ts";
 import type { ProblemCollector } from "./problem-collector.ts";
 import { projectSchema } from "./schema-project.ts";
 import { LONGEST_TEXT, QUANTITY_MARK } from "./schema-values.ts";
 import { faultOfKey, faultOfValue, type ShapeFault } from "./shape-fault.ts";
+import { pathKey } from "./source-map.ts";
 import { valueAt } from "./value-at.ts";
 
 type Issue = z.core.$ZodIssue;
@@ -20,53 +22,71 @@ type Issue = z.core.$ZodIssue;
  */
 export function addProblemsOfShape(file: FileData, collector: ProblemCollector): void {
   const issues = projectSchema.safeParse(file.data).error?.issues ?? [];
-  for (const { code, path, details, isAtKey } of issues.flatMap((issue) => faultsOfIssue(issue, [], file.data))) {
+  const faults = issues.flatMap((issue) => faultsOfIssue(issue, [], file));
+  for (const { code, path, details, isAtKey } of withoutMisspelled(faults)) {
     if (isAtKey) collector.addAtKey(code, path, details);
     else collector.add(code, path, details);
   }
 }
 
-function faultsOfIssue(issue: Issue, around: ProblemPath, data: unknown): ShapeFault[] {
+/** A key that is missing because it is misspelt beside is told once. */
+function withoutMisspelled(faults: readonly ShapeFault[]): ShapeFault[] {
+  const meant = faults.filter(({ code }) => code === "key-unknown");
+  const isTold = ({ code, path }: ShapeFault): boolean => {
+    const key = path[path.length - 1];
+    const around = pathKey(path.slice(0, -1));
+    const beside = meant.filter((fault) => pathKey(fault.path.slice(0, -1)) === around);
+    return (
+      code === "key-missing" && beside.some(({ details }) => Array.isArray(details.near) && details.near[0] === key)
+    );
+  };
+  return faults.filter((fault) => !isTold(fault));
+}
+
+function faultsOfIssue(issue: Issue, around: ProblemPath, file: FileData): ShapeFault[] {
   const path = [...around, ...issue.path.map((step) => (typeof step === "symbol" ? String(step) : step))];
   switch (issue.code) {
     case "custom":
-      return [faultOfCustom(issue, path, data)];
+      return faultsOfCustom(issue, path, file);
     case "unrecognized_keys":
-      return issue.keys.map((key) => faultOfUnknownKey(key, path, data));
+      return issue.keys.map((key) => faultOfUnknownKey(key, path, file));
     case "invalid_union":
-      return faultsOfUnion(issue, path, data);
+      return faultsOfUnion(issue, path, file);
     case "invalid_value":
-      return [faultOfChoice(issue.values.map(String), path, data)];
+      return [faultOfChoice(issue.values.map(String), path, file.data)];
     case "too_small":
     case "too_big":
       return [faultOfSize(issue, path)];
     default:
-      return faultsOfKind(issue.message, path, data);
+      return faultsOfKind(issue.message, path, file);
   }
 }
 
 /** Issues that the schema's own checks made carry a problem's code and details. */
-function faultOfCustom(issue: z.core.$ZodIssueCustom, path: ProblemPath, data: unknown): ShapeFault {
+function faultsOfCustom(issue: z.core.$ZodIssueCustom, path: ProblemPath, file: FileData): ShapeFault[] {
   const { code, details } = issue.params as { code: string; details: Problem["details"] };
-  return valueAt(data, path) === undefined ? faultOfKey(code, path, details) : faultOfValue(code, path, details);
+  const received = valueAt(file.data, path);
+  if (typeof received === "number" && isHalfOfComma(path, file)) return [];
+  const isOfThing = received === undefined || (typeof received === "object" && !Array.isArray(received));
+  return [isOfThing ? faultOfKey(code, path, details) : faultOfValue(code, path, details)];
 }
 
 /** Faults of the form that was probably meant: the one that does not fail by its kind alone. */
-function faultsOfUnion(issue: z.core.$ZodIssueInvalidUnion, path: ProblemPath, data: unknown): ShapeFault[] {
+function faultsOfUnion(issue: z.core.$ZodIssueInvalidUnion, path: ProblemPath, file: FileData): ShapeFault[] {
   const failsByKind = (form: readonly Issue[]): boolean =>
     form.some(({ path: inner, code }) => inner.length === 0 && (code === "invalid_type" || code === "invalid_value"));
   const meant = issue.errors.find((form) => !failsByKind(form));
-  if (meant !== undefined) return meant.flatMap((inner) => faultsOfIssue(inner, path, data));
+  if (meant !== undefined) return meant.flatMap((inner) => faultsOfIssue(inner, path, file));
   const asQuantity = issue.errors
     .flat()
     .find((inner) => inner.path.length === 0 && inner.message.startsWith(QUANTITY_MARK));
-  const isNumber = typeof valueAt(data, path) === "number";
-  return faultsOfKind(isNumber && asQuantity !== undefined ? asQuantity.message : issue.message, path, data);
+  const isNumber = typeof valueAt(file.data, path) === "number";
+  return faultsOfKind(isNumber && asQuantity !== undefined ? asQuantity.message : issue.message, path, file);
 }
 
 function faultOfChoice(options: readonly string[], path: ProblemPath, data: unknown): ShapeFault {
   const received = valueAt(data, path);
-  const expected = options.length === 1 ? String(options[0]) : `one of ${options.join(", ")}`;
+  const expected = options.length === 1 ? String(options[0]) : `one of ${inSpeech(options, "or")}`;
   const details = { expected, key: String(path[path.length - 1]), example: options[0] ?? null };
   if (received === undefined) return faultOfKey("key-missing", path, details);
   if (received === null) return faultOfKey("value-missing", path, details);

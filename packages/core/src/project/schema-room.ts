@@ -1,13 +1,13 @@
 import * as z from "zod";
 import { readQuantity } from "../quantities/read-quantity.ts";
-import { bare, custom, either, KIND_MARK, quantity, twelve, yesOrNo } from "./schema-values.ts";
+import { bare, custom, either, KIND_MARK, QUANTITY_MARK, quantity, twelve, yesOrNo } from "./schema-values.ts";
 import type { WrittenHumidity, WrittenRoom } from "./written-project.ts";
 
 const HUMIDITY_FORMS = "class 1 to class 5, a percentage, twelve percentages, a rule, or a moisture balance in braces";
 
 /** Humidity as words: a class, a percentage, or a rule by outdoor temperature. */
 const humidityInWords: z.ZodType<WrittenHumidity> = z
-  .string({ error: `${KIND_MARK}${HUMIDITY_FORMS}` })
+  .string({ error: `${QUANTITY_MARK}relative humidity` })
   .meta({ description: HUMIDITY_FORMS, examples: ["class 3", "55 %", "normal by outdoor temperature"] })
   .transform((text, context): WrittenHumidity => {
     const plain = text.trim().toLowerCase().replace(/\s+/g, " ");

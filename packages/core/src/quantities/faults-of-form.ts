@@ -1,3 +1,4 @@
+import { plainDigits } from "./format-quantity.ts";
 import { asWritten, NUMBER_ALONE, NUMBER_AND_UNIT, type QuantityFault } from "./quantity-form.ts";
 import { unknownUnitNames } from "./unit-reader.ts";
 import { quantityMeant, unitMeant } from "./unit-slips.ts";
@@ -24,7 +25,9 @@ export function faultOfForm(plain: string, quantity: Quantity): QuantityFault | 
 function faultOfBareForm(plain: string): QuantityFault {
   if (NUMBER_ALONE.test(plain)) return fault("number-in-quotes", plain);
   const [, digits = ""] = NUMBER_AND_UNIT.exec(plain) ?? /^([+-]?\d+(?:\.\d+)?) ?\D*$/.exec(plain) ?? [];
-  return digits === "" ? fault("number-wanted") : fault("unit-not-wanted", digits);
+  if (digits === "") return fault("number-wanted");
+  const isShare = /percent$/.test(plain);
+  return fault("unit-not-wanted", isShare ? plainDigits(Number(digits) / 100) : digits);
 }
 
 function faultOfUnitForm(plain: string, quantity: Quantity): QuantityFault | null {

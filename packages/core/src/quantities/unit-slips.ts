@@ -28,9 +28,11 @@ export function unitMeant(unit: string, quantity: Quantity): string | null {
  * @example quantityMeant("0.55", VOCABULARY["relative humidity"]) // "55 %"
  */
 export function quantityMeant(digits: string, quantity: Quantity): string {
-  const alternatives = plausibleWithUnits(digits, quantity);
+  const value = Number(digits);
+  const asFraction = value <= 1 ? plausibleShare(value, quantity) : null;
+  const alternatives = [asFraction, ...plausibleWithUnits(digits, quantity)].filter((text) => text !== null);
   if (alternatives.length > 0) return alternatives.join(" or ");
-  return plausibleShare(Number(digits), quantity) ?? quantity.example;
+  return plausibleShare(value, quantity) ?? quantity.example;
 }
 
 /** The same digits with the first of the quantity's units that makes them plausible. */
