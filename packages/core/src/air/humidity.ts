@@ -24,7 +24,7 @@ export function relativeHumidity(vapourPressure: number, temperature: number): n
  * @returns p [Pa]
  * @throws RangeError when an input is out of range or not a number
  * Source: definition, p = φ · psat(θ).
- * @example vapourPressure(0.5, 20) // 1168.47
+ * @example vapourPressure(0.5, 20) // 1168.48
  */
 export function vapourPressure(humidity: number, temperature: number): number {
   if (!(humidity >= 0 && humidity <= 1))

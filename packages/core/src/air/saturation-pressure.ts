@@ -30,7 +30,7 @@ export function saturationPressureOverWater(temperature: number): number {
  * @param temperature - θ [°C], below 0 and above −265.5
  * @returns psat over ice [Pa]
  * Source: ISO 13788:2012 equation E.8 (from memory).
- * @example saturationPressureOverIce(-10) // 259.25
+ * @example saturationPressureOverIce(-10) // 259.33
  */
 export function saturationPressureOverIce(temperature: number): number {
   return TRIPLE_POINT_PRESSURE * Math.exp((ICE_SLOPE * temperature) / (ICE_OFFSET + temperature));

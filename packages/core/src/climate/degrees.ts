@@ -10,7 +10,7 @@ export const MOST_LONGITUDE = 180;
  *
  * @param text - such as `-33.9`, `33.9 S`, `33.9° S`
  * @param axis - which of the two
- * @returns degrees, north and east positive; null when it is none
+ * @returns [degrees], north and east positive; null when it is none
  * @example readDegrees("0.449 W", "longitude") // -0.449
  */
 export function readDegrees(text: string, axis: "latitude" | "longitude"): number | null {
@@ -28,7 +28,7 @@ export function readDegrees(text: string, axis: "latitude" | "longitude"): numbe
  * Reads a height above the sea.
  *
  * @param text - metres, with or without `m`
- * @returns metres; null when it is none, or none where weather is recorded
+ * @returns height [m]; null when it is none, or none where weather is recorded
  * @example readAltitude("25 m") // 25
  */
 export function readAltitude(text: string): number | null {

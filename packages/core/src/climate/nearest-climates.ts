@@ -53,12 +53,12 @@ export function nearestClimates(climates: readonly OutdoorClimate[], site: Site)
  *
  * @param latitude - −90 to 90 [degrees]
  * @param longitude - −180 to 180 [degrees]
- * @param otherLatitude - the other place
- * @param otherLongitude - the other place
- * @returns metres
+ * @param otherLatitude - the other place, −90 to 90 [degrees]
+ * @param otherLongitude - the other place, −180 to 180 [degrees]
+ * @returns distance [m]
  * @throws RangeError when a value is out of range or not a number
  * Source: haversine formula for the great circle; within 0.6 % of the flattened Earth.
- * @example distanceBetween(0, 0, 0, 90) // 10007557
+ * @example distanceBetween(0, 0, 0, 90) // 10007557.5
  */
 export function distanceBetween(
   latitude: number,

@@ -31,7 +31,7 @@ const DIVIDED_BELOW_WIDTH_RATIO = 10;
  * @returns R [m²·K/W]
  * @throws RangeError when an input is out of range or not a number
  * Source: ISO 6946:2017 Annex D.2 to D.4 (from memory), for temperature differences up to 5 K.
- * @example airLayerResistance(0.025, "horizontal", 0.9, 0.9) // 0.1826
+ * @example airLayerResistance(0.025, "horizontal", 0.9, 0.9) // 0.1831
  */
 export function airLayerResistance(
   thickness: number,

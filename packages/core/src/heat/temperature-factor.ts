@@ -56,7 +56,7 @@ export function pathTemperatureFactor(counted: readonly CountedLayer[], path: Pa
  * @returns required fRsi [–] (0 where nothing is asked, over 1 where no construction meets it), or null where the
  *   difference is under 3 K
  * Source: ISO 13788:2012 clause 5.3 (from memory); the 3 K are this project's rule.
- * @example requiredTemperatureFactor({ temperature: 20, vapourPressure: 1358.8 }, 5.8, 0.8) // 0.6440
+ * @example requiredTemperatureFactor({ temperature: 20, vapourPressure: 1358.8 }, 5.8, 0.8) // 0.6441
  */
 export function requiredTemperatureFactor(
   inside: { temperature: number; vapourPressure: number },

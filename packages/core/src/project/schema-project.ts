@@ -57,7 +57,11 @@ export const projectSchema: z.ZodType<WrittenProject> = z.strictObject(
   { error: `${KIND_MARK}the keys of a project: project, climate, indoor, build-ups` },
 );
 
-/** The JSON Schema of a project file, as committed beside the package. */
+/**
+ * The JSON Schema of a project file, as committed beside the package.
+ *
+ * @returns the schema of what may be written
+ */
 export function projectJsonSchema(): Record<string, unknown> {
   const schema = z.toJSONSchema(projectSchema, { io: "input", unrepresentable: "any" });
   return { ...schema, title: "warmside project file" };

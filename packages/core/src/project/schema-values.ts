@@ -62,6 +62,7 @@ export function oneOf<const Word extends string>(options: readonly Word[]): z.Zo
   return z.enum(options);
 }
 
+/** A yes or no of the file, written `true` or `false`. */
 export function yesOrNo(): z.ZodType<boolean> {
   return z.boolean({ error: `${KIND_MARK}true or false` });
 }

@@ -9,7 +9,7 @@ import { quantityOf } from "./vocabulary.ts";
  * @param decimals - digits after the point, the vocabulary's unless given
  * @returns number, no-break space and unit; a true minus sign
  * @throws RangeError when the value is not a finite number
- * @example formatQuantity(0.0125, "thickness") // "12.5 mm"
+ * @example formatQuantity(0.0125, "thickness") // "12.5\u00a0mm"
  */
 export function formatQuantity(value: number, name: QuantityName, decimals?: number): string {
   const { unit } = quantityOf(name);
@@ -37,7 +37,7 @@ export function formatInShownUnit(value: number, name: QuantityName, decimals?: 
 /**
  * A number rounded for showing; halves go away from zero, and the last digits of binary numbers cannot show.
  *
- * @param value - any finite number
+ * @param value - any finite number [–]
  * @param decimals - digits after the point, 0 to 12
  * @returns the digits, with a true minus sign and never a negative zero
  * @throws RangeError when the value is not a finite number

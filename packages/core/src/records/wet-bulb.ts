@@ -19,7 +19,7 @@ const EXPONENT = 5.25588;
  * @returns e [Pa]; not above 0 when the two temperatures cannot belong together
  * @throws RangeError when the air pressure is not above 0
  * Source: WMO-No. 8, Annex 4.B, psychrometric formula (from memory).
- * @example vapourPressureFromWetBulb(20, 15, 101325) // 1369
+ * @example vapourPressureFromWetBulb(20, 15, 101325) // 1368.90
  */
 export function vapourPressureFromWetBulb(temperature: number, wetBulb: number, airPressure: number): number {
   if (!(airPressure > 0)) throw new RangeError(`air pressure must be above 0 Pa, was ${airPressure}`);
@@ -36,7 +36,7 @@ export function vapourPressureFromWetBulb(temperature: number, wetBulb: number, 
  * @returns p [Pa]
  * @throws RangeError when the height is not in that range
  * Source: ISO 2533 standard atmosphere, lowest layer (from memory).
- * @example airPressureAt(1000) // 89875
+ * @example airPressureAt(1000) // 89874.6
  */
 export function airPressureAt(altitude: number): number {
   if (!(altitude >= LOWEST && altitude <= TOP_OF_LOWEST_LAYER)) {

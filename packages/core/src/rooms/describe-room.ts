@@ -14,6 +14,7 @@ export interface RoomDescription {
  *
  * @param room - the room
  * @returns one sentence without a full stop for each rule, and the source of the rules
+ * Source: none of its own; the rules name theirs.
  */
 export function describeRoom(room: Room): RoomDescription {
   const cap = room.cooling === null ? "" : `; cooled, never over ${short(room.cooling)} °C`;

@@ -23,6 +23,7 @@ export interface ImpossibleMonth {
  * @param humidityMargin - factor on the vapour excess of classes [–], above 0
  * @returns the months with what would have to be in the air and what it can hold; for a room heated on some days the
  *   heated days are looked at too, and the worse counts
+ * Source: definition, air holds no more than its saturation pressure.
  */
 export function impossibleMonths(room: Room, outdoor: AirMonths, humidityMargin: number): ImpossibleMonth[] {
   return outdoor.temperature.flatMap((_, month) => {

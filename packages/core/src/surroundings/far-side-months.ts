@@ -64,7 +64,7 @@ export function groundMonths(outdoor: AirMonths): AirMonths {
   };
 }
 
-/** Mean over the year weighted by the days of the months. */
+/** Mean over the year weighted by the days of the months [unit of the values]. */
 export function yearlyMean(values: readonly number[]): number {
   const days = DAYS_IN_MONTH.reduce((sum, count) => sum + count, 0);
   return values.reduce((sum, value, month) => sum + value * DAYS_IN_MONTH[month]!, 0) / days;

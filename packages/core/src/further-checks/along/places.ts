@@ -24,7 +24,7 @@ export function facesOfSlices(line: NodeLine, slices: readonly Slice[]): Faces[]
   });
 }
 
-/** The last node at or before an sd from the room surface: a group of nodes begins at its first member. */
+/** Index [–] of the last node at or before an sd [m] from the room surface: a group of nodes begins at its first member. */
 export function nodeAt(line: NodeLine, sd: number): number {
   let node = line.count - 1;
   while (node > 0 && line.sd[node]! > sd) node -= 1;
