@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { chmodSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
+import { chmodSync, lstatSync, mkdtempSync, readdirSync, readFileSync, readlinkSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -41,7 +41,6 @@ export interface BundledCommand {
 
 export function bundledCommand(): BundledCommand {
   let base = "";
-  let count = 0;
   beforeAll(() => {
     base = mkdtempSync(join(tmpdir(), "warmside-command-"));
     chmodSync(base, 0o755);
@@ -56,7 +55,7 @@ export function bundledCommand(): BundledCommand {
     bundle: () => join(base, "bundle"),
     entry: () => join(base, "bundle", "warmside.mjs"),
     folder: () => {
-      const folder = mkdtempSync(join(base, `folder-${(count += 1)}-`));
+      const folder = mkdtempSync(join(base, `folder-`));
       chmodSync(folder, 0o777);
       return folder;
     },
@@ -88,8 +87,8 @@ export function contentsOf(folder: string): Record<string, string> {
 }
 
 function textOf(path: string): string {
-  const stats = statSync(path, { throwIfNoEntry: false });
-  if (stats === undefined) return "a link that leads nowhere";
+  const stats = lstatSync(path);
+  if (stats.isSymbolicLink()) return `a link to ${readlinkSync(path)}`;
   if (stats.isDirectory()) return "a folder";
   return stats.isFile() ? readFileSync(path, "latin1") : "no plain file";
 }

@@ -1,6 +1,8 @@
 import { spawn } from "node:child_process";
+import { once } from "node:events";
 import { cpSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { setTimeout } from "node:timers/promises";
 import { describe, expect, it } from "vitest";
 import { bundledCommand, contentsOf, DEMO, SMALL_PROJECT } from "./bundled-command.ts";
 
@@ -85,7 +87,7 @@ describe("Exit 2: a fault of the program", () => {
 });
 
 describe("Exit 130: interrupted, and the old report is whole", () => {
-  const many = SMALL_PROJECT + buildUpAgain(40);
+  const many = SMALL_PROJECT + buildUpAgain(20);
 
   it.each([
     ["SIGINT" as const, { code: 130, signal: null }],
@@ -105,26 +107,38 @@ describe("Exit 130: interrupted, and the old report is whole", () => {
     const folder = command.folder();
     writeFileSync(join(folder, "studio.yaml"), many);
     expect(command.run(["assess", "studio.yaml"], { cwd: folder }).code).toBe(0);
-    expect(readFileSync(join(folder, "studio-report.html"), "utf8")).toContain("Wall 40");
+    expect(readFileSync(join(folder, "studio-report.html"), "utf8")).toContain("Wall 20");
   });
 
-  function interrupted(
+  async function interrupted(
     folder: string,
     signal: NodeJS.Signals,
   ): Promise<{ code: number | null; signal: string | null }> {
-    return new Promise((resolve) => {
-      const child = spawn(process.execPath, [command.entry(), "assess", "studio.yaml"], {
-        cwd: folder,
-        env: command.environment(),
-      });
-      setTimeout(() => child.kill(signal), HALF_WAY);
-      child.on("close", (code, ended) => resolve({ code, signal: ended }));
+    const child = spawn(process.execPath, [command.entry(), "assess", "studio.yaml"], {
+      cwd: folder,
+      env: command.environment(),
+      stdio: "ignore",
     });
+    const ended = once(child, "close");
+    while (child.exitCode === null && timeWorked(child.pid!) < HALF_WAY) await setTimeout(20);
+    expect(child.exitCode).toBe(null);
+    child.kill(signal);
+    const [code, by] = await ended;
+    return { code, signal: by };
   }
 });
 
-/** When the handler stands and forty build-ups are still being worked out [ms]. */
-const HALF_WAY = 400;
+/** Time of the processor by which the command has begun and twenty build-ups are still being worked out [s]. */
+const HALF_WAY = 0.4;
+const TICKS_PER_SECOND = 100;
+
+/** Time of the processor that a process has used [s]. */
+function timeWorked(pid: number): number {
+  const fields = readFileSync(`/proc/${pid}/stat`, "latin1")
+    .replace(/^.*\) /, "")
+    .split(" ");
+  return (Number(fields[11]) + Number(fields[12])) / TICKS_PER_SECOND;
+}
 
 function buildUpAgain(count: number): string {
   const one = SMALL_PROJECT.slice(SMALL_PROJECT.indexOf("  - name: Wall"));

@@ -50,7 +50,9 @@ describe("materials", () => {
 
   it("tells the sd of a sheet, and the facings of a faced board", () => {
     expect(command.run(["materials", "polyethylene sheet 0.15 mm"]).out).toContain("sheet with sd 50 m");
-    expect(command.run(["materials", "foil-faced PIR"]).out).toContain("each facing with sd 1500 m");
+    expect(command.run(["materials", "foil-faced PIR"]).out.replaceAll(/\s+/g, " ")).toContain(
+      "each facing with sd 1500 m",
+    );
   });
 
   it("lists all names without words", () => {
@@ -130,7 +132,7 @@ describe("new", () => {
 
   it("takes the name of any climate at hand, or a table of the reader's own", () => {
     const folder = command.folder();
-    writeFileSync(join(folder, "here.csv"), CLIMATE_CSVS["oslo"]!);
+    writeFileSync(join(folder, "here.csv"), CLIMATE_CSVS.oslo!);
     expect(command.run(["new", "--climate", "here.csv", "--out", "a.yaml"], { cwd: folder }).code).toBe(0);
     expect(command.run(["check", "a.yaml"], { cwd: folder }).out).toContain("no problems");
     expect(command.run(["new", "--climate", "Melbourne Florida", "--out", "b.yaml"], { cwd: folder }).code).toBe(0);
@@ -175,7 +177,7 @@ describe("completion", () => {
     ["warmside assess x --out com", ["completion.bash"]],
   ])("bash: %s", (line, words) => expect(offered(line)).toEqual(words));
 
-  it("zsh: the script is one that bash can at least parse, and names every command", () => {
+  it("zsh: the script names every command and option", () => {
     const { out } = command.run(["completion", "zsh"]);
     expect(out).toMatch(/^#compdef warmside\n/);
     for (const name of ["assess", "check", "climate make", "new --element"]) expect(out).toContain(`"${name}")`);

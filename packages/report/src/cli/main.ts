@@ -8,6 +8,8 @@ import { standingOf } from "./standing.ts";
 
 const INTERRUPTED = 130;
 const FAULT_OF_PROGRAM = 2;
+/** Node's own code when nothing is left to do and the work is not finished. */
+const NEVER_SETTLED = 13;
 
 process.on("SIGINT", () => {
   clearAfterInterruption();
@@ -16,6 +18,11 @@ process.on("SIGINT", () => {
 });
 process.on("uncaughtException", endWithFault);
 process.on("unhandledRejection", endWithFault);
+process.on("exit", (code) => {
+  if (code !== NEVER_SETTLED) return;
+  process.stderr.write(faultOfProgram(new Error("it stopped before it was done"), process.env));
+  process.exitCode = FAULT_OF_PROGRAM;
+});
 
 try {
   const outcome = await answer(process.argv.slice(2), standingOf(process));

@@ -8,24 +8,42 @@ import type { CommanderError } from "commander";
  * @returns what is wrong and where to look
  */
 export function usageProblem(error: CommanderError, words: readonly string[]): string {
-  const named = /'([^']*)'/.exec(error.message)?.[1] ?? "";
+  const commands = words.filter((word) => !word.startsWith("-"));
+  const isUnknown = error.code === "commander.unknownCommand" || error.code === "commander.help";
+  const help = commands[0] === undefined || isUnknown ? "warmside --help" : `warmside ${commands[0]} --help`;
   const near = /Did you mean (?:one of )?(.+?)\?\)/s.exec(error.message)?.[1];
-  const command = words.find((word) => !word.startsWith("-"));
-  const help =
-    command === undefined || error.code === "commander.unknownCommand"
-      ? "warmside --help"
-      : `warmside ${command} --help`;
   const offer = near === undefined ? "" : ` Did you mean ${near}?`;
-  return `${SENTENCES[error.code]?.(named) ?? plain(error.message)}${offer} See ${help}.`;
+  return `${sentenceFor(error, commands)}${offer} See ${help}.`;
 }
 
-const SENTENCES: Readonly<Record<string, (named: string) => string>> = {
-  "commander.unknownCommand": (named) => `There is no command "${named}".`,
-  "commander.unknownOption": (named) => `There is no option ${named} here.`,
-  "commander.missingArgument": (named) => `Something is missing: ${named.toUpperCase()}.`,
-  "commander.optionMissingArgument": (named) => `Something is missing after ${named}.`,
-  "commander.excessArguments": () => "There are more words than this command takes.",
-};
+function sentenceFor(error: CommanderError, commands: readonly string[]): string {
+  const named = /'([^']*)'/.exec(error.message)?.[1] ?? "";
+  switch (error.code) {
+    case "commander.unknownCommand":
+      return `There is no command "${named}".`;
+    case "commander.help":
+      return `There is no command "${commands.at(-1) ?? ""}".`;
+    case "commander.unknownOption":
+      return `There is no option ${named} here.`;
+    case "commander.missingArgument":
+      return `The ${named.toUpperCase()} is missing.`;
+    case "commander.optionMissingArgument":
+      return `Something is missing after ${named.replace(/ <.*>$/, "")}.`;
+    case "commander.excessArguments":
+      return "There are more words than this command takes. A name with spaces in it stands between quotation marks.";
+    case "commander.invalidArgument":
+      return choiceMissed(error.message) ?? plain(error.message);
+    default:
+      return plain(error.message);
+  }
+}
+
+/** Commander tells which word was none of the choices, and the choices. */
+function choiceMissed(message: string): string | null {
+  const [, word, choices] =
+    /(?:argument|value) '([^']*)' is invalid.*Allowed choices are (.*)\./.exec(message.replaceAll("\n", " ")) ?? [];
+  return word === undefined || choices === undefined ? null : `"${word}" is none of the choices, which are ${choices}.`;
+}
 
 function plain(message: string): string {
   const sentence = message.replace(/^error: /, "").replace(/\s*\(Did you mean.*$/s, "");

@@ -1,11 +1,12 @@
 import { basename, extname } from "node:path";
-import { climateTable, type RecordsPlace } from "@warmside/core";
-import { besideInput, type OwnMark, outputPlace } from "../files/output-place.ts";
-import { readInput } from "../files/read-input.ts";
+import { climateTable, type RecordMonths, type RecordsPlace } from "@warmside/core";
+import { jsonText } from "../answers/json-text.ts";
+import { besideInput, type OutputPlace, type OwnMark, outputPlace } from "../files/output-place.ts";
+import { type InputFile, readInput } from "../files/read-input.ts";
 import { writeWhole } from "../files/write-whole.ts";
 import { done, type Outcome } from "../outcome.ts";
 import { harmless, wrap } from "../paper.ts";
-import { refusedProject } from "../refused-project.ts";
+import { refusedProject, withProblemsAsJson } from "../refused-project.ts";
 import type { Standing } from "../standing.ts";
 import { siteOf } from "./climate-near.ts";
 import { type ProgressStream, progressOn } from "./progress.ts";
@@ -16,6 +17,7 @@ import { recordsInWords } from "./records-in-words.ts";
 /** Options of `warmside climate make`, as written. */
 export interface WrittenMakeOptions extends WrittenRecordOptions {
   out?: string;
+  json?: boolean;
   place?: string;
   country?: string;
   latitude?: string;
@@ -33,7 +35,7 @@ export const CLIMATE_MARK: OwnMark = { where: "beginning", text: "# means: tempe
  * `warmside climate make FILE`: weather records to a climate table.
  *
  * @param file - the records, as written
- * @param written - the options
+ * @param written - the options; with `json` the months are printed as data, and a table is written only where `out` says
  * @param standing - where the user stands
  * @param stream - where progress is shown
  * @returns the months and where the table went; or every problem, and then nothing is written
@@ -45,21 +47,31 @@ export async function climateMake(
   standing: Standing,
   stream: ProgressStream,
 ): Promise<Outcome> {
-  const place = placeOf(file, written);
-  const options = recordOptionsOf(written, place.altitude);
-  const input = readInput(file, standing, LARGEST_RECORDS);
-  const out = written.out ?? besideInput(input.path, "-climate.csv");
-  const output = outputPlace(out, written.out !== undefined, CLIMATE_MARK, [input.path], standing);
-  const reading = await readRecordsFile(input.text, options, progressOn(stream, `Reading ${harmless(file)}`));
-  if (!reading.ok) return refusedProject(reading.problems, file, false, standing);
-  await writeWhole([{ ...output, content: climateTable(reading.value, place) }]);
-  const lines = recordsInWords(reading.value).map(harmless);
-  const [head, ...others] = lines;
-  const use = `Written to ${harmless(output.shown)}. In a project file: climate: ${harmless(basename(output.path))}`;
-  const wrapped = [...others, use].map((line) =>
-    line.length > standing.answers.width ? wrap(line, standing.answers.width) : line,
-  );
-  return done(`${[head!, ...wrapped].join("\n")}\n`);
+  const asJson = written.json === true;
+  return await withProblemsAsJson(asJson, async () => {
+    const place = placeOf(file, written);
+    const options = recordOptionsOf(written, place.altitude);
+    const input = readInput(file, standing, LARGEST_RECORDS);
+    const output = asJson && written.out === undefined ? null : placeOfTable(input, written.out, standing);
+    const reading = await readRecordsFile(input.text, options, progressOn(stream, `Reading ${harmless(file)}`));
+    if (!reading.ok) return refusedProject(reading.problems, file, asJson, standing);
+    const { value: records } = reading;
+    if (output !== null) await writeWhole([{ ...output, content: climateTable(records, place) }]);
+    if (asJson || output === null) return done(jsonText({ place, records }));
+    return done(inWords(records, output, standing));
+  });
+}
+
+function placeOfTable(input: InputFile, out: string | undefined, standing: Standing): OutputPlace {
+  const wanted = out ?? besideInput(input.path, "-climate.csv");
+  return outputPlace(wanted, out !== undefined, CLIMATE_MARK, [input.path], standing);
+}
+
+function inWords(records: RecordMonths, output: OutputPlace, standing: Standing): string {
+  const { months, remarks } = recordsInWords(records);
+  const use = `Written to ${output.shown}. In a project file: climate: ${basename(output.path)}`;
+  const sentences = [...remarks, use].map((remark) => wrap(harmless(remark), standing.answers.width));
+  return `${[...months, ...sentences].join("\n")}\n`;
 }
 
 function placeOf(file: string, written: WrittenMakeOptions): RecordsPlace {

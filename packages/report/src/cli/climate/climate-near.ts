@@ -33,12 +33,13 @@ const MOST_SHOWN = 3;
  * @throws CommandProblem when latitude, longitude or altitude is none
  */
 export function climateNear(question: NearQuestion, climates: readonly OutdoorClimate[], standing: Standing): Outcome {
-  const nearest = nearestClimates(climates, siteOf(question)).slice(0, MOST_SHOWN);
+  const site = siteOf(question);
+  const nearest = nearestClimates(climates, site).slice(0, MOST_SHOWN);
   if (question.json) return done(jsonText({ near: nearest.map(asData) }));
   const [first] = nearest;
   if (first === undefined) throw new Error("no shipped climate tells its position");
   const lines = nearest.map((near) => wrap(inWords(near), standing.answers.width));
-  const advice = adviceFor(first).map((sentence) => wrap(sentence, standing.answers.width));
+  const advice = adviceFor(first, site).map((sentence) => wrap(sentence, standing.answers.width));
   return done(`${[...lines, "", ...advice].join("\n")}\n`);
 }
 
@@ -78,8 +79,11 @@ function inWords({ climate, distance, heightOverStation }: NearClimate): string 
   return `${climate.name}: ${kilometres(distance)} away, ${height}`;
 }
 
-function adviceFor({ climate, distance, heightOverStation, far, otherHeight }: NearClimate): string[] {
+function adviceFor({ climate, distance, heightOverStation, far, otherHeight }: NearClimate, site: Site): string[] {
   const cautions: string[] = [];
+  if (site.latitude * climate.latitude! < 0) {
+    cautions.push(`Caution: ${climate.name} lies in the other hemisphere. Its summer is the site's winter.`);
+  }
   if (far) {
     cautions.push(
       `Caution: ${kilometres(distance)} is far for a station to stand for a site. Better make a table from records nearer ` +

@@ -3,7 +3,7 @@ import { CommandProblem } from "../outcome.ts";
 
 /** Options of `warmside climate make` about the records, as written. */
 export interface WrittenRecordOptions {
-  column: readonly string[];
+  column?: readonly string[];
   dateOrder?: string;
   temperatureUnit?: string;
   humidityUnit?: string;
@@ -36,7 +36,7 @@ export const COLUMN_ROLES: readonly ColumnRole[] = [
  */
 export function recordOptionsOf(written: WrittenRecordOptions, altitude: number | null): RecordOptions {
   return {
-    columns: columnsOf(written.column),
+    columns: columnsOf(written.column ?? []),
     dateOrder: choice("--date-order", written.dateOrder, DATE_ORDERS),
     temperatureUnit: choice("--temperature-unit", written.temperatureUnit, TEMPERATURE_UNITS),
     humidityUnit: choice("--humidity-unit", written.humidityUnit, HUMIDITY_UNITS),

@@ -4,9 +4,9 @@ import { MONTH_NAMES, type RecordMonths } from "@warmside/core";
  * What was made of weather records, for a terminal: a line a month, then everything that was left out or counted otherwise.
  *
  * @param records - the months
- * @returns lines without line ends
+ * @returns a heading and a line for each month, then sentences; none has a line end
  */
-export function recordsInWords(records: RecordMonths): string[] {
+export function recordsInWords(records: RecordMonths): { months: string[]; remarks: string[] } {
   const head = "month       °C    RH %   readings";
   const months = records.months.map((month, index) => {
     const temperature = month.temperature.toFixed(1).replace("-", "−").padStart(7);
@@ -16,7 +16,7 @@ export function recordsInWords(records: RecordMonths): string[] {
       missing === 0 ? `${month.used}` : `${month.used}, ${missing} missing (${share(missing, month.expected)})`;
     return `${MONTH_NAMES[index]!.padEnd(9)}${temperature}${humidity}   ${readings}`;
   });
-  return [head, ...months, ...remarks(records)];
+  return { months: [head, ...months], remarks: remarks(records) };
 }
 
 function remarks(records: RecordMonths): string[] {

@@ -1,4 +1,5 @@
 import type { Command } from "commander";
+import { CommandProblem, type Outcome, refused } from "../outcome.ts";
 import type { Registration } from "../registration.ts";
 import type { WrittenMakeOptions } from "./climate-make.ts";
 
@@ -8,7 +9,9 @@ export const registerClimate: Registration = (program: Command, run): void => {
     .command("climate")
     .summary("outdoor climates: the ones at hand, the nearest, and your own from weather records")
     .description("Outdoor climates: lists the ones at hand, finds the nearest, and makes one from weather records.")
-    .helpCommand(false);
+    .helpCommand(false)
+    .allowExcessArguments()
+    .action((_options: object, command: Command) => run(() => withoutCommand(command)));
 
   climate
     .command("make")
@@ -20,7 +23,8 @@ export const registerClimate: Registration = (program: Command, run): void => {
         "guessed from their headings. Nothing is filled in: a month with under 80 % of its readings is refused.",
     )
     .option("--out <path>", "where to write the table")
-    .option("--column <what=heading>", "name a column, such as temperature=T2; may be repeated", collect, [])
+    .option("--json", "print the months as JSON; writes no table unless --out is given")
+    .option("--column <what=heading>", "name a column, such as temperature=T2; may be repeated", collect)
     .option("--date-order <order>", "what comes first in 03/04/2005: day first or month first")
     .option("--temperature-unit <unit>", "C, F or K, where headings do not say")
     .option("--humidity-unit <unit>", "% or fraction, where headings do not say")
@@ -79,6 +83,21 @@ export const registerClimate: Registration = (program: Command, run): void => {
     );
 };
 
-function collect(value: string, earlier: readonly string[]): string[] {
+/** `warmside climate` alone shows its help; with a word that is none of its commands, that is told. */
+function withoutCommand(climate: Command): Outcome {
+  const [word] = climate.args;
+  if (word === undefined) return refused(climate.helpInformation());
+  const known = inSpeech(climate.commands.map((command) => command.name()));
+  throw new CommandProblem(
+    "unknown-command",
+    `There is no command "climate ${word}". There are ${known}. See warmside climate --help.`,
+  );
+}
+
+function inSpeech(names: readonly string[]): string {
+  return `${names.slice(0, -1).join(", ")} and ${names[names.length - 1]!}`;
+}
+
+function collect(value: string, earlier: readonly string[] = []): string[] {
   return [...earlier, value];
 }

@@ -57,7 +57,7 @@ function checkKindAndSize(stats: Stats, shown: string, largest: number): void {
     throw unreadable("no-plain-file", shown, "it is not a plain file", "Save what it gives to a file first.");
   }
   if (stats.size > largest) {
-    const cause = `it has ${inMegabytes(stats.size).toFixed(1)} MB, and at most ${inMegabytes(largest)} MB is read`;
+    const cause = `it is larger than the ${inMegabytes(largest)} MB that are read`;
     throw unreadable("too-large", shown, cause, "Is it the right file?");
   }
 }
