@@ -33,7 +33,9 @@ const outdoor = months(
 );
 
 function indoorMonths(excess: number): MonthOfAir[] {
-  const pressure = outdoor.map(({ temperature, vapourPressure }) => vapourPressure + excess * Math.min(1, Math.max(0, (20 - temperature) / 20)));
+  const pressure = outdoor.map(
+    ({ temperature, vapourPressure }) => vapourPressure + excess * Math.min(1, Math.max(0, (20 - temperature) / 20)),
+  );
   return months(Array(12).fill(20), pressure);
 }
 
@@ -104,12 +106,19 @@ function nodesOf(layers: readonly LayerResult[]): Node[] {
 }
 
 /** Twelve months of one plane (the node most over saturation in January), from the first wet month on. */
-function yearOf(nodes: readonly Node[], indoor: readonly MonthOfAir[], planeWanted: boolean): { months: SectionMonth[]; start: string | null } {
+function yearOf(
+  nodes: readonly Node[],
+  indoor: readonly MonthOfAir[],
+  planeWanted: boolean,
+): { months: SectionMonth[]; start: string | null } {
   const total = RSI + nodes.at(-1)!.resistance + RSE;
   const states = MONTH_NAMES.map((_, month) => {
     const inside = indoor[month]!;
     const outside = outdoor[month]!;
-    const temperature = nodes.map(({ resistance }) => inside.temperature - ((inside.temperature - outside.temperature) * (RSI + resistance)) / total);
+    const temperature = nodes.map(
+      ({ resistance }) =>
+        inside.temperature - ((inside.temperature - outside.temperature) * (RSI + resistance)) / total,
+    );
     return { inside, outside, temperature, saturation: temperature.map(saturationPressure) };
   });
   const end = nodes.at(-1)!.sd;
@@ -169,7 +178,12 @@ function yearOf(nodes: readonly Node[], indoor: readonly MonthOfAir[], planeWant
 }
 
 /** One build-up around its layers. */
-export function buildUpFixture(name: string, sketches: readonly LayerSketch[], change: Partial<BuildUpResult> = {}, excess = 1360): BuildUpResult {
+export function buildUpFixture(
+  name: string,
+  sketches: readonly LayerSketch[],
+  change: Partial<BuildUpResult> = {},
+  excess = 1360,
+): BuildUpResult {
   const layers = sketches.map((sketch, index) => layer(index + 1, sketch));
   const indoor = indoorMonths(excess);
   const nodes = nodesOf(layers);
@@ -178,7 +192,13 @@ export function buildUpFixture(name: string, sketches: readonly LayerSketch[], c
   const clear = RSI + RSE + counted.reduce((sum, { resistance }) => sum + resistance, 0);
   const framingShare = change.framings?.[0]?.share ?? 0;
   const bridged = change.framings?.[0]?.layers ?? [];
-  const through = RSI + RSE + counted.reduce((sum, entry) => sum + (bridged.includes(entry.number) ? entry.thickness / 0.13 : entry.resistance), 0);
+  const through =
+    RSI +
+    RSE +
+    counted.reduce(
+      (sum, entry) => sum + (bridged.includes(entry.number) ? entry.thickness / 0.13 : entry.resistance),
+      0,
+    );
   const upperLimit = 1 / ((1 - framingShare) / clear + framingShare / through);
   const lowerLayers = counted.map((entry) => ({
     layer: entry.number - 1,
@@ -188,7 +208,11 @@ export function buildUpFixture(name: string, sketches: readonly LayerSketch[], c
         ? 1 / ((1 - framingShare) / entry.resistance + framingShare / (entry.thickness / 0.13))
         : entry.resistance,
   }));
-  const lowerLimitLayers = [{ layer: null, name: "room surface", resistance: RSI }, ...lowerLayers, { layer: null, name: "outer surface", resistance: RSE }];
+  const lowerLimitLayers = [
+    { layer: null, name: "room surface", resistance: RSI },
+    ...lowerLayers,
+    { layer: null, name: "outer surface", resistance: RSE },
+  ];
   const lowerLimit = lowerLimitLayers.reduce((sum, { resistance }) => sum + resistance, 0);
   const resistance = (upperLimit + lowerLimit) / 2;
   const totals = year.map(({ planes }) => planes.reduce((sum, { held }) => sum + held, 0));
@@ -196,13 +220,24 @@ export function buildUpFixture(name: string, sketches: readonly LayerSketch[], c
   const wet = peak > 0;
   const order = MONTH_NAMES.map((_, step) => (Math.max(0, MONTH_NAMES.indexOf(start as never)) + step) % 12);
   const carriedOver = wet ? totals[order[11]!]! : 0;
-  const dryBy = wet && carriedOver === 0 ? MONTH_NAMES[order[order.findLastIndex((month) => totals[month]! > 0) + 1]!]! : null;
+  const dryBy =
+    wet && carriedOver === 0 ? MONTH_NAMES[order[order.findLastIndex((month) => totals[month]! > 0) + 1]!]! : null;
   const verdict = !wet ? "dry" : carriedOver > 1e-6 ? "stays wet" : "dries out";
-  const summary = { verdict, peak: { amount: peak, month: wet ? MONTH_NAMES[totals.indexOf(peak)]! : null }, carriedOver, dryBy } as const;
+  const summary = {
+    verdict,
+    peak: { amount: peak, month: wet ? MONTH_NAMES[totals.indexOf(peak)]! : null },
+    carriedOver,
+    dryBy,
+  } as const;
   const changes = year.map(({ planes }) => Math.abs(planes[0]?.change ?? 0));
   const slug = name.toLowerCase().replaceAll(" ", "-");
   const margins = year.flatMap(({ month, nodes: states }) =>
-    states.slice(1, -1).map(({ node, saturationPressure: most, vapourPressure: is }) => ({ node, month, margin: most - is, relativeHumidity: is / most })),
+    states.slice(1, -1).map(({ node, saturationPressure: most, vapourPressure: is }) => ({
+      node,
+      month,
+      margin: most - is,
+      relativeHumidity: is / most,
+    })),
   );
   const least = margins.reduce((best, entry) => (entry.margin < best.margin ? entry : best));
   const decidingMonth = wet ? MONTH_NAMES[changes.indexOf(Math.max(...changes))]! : least.month;
@@ -234,12 +269,13 @@ export function buildUpFixture(name: string, sketches: readonly LayerSketch[], c
       surfaceResistanceOutsideMoisture: RSE,
       limitsRatio: upperLimit / lowerLimit,
       possibleError: (upperLimit - lowerLimit) / (2 * resistance),
-      paths: framingShare > 0
-        ? [
-            { name: "between framing", share: 1 - framingShare, resistance: clear, layerResistances: [] },
-            { name: "through studs", share: framingShare, resistance: through, layerResistances: [] },
-          ]
-        : [{ name: "whole", share: 1, resistance: clear, layerResistances: [] }],
+      paths:
+        framingShare > 0
+          ? [
+              { name: "between framing", share: 1 - framingShare, resistance: clear, layerResistances: [] },
+              { name: "through studs", share: framingShare, resistance: through, layerResistances: [] },
+            ]
+          : [{ name: "whole", share: 1, resistance: clear, layerResistances: [] }],
       lowerLimitLayers,
       corrections: [],
       correctionsLeftOut: false,
@@ -249,8 +285,17 @@ export function buildUpFixture(name: string, sketches: readonly LayerSketch[], c
     },
     surface: {
       temperatureFactors: [{ where: "between framing", factor: 1 - 0.25 / (0.25 + clear - RSI) }],
-      required: MONTH_NAMES.map((month, index) => ({ month, mould: requiredFactor(indoor, index), condensation: null, corrosion: null })),
-      critical: { mould: { month: "December", factor: requiredFactor(indoor, 11)! }, condensation: null, corrosion: null },
+      required: MONTH_NAMES.map((month, index) => ({
+        month,
+        mould: requiredFactor(indoor, index),
+        condensation: null,
+        corrosion: null,
+      })),
+      critical: {
+        mould: { month: "December", factor: requiredFactor(indoor, 11)! },
+        condensation: null,
+        corrosion: null,
+      },
       reason: null,
       humidityStood: { month: "January", mould: 0.66, condensation: 0.83 },
       otherFace: null,
@@ -268,7 +313,12 @@ export function buildUpFixture(name: string, sketches: readonly LayerSketch[], c
           startMonth: start,
           writtenOff: 0,
           withinMonth: summary,
-          repeating: { settles: verdict !== "stays wet", years: 1, level: peak, growthPerYear: verdict === "stays wet" ? carriedOver : 0 },
+          repeating: {
+            settles: verdict !== "stays wet",
+            years: 1,
+            level: peak,
+            growthPerYear: verdict === "stays wet" ? carriedOver : 0,
+          },
           leastMargin: wet ? null : least,
           decidingMonth,
           layers: counted.map((entry) => ({
@@ -284,7 +334,15 @@ export function buildUpFixture(name: string, sketches: readonly LayerSketch[], c
       ],
     },
     sensitivity: [
-      { name: "colder year", verdict, withinMonthVerdict: verdict, peak: summary.peak, carriedOver, worse: false, message: "The same verdict in a year two kelvin colder." },
+      {
+        name: "colder year",
+        verdict,
+        withinMonthVerdict: verdict,
+        peak: summary.peak,
+        carriedOver,
+        worse: false,
+        message: "The same verdict in a year two kelvin colder.",
+      },
     ],
     vapourLayer: null,
     wood: [],
@@ -295,9 +353,22 @@ export function buildUpFixture(name: string, sketches: readonly LayerSketch[], c
     variableResistance: null,
     beyond: null,
     findings: [
-      { id: `${slug}/wet-interface`, code: "wet-interface", severity: "caution", message: "Water gathers against the outer board.", advice: "Put a vapour layer on the room side.", source: "ISO 13788:2012 clause 6.4 (from memory)", figures: {} },
+      {
+        id: `${slug}/wet-interface`,
+        code: "wet-interface",
+        severity: "caution",
+        message: "Water gathers against the outer board.",
+        advice: "Put a vapour layer on the room side.",
+        source: "ISO 13788:2012 clause 6.4 (from memory)",
+        figures: {},
+      },
     ],
-    judgement: { word: "sound with conditions", reasons: [`${slug}/wet-interface`], message: "It gathers some water each winter and loses it in spring.", conditions: ["The vapour layer is whole at laps, sockets and its edge."] },
+    judgement: {
+      word: "sound with conditions",
+      reasons: [`${slug}/wet-interface`],
+      message: "It gathers some water each winter and loses it in spring.",
+      conditions: ["The vapour layer is whole at laps, sockets and its edge."],
+    },
     remedies: [],
     remedySearch: null,
     ...change,
@@ -307,17 +378,70 @@ export function buildUpFixture(name: string, sketches: readonly LayerSketch[], c
 function requiredFactor(indoor: readonly MonthOfAir[], month: number): number | null {
   const inside = indoor[month]!;
   const difference = inside.temperature - outdoor[month]!.temperature;
-  return difference < 3 ? null : Math.max(0, (dewPoint(inside.vapourPressure / 0.8) - outdoor[month]!.temperature) / difference);
+  return difference < 3
+    ? null
+    : Math.max(0, (dewPoint(inside.vapourPressure / 0.8) - outdoor[month]!.temperature) / difference);
 }
 
 /** Layers of a timber wall with wool; the outer board is tight enough to gather water in a damp room. */
 export const WALL_LAYERS: readonly LayerSketch[] = [
-  { name: "gypsum plasterboard", kind: "mineral", group: "lining", thickness: 0.0125, conductivity: 0.25, vapourResistanceFactor: 10, density: 700 },
-  { name: "mineral wool slab", kind: "mineral", group: "insulation", thickness: 0.14, conductivity: 0.035, vapourResistanceFactor: 1, density: 45, framing: "studs" },
-  { name: "oriented strand board", kind: "board", group: "wood-based board", thickness: 0.011, conductivity: 0.13, vapourResistanceFactor: 50, density: 650 },
-  { name: "breather membrane", type: "sheet", kind: "plastic", group: "membrane", sd: 0.1, basis: "assumed", source: "assumed" },
-  { name: "air layer", type: "air", thickness: 0.025, ventilation: "well", open: "both ends", counted: false, sd: 0.01, airRule: "well ventilated: left out from here" },
-  { name: "softwood timber", kind: "wood", group: "timber", thickness: 0.02, conductivity: 0.13, vapourResistanceFactor: 50, density: 500, counted: false },
+  {
+    name: "gypsum plasterboard",
+    kind: "mineral",
+    group: "lining",
+    thickness: 0.0125,
+    conductivity: 0.25,
+    vapourResistanceFactor: 10,
+    density: 700,
+  },
+  {
+    name: "mineral wool slab",
+    kind: "mineral",
+    group: "insulation",
+    thickness: 0.14,
+    conductivity: 0.035,
+    vapourResistanceFactor: 1,
+    density: 45,
+    framing: "studs",
+  },
+  {
+    name: "oriented strand board",
+    kind: "board",
+    group: "wood-based board",
+    thickness: 0.011,
+    conductivity: 0.13,
+    vapourResistanceFactor: 50,
+    density: 650,
+  },
+  {
+    name: "breather membrane",
+    type: "sheet",
+    kind: "plastic",
+    group: "membrane",
+    sd: 0.1,
+    basis: "assumed",
+    source: "assumed",
+  },
+  {
+    name: "air layer",
+    type: "air",
+    thickness: 0.025,
+    ventilation: "well",
+    open: "both ends",
+    counted: false,
+    sd: 0.01,
+    airRule: "well ventilated: left out from here",
+  },
+  {
+    name: "softwood timber",
+    kind: "wood",
+    group: "timber",
+    thickness: 0.02,
+    conductivity: 0.13,
+    vapourResistanceFactor: 50,
+    density: 500,
+    counted: false,
+  },
 ];
 
 /** A project of the given build-ups in De Bilt, room class 5. */
@@ -345,7 +469,15 @@ export function projectFixture(buildUps: BuildUpResult[], change: Partial<Projec
       altitudeCorrection: null,
       months: outdoor,
     },
-    rooms: [{ name: "indoor", temperatureRule: "heated to 20 °C", humidityRule: "class 5", source: "ISO 13788:2012 Annex A (from memory)", months: indoorMonths(1360) }],
+    rooms: [
+      {
+        name: "indoor",
+        temperatureRule: "heated to 20 °C",
+        humidityRule: "class 5",
+        source: "ISO 13788:2012 Annex A (from memory)",
+        months: indoorMonths(1360),
+      },
+    ],
     buildUps,
     oddities: [],
     ...change,
@@ -354,9 +486,25 @@ export function projectFixture(buildUps: BuildUpResult[], change: Partial<Projec
 
 /** A wall that gathers water and a wall that stays dry. */
 export function twoWalls(): ProjectResult {
-  const studs = { name: "studs", material: "softwood timber", conductivity: 0.13, share: 0.15, origin: "45 mm at 600 mm, and 7.5 % rails", usual: "15 % for walls at 600 mm", layers: [2], width: 0.045, spacing: 0.6 };
+  const studs = {
+    name: "studs",
+    material: "softwood timber",
+    conductivity: 0.13,
+    share: 0.15,
+    origin: "45 mm at 600 mm, and 7.5 % rails",
+    usual: "15 % for walls at 600 mm",
+    layers: [2],
+    width: 0.045,
+    spacing: 0.6,
+  };
   const wet = buildUpFixture("Studio wall", WALL_LAYERS, { framings: [studs] });
-  const sheet: LayerSketch = { name: "polyethylene sheet 0.15 mm", type: "sheet", kind: "plastic", group: "membrane", sd: 50 };
+  const sheet: LayerSketch = {
+    name: "polyethylene sheet 0.15 mm",
+    type: "sheet",
+    kind: "plastic",
+    group: "membrane",
+    sd: 50,
+  };
   const tight = [WALL_LAYERS[0]!, sheet, ...WALL_LAYERS.slice(1)];
   const dry = buildUpFixture("Store wall", tight, {
     framings: [{ ...studs, layers: [3] }],
@@ -379,7 +527,17 @@ export function twoWalls(): ProjectResult {
       message: "The vapour layer is the polyethylene sheet, on the warm side.",
     },
     wood: [
-      { section: "between framing", layer: 3, name: "oriented strand board", monthsOverLimit: 0, months: MONTH_NAMES.map((month, index) => ({ month, inner: 0.15 + 0.02 * Math.cos(index / 2), outer: 0.16 + 0.02 * Math.cos(index / 2) })) },
+      {
+        section: "between framing",
+        layer: 3,
+        name: "oriented strand board",
+        monthsOverLimit: 0,
+        months: MONTH_NAMES.map((month, index) => ({
+          month,
+          inner: 0.15 + 0.02 * Math.cos(index / 2),
+          outer: 0.16 + 0.02 * Math.cos(index / 2),
+        })),
+      },
     ],
   });
   return projectFixture([wet, dry]);

@@ -53,6 +53,17 @@ export function shorten(text: string, longest: number): string {
     .trimEnd()}…`;
 }
 
+/**
+ * Text in which hidden marks are shown by their code.
+ *
+ * @param text - any text
+ * @returns the same text; marks of direction, control characters and broken characters as "[U+202E]"
+ * @example showHiddenMarks("a\u202eb") // "a[U+202E]b"
+ */
+export function showHiddenMarks(text: string): string {
+  return text.replace(HIDDEN_MARKS, (character) => `[U+${code(character).toUpperCase()}]`);
+}
+
 const ENTITIES: Readonly<Record<string, string>> = {
   "&": "&amp;",
   "<": "&lt;",
@@ -69,10 +80,6 @@ const HIDDEN_MARKS =
 const ACTING_IN_JSON =
   // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what this looks for
   /[<>&\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff]/g;
-
-function showHiddenMarks(text: string): string {
-  return text.replace(HIDDEN_MARKS, (character) => `[U+${code(character).toUpperCase()}]`);
-}
 
 function code(character: string): string {
   return character.charCodeAt(0).toString(16).padStart(4, "0");

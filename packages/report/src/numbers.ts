@@ -62,6 +62,17 @@ export function grams(amount: number): string {
 }
 
 /**
+ * An amount of water with its unit, for a sentence.
+ *
+ * @param amount - [kg/m²]
+ * @returns such as "187 g/m²", not torn at a line's end
+ * @example gramsPerArea(0.1873) // "187\u00a0g/m²"
+ */
+export function gramsPerArea(amount: number): string {
+  return `${grams(amount)}${NO_BREAK_SPACE}g/m²`;
+}
+
+/**
  * A share or relative humidity in per cent.
  *
  * @param fraction - [–]

@@ -54,8 +54,6 @@ export const DRAWING_FONT = 'Arial, "Liberation Sans", Helvetica, sans-serif';
  */
 export function darkDrawingRules(): string {
   return Object.values(PALETTE)
-    .map(
-      ({ light, dark }) => `svg [fill="${light}"]{fill:${dark}}svg [stroke="${light}"]{stroke:${dark}}`,
-    )
+    .map(({ light, dark }) => `svg [fill="${light}"]{fill:${dark}}svg [stroke="${light}"]{stroke:${dark}}`)
     .join("");
 }

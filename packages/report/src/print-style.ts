@@ -19,7 +19,9 @@ export function printRules(result: ProjectResult): string {
     const head = styleString(`${index + 1} ${shorten(name, LONGEST_HEAD)}`);
     return `@page build-up-${index + 1}{@top-right{content:${head};${MARGIN_TEXT}}}\n.page-${index + 1}{page:build-up-${index + 1}}`;
   });
-  return [margins, ...named, '@page checklist{@top-right{content:"Site checklist"}}', `@media print{${PRINT}}`].join("\n");
+  return [margins, ...named, '@page checklist{@top-right{content:"Site checklist"}}', `@media print{${PRINT}}`].join(
+    "\n",
+  );
 }
 
 const LONGEST_HEAD = 48;
@@ -27,21 +29,27 @@ const MARGIN_TEXT = "font:8pt Arial,'Liberation Sans',sans-serif;color:#4f585c";
 
 const PRINT = `
 html{font-size:9.6pt}
-body{background:#fff;orphans:3;widows:3}
+body{background:#fff;orphans:3;widows:3;line-height:1.38}
 a{color:inherit;text-decoration:none}
 .skip,.parts,.screen-only,details:not([open]){display:none}
 .contents{display:block;position:static;width:auto;height:auto;max-width:none;padding:0;margin-top:1.5rem;columns:2;break-inside:avoid}
 .contents h2{column-span:all}
 main{max-width:none;margin:0;padding:0}
 main>section{margin-top:2rem}
-.build-up,#worked-out-for,#method,#checklist{break-before:page}
-main>.build-up,main>#worked-out-for,main>#method,main>#checklist{margin-top:0}
+.build-up,#method,#checklist{break-before:page}
+main>.build-up,main>#method,main>#checklist{margin-top:0}
 #checklist{page:checklist;break-after:page}
 h2,h3,h4,caption,summary{break-after:avoid;break-inside:avoid}
-figure,tr,.answer,.banner,.finding,.checks li,.steps li,.by-line{break-inside:avoid}
+figure,.scroll,tr,.answer,.banner,.by-hand,.finding,.checks li,.steps li,.by-line{break-inside:avoid}
 thead{display:table-header-group}
 .scroll{overflow:visible}
-table{font-size:8pt;width:100%}
+caption span{max-width:none}
+table{font-size:7.8pt;width:100%;line-height:1.25}
+th,td{padding:.16rem .4rem}
+.scroll{margin:.7rem 0}
+h3{margin:1.6rem 0 .5rem}
+figure{margin:.8rem 0}
+figure svg.drawing{max-height:9.5cm}
 figure{max-width:12.5cm;margin-left:0}
 .pair{grid-template-columns:1fr 1fr}
 .pair figure{max-width:100%}

@@ -37,7 +37,16 @@ export async function renderReport(result: ProjectResult, options: ReportOptions
     style: styleSheet(result),
     first: firstPage(result, options.date ?? null),
     contents: contents(result),
-    main: [place, ...buildUps, method(result), leftOut(), cautions(), sources(result), checklist(result), signature(result)],
+    main: [
+      place,
+      ...buildUps,
+      method(result),
+      leftOut(),
+      cautions(),
+      sources(result),
+      checklist(result),
+      signature(result),
+    ],
     data: embeddedData(result),
   });
 }

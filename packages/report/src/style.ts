@@ -56,7 +56,7 @@ main>section{margin-top:4.5rem;padding-top:1.6rem;border-top:3px solid var(--ink
 .contents{position:fixed;top:0;left:max(0rem,calc(50vw - 38rem));width:15.5rem;height:100vh;overflow-y:auto;padding:2.6rem 1rem 2rem 1.25rem;margin:0}
 main{margin-left:max(16.5rem,calc(50vw - 21rem));margin-right:1rem}
 .contents .aside{display:block;font-size:.75rem}}
-.pair{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,21rem),1fr));gap:0 1.6rem;align-items:start}
+.pair{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,21rem),1fr));gap:0 1.6rem;margin:0 0 .6rem;align-items:start}
 .beside{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,17rem),1fr));gap:0 1.8rem;align-items:start}`;
 
 const ANSWER = `
@@ -94,6 +94,8 @@ dd{margin:0}
 const TABLES = `
 .scroll{overflow-x:auto;margin:1.1rem 0}
 table{border-collapse:collapse;font-family:Arial,"Liberation Sans",Helvetica,sans-serif;font-size:.8rem;line-height:1.35;min-width:min(100%,22rem);overflow-wrap:normal}
+table.long tbody th{min-width:9.5rem}
+caption span{display:block;max-width:calc(100vw - 2.6rem);position:sticky;left:0}
 caption{text-align:left;font-weight:700;font-size:.86rem;padding:0 0 .4rem;caption-side:top}
 th,td{padding:.3rem .55rem;vertical-align:top;border-bottom:1px solid var(--rule)}
 th:first-child,td:first-child{padding-left:0}

@@ -1,4 +1,4 @@
-import { type Html, html, type Insertion, markup } from "./html.ts";
+import { Html, html, type Insertion, markup } from "./html.ts";
 import { alignOnPoint } from "./numbers.ts";
 
 /** A column: words flush left, or figures aligned on their points. */
@@ -39,12 +39,17 @@ export function tableMarkup(table: Table): Html {
     ({ head, unit, kind }) =>
       html`<th scope="col"${kind === "words" ? WORDS : null}>${head}${unit ? html`<span class="unit">${unit}</span>` : null}</th>`,
   );
-  return html`<div class="scroll" tabindex="0" role="group" aria-label="${table.caption}"><table><caption>${
+  const longHeads = rows.some(([head]) => head instanceof Html || (head ?? "").length > LONG_HEAD_FROM);
+  return html`<div class="scroll" tabindex="0" role="group" aria-label="${table.caption}"><table${longHeads ? LONG : null}><caption><span>${
     table.caption
-  }</caption><thead><tr>${heads}</tr></thead><tbody>${body}</tbody>${
+  }</span></caption><thead><tr>${heads}</tr></thead><tbody>${body}</tbody>${
     foot.length > 0 ? html`<tfoot>${foot}</tfoot>` : null
   }</table></div>`;
 }
+
+/** Row heads longer than this get a column of their own width [characters]. */
+const LONG_HEAD_FROM = 12;
+const LONG = markup(' class="long"');
 
 /** Cells hold figures unless they say otherwise. */
 const WORDS = markup(' class="w"');

@@ -10,8 +10,7 @@ export const VERDICT_MEANING: Readonly<Record<VerdictWord, string>> = {
 };
 
 /** What a verdict of *dry*, or a judgement of *sound*, does not cover; stands beside the word wherever it is given. */
-export const NOT_COVERED =
-  "vapour by diffusion only: not rain, leaks, moving air, built-in water or damp ground";
+export const NOT_COVERED = "vapour by diffusion only: not rain, leaks, moving air, built-in water or damp ground";
 
 /** What a judgement says, in a clause. */
 export const JUDGEMENT_MEANING: Readonly<Record<JudgementWord, string>> = {

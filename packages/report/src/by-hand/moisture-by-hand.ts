@@ -1,5 +1,12 @@
-import { DAYS_IN_MONTH, MONTH_NAMES, SECONDS_PER_DAY, saturationPressure, VAPOUR_PERMEABILITY_OF_AIR } from "@warmside/core";
-import { placeOf, type SectionView, shortPlaceOf } from "../section-view.ts";
+import {
+  DAYS_IN_MONTH,
+  MONTH_NAMES,
+  SECONDS_PER_DAY,
+  saturationPressure,
+  VAPOUR_PERMEABILITY_OF_AIR,
+} from "@warmside/core";
+import { placeOf, resistancesTo, shortPlaceOf } from "../places.ts";
+import type { SectionView } from "../section-view.ts";
 import { DECIMALS, type Printed, printed } from "./printed.ts";
 
 /** A node of the sum: the two surfaces, and the places with water or the one nearest to it. */
@@ -98,7 +105,17 @@ export function moistureByHand(view: SectionView, surfaces: { inside: number; ou
   setPressures(nodes, last, indoor.pressure.value, outdoor.pressure.value, deciding.planes.length > 0);
   const flows = deciding.planes.length > 0 ? flowsBetween(nodes, gramsPerPascal.value) : [];
   const underSky = Math.abs(felt - deciding.outdoor.temperature) > SKY_SHOWS_FROM;
-  const base = { month: deciding.month, days, indoor, outdoor, underSky, totalResistance, gramsPerPascal, nodes, flows };
+  const base = {
+    month: deciding.month,
+    days,
+    indoor,
+    outdoor,
+    underSky,
+    totalResistance,
+    gramsPerPascal,
+    nodes,
+    flows,
+  };
   return { ...base, balances: balancesOf(view, nodes, flows) };
 }
 
@@ -121,20 +138,11 @@ function chosenNodes(view: SectionView): number[] {
   return [...new Set([0, ...between, last])].sort((one, other) => one - other);
 }
 
-/** Resistance from the room surface to a node; where sheets share a node, on the side that gave its temperature. */
+/** Resistance from the room surface to a node; where a group of layers is one node, on the side that gave its temperature. */
 function resistanceTo(view: SectionView, node: number): number {
-  const nodes = view.deciding.nodes;
-  const here = nodes[node]!;
-  let depth = 0;
-  let sum = 0;
-  for (const entry of view.section.layers) {
-    if (here.layer === null || entry.layer > here.layer) break;
-    const thickness = view.buildUp.layers[entry.layer]?.thickness ?? 0;
-    const inside = entry.layer === here.layer && nodes[node + 1]?.layer === here.layer && thickness > 0;
-    sum += inside ? (entry.resistance * (here.depth - depth)) / thickness : entry.resistance;
-    depth += thickness;
-  }
-  return sum;
+  const { near, far } = resistancesTo(view, node);
+  const { indoor, outdoor } = view.deciding;
+  return indoor.temperature >= outdoor.temperature ? far : near;
 }
 
 /** Temperature that the outer surface looks at: the air's, or colder under a clear sky. */
@@ -157,7 +165,10 @@ function setPressures(nodes: NodeByHand[], last: number, inside: number, outside
   for (const node of nodes) {
     if (node === first || node.node === last) continue;
     const share = node.sd.value / final.sd.value;
-    node.pressure = printed(first.pressure.value - (first.pressure.value - final.pressure.value) * share, DECIMALS.pressure);
+    node.pressure = printed(
+      first.pressure.value - (first.pressure.value - final.pressure.value) * share,
+      DECIMALS.pressure,
+    );
   }
 }
 

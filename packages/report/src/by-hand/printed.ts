@@ -20,4 +20,12 @@ export function printed(value: number, decimals: number): Printed {
 }
 
 /** Decimals of sums worked by hand: more than anyone can measure, so that the sums can be followed. */
-export const DECIMALS = { resistance: 4, temperature: 3, pressure: 2, sd: 4, grams: 2, factor: 4, transmittance: 4 } as const;
+export const DECIMALS = {
+  resistance: 4,
+  temperature: 3,
+  pressure: 2,
+  sd: 4,
+  grams: 2,
+  factor: 4,
+  transmittance: 4,
+} as const;

@@ -1,5 +1,5 @@
-import { dewPoint } from "@warmside/core";
 import type { MonthOfAir, SurfaceResult } from "@warmside/core";
+import { dewPoint } from "@warmside/core";
 import { DECIMALS, type Printed, printed } from "./printed.ts";
 
 /** The required temperature factor of the critical month worked step by step with rounded figures. */
@@ -39,7 +39,14 @@ export function surfaceByHand(
   const leastSurfaceTemperature = printed(dewPoint(neededSaturation.value), DECIMALS.temperature);
   const rise = leastSurfaceTemperature.value - outdoorTemperature.value;
   const required = printed(Math.max(0, rise / (temperature.value - outdoorTemperature.value)), DECIMALS.factor);
-  return { month, indoor: { temperature, pressure }, outdoorTemperature, neededSaturation, leastSurfaceTemperature, required };
+  return {
+    month,
+    indoor: { temperature, pressure },
+    outdoorTemperature,
+    neededSaturation,
+    leastSurfaceTemperature,
+    required,
+  };
 }
 
 /** Critical surface relative humidity for mould [–]. Source: ISO 13788:2012 clause 5.2 (from memory). */

@@ -1,7 +1,7 @@
 import type { BuildUpResult } from "@warmside/core";
 import { escapeText, shorten } from "../escape.ts";
 import { type Html, markup } from "../html.ts";
-import { grams, millimetres, trimmed } from "../numbers.ts";
+import { gramsPerArea, millimetres, trimmed } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import type { SectionView } from "../section-view.ts";
 import { sideWords } from "../words.ts";
@@ -27,7 +27,11 @@ export function buildUpDrawing(buildUp: BuildUpResult, view: SectionView | null,
   const title = `${shorten(buildUp.name, LONGEST_NAME)}, cut through, to scale`;
   const parts = [
     patternDefinitions(id, [...hatches, "timber", "metal"]),
-    layers(buildUp, scale, hatches.map((hatch) => patternId(id, hatch))),
+    layers(
+      buildUp,
+      scale,
+      hatches.map((hatch) => patternId(id, hatch)),
+    ),
     drawnFramings(scale, id),
     vapourLayer(buildUp, scale),
     wet.marks,
@@ -86,8 +90,10 @@ function vapourLayer(buildUp: BuildUpResult, scale: Scale): string {
   const first = found?.present ? scale.layers[found.layers[0] ?? -1] : undefined;
   if (!first) return "";
   const at = first.left + first.width / 2;
-  return upright(at, scale, `stroke="${PALETTE.paper.light}" stroke-width="7"`) +
-    upright(at, scale, `stroke="${PALETTE.temperature.light}" stroke-width="5" stroke-dasharray="12 5"`);
+  return (
+    upright(at, scale, `stroke="${PALETTE.paper.light}" stroke-width="7"`) +
+    upright(at, scale, `stroke="${PALETTE.temperature.light}" stroke-width="5" stroke-dasharray="12 5"`)
+  );
 }
 
 /** Numbered marks above the drawing, each joined to its layer. */
@@ -123,8 +129,11 @@ function wetPlaces(view: SectionView, scale: Scale): { marks: string; words: str
     return [0.3, 0.52, 0.74].map((share) => drop(x, scale.top + share * height)).join("");
   });
   if (drops.length === 0) return { marks: "", words: "" };
-  const text = `Water at the drops: most in ${peak.month}, ${grams(peak.amount)} g/m²`;
-  return { marks: drops.join(""), words: word(DRAWING_WIDTH / 2, scale.bottom + BELOW + 12, "middle", text, 'font-size="13" font-weight="bold"') };
+  const text = `Water at the drops: most in ${peak.month}, ${gramsPerArea(peak.amount)}`;
+  return {
+    marks: drops.join(""),
+    words: word(DRAWING_WIDTH / 2, scale.bottom + BELOW + 12, "middle", text, 'font-size="13" font-weight="bold"'),
+  };
 }
 
 const MILLIMETRES = 1000;

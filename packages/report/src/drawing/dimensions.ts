@@ -31,7 +31,9 @@ function spacing(drawn: DrawnFraming, scale: Scale): string {
   const x = Math.max(16, scale.left - 36);
   const words = `${millimetres(drawn.framing.spacing ?? 0)} mm`;
   return (
-    path(`M${x.toFixed(1)} ${from.toFixed(1)}V${to.toFixed(1)}M${(x - 4).toFixed(1)} ${from.toFixed(1)}h8M${(x - 4).toFixed(1)} ${to.toFixed(1)}h8`) +
+    path(
+      `M${x.toFixed(1)} ${from.toFixed(1)}V${to.toFixed(1)}M${(x - 4).toFixed(1)} ${from.toFixed(1)}h8M${(x - 4).toFixed(1)} ${to.toFixed(1)}h8`,
+    ) +
     `<text x="0" y="0" transform="translate(${(x - 6).toFixed(1)} ${((from + to) / 2).toFixed(1)}) rotate(-90)" text-anchor="middle" font-size="12" fill="${PALETTE.ink.light}">${words}</text>`
   );
 }

@@ -33,5 +33,7 @@ function members(drawn: DrawnFraming, scale: Scale, id: string, crossing: boolea
 function starts(drawn: DrawnFraming, height: number): number[] {
   if (!drawn.spaced) return [drawn.start];
   const count = Math.max(1, Math.ceil((height - drawn.start) / drawn.spacing));
-  return Array.from({ length: count }, (_, index) => drawn.start + index * drawn.spacing).filter((start) => start < height - 1);
+  return Array.from({ length: count }, (_, index) => drawn.start + index * drawn.spacing).filter(
+    (start) => start < height - 1,
+  );
 }

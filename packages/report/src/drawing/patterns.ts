@@ -2,7 +2,16 @@ import type { LayerResult } from "@warmside/core";
 import { DRAWING_FONT, PALETTE } from "../palette.ts";
 
 /** What a layer is drawn as. The marks are this project's own; each also differs without colour. */
-export type Hatch = "timber" | "wood board" | "soft insulation" | "stiff insulation" | "mineral" | "metal" | "sheet" | "air";
+export type Hatch =
+  | "timber"
+  | "wood board"
+  | "soft insulation"
+  | "stiff insulation"
+  | "mineral"
+  | "skin"
+  | "metal"
+  | "sheet"
+  | "air";
 
 /**
  * What a layer is drawn as.
@@ -14,7 +23,9 @@ export function hatchOf(layer: Pick<LayerResult, "type" | "kind" | "group" | "co
   if (layer.type === "air") return "air";
   if (layer.type === "sheet") return "sheet";
   if (layer.kind === "metal") return "metal";
-  if (insulates(layer)) return layer.kind === "plastic" || layer.kind === "board" ? "stiff insulation" : "soft insulation";
+  if (insulates(layer))
+    return layer.kind === "plastic" || layer.kind === "board" ? "stiff insulation" : "soft insulation";
+  if (layer.kind === "plastic") return "skin";
   if (layer.group === "timber" || layer.kind === "wood") return "timber";
   if (layer.kind === "board" || layer.group === "wood-based board") return "wood board";
   return "mineral";
@@ -27,6 +38,7 @@ export const HATCH_WORDS: Readonly<Record<Hatch, string>> = {
   "soft insulation": "insulation, wool or fibre",
   "stiff insulation": "insulation, foam or board",
   mineral: "plaster, masonry, stone or glass",
+  skin: "plastic, rubber or bitumen",
   metal: "metal",
   sheet: "sheet",
   air: "air",
@@ -98,6 +110,7 @@ const TILES: Readonly<Record<Hatch, Tile>> = {
     ground: PALETTE.lining.light,
     marks: dot(2, 2) + dot(7, 4) + dot(3.5, 8),
   },
+  skin: { size: 5, ground: PALETTE.lining.light, marks: `<path d="M0 1.5h5M0 4h5" ${thin}/>` },
   metal: { size: 4, ground: line, marks: "" },
   sheet: { size: 4, ground: PALETTE.ink.light, marks: "" },
   air: { size: 10, ground: PALETTE.air.light, marks: "" },

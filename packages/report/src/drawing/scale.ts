@@ -57,7 +57,9 @@ export function scaleOf(buildUp: BuildUpResult): Scale {
   return {
     pixelsPerMillimetre,
     layers,
-    framings: buildUp.framings.map((framing, order) => placedFraming(framing, order, layers, pixelsPerMillimetre, bottom - top)),
+    framings: buildUp.framings.map((framing, order) =>
+      placedFraming(framing, order, layers, pixelsPerMillimetre, bottom - top),
+    ),
     left,
     right: left + width,
     top,

@@ -49,7 +49,15 @@ export function airPlot(airs: readonly NamedAir[], title: string): Plot {
         axis: { title: unit, tickCount: 4 },
       },
       color: { field: "air", type: "nominal", scale: scale([PALETTE.vapour.light, PALETTE.temperature.light]), legend },
-      strokeDash: { field: "air", type: "nominal", scale: scale([[6, 4], [1, 0]]), legend },
+      strokeDash: {
+        field: "air",
+        type: "nominal",
+        scale: scale([
+          [6, 4],
+          [1, 0],
+        ]),
+        legend,
+      },
     },
   });
   const spec = {

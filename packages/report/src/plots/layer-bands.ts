@@ -1,6 +1,6 @@
+import { PALETTE } from "../palette.ts";
 import type { SectionView } from "../section-view.ts";
 import { spread } from "../spread.ts";
-import { PALETTE } from "../palette.ts";
 
 /** Which way a plot measures the way from the room outwards. */
 export type Axis = "depth" | "sd";

@@ -1,6 +1,7 @@
 import type { TopLevelSpec } from "vega-lite";
 import { PALETTE } from "../palette.ts";
 import type { SectionView } from "../section-view.ts";
+import { sideWords } from "../words.ts";
 import { type Axis, bandMarks, type Stretch } from "./layer-bands.ts";
 import { FIT, PLOT_CONFIG, PLOT_HEIGHT, PLOT_SCHEMA, PLOT_WIDTH } from "./plot.ts";
 
@@ -41,7 +42,9 @@ export function profilePlot(profile: Profile): TopLevelSpec {
   const { stretch, points } = profile;
   const x = { type: "quantitative", scale: { domain: [stretch.from, stretch.to], nice: false, zero: false } };
   const values = points.map(({ value }) => value);
-  const domain = [profile.zero ? 0 : Math.min(...values), Math.max(...values)];
+  const lowest = profile.zero ? 0 : Math.min(...values);
+  const highest = Math.max(...values);
+  const domain = [lowest, highest + (profile.wet.length > 0 ? ROOM_FOR_WORDS : 0) * (highest - lowest)];
   const lines = {
     data: { values: points },
     mark: { type: "line", strokeWidth: 2.5, strokeCap: "butt" },
@@ -76,22 +79,23 @@ export function profilePlot(profile: Profile): TopLevelSpec {
     autosize: FIT,
     padding: 4,
     config: PLOT_CONFIG,
-    layer: [...bandMarks(stretch, true), ...sideWords(stretch), lines, ...wetMarks(profile.wet, stretch)],
+    layer: [...bandMarks(stretch, true), ...sides(profile), lines, ...wetMarks(profile.wet, stretch)],
   } as unknown as TopLevelSpec;
 }
 
-/** The words for the two sides, at the foot of the field, so that nobody has to guess which way is out. */
-function sideWords(stretch: Stretch): object[] {
-  const word = (text: string, at: number, align: string, dx: number): object => ({
+/** The words for the two sides, below the axis, so that nobody has to guess which way is out. */
+function sides({ view, stretch }: Profile): object[] {
+  const { room, far } = sideWords(view.buildUp);
+  const word = (text: string, at: number, align: string): object => ({
     data: { values: [{ at, text }] },
-    mark: { type: "text", align, dx, dy: -6, baseline: "bottom", fontStyle: "italic", color: PALETTE.faintInk.light },
+    mark: { type: "text", align, dy: 36, baseline: "middle", fontWeight: "bold" },
     encoding: {
       x: { field: "at", type: "quantitative" },
       y: { value: "height" },
       text: { field: "text" },
     },
   });
-  return [word("room", stretch.from, "left", 4), word("outside", stretch.to, "right", -4)];
+  return [word(room, stretch.from, "left"), word(far, stretch.to, "right")];
 }
 
 /** Drops at the wet places; the words stand at the top of the field, joined to the place by a thin line. */
@@ -100,14 +104,27 @@ function wetMarks(wet: readonly WetMark[], stretch: Stretch): object[] {
   const middle = (stretch.from + stretch.to) / 2;
   const drops = {
     data: { values: wet },
-    mark: { type: "point", shape: DROP, size: 1100, filled: true, color: PALETTE.water.light, opacity: 1, stroke: PALETTE.paper.light, strokeWidth: 1 },
+    mark: {
+      type: "point",
+      shape: DROP,
+      size: 1100,
+      filled: true,
+      color: PALETTE.water.light,
+      opacity: 1,
+      stroke: PALETTE.paper.light,
+      strokeWidth: 1,
+    },
     encoding: { x: { field: "at", type: "quantitative" }, y: { field: "value", type: "quantitative" } },
   };
   const main = wet.filter(({ words: text }) => text !== "");
   const leader = {
     data: { values: main },
     mark: { type: "rule", color: PALETTE.faintInk.light, strokeWidth: 1 },
-    encoding: { x: { field: "at", type: "quantitative" }, y: { field: "value", type: "quantitative" }, y2: { value: WORDS_AT } },
+    encoding: {
+      x: { field: "at", type: "quantitative" },
+      y: { field: "value", type: "quantitative" },
+      y2: { value: WORDS_AT },
+    },
   };
   const words = (side: "left" | "right"): object => ({
     data: { values: main.filter(({ at }) => (at > middle ? "right" : "left") === side) },
@@ -117,8 +134,11 @@ function wetMarks(wet: readonly WetMark[], stretch: Stretch): object[] {
   return [leader, drops, words("left"), words("right")];
 }
 
+/** Part of the height kept free above the lines for the words about water. */
+const ROOM_FOR_WORDS = 0.14;
+
 /** Height at which the words about water stand, from the top of the field [px]. */
-const WORDS_AT = 14;
+const WORDS_AT = 12;
 
 /** A drop of water as a path for vega, one unit high. */
 const DROP = "M0,-0.6C0.1,-0.35,0.36,-0.1,0.36,0.18A0.36,0.36,0,1,1,-0.36,0.18C-0.36,-0.1,-0.1,-0.35,0,-0.6Z";

@@ -1,7 +1,8 @@
 import { dewPoint } from "@warmside/core";
 import { fixed } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
-import { placeOf, type SectionView } from "../section-view.ts";
+import { placeOf } from "../places.ts";
+import type { SectionView } from "../section-view.ts";
 import { along, layerBands } from "./layer-bands.ts";
 import type { Plot } from "./plot.ts";
 import { type ProfilePoint, profilePlot } from "./profile-plot.ts";

@@ -1,6 +1,6 @@
 import * as vega from "vega";
 import { compile } from "vega-lite";
-import { escapeText } from "../escape.ts";
+import { escapeText, showHiddenMarks } from "../escape.ts";
 import { type Html, markup } from "../html.ts";
 import { DRAWING_FONT } from "../palette.ts";
 import type { Plot } from "./plot.ts";
@@ -21,7 +21,7 @@ export async function toSvg(plot: Plot, id: string): Promise<Html> {
   const view = new vega.View(vega.parse(spec), { renderer: "none", logger: STRICT_LOGGER });
   const drawn = await view.toSVG();
   view.finalize();
-  return markup(labelled(tidySvg(drawn, id), plot, id));
+  return markup(labelled(tidySvg(showHiddenMarks(drawn), id), plot, id));
 }
 
 function labelled(svg: string, plot: Plot, id: string): string {
@@ -41,7 +41,8 @@ interface TextItem {
 
 /** Tells vega the true widths of texts: without a canvas it guesses far too wide. */
 function useTrueTextWidths(): void {
-  const metrics = (vega as unknown as { textMetrics: { width: (item: TextItem, text: unknown) => number } }).textMetrics;
+  const metrics = (vega as unknown as { textMetrics: { width: (item: TextItem, text: unknown) => number } })
+    .textMetrics;
   metrics.width = (item, text) =>
     textWidth(String(text ?? ""), item.fontSize ?? USUAL_FONT_SIZE, isBold(item.fontWeight));
 }

@@ -3,6 +3,7 @@ import type { TopLevelSpec } from "vega-lite";
 import { grams } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import type { SectionView } from "../section-view.ts";
+import { shortMonth } from "../words.ts";
 import { along, layerBands } from "./layer-bands.ts";
 import { PLOT_CONFIG, PLOT_SCHEMA, type Plot } from "./plot.ts";
 import { thinLine } from "./thin-line.ts";
@@ -39,7 +40,7 @@ export function twelveMonthsPlot(view: SectionView): Plot {
     padding: 4,
     config: PLOT_CONFIG,
     data: { values: rows },
-    facet: { field: "month", type: "nominal", sort: view.section.months.map(({ month }) => month), title: null },
+    facet: { field: "month", type: "nominal", sort: view.section.months.map(heading), title: null },
     columns: 3,
     spacing: { row: 14, column: 16 },
     spec: {
@@ -55,13 +56,16 @@ export function twelveMonthsPlot(view: SectionView): Plot {
         line("dew point", PALETTE.vapour.light, [5, 3]),
         {
           transform: [{ filter: "datum.kind === 'water'" }],
-          mark: { type: "point", filled: true, size: 60, opacity: 1, color: PALETTE.water.light, stroke: PALETTE.paper.light, strokeWidth: 1 },
+          mark: {
+            type: "point",
+            filled: true,
+            size: 60,
+            opacity: 1,
+            color: PALETTE.water.light,
+            stroke: PALETTE.paper.light,
+            strokeWidth: 1,
+          },
           encoding: { x, y },
-        },
-        {
-          transform: [{ filter: "datum.kind === 'words'" }],
-          mark: { type: "text", align: "right", baseline: "top", dx: -3, dy: 3, fontSize: 12, fontWeight: "bold" },
-          encoding: { x, y: { value: 0 }, text: { field: "words" } },
         },
       ],
     },
@@ -78,12 +82,11 @@ interface Row {
   kind: string;
   at: number;
   value?: number;
-  words?: string;
 }
 
 function rowsOf(month: SectionMonth, from: number, to: number): Row[] {
   const { nodes, indoor, outdoor, planes } = month;
-  const name = month.month;
+  const name = heading(month);
   const line = (kind: string, inside: number, ofNode: (node: NodeState) => number, outside: number): Row[] =>
     thinLine(
       [
@@ -94,26 +97,37 @@ function rowsOf(month: SectionMonth, from: number, to: number): Row[] {
       SMALLEST_BEND,
     ).map((point) => ({ month: name, kind, ...point }));
   const dew = ({ vapourPressure }: { vapourPressure: number }): number => dewPoint(vapourPressure);
-  const change = planes.reduce((sum, plane) => sum + plane.change, 0);
   const water = planes.filter((plane) => plane.change !== 0 || plane.held > 0);
   return [
     { month: name, kind: "edge-from", at: 0 },
     { month: name, kind: "edge-end", at: along(nodes.at(-1)!, "depth") },
     ...line("temperature", indoor.temperature, ({ temperature }) => temperature, outdoor.temperature),
     ...line("dew point", dew(indoor), dew, dew(outdoor)),
-    ...water.map(({ node }) => ({ month: name, kind: "water", at: along(nodes[node]!, "depth"), value: nodes[node]!.temperature })),
-    ...(water.length > 0 ? [{ month: name, kind: "words", at: to, words: changeWords(change) }] : []),
+    ...water.map(({ node }) => ({
+      month: name,
+      kind: "water",
+      at: along(nodes[node]!, "depth"),
+      value: nodes[node]!.temperature,
+    })),
   ];
 }
 
 /** Bends smaller than this cannot be seen in a plot this small [K]. */
 const SMALLEST_BEND = 0.05;
 
-function changeWords(change: number): string {
-  return change >= 0 ? `condenses ${grams(change)} g` : `dries ${grams(-change)} g`;
+/** A month's name, and what its water does. */
+function heading({ month, planes }: SectionMonth): string {
+  const name = shortMonth(month);
+  if (planes.length === 0) return name;
+  const change = planes.reduce((sum, plane) => sum + plane.change, 0);
+  return change >= 0 ? `${name}: ${grams(change)} g condense` : `${name}: ${grams(-change)} g dry`;
 }
 
 function wetMonths(view: SectionView): string {
-  const wet = view.section.months.filter(({ planes }) => planes.some(({ change }) => change > 0)).map(({ month }) => month);
-  return wet.length === 0 ? "The lines do not meet in any month." : `They meet, and water is added, in ${wet.join(", ")}.`;
+  const wet = view.section.months
+    .filter(({ planes }) => planes.some(({ change }) => change > 0))
+    .map(({ month }) => month);
+  return wet.length === 0
+    ? "The lines do not meet in any month."
+    : `They meet, and water is added, in ${wet.join(", ")}.`;
 }

@@ -1,6 +1,7 @@
 import { fixed } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
-import { placeOf, type SectionView } from "../section-view.ts";
+import { placeOf } from "../places.ts";
+import type { SectionView } from "../section-view.ts";
 import { along, layerBands } from "./layer-bands.ts";
 import type { Plot } from "./plot.ts";
 import { profilePlot } from "./profile-plot.ts";

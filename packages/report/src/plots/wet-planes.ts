@@ -1,5 +1,5 @@
 import type { SectionMonth } from "@warmside/core";
-import { grams } from "../numbers.ts";
+import { gramsPerArea } from "../numbers.ts";
 import type { SectionView } from "../section-view.ts";
 
 /** A wet node of a month; only the one with the most water carries words. */
@@ -30,5 +30,5 @@ export function wetPlanes(view: SectionView, month: SectionMonth): WetPlane[] {
 
 function amountWords(change: number, month: string, several: boolean): string {
   const what = change >= 0 ? "condenses" : "dries";
-  return `${grams(Math.abs(change))} g/m² ${what}${several ? " here and nearby" : ""} in ${month}`;
+  return `${gramsPerArea(Math.abs(change))} ${what}${several ? " here and nearby" : ""} in ${month}`;
 }

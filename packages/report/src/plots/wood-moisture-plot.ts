@@ -21,7 +21,10 @@ export function woodMoisturePlot(wood: readonly WoodResult[]): Plot {
   );
   const highest = Math.max(LIMIT + 4, ...rows.map(({ moisture }) => moisture));
   const names = wood.map(nameOf);
-  const scale = (range: readonly unknown[]): object => ({ domain: names, range: names.map((_, index) => range[index % range.length]) });
+  const scale = (range: readonly unknown[]): object => ({
+    domain: names,
+    range: names.map((_, index) => range[index % range.length]),
+  });
   const spec = {
     $schema: PLOT_SCHEMA,
     width: PLOT_WIDTH,
@@ -33,7 +36,10 @@ export function woodMoisturePlot(wood: readonly WoodResult[]): Plot {
       {
         data: { values: [{ moisture: LIMIT, words: "20 %: decay can begin above", month: "Jan" }] },
         layer: [
-          { mark: { type: "rule", color: PALETTE.ink.light, strokeWidth: 1.5 }, encoding: { y: { field: "moisture", type: "quantitative" } } },
+          {
+            mark: { type: "rule", color: PALETTE.ink.light, strokeWidth: 1.5 },
+            encoding: { y: { field: "moisture", type: "quantitative" } },
+          },
           {
             mark: { type: "text", align: "left", dx: 4, dy: -8 },
             encoding: { x: { value: 0 }, y: { field: "moisture", type: "quantitative" }, text: { field: "words" } },
@@ -44,7 +50,13 @@ export function woodMoisturePlot(wood: readonly WoodResult[]): Plot {
         data: { values: rows },
         mark: { type: "line", strokeWidth: 2.5, point: { filled: true, size: 45 } },
         encoding: {
-          x: { field: "month", type: "ordinal", sort: months, scale: { type: "point", padding: 0.4 }, axis: { title: null, labelAngle: 0 } },
+          x: {
+            field: "month",
+            type: "ordinal",
+            sort: months,
+            scale: { type: "point", padding: 0.4 },
+            axis: { title: null, labelAngle: 0 },
+          },
           y: {
             field: "moisture",
             type: "quantitative",
@@ -70,7 +82,13 @@ export function woodMoisturePlot(wood: readonly WoodResult[]): Plot {
 const PER_CENT = 100;
 /** Moisture content above which decay can begin, % of dry mass. Source: common practice. */
 const LIMIT = 20;
-const COLOURS = [PALETTE.temperature.light, PALETTE.vapour.light, PALETTE.waterThird.light, PALETTE.faintInk.light, PALETTE.waterFourth.light];
+const COLOURS = [
+  PALETTE.temperature.light,
+  PALETTE.vapour.light,
+  PALETTE.waterThird.light,
+  PALETTE.faintInk.light,
+  PALETTE.waterFourth.light,
+];
 const DASHES = [
   [1, 0],
   [7, 4],

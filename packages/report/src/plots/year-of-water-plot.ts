@@ -1,7 +1,8 @@
 import type { TopLevelSpec } from "vega-lite";
-import { grams } from "../numbers.ts";
+import { grams, gramsPerArea } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
-import { shortPlaceOf, type SectionView } from "../section-view.ts";
+import { shortPlaceOf } from "../places.ts";
+import type { SectionView } from "../section-view.ts";
 import { FIT, PLOT_CONFIG, PLOT_HEIGHT, PLOT_SCHEMA, PLOT_WIDTH, type Plot } from "./plot.ts";
 
 /**
@@ -13,7 +14,10 @@ import { FIT, PLOT_CONFIG, PLOT_HEIGHT, PLOT_SCHEMA, PLOT_WIDTH, type Plot } fro
 export function yearOfWaterPlot(view: SectionView): Plot {
   const months = view.waterYear.map(({ month }) => month);
   const shown = mostHeld(view);
-  const names = [...shown.map((node) => placeName(view, node)), ...(view.wetNodes.length > shown.length ? [OTHERS] : [])];
+  const names = [
+    ...shown.map((node) => placeName(view, node)),
+    ...(view.wetNodes.length > shown.length ? [OTHERS] : []),
+  ];
   const bars = view.waterYear.flatMap(({ month, planes }) =>
     planes
       .filter(({ held }) => held > 0)
@@ -64,9 +68,9 @@ export function yearOfWaterPlot(view: SectionView): Plot {
   const { peak } = view.section;
   return {
     title: "Water held at the end of each month",
-    description: `Twelve bars from ${months[0]} to ${months.at(-1)}. Most is held in ${peak.month ?? "no month"}: ${grams(
+    description: `Twelve bars from ${months[0]} to ${months.at(-1)}. Most is held in ${peak.month ?? "no month"}: ${gramsPerArea(
       peak.amount,
-    )} g/m². ${view.section.dryBy ? `Dry by ${view.section.dryBy}.` : "It does not dry within the year."}`,
+    )}. ${view.section.dryBy ? `Dry by ${view.section.dryBy}.` : "It does not dry within the year."}`,
     spec,
   };
 }

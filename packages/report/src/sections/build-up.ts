@@ -1,6 +1,6 @@
 import type { BuildUpResult, ProjectResult } from "@warmside/core";
 import { type Html, html } from "../html.ts";
-import { fixed, grams } from "../numbers.ts";
+import { fixed, gramsPerArea } from "../numbers.ts";
 import { governingView } from "../section-view.ts";
 import { CLASSES, judgementSign } from "../signs.ts";
 import { ELEMENT_WORDS, fromRoomToFarSide, VERDICT_MEANING } from "../words.ts";
@@ -64,7 +64,10 @@ function banner(buildUp: BuildUpResult): Html {
   const facts: [string, Html | string][] = [];
   if (moisture) {
     facts.push(["Verdict", html`${verdictWords(moisture.verdict)}: ${VERDICT_MEANING[moisture.verdict]}`]);
-    facts.push(["Most water", moisture.peak.amount > 0 ? `${grams(moisture.peak.amount)} g/m², ${moisture.peak.month}` : "none"]);
+    facts.push([
+      "Most water",
+      moisture.peak.amount > 0 ? `${gramsPerArea(moisture.peak.amount)}, ${moisture.peak.month}` : "none",
+    ]);
   }
   if (heat) {
     facts.push(["U", `${fixed(heat.transmittance, 2)} W/(m²·K)${targetWords(buildUp)}`]);
@@ -80,5 +83,7 @@ function banner(buildUp: BuildUpResult): Html {
 }
 
 function beyond({ beyond: reason }: BuildUpResult): Html | null {
-  return reason ? html`<p class="beyond-words"><strong>Beyond this method:</strong> ${reason.reason} Ask for: ${reason.askFor}</p>` : null;
+  return reason
+    ? html`<p class="beyond-words"><strong>Beyond this method:</strong> ${reason.reason} Ask for: ${reason.askFor}</p>`
+    : null;
 }

@@ -10,12 +10,10 @@ import { millimetres } from "../numbers.ts";
  * @returns the section
  */
 export function checklist(result: ProjectResult): Html {
-  const lists = result.buildUps.map(
-    (buildUp, index) =>
-      html`<section class="checks"><h3>${index + 1} ${shorten(buildUp.name, 120)}</h3><ul>${tasks(buildUp).map(
-        (task) => html`<li><span class="box" aria-hidden="true"></span>${task}</li>`,
-      )}</ul></section>`,
-  );
+  const lists = [
+    list("Every build-up", EVERYWHERE),
+    ...result.buildUps.map((buildUp, index) => list(`${index + 1} ${shorten(buildUp.name, 120)}`, tasks(buildUp))),
+  ];
   return html`<section id="checklist"><h2>Site checklist</h2>
 <p class="screen-only" id="checklist-alone"><a class="to-alone" href="#checklist-alone">Show this list alone, to print it</a><a class="from-alone" href="#answer">Back to the whole report</a></p>
 <p>${result.project}${result.reference ? `, ${result.reference}` : null}. Tick before each build-up is closed; photographs of sealed sheets help whoever asks later.</p>
@@ -23,13 +21,26 @@ ${lists}
 <p class="by-line">Checked by <span class="line"></span> Date <span class="line short"></span></p></section>`;
 }
 
+function list(heading: string, entries: readonly string[]): Html {
+  const lines = entries.map((task) => html`<li><span class="box" aria-hidden="true"></span>${task}</li>`);
+  return html`<section class="checks"><h3>${heading}</h3><ul>${lines}</ul></section>`;
+}
+
+const EVERYWHERE = [
+  "Products delivered are those of the layer tables, in that order, each the right way round.",
+  "Nothing wet is closed in; rain is kept off until the outer skin is on.",
+  "After the first winter: look at, and measure, the places that this report names.",
+];
+
 function tasks(buildUp: BuildUpResult): string[] {
   return [...judged(buildUp), ...values(buildUp), ...sealing(buildUp), ...clearWays(buildUp), ...closing(buildUp)];
 }
 
 function judged({ judgement }: BuildUpResult): string[] {
-  if (judgement.word === "change it") return ["Do not build it as it stands: the judgement is “change it”. Settle the change first."];
-  if (judgement.word === "beyond this method") return ["Do not close it before the assessment asked for has been made."];
+  if (judgement.word === "change it")
+    return ["Do not build it as it stands: the judgement is “change it”. Settle the change first."];
+  if (judgement.word === "beyond this method")
+    return ["Do not close it before the assessment asked for has been made."];
   return [];
 }
 
@@ -38,15 +49,20 @@ function values({ layers }: BuildUpResult): string[] {
   const assumed = counted.filter(({ basis }) => basis === "assumed");
   const confirm = assumed.length > 0 ? [`Confirm the assumed values: ${assumed.map(layerWords).join("; ")}.`] : [];
   const insulation = counted.filter(({ group }) => group === "insulation");
-  const fitted = insulation.length > 0 ? [`Insulation fills its space with no gap, no slump and no air behind: ${insulation.map(layerWords).join("; ")}.`] : [];
-  return ["Products delivered are those of the layer table, in that order, each the right way round.", ...confirm, ...fitted];
+  const fitted =
+    insulation.length > 0
+      ? [
+          `Insulation fills its space with no gap, no slump and no air behind: ${insulation.map(layerWords).join("; ")}.`,
+        ]
+      : [];
+  return [...confirm, ...fitted];
 }
 
 function sealing({ layers, vapourLayer }: BuildUpResult): string[] {
   if (!vapourLayer?.present) return [];
   const names = vapourLayer.layers.map((index) => layers[index]).filter((layer) => layer !== undefined);
   return [
-    `Vapour layer (${names.map(layerWords).join("; ")}): laps taped over a firm backing.`,
+    `Vapour layer (${names.map(layerWords).join("; ")}): laps and joints taped over a firm backing.`,
     "Its perimeter sealed to floor, walls, ceiling, windows and doors.",
     "Sockets, switches, lamps, pipes and ducts: none through it, or each with a sealed collar or box.",
     "Holes and tears made during the works patched before the lining goes on.",
@@ -64,8 +80,12 @@ function clearWays({ layers }: BuildUpResult): string[] {
 
 function closing(buildUp: BuildUpResult): string[] {
   const wood = buildUp.framings.length > 0 || buildUp.layers.some(({ kind }) => kind === "wood" || kind === "board");
-  const timber = wood ? ["Timber and boards below 20 % by moisture meter before closing, measured at three places: ______ % ______ % ______ %."] : [];
-  return [...timber, "Nothing wet is closed in; rain is kept off until the outer skin is on.", "After the first winter: look at, and measure, the places that this report names."];
+  const timber = wood
+    ? [
+        "Timber and boards below 20 % by moisture meter before closing, measured at three places: ______ % ______ % ______ %.",
+      ]
+    : [];
+  return timber;
 }
 
 function layerWords({ number, name }: LayerResult): string {

@@ -1,10 +1,11 @@
 import { dewPoint } from "@warmside/core";
 import { html } from "../html.ts";
-import { fixed, grams, millimetres, percent, trimmed } from "../numbers.ts";
+import { fixed, gramsPerArea, millimetres, percent, trimmed } from "../numbers.ts";
+import { isCut, placeOf } from "../places.ts";
 import { temperaturePlot } from "../plots/temperature-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { vapourPlot } from "../plots/vapour-plot.ts";
-import { placeOf, type SectionView } from "../section-view.ts";
+import type { SectionView } from "../section-view.ts";
 import { tableMarkup } from "../table.ts";
 import { figure } from "./figure.ts";
 import { moistureByHandPart } from "./moisture-by-hand-part.ts";
@@ -17,12 +18,12 @@ export async function decidingMonthPart(page: BuildUpPage): Promise<Part | null>
   const { month } = view.deciding;
   const table = "The table below has the figures.";
   const temperature = figure(
-    toSvg(temperaturePlot(view), `${id}-temperature`),
+    toSvg(temperaturePlot(view), `${id}-plot-temperature`),
     `${month}: temperature (whole line) and dew point (dashed) through the section ${view.section.name}. Where they touch, vapour turns to water. The numbers above are the layers. ${table}`,
     "plain",
   );
   const vapour = figure(
-    toSvg(vapourPlot(view), `${id}-vapour`),
+    toSvg(vapourPlot(view), `${id}-plot-vapour`),
     `${month}: the most vapour the air can hold (whole line) and the vapour there is (dashed). Each layer is as wide as its resistance to vapour. ${table}`,
     "plain",
   );
@@ -35,7 +36,7 @@ function why(view: SectionView): string {
   const total = deciding.planes.reduce((sum, { change }) => sum + change, 0);
   const where = `Section ${section.name}, which governs (${percent(section.share, 1)} of the area).`;
   if (deciding.planes.length > 0) {
-    return `${where} ${deciding.month} has the greatest change: ${grams(Math.abs(total))} g/m² ${total >= 0 ? "condense" : "dry"}, ${placeOf(view, deciding.planes[0]!.node)}${deciding.planes.length > 1 ? " and nearby" : ""}.`;
+    return `${where} ${deciding.month} has the greatest change: ${gramsPerArea(Math.abs(total))} ${total >= 0 ? "condense" : "dry"}, ${placeOf(view, deciding.planes[0]!.node)}${deciding.planes.length > 1 ? " and nearby" : ""}.`;
   }
   const margin = section.leastMargin;
   return margin
@@ -59,7 +60,7 @@ function nodeTable(view: SectionView) {
       { head: "Dew point", unit: "°C", kind: "figures" },
     ],
     rows: deciding.nodes.map((node) => [
-      html`${nodePlace(view, node.node)}${wet.has(node.node) ? html` <strong class="wet">water</strong>` : null}`,
+      html`${nodePlace(view, node.node)}${wet.has(node.node) ? html` <strong class="wet">(water)</strong>` : null}`,
       millimetres(node.depth),
       trimmed(node.sd, 3),
       fixed(node.temperature, 2),
@@ -76,7 +77,5 @@ const PER_CENT = 100;
 
 /** A face in full words, a cut inside a layer by its layer alone: the depth stands beside it. */
 function nodePlace(view: SectionView, node: number): string {
-  const nodes = view.deciding.nodes;
-  const { layer } = nodes[node]!;
-  return layer !== null && layer === nodes[node + 1]?.layer ? `inside layer ${layer + 1}` : placeOf(view, node);
+  return isCut(view, node) ? `inside layer ${view.deciding.nodes[node]!.layer! + 1}` : placeOf(view, node);
 }

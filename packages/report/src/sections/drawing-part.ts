@@ -14,10 +14,11 @@ export async function drawingPart(page: BuildUpPage): Promise<Part> {
     ({ name, thickness }, index) =>
       html`<li>${name}${thickness > 0 && !name.endsWith(" mm") ? `, ${millimetres(thickness)} mm` : null} <span class="aside">${HATCH_WORDS[hatchOf(buildUp.layers[index]!)]}</span></li>`,
   );
-  const crossing = buildUp.framings.length > 1 ? " Framing that runs across the first is dashed; both are shown in one plane." : "";
+  const crossing =
+    buildUp.framings.length > 1 ? " Framing that runs across the first is dashed; both are shown in one plane." : "";
   const marked = buildUp.vapourLayer?.present ? " The heavy dashed line is the vapour layer." : "";
   const caption = `Cut through, to scale, ${fromRoomToFarSide(buildUp)}.${marked}${crossing}`;
-  const drawing = await figure(buildUpDrawing(buildUp, view, `${id}-drawing`), caption, "plain");
+  const drawing = await figure(buildUpDrawing(buildUp, view, `${id}-plot-drawing`), caption, "plain");
   return {
     key: "drawing",
     heading: "Drawing and layers",

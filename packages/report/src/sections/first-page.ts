@@ -1,7 +1,7 @@
 import type { BuildUpResult, ProjectResult } from "@warmside/core";
 import { shorten } from "../escape.ts";
 import { type Html, html } from "../html.ts";
-import { fixed, grams, NO_BREAK_SPACE } from "../numbers.ts";
+import { fixed, gramsPerArea } from "../numbers.ts";
 import { CLASSES, judgementSign } from "../signs.ts";
 import { ELEMENT_WORDS, fromRoomToFarSide, sideWords, VERDICT_MEANING } from "../words.ts";
 import { judgementWords, verdictWords } from "./coverage.ts";
@@ -59,7 +59,7 @@ function answer(buildUp: BuildUpResult, index: number): Html {
   const figures = [
     heat ? `U ${fixed(heat.transmittance, 2)} W/(m²·K)${targetWords(buildUp)}` : null,
     moisture && moisture.peak.amount > 0
-      ? `at most ${grams(moisture.peak.amount)}${NO_BREAK_SPACE}g/m² of water, in ${moisture.peak.month}`
+      ? `at most ${gramsPerArea(moisture.peak.amount)} of water, in ${moisture.peak.month}`
       : null,
   ].filter((figure) => figure !== null);
   return html`<li class="answer ${CLASSES[judgement.word]}">${judgementSign(judgement.word)}<div>
@@ -87,7 +87,8 @@ export function targetWords({ heat, target }: Pick<BuildUpResult, "heat" | "targ
 function conditions(result: ProjectResult): Html {
   const { climate, rooms } = result;
   const first = html`<li>Climate ${climate.name}, ${climate.severity}${rooms.map(
-    (room) => html`; ${sideWords({ room: room.name, faces: "outdoors", element: "wall" }).room}: ${room.temperatureRule}, ${room.humidityRule}`,
+    (room) =>
+      html`; ${sideWords({ room: room.name, faces: "outdoors", element: "wall" }).room}: ${room.temperatureRule}, ${room.humidityRule}`,
   )}.</li>`;
   const uses = new Map<string, string[]>();
   for (const { name, judgement } of result.buildUps) {

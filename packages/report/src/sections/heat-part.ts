@@ -25,9 +25,12 @@ ${groundWorking(heat)}`;
 function corrections(heat: HeatResult): Html {
   if (heat.corrections.length === 0) return html`<p>Corrections (ISO 6946 Annex F): none asked for.</p>`;
   const entries = heat.corrections.map(
-    ({ name, layer, value, formula }) => html`<li>Layer ${layer + 1}, ${name}: ΔU ${fixed(value, 5)} W/(m²·K) = ${formula}</li>`,
+    ({ name, layer, value, formula }) =>
+      html`<li>Layer ${layer + 1}, ${name}: ΔU ${fixed(value, 5)} W/(m²·K) = ${formula}</li>`,
   );
-  const end = heat.correctionsLeftOut ? "Together under 3 % of U, so left out." : `Added: ${fixed(heat.correction, 4)} W/(m²·K).`;
+  const end = heat.correctionsLeftOut
+    ? "Together under 3 % of U, so left out."
+    : `Added: ${fixed(heat.correction, 4)} W/(m²·K).`;
   return html`<h4>Corrections, ISO 6946 Annex F</h4><ul>${entries}</ul><p>${end}</p>`;
 }
 
@@ -41,7 +44,12 @@ function byHand(heat: HeatResult): Html {
       { head: "R of the way", unit: "m²·K/W", kind: "figures" },
       { head: "f / R", unit: "W/(m²·K)", kind: "figures" },
     ],
-    rows: steps.paths.map(({ name, share, resistance, conductance }) => [name, share.text, resistance.text, conductance.text]),
+    rows: steps.paths.map(({ name, share, resistance, conductance }) => [
+      name,
+      share.text,
+      resistance.text,
+      conductance.text,
+    ]),
     sums: [["Sum", "", "", steps.sumOfConductances.text]],
   });
   const lower = tableMarkup({

@@ -44,7 +44,9 @@ function remarks(layer: LayerResult): Html | null {
     layer.purpose,
     layer.fit && layer.fit !== "continuous" ? `insulation with ${layer.fit}` : null,
     layer.counted ? null : "outside the ventilated layer, not counted",
-    Math.abs(layer.sdUnfavourable - layer.sd) > SMALLEST_SHOWN ? `sd ${sdText(layer.sdUnfavourable)} m in the unfavourable run` : null,
+    Math.abs(layer.sdUnfavourable - layer.sd) > SMALLEST_SHOWN
+      ? `sd ${sdText(layer.sdUnfavourable)} m in the unfavourable run`
+      : null,
   ].filter((word) => word !== null);
   return words.length === 0 ? null : html`<span class="remark">${words.join("; ")}</span>`;
 }
@@ -68,7 +70,10 @@ const VENTILATION_WORDS = {
 } as const;
 
 function openings({ ventilationArea, open }: LayerResult): string {
-  const area = ventilationArea === null ? "" : `, openings ${fixed(ventilationArea * SQUARE_MILLIMETRES, 0)} mm² a metre (upright) or a square metre (level)`;
+  const area =
+    ventilationArea === null
+      ? ""
+      : `, openings ${fixed(ventilationArea * SQUARE_MILLIMETRES, 0)} mm² a metre (upright) or a square metre (level)`;
   return `${area}${open ? `, open at ${open}` : ""}`;
 }
 

@@ -1,8 +1,8 @@
 import type { ProjectResult } from "@warmside/core";
+import { shorten } from "../escape.ts";
 import { type Html, html } from "../html.ts";
 import { fixed } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
-import { shorten } from "../escape.ts";
 
 /**
  * Method and edition, surface resistances, how layers were cut, the month each water year starts in.

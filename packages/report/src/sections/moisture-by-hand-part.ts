@@ -70,7 +70,10 @@ function flowSteps(sum: MoistureByHand): Html {
     return html`<li>From ${name(from)} to ${name(to)}: ${sum.gramsPerPascal.text} × (${before.pressure.text} − ${after.pressure.text}) / (${after.sd.text} − ${before.sd.text}) = <b>${grams.text}</b> g/m²</li>`;
   });
   const balances = sum.balances.map(({ place: where, arrives, leaves, change, before, counted, calculated }) => {
-    const more = counted.value !== change.value ? html` Only ${before.text} g/m² were there, so that is all that goes: <b>${counted.text}</b> g/m².` : null;
+    const more =
+      counted.value !== change.value
+        ? html` Only ${before.text} g/m² were there, so that is all that goes: <b>${counted.text}</b> g/m².`
+        : null;
     return html`<li>${capital(where)}: arrives less leaves = ${arrives.text} − ${signedInBrackets(leaves.text)} = <b>${change.text}</b> g/m² in the month.${more} <span class="aside">Held before: ${before.text} g/m². Calculated without rounding: <span class="calculated">${calculated.text}</span> g/m².</span></li>`;
   });
   return html`<p>At a place with water the vapour pressure is the saturation pressure; at a surface it is the air’s, at most saturation. Over ${sum.days} days one pascal drives 2·10⁻¹⁰ × ${sum.days} × 86 400 × 1000 = <b>${sum.gramsPerPascal.text}</b> g through each square metre of one metre of still air.</p>
@@ -80,10 +83,12 @@ function flowSteps(sum: MoistureByHand): Html {
 function drySteps(sum: MoistureByHand): Html {
   const first = sum.nodes[0]!;
   const last = sum.nodes.at(-1)!;
-  const steps = sum.nodes.slice(1, -1).map(
-    ({ place, pressure, saturation, sd }) =>
-      html`<li>${capital(place)}: ${first.pressure.text} − (${first.pressure.text} − ${last.pressure.text}) × ${sd.text} / ${last.sd.text} = <b>${pressure.text}</b> Pa, against ${saturation.text} Pa at saturation: ${pressure.value < saturation.value ? "no water" : "at saturation"}.</li>`,
-  );
+  const steps = sum.nodes
+    .slice(1, -1)
+    .map(
+      ({ place, pressure, saturation, sd }) =>
+        html`<li>${capital(place)}: ${first.pressure.text} − (${first.pressure.text} − ${last.pressure.text}) × ${sd.text} / ${last.sd.text} = <b>${pressure.text}</b> Pa, against ${saturation.text} Pa at saturation: ${pressure.value < saturation.value ? "no water" : "at saturation"}.</li>`,
+    );
   return html`<p>With no water anywhere the vapour pressure falls in a straight line over sd.</p><ol class="steps dry">${steps}</ol>`;
 }
 

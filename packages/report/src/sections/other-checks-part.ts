@@ -1,6 +1,6 @@
 import type { BuildUpResult } from "@warmside/core";
 import { type Html, html } from "../html.ts";
-import { fixed, grams, percent, trimmed } from "../numbers.ts";
+import { fixed, grams, gramsPerArea, percent, trimmed } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
 import { shortMonth } from "../words.ts";
 import { verdictWords } from "./coverage.ts";
@@ -8,7 +8,9 @@ import type { BuildUpPage, Part } from "./part.ts";
 
 /** Checks beside the method: gaps, air leakage, humidity-dependent resistance, the two-season check. */
 export function otherChecksPart({ buildUp }: BuildUpPage): Part | null {
-  const bodies = [gaps(buildUp), leak(buildUp), variableResistance(buildUp), twoSeasons(buildUp)].filter((body) => body !== null);
+  const bodies = [gaps(buildUp), leak(buildUp), variableResistance(buildUp), twoSeasons(buildUp)].filter(
+    (body) => body !== null,
+  );
   return bodies.length === 0 ? null : { key: "other-checks", heading: "Further checks", body: html`${bodies}` };
 }
 
@@ -48,7 +50,7 @@ function leak({ leak: found }: BuildUpResult): Html | null {
     ],
     rows: found.months.map(({ month, grams: amount }) => [shortMonth(month), fixed(amount, 1)]),
   });
-  return html`<h4>Air leakage</h4><p>${found.message} Gap ${fixed(found.area * SQUARE_MILLIMETRES, 0)} mm² a square metre at ${fixed(found.pressure, 1)} Pa; in all ${grams(found.total)} g/m² beside ${grams(found.diffusion)} by diffusion.</p>${table}`;
+  return html`<h4>Air leakage</h4><p>${found.message} Gap ${fixed(found.area * SQUARE_MILLIMETRES, 0)} mm² a square metre at ${fixed(found.pressure, 1)} Pa; in all ${gramsPerArea(found.total)} beside ${grams(found.diffusion)} by diffusion.</p>${table}`;
 }
 
 const SQUARE_MILLIMETRES = 1_000_000;
@@ -63,17 +65,22 @@ function variableResistance({ variableResistance: found }: BuildUpResult): Html 
         { head: "Mean humidity", unit: "%", kind: "figures" },
         { head: "sd", unit: "m", kind: "figures" },
       ],
-      rows: months.map(({ month, relativeHumidity, sd }) => [shortMonth(month), fixed(relativeHumidity * PER_CENT, 0), trimmed(sd, 3)]),
+      rows: months.map(({ month, relativeHumidity, sd }) => [
+        shortMonth(month),
+        fixed(relativeHumidity * PER_CENT, 0),
+        trimmed(sd, 3),
+      ]),
     }),
   );
-  return html`<h4>Resistance by humidity</h4><p>${found.converged ? `Found after ${found.rounds} rounds` : `Not settled after ${found.rounds} rounds`}: ${verdictWords(found.verdict)}, peak ${grams(found.peak.amount)} g/m².</p>${lists}`;
+  return html`<h4>Resistance by humidity</h4><p>${found.converged ? `Found after ${found.rounds} rounds` : `Not settled after ${found.rounds} rounds`}: ${verdictWords(found.verdict)}, peak ${gramsPerArea(found.peak.amount)}.</p>${lists}`;
 }
 
 const PER_CENT = 100;
 
 function twoSeasons({ twoSeasonCheck: found }: BuildUpResult): Html | null {
   if (!found) return null;
-  if (!found.applies) return html`<h4>Two-season check</h4><p>Does not apply${found.reason ? `: ${found.reason}` : null}.</p>`;
+  if (!found.applies)
+    return html`<h4>Two-season check</h4><p>Does not apply${found.reason ? `: ${found.reason}` : null}.</p>`;
   const outcome = found.passes === null ? "no answer" : found.passes ? "passes" : "does not pass";
-  return html`<h4>Two-season check</h4><p>${found.edition}, Rsi ${fixed(found.surfaceResistanceInside, 2)} m²·K/W: winter ${grams(found.condensate)} g/m²${found.plane ? ` ${found.plane}` : null}, limit ${grams(found.limit)}; summer can dry ${grams(found.summerCapacity)} g/m²: <strong>${outcome}</strong>.</p>`;
+  return html`<h4>Two-season check</h4><p>${found.edition}, Rsi ${fixed(found.surfaceResistanceInside, 2)} m²·K/W: winter ${gramsPerArea(found.condensate)}${found.plane ? ` ${found.plane}` : null}, limit ${grams(found.limit)}; summer can dry ${gramsPerArea(found.summerCapacity)}: <strong>${outcome}</strong>.</p>`;
 }

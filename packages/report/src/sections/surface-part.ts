@@ -83,6 +83,11 @@ function junctions({ buildUp }: BuildUpPage): Html | null {
       { head: "against mould", kind: "words" },
       { head: "against drops", kind: "words" },
     ],
-    rows: given.map(({ name, factor, meetsMould, meetsCondensation }) => [name, fixed(factor, 3), words(meetsMould), words(meetsCondensation)]),
+    rows: given.map(({ name, factor, meetsMould, meetsCondensation }) => [
+      name,
+      fixed(factor, 3),
+      words(meetsMould),
+      words(meetsCondensation),
+    ]),
   });
 }

@@ -1,9 +1,10 @@
 import { dewPoint } from "@warmside/core";
 import { type Html, html } from "../html.ts";
 import { fixed } from "../numbers.ts";
+import { placeOf } from "../places.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { twelveMonthsPlot } from "../plots/twelve-months-plot.ts";
-import { faceNodes, placeOf, type SectionView } from "../section-view.ts";
+import { faceNodes, type SectionView } from "../section-view.ts";
 import { tableMarkup } from "../table.ts";
 import { shortMonth } from "../words.ts";
 import { figure } from "./figure.ts";
@@ -13,7 +14,7 @@ import type { BuildUpPage, Part } from "./part.ts";
 export async function twelveMonthsPart({ view, id }: BuildUpPage): Promise<Part | null> {
   if (!view) return null;
   const plot = await figure(
-    toSvg(twelveMonthsPlot(view), `${id}-months`),
+    toSvg(twelveMonthsPlot(view), `${id}-plot-months`),
     `Temperature (whole line, °C) and dew point (dashed) in each month, section ${view.section.name}, room on the left, outside on the right; depth in mm. A dot marks water.`,
     "wide",
   );
@@ -29,7 +30,10 @@ function figures(view: SectionView, what: "temperature" | "dew point"): Html {
   const faces = faceNodes(months[0]!).map(({ node }) => node);
   return tableMarkup({
     caption: what === "temperature" ? "Temperature, °C" : "Dew point of the vapour there, °C",
-    columns: [{ head: "Place", kind: "words" }, ...months.map(({ month }) => ({ head: shortMonth(month), kind: "figures" as const }))],
+    columns: [
+      { head: "Place", kind: "words" },
+      ...months.map(({ month }) => ({ head: shortMonth(month), kind: "figures" as const })),
+    ],
     rows: faces.map((node) => [
       placeOf(view, node),
       ...months.map(({ nodes }) => {

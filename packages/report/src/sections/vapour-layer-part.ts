@@ -31,14 +31,23 @@ export function vapourLayerPart({ buildUp }: BuildUpPage): Part | null {
     ],
     [
       "sd on the warm side of the insulation over sd on its cold side",
-      found.sdRatioWarmToCold === null ? null : `${trimmed(found.sdRatioWarmToCold, 1)} (at least 5 is common practice)`,
+      found.sdRatioWarmToCold === null
+        ? null
+        : `${trimmed(found.sdRatioWarmToCold, 1)} (at least 5 is common practice)`,
     ],
-    ["Tight outer skin", found.outerSkin ? `${layersWords(buildUp, found.outerSkin.layers)}, sd ${trimmed(found.outerSkin.sd, 2)} m` : "none"],
+    [
+      "Tight outer skin",
+      found.outerSkin
+        ? `${layersWords(buildUp, found.outerSkin.layers)}, sd ${trimmed(found.outerSkin.sd, 2)} m`
+        : "none",
+    ],
     [
       "Every candidate",
       found.candidates.length === 0
         ? "none"
-        : found.candidates.map(({ layers, sd, side }) => `${layersWords(buildUp, layers)}, sd ${trimmed(sd, 2)} m, ${side} side`).join("; "),
+        : found.candidates
+            .map(({ layers, sd, side }) => `${layersWords(buildUp, layers)}, sd ${trimmed(sd, 2)} m, ${side} side`)
+            .join("; "),
     ],
   ];
   const drive = tableMarkup({
@@ -48,14 +57,20 @@ export function vapourLayerPart({ buildUp }: BuildUpPage): Part | null {
       { head: "From", kind: "words" },
       { head: "Pressure difference", unit: "Pa", kind: "figures" },
     ],
-    rows: found.drive.map(({ month, from, pressure }) => [shortMonth(month), sideName(buildUp, from), fixed(Math.abs(pressure), 0)]),
+    rows: found.drive.map(({ month, from, pressure }) => [
+      shortMonth(month),
+      sideName(buildUp, from),
+      fixed(Math.abs(pressure), 0),
+    ]),
   });
   return {
     key: "vapour-layer",
     heading: "The vapour layer and its place",
     body: html`<p>${found.message}</p><div class="pair"><dl class="facts">${facts
       .filter(([, value]) => value !== null)
-      .map(([label, value]) => html`<div><dt>${label}</dt><dd>${value}</dd></div>`)}</dl>${found.drive.length > 0 ? drive : null}</div>`,
+      .map(
+        ([label, value]) => html`<div><dt>${label}</dt><dd>${value}</dd></div>`,
+      )}</dl>${found.drive.length > 0 ? drive : null}</div>`,
   };
 }
 

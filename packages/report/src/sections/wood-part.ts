@@ -13,7 +13,7 @@ export async function woodPart({ buildUp, view, id }: BuildUpPage): Promise<Part
   const wood = shown.length > 0 ? shown : buildUp.wood;
   if (wood.length === 0) return null;
   const plot = await figure(
-    toSvg(woodMoisturePlot(wood), `${id}-wood`),
+    toSvg(woodMoisturePlot(wood), `${id}-plot-wood`),
     "Moisture content at the wetter face of each wooden layer. The table below has the figures.",
     "plain",
   );
@@ -35,11 +35,16 @@ export async function woodPart({ buildUp, view, id }: BuildUpPage): Promise<Part
   const words =
     over.length === 0
       ? "No wooden layer passes 20 % in any month."
-      : over.map(({ layer, name, monthsOverLimit }) => `Layer ${layer + 1}, ${name}: over 20 % in ${monthsOverLimit} ${monthsOverLimit === 1 ? "month" : "months"}.`).join(" ");
+      : over
+          .map(
+            ({ layer, name, monthsOverLimit }) =>
+              `Layer ${layer + 1}, ${name}: over 20 % in ${monthsOverLimit} ${monthsOverLimit === 1 ? "month" : "months"}.`,
+          )
+          .join(" ");
   return {
     key: "wood",
     heading: "Moisture of the wood",
-    body: html`<p>${words} What the wood would come to if the month lasted: an equilibrium overstates short wet spells.</p>${plot}${table}`,
+    body: html`<p>${words} What the wood would come to if the month lasted: an equilibrium overstates short wet spells.</p><div class="pair">${plot}${table}</div>`,
   };
 }
 

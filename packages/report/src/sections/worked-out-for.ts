@@ -17,7 +17,7 @@ export async function workedOutFor(result: ProjectResult): Promise<Html> {
   const rooms = await Promise.all(result.rooms.map((room, index) => roomPart(room, result.climate, index + 1)));
   const title = `Outdoor air of ${result.climate.name}, month by month`;
   const drawn = toSvg(airPlot([{ name: "outdoors", months: result.climate.months }], title), "climate-plot");
-  const plot = figure(drawn, "Outdoor air, month by month. The table beside it has the figures.", "small");
+  const plot = figure(drawn, "Outdoor air, month by month. Its table has the figures.", "small");
   return html`<section id="worked-out-for"><h2>What it was worked out for</h2>
 <h3>Outdoors: ${result.climate.name}</h3>
 ${placeWords(result.climate)}
@@ -36,7 +36,7 @@ function placeWords(climate: ClimateResult): Html {
   ].filter((part) => part !== null);
   const lift = climate.altitudeCorrection;
   const correction = lift
-    ? ` Corrected for a site at ${fixed(lift.siteAltitude, 0)} m: ${fixed(lift.temperatureChange, 2)} K at ${fixed(lift.lapseRate * METRES_PER_KILOMETRE, 1)} K/km.`
+    ? ` Corrected for a site at ${fixed(lift.siteAltitude, 0)} m, at ${fixed(lift.lapseRate * METRES_PER_KILOMETRE, 1)} K/km.`
     : "";
   return html`<p>Year: ${climate.severity}.${at.length > 0 ? ` ${capital(at.join(", "))}.` : null}${correction}</p>`;
 }
@@ -55,17 +55,17 @@ function origin(climate: ClimateResult): Html {
 }
 
 async function roomPart(room: RoomResult, climate: ClimateResult, number: number): Promise<Html> {
-  const name = room.name === "indoor" ? "the indoor room" : room.name;
+  const name = room.name === "indoor" ? "the indoor room" : `the ${room.name}`;
   const airs = [
     { name: "outdoors", months: climate.months },
     { name: room.name, months: room.months },
   ];
   const plot = figure(
     toSvg(airPlot(airs, `Air of ${name} beside the outdoor air`), `room-plot-${number}`),
-    `Air of ${name} (whole line) beside the outdoor air (dashed). The table beside it has the figures.`,
+    `Air of ${name} (whole line) beside the outdoor air (dashed). Its table has the figures.`,
     "small",
   );
-  return html`<section class="room"><h3>Room: ${name}</h3>
+  return html`<section class="room"><h3>Room: ${room.name}</h3>
 <p>Temperature: ${room.temperatureRule}. Humidity: ${room.humidityRule}. <span class="source">Source: ${room.source}.</span></p>
 <div class="pair">${await plot}${airTable(`Air of ${name}: the indoor basis by month`, room.months)}</div></section>`;
 }

@@ -1,8 +1,9 @@
 import { type Html, html } from "../html.ts";
-import { fixed, grams, percent, signed } from "../numbers.ts";
+import { fixed, grams, gramsPerArea, percent, signed } from "../numbers.ts";
+import { placeOf, shortPlaceOf } from "../places.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { yearOfWaterPlot } from "../plots/year-of-water-plot.ts";
-import { placeOf, type SectionView, shortPlaceOf, viewOf } from "../section-view.ts";
+import { type SectionView, viewOf } from "../section-view.ts";
 import { tableMarkup } from "../table.ts";
 import { shortMonth, VERDICT_MEANING } from "../words.ts";
 import { verdictWords } from "./coverage.ts";
@@ -15,12 +16,12 @@ export async function yearOfWaterPart({ buildUp, view, id }: BuildUpPage): Promi
   const wet = view.wetNodes.length > 0;
   const plot = wet
     ? await figure(
-        toSvg(yearOfWaterPlot(view), `${id}-water`),
+        toSvg(yearOfWaterPlot(view), `${id}-plot-water`),
         `Water held at the end of each month, from ${view.waterYear[0]!.month}, section ${view.section.name}. The table below has the figures.`,
         "plain",
       )
     : null;
-  const body = html`${summary(view)}${sections(view)}${plot}${wet ? waterTables(view) : html`<p>Condensed, evaporated and held: nothing at any interface in any month.</p>`}${beyondTheStandard(view)}`;
+  const body = html`${summary(view)}${sections(view)}${wet ? html`<div class="pair">${plot}${total(view)}</div>${byInterface(view)}` : html`<p>Condensed, evaporated and held: nothing at any interface in any month.</p>`}${beyondTheStandard(view)}`;
   return { key: "water", heading: "The year’s water", body };
 }
 
@@ -29,7 +30,7 @@ function summary(view: SectionView): Html {
   const wetMonths = view.section.months.filter(({ planes }) => planes.some(({ held }) => held > 0)).length;
   const figures =
     section.peak.amount > 0
-      ? html` Peak ${grams(section.peak.amount)} g/m² in ${section.peak.month}; months wet: ${wetMonths}; ${section.dryBy ? `dry by ${section.dryBy}` : "not dry within the year"}; carried over ${grams(section.carriedOver)} g/m².`
+      ? html` Peak ${gramsPerArea(section.peak.amount)} in ${section.peak.month}; months wet: ${wetMonths}; ${section.dryBy ? `dry by ${section.dryBy}` : "not dry within the year"}; carried over ${gramsPerArea(section.carriedOver)}.`
       : null;
   return html`<p>Section ${section.name} governs. Verdict: ${verdictWords(section.verdict)}: ${VERDICT_MEANING[section.verdict]}.${figures}</p>${amounts(view)}`;
 }
@@ -44,10 +45,13 @@ function amounts(view: SectionView): Html | null {
     const layer = view.buildUp.layers[fullest!.nodes[node]?.layer ?? -1];
     const next = view.buildUp.layers[fullest!.nodes[node + 1]?.layer ?? -1];
     const shares = [...new Set([layer, next])].flatMap((entry) => {
-      const mass = entry?.density && (entry.kind === "wood" || entry.kind === "board") ? entry.density * entry.thickness : 0;
-      return mass > 0 && entry ? [`${percent(held / mass, 1)} of the dry mass of layer ${entry.number}, ${fixed(mass, 1)} kg/m²`] : [];
+      const mass =
+        entry?.density && (entry.kind === "wood" || entry.kind === "board") ? entry.density * entry.thickness : 0;
+      return mass > 0 && entry
+        ? [`${percent(held / mass, 1)} of the dry mass of layer ${entry.number}, ${fixed(mass, 1)} kg/m²`]
+        : [];
     });
-    return html`<li>${placeOf(view, node)}: ${grams(held)} g/m²${shares.length > 0 ? `; ${shares.join("; ")}` : null}</li>`;
+    return html`<li>${placeOf(view, node)}: ${gramsPerArea(held)}${shares.length > 0 ? `; ${shares.join("; ")}` : null}</li>`;
   });
   return html`<p>At its fullest, end of ${peak.month}, the water sits:</p><ul>${entries}</ul>`;
 }
@@ -83,9 +87,10 @@ function sections(view: SectionView): Html | null {
 
 const PER_CENT = 100;
 
-function waterTables(view: SectionView): Html {
-  const total = tableMarkup({
-    caption: "Condensed, evaporated and held in all, g/m²",
+function total(view: SectionView): Html {
+  const only = view.wetNodes.length === 1 ? placeOf(view, view.wetNodes[0]!) : "in all";
+  return tableMarkup({
+    caption: `Condensed, evaporated and held, ${only}, g/m²`,
     columns: [
       { head: "Month", kind: "words" },
       { head: "Condensed", kind: "figures" },
@@ -100,12 +105,20 @@ function waterTables(view: SectionView): Html {
     }),
     marked: view.waterYear.flatMap(({ month }, index) => (month === view.section.peak.month ? [index] : [])),
   });
-  return html`${total}${groupsOf(view.wetNodes).map((nodes) => html`<div class="pair">${byPlace(view, nodes, "change")}${byPlace(view, nodes, "held")}</div>`)}<p class="aside">Places: ${view.wetNodes.map((node) => `${shortPlaceOf(view, node)} is ${placeOf(view, node)}`).join("; ")}.</p>`;
+}
+
+/** The same interface by interface, where there are several. */
+function byInterface(view: SectionView): Html | null {
+  if (view.wetNodes.length < 2) return null;
+  return html`${groupsOf(view.wetNodes).map((nodes) => html`<div class="pair">${byPlace(view, nodes, "change")}${byPlace(view, nodes, "held")}</div>`)}<p class="aside">Places: ${view.wetNodes.map((node) => `${shortPlaceOf(view, node)} is ${placeOf(view, node)}`).join("; ")}.</p>`;
 }
 
 function byPlace(view: SectionView, nodes: readonly number[], what: "change" | "held"): Html {
   return tableMarkup({
-    caption: what === "change" ? "By interface: condensed (+) or evaporated (−), g/m²" : "By interface: held at the month’s end, g/m²",
+    caption:
+      what === "change"
+        ? "By interface: condensed (+) or evaporated (−), g/m²"
+        : "By interface: held at the month’s end, g/m²",
     columns: [
       { head: "Month", kind: "words" },
       ...nodes.map((node) => ({ head: shortPlaceOf(view, node), kind: "figures" as const })),
@@ -130,7 +143,8 @@ function inGrams(amount: number): string {
 
 function groupsOf(nodes: readonly number[]): number[][] {
   const groups: number[][] = [];
-  for (let start = 0; start < nodes.length; start += MOST_COLUMNS) groups.push(nodes.slice(start, start + MOST_COLUMNS));
+  for (let start = 0; start < nodes.length; start += MOST_COLUMNS)
+    groups.push(nodes.slice(start, start + MOST_COLUMNS));
   return groups;
 }
 
@@ -138,7 +152,7 @@ function beyondTheStandard(view: SectionView): Html | null {
   const { withinMonth, repeating, writtenOff, verdict } = view.section;
   if (verdict === "dry" && withinMonth.verdict === "dry") return null;
   const runOn = repeating.settles
-    ? `The year repeated settles after ${repeating.years} ${repeating.years === 1 ? "year" : "years"} at ${grams(repeating.level)} g/m².`
-    : `The year repeated does not settle: ${grams(repeating.growthPerYear)} g/m² more each year.`;
-  return html`<p class="aside">Beyond the standard: with drying counted inside the month the verdict is ${verdictWords(withinMonth.verdict)}, peak ${grams(withinMonth.peak.amount)} g/m²; the judgement follows this one. Written off at month ends by the standard’s rule: ${grams(writtenOff)} g/m². ${runOn}</p>`;
+    ? `The year repeated settles after ${repeating.years} ${repeating.years === 1 ? "year" : "years"} at ${gramsPerArea(repeating.level)}.`
+    : `The year repeated does not settle: ${gramsPerArea(repeating.growthPerYear)} more each year.`;
+  return html`<p class="aside">Beyond the standard: with drying counted inside the month the verdict is ${verdictWords(withinMonth.verdict)}, peak ${gramsPerArea(withinMonth.peak.amount)}; the judgement follows this one. Written off at month ends by the standard’s rule: ${gramsPerArea(writtenOff)}. ${runOn}</p>`;
 }

@@ -1,0 +1,43 @@
+/** What a test asks of a page: its text without markup, its attributes. */
+
+/** The text a reader sees, white space as single blanks. */
+export function visibleText(page: string): string {
+  return decoded(
+    page
+      .replace(/<(style|script|title)[^>]*>[\s\S]*?<\/\1>/g, " ")
+      .replace(/<desc[^>]*>[\s\S]*?<\/desc>/g, " ")
+      .replace(/<[^>]*>/g, " "),
+  );
+}
+
+/** Every value of an attribute, in order. */
+export function attributeValues(page: string, name: string): string[] {
+  return [...page.matchAll(new RegExp(`\\s${name}="([^"]*)"`, "g"))].map(([, value]) => value!);
+}
+
+/** The element that begins at a mark, up to the end of the first element of that name that closes. */
+export function between(page: string, from: string, to: string): string {
+  const start = page.indexOf(from);
+  if (start < 0) throw new Error(`the page has no ${from}`);
+  const end = page.indexOf(to, start);
+  if (end < 0) throw new Error(`the page has no ${to} after ${from}`);
+  return page.slice(start, end);
+}
+
+/** The part of the page about one build-up, from 1. */
+export function buildUpPart(page: string, number: number): string {
+  const start = page.indexOf(`id="build-up-${number}"`);
+  const next = page.indexOf(`id="build-up-${number + 1}"`);
+  return page.slice(start, next > 0 ? next : page.indexOf('id="method"'));
+}
+
+/** Entities back to characters, hard and thin spaces to blanks where they only keep words together. */
+export function decoded(text: string): string {
+  return text
+    .replaceAll("&lt;", "<")
+    .replaceAll("&gt;", ">")
+    .replaceAll("&quot;", '"')
+    .replaceAll("&#39;", "'")
+    .replaceAll("&amp;", "&")
+    .replace(/[\s\u00a0\u2007\u2008]+/g, " ");
+}

@@ -1,0 +1,191 @@
+import { dewPoint, type ProjectResult, saturationPressure } from "@warmside/core";
+import { renderReport } from "@warmside/report";
+import { beforeAll, describe, expect, test } from "vitest";
+import { readFigure } from "../../packages/report/src/numbers.ts";
+import { demoResult } from "./demo.ts";
+import { twoWalls } from "./fixture.ts";
+import { buildUpPart, decoded } from "./page-text.ts";
+
+/**
+ * The sums on the page are worked again here from what is printed, and from nothing else.
+ * A printed line must follow from the printed lines above it to its last digit; the outcome must agree with the
+ * unrounded calculation within what the rounding of the printed figures can do.
+ */
+
+const FIGURE = String.raw`−?[\d\u202f]+(?:\.\d+)?`;
+
+/** A block of sums, as its text with bold figures marked by asterisks, and its tables as rows of cells. */
+interface Block {
+  lines: string[];
+  tables: string[][][];
+}
+
+function blockOf(part: string, name: string): Block {
+  const start = part.indexOf(`data-by-hand="${name}"`);
+  if (start < 0) throw new Error(`no sum of ${name}`);
+  const markup = part.slice(start, part.indexOf("</section>", start));
+  const text = (html: string): string => decoded(html.replace(/<\/?b>/g, "*").replace(/<[^>]*>/g, "")).trim();
+  const lines = [...markup.matchAll(/<(?:li|p)[^>]*>([\s\S]*?)<\/(?:li|p)>/g)].map(([, line]) => text(line!));
+  const tables = [...markup.matchAll(/<table[^>]*>([\s\S]*?)<\/table>/g)].map(([, table]) =>
+    [...table!.matchAll(/<tr[^>]*>([\s\S]*?)<\/tr>/g)]
+      .slice(1)
+      .map(([, row]) => [...row!.matchAll(/<t[hd][^>]*>([\s\S]*?)<\/t[hd]>/g)].map(([, cell]) => text(cell!))),
+  );
+  return { lines, tables };
+}
+
+/** The figures of a line: those it starts from, and the bold one it comes to. */
+function figures(line: string): { given: number[]; outcome: number; decimals: number } {
+  const bold = new RegExp(`\\*(${FIGURE})\\*`).exec(line);
+  if (!bold) throw new Error(`no outcome in: ${line}`);
+  const before = line.slice(0, bold.index).replace(/[RU][′″]?(?=\s)/g, "");
+  const given = [...before.matchAll(new RegExp(`(?<![\\d.\\u202f])${FIGURE}`, "g"))].map(([text]) => readFigure(text!));
+  return { given, outcome: readFigure(bold[1]!), decimals: (bold[1]!.split(".")[1] ?? "").length };
+}
+
+/** The value rounded as printed; the half-way case may go either way in binary numbers. */
+function expectPrinted(outcome: number, value: number, decimals: number, line: string): void {
+  expect(Math.abs(outcome - value), line).toBeLessThanOrEqual(0.5 * 10 ** -decimals * (1 + 1e-6) + 1e-9);
+}
+
+const cell = (row: readonly string[], place: number): number => readFigure(row[place]!);
+
+describe.each<[string, () => ProjectResult]>([
+  ["the demo", demoResult],
+  ["two walls made by hand", twoWalls],
+])("sums worked by hand: %s", (_, make) => {
+  const result = make();
+  const parts: string[] = [];
+  beforeAll(async () => {
+    const page = await renderReport(result);
+    parts.push(...result.buildUps.map((__, index) => buildUpPart(page, index + 1)));
+  }, 60_000);
+
+  describe.each(result.buildUps.map((buildUp, index) => [buildUp.name, index] as const))("%s", (__, index) => {
+    const buildUp = result.buildUps[index]!;
+
+    test("transmittance by the combined method", () => {
+      const { lines, tables } = blockOf(parts[index]!, "heat");
+      const [upper, lower] = tables as [string[][], string[][]];
+      const ways = upper.slice(0, -1);
+      for (const way of ways) expectPrinted(cell(way, 3), cell(way, 1) / cell(way, 2), 6, way.join());
+      const sum = ways.reduce((total, way) => total + cell(way, 3), 0);
+      expectPrinted(cell(upper.at(-1)!, 3), sum, 6, "sum of conductances");
+      const layers = lower.slice(0, -1).reduce((total, row) => total + cell(row, 1), 0);
+      expectPrinted(cell(lower.at(-1)!, 1), layers, 4, "sum of resistances");
+      const [first, second, third] = lines.slice(0, 3).map(figures);
+      expect(first!.given.at(-1)).toBe(cell(upper.at(-1)!, 3));
+      expectPrinted(first!.outcome, 1 / first!.given.at(-1)!, 4, lines[0]!);
+      const [fromUpper, fromLower] = second!.given.slice(-3);
+      expect([fromUpper, fromLower]).toEqual([first!.outcome, cell(lower.at(-1)!, 1)]);
+      expectPrinted(second!.outcome, (fromUpper! + fromLower!) / 2, 4, lines[1]!);
+      const [resistance, correction] = third!.given.slice(-2);
+      expect(resistance).toBe(second!.outcome);
+      expectPrinted(third!.outcome, 1 / resistance! + correction!, 4, lines[2]!);
+      if (!buildUp.heat!.ground) {
+        const layersShown = lower.length;
+        const lost = 0.5e-4 * (2 + layersShown) * buildUp.heat!.transmittance ** 2 + 1e-4;
+        expect(Math.abs(third!.outcome - buildUp.heat!.transmittance)).toBeLessThanOrEqual(lost);
+      }
+    });
+
+    test("the temperature factor asked for in the critical month", () => {
+      if (!buildUp.surface?.critical.mould) return;
+      const { lines } = blockOf(parts[index]!, "surface");
+      const [needed, least, required] = lines.map(figures) as [
+        ReturnType<typeof figures>,
+        ReturnType<typeof figures>,
+        ReturnType<typeof figures>,
+      ];
+      const pressure = needed.given.at(-2)!;
+      expectPrinted(needed.outcome, pressure / 0.8, 2, lines[0]!);
+      expectPrinted(least.outcome, dewPoint(needed.outcome), 3, lines[1]!);
+      const [surface, outdoor, room, outdoorAgain] = required.given.slice(-4);
+      expect([surface, outdoorAgain]).toEqual([least.outcome, outdoor]);
+      expectPrinted(required.outcome, Math.max(0, (surface! - outdoor!) / (room! - outdoor!)), 4, lines[2]!);
+      expect(Math.abs(required.outcome - buildUp.surface.critical.mould.factor)).toBeLessThanOrEqual(3e-4);
+    });
+
+    test("the deciding month: temperatures, saturation, the vapour line, grams", () => {
+      if (!buildUp.moisture) return;
+      const { lines, tables } = blockOf(parts[index]!, "moisture");
+      const rows = tables[0]!;
+      const [air, total] = [lines[1]!, figures(lines[2]!)];
+      const [inside, insidePressure, outside, outsidePressure] = [...air.matchAll(new RegExp(FIGURE, "g"))].map(
+        ([text]) => readFigure(text),
+      );
+      expectPrinted(
+        total.outcome,
+        total.given.reduce((sum, part) => sum + part, 0),
+        4,
+        lines[2]!,
+      );
+      for (const row of rows) {
+        const temperature = inside! - ((inside! - outside!) * cell(row, 1)) / total.outcome;
+        expectPrinted(cell(row, 2), temperature, 3, row.join());
+        expectPrinted(cell(row, 3), saturationPressure(cell(row, 2)), 2, row.join());
+      }
+      const [first, last] = [rows[0]!, rows.at(-1)!];
+      expect(cell(first, 5)).toBe(Math.min(insidePressure!, cell(first, 3)));
+      expect(cell(last, 5)).toBe(Math.min(outsidePressure!, cell(last, 3)));
+      const section = buildUp.moisture.sections.find(({ name }) => name === buildUp.moisture!.section)!;
+      const month = section.months.find((entry) => entry.month === section.decidingMonth)!;
+      if (month.planes.length === 0) {
+        for (const row of rows.slice(1, -1)) {
+          const line = cell(first, 5) - ((cell(first, 5) - cell(last, 5)) * cell(row, 4)) / cell(last, 4);
+          expectPrinted(cell(row, 5), line, 2, row.join());
+          expect(cell(row, 5)).toBeLessThan(cell(row, 3));
+          const margin = cell(row, 3) - cell(row, 5);
+          expect(Math.abs(margin - section.leastMargin!.margin)).toBeLessThan(0.25);
+        }
+        return;
+      }
+      for (const row of rows.slice(1, -1)) expect(row[5]).toBe(row[3]);
+      const perPascal = figures(lines.find((line) => line.startsWith("At a place with water"))!).outcome;
+      const days = Number(/Over (\d+) days/.exec(lines.join(" "))![1]);
+      expectPrinted(perPascal, 2e-10 * days * 86_400 * 1000, 5, "grams for a pascal");
+      const flows = lines.filter((line) => line.startsWith("From "));
+      expect(flows).toHaveLength(rows.length - 1);
+      const grams = flows.map((line, place) => {
+        const [before, after] = [rows[place]!, rows[place + 1]!];
+        const { given, outcome } = figures(line);
+        expect(given.slice(-4)).toEqual([cell(before, 5), cell(after, 5), cell(after, 4), cell(before, 4)]);
+        expectPrinted(
+          outcome,
+          (perPascal * (cell(before, 5) - cell(after, 5))) / (cell(after, 4) - cell(before, 4)),
+          2,
+          line,
+        );
+        return outcome;
+      });
+      const balances = lines.filter((line) => line.includes("arrives less leaves"));
+      expect(balances).toHaveLength(month.planes.length);
+      balances.forEach((line, place) => {
+        const { outcome } = figures(line);
+        expectPrinted(outcome, grams[place]! - grams[place + 1]!, 2, line);
+        const held = readFigure(/Held before: (\S+)/.exec(line)![1]!);
+        const calculated = readFigure(/without rounding: (\S+)/.exec(line)![1]!);
+        const counted = Math.max(outcome, -held);
+        expectPrinted(calculated, month.planes[place]!.change * 1000, 2, line);
+        expect(Math.abs(counted - calculated), line).toBeLessThanOrEqual(roundingOf(rows, place + 1, perPascal));
+      });
+    });
+  });
+});
+
+/** What the rounding of temperatures [0.0005 K] and pressures [0.005 Pa] can do to the grams at a place. */
+function roundingOf(rows: readonly string[][], place: number, perPascal: number): number {
+  const slope = (row: readonly string[]): number =>
+    Math.abs(saturationPressure(cell(row, 2) + 0.001) - saturationPressure(cell(row, 2)));
+  const conductance = [place, place + 1].reduce(
+    (sum, to) => sum + perPascal / (cell(rows[to]!, 4) - cell(rows[to - 1]!, 4)),
+    0,
+  );
+  const pressure = Math.max(...rows.slice(place - 1, place + 2).map(slope)) + 0.01;
+  const drive = rows.slice(place - 1, place + 2).map((row) => cell(row, 5));
+  const lengths = [place, place + 1].map((to) => {
+    const way = cell(rows[to]!, 4) - cell(rows[to - 1]!, 4);
+    return (perPascal * Math.abs(drive[to - place + 1]! - drive[to - place]!) * 1e-4) / way ** 2;
+  });
+  return 2 * conductance * pressure + lengths.reduce((sum, length) => sum + length, 0) + 0.02;
+}
