@@ -107,7 +107,7 @@ function calculateSection(
   const driven = { sd: line.sd, climate };
   const dryYear = yearFromDry(driven);
   const year = sectionYear(driven, dryYear, "standard");
-  const withinMonth = sectionYear(driven, dryYear, "drying inside the month");
+  const withinMonth = sectionYear(driven, dryYear, "drying inside the month", year);
   const repeating = options.runOn === false ? null : runOn(driven, withinMonth.startMonth, withinMonth);
   return { name, path, slices, line, climate, dryYear, year, withinMonth, repeating };
 }
@@ -130,7 +130,7 @@ const VERDICT_RANK = { dry: 0, "dries out": 1, "stays wet": 2 } as const;
 /** What a section is ranked by. */
 export type RankedYear = Pick<SectionYear, "verdict" | "carriedOver" | "peak">;
 
-/** Positive when `a` is worse than `b`: verdict, then carried over, then peak. */
+/** Positive [–] when `a` is worse than `b`: verdict, then carried over, then peak. */
 export function compareSections(a: { year: RankedYear }, b: { year: RankedYear }): number {
   return (
     VERDICT_RANK[a.year.verdict] - VERDICT_RANK[b.year.verdict] ||

@@ -48,6 +48,7 @@ export function sectionClimate(
   };
   const total = surfaceInside + line.totalResistance + surfaceOutside;
   const last = line.count - 1;
+  const { resistanceFrom, resistanceTo } = line;
   for (let month = 0; month < MONTHS_PER_YEAR; month += 1) {
     const insideTemperature = inside.temperature[month]!;
     const outsideTemperature = outside.temperature[month]! - skyOffset;
@@ -55,9 +56,9 @@ export function sectionClimate(
     const temperature = zeros(line.count);
     const saturation = zeros(line.count);
     for (let node = 0; node <= last; node += 1) {
-      const near = insideTemperature - fallPerResistance * (surfaceInside + line.resistanceFrom[node]!);
-      const far = insideTemperature - fallPerResistance * (surfaceInside + line.resistanceTo[node]!);
-      const coldest = near < far ? near : far;
+      const near = insideTemperature - fallPerResistance * (surfaceInside + resistanceFrom[node]!);
+      const far = insideTemperature - fallPerResistance * (surfaceInside + resistanceTo[node]!);
+      const coldest = Math.min(near, far);
       temperature[node] = coldest;
       saturation[node] = saturationPressure(coldest);
     }

@@ -59,15 +59,17 @@ function addSlices(
   const resistance = resistanceAlong(counted, path);
   if (framing !== null && path.through.includes(framing.name)) {
     const sd = layer.thickness === 0 ? 0 : materialSd(framing.material, layer.thickness, value);
-    return addSlice(slices, counted, "framing", framing.material.name, resistance, sd);
+    addSlice(slices, counted, "framing", framing.material.name, resistance, sd);
+  } else if (layer.type === "air") {
+    addSlice(slices, counted, "whole", "air", resistance, override ?? SD_OF_AIR_LAYER);
+  } else if (override !== undefined) {
+    addSlice(slices, counted, "whole", layer.material.name, resistance, override);
+  } else {
+    const left = shareLeftByGaps(layer, value);
+    addSlice(slices, counted, "inner facing", layer.material.name, 0, layer.facingInner * left);
+    addSlice(slices, counted, "whole", layer.material.name, resistance, coreSd(layer, value));
+    addSlice(slices, counted, "outer facing", layer.material.name, 0, layer.facingOuter * left);
   }
-  if (layer.type === "air") return addSlice(slices, counted, "whole", "air", resistance, override ?? SD_OF_AIR_LAYER);
-  const material = layer.material.name;
-  if (override !== undefined) return addSlice(slices, counted, "whole", material, resistance, override);
-  const left = shareLeftByGaps(layer, value);
-  addSlice(slices, counted, "inner facing", material, 0, layer.facingInner * left);
-  addSlice(slices, counted, "whole", material, resistance, coreSd(layer, value));
-  addSlice(slices, counted, "outer facing", material, 0, layer.facingOuter * left);
 }
 
 /** Adds a slice, unless it has neither resistance nor sd. A facing has no thickness and is called by what it faces. */

@@ -14,6 +14,7 @@ import { VAPOUR_PERMEABILITY_OF_AIR } from "../constants.ts";
  * @param isWet - 1 at nodes that hold water
  * @param pressure - filled with p [Pa]
  * @param gain - filled with the gain [kg/(m²·s)], positive condenses, negative evaporates; 0 at the surfaces
+ * @returns whether the profile bends; a straight one gains nothing anywhere
  * Source: ISO 13788:2012 clause 6.4 (from memory) as the lower convex hull; g = δ0·Δp/Δsd.
  */
 export function solveVapourProfile(
@@ -24,9 +25,11 @@ export function solveVapourProfile(
   isWet: Uint8Array,
   pressure: Float64Array,
   gain: Float64Array,
-): void {
-  if (isStraight(sd, saturation, insideSurface, outsideSurface, isWet, pressure)) gain.fill(0);
-  else bendAtSaturation(sd, saturation, insideSurface, outsideSurface, isWet, pressure, gain);
+): boolean {
+  gain.fill(0);
+  if (isStraight(sd, saturation, insideSurface, outsideSurface, isWet, pressure)) return false;
+  bendAtSaturation(sd, saturation, insideSurface, outsideSurface, isWet, pressure, gain);
+  return true;
 }
 
 /**
@@ -77,7 +80,6 @@ function bendAtSaturation(
     corners[top] = node;
     if (isWet[node] === 1 && node !== last) segmentStart = top;
   }
-  gain.fill(0);
   let slopeBefore = 0;
   for (let corner = 0; corner < top; corner += 1) {
     const from = corners[corner]!;

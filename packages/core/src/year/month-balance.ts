@@ -40,10 +40,10 @@ export function secondsOfMonth(month: number): number {
   return DAYS_IN_MONTH[month]! * SECONDS_PER_DAY;
 }
 
-/** Solves the month's profile for the water held now. */
-export function solveMonth(section: DrivenSection, month: number, state: MonthState): void {
+/** Solves the month's profile for the water held now; tells whether it bends, and so whether any node gains or loses. */
+export function solveMonth(section: DrivenSection, month: number, state: MonthState): boolean {
   const { climate, sd } = section;
-  solveVapourProfile(
+  return solveVapourProfile(
     sd,
     climate.saturation[month]!,
     climate.insideSurface[month]!,

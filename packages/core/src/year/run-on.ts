@@ -1,6 +1,11 @@
 import { MONTHS_PER_YEAR } from "../constants.ts";
 import { copyOf } from "../vapour/number-lists.ts";
-import { carryThroughMonthDryingInside, type DrivenSection, emptyMonthState, type MonthState } from "./month-balance.ts";
+import {
+  carryThroughMonthDryingInside,
+  type DrivenSection,
+  emptyMonthState,
+  type MonthState,
+} from "./month-balance.ts";
 import { NOTHING_HELD, sumOf } from "./section-year.ts";
 import type { RepeatingYear, SectionYear } from "./types.ts";
 
@@ -19,8 +24,14 @@ const SAME_GROWTH = 1e-9;
  * @returns whether it settles, after how many years and at what level [kg/m²]; otherwise the growth per year [kg/m²]
  * Source: beyond ISO 13788:2012 (this project's rule, method.md 4).
  */
-export function runOn(section: DrivenSection, startMonth: number | null, firstYear: SectionYear | null = null): RepeatingYear {
+export function runOn(
+  section: DrivenSection,
+  startMonth: number | null,
+  firstYear: SectionYear | null = null,
+): RepeatingYear {
   if (startMonth === null) return { settles: true, years: 0, level: 0, growthPerYear: 0 };
+  if (firstYear?.verdict === "dries out")
+    return { settles: true, years: 1, level: firstYear.carriedOver, growthPerYear: 0 };
   const state = emptyMonthState(section.sd.length);
   const lastMonth = (startMonth + MONTHS_PER_YEAR - 1) % MONTHS_PER_YEAR;
   let growthBefore: Float64Array | null = null;

@@ -23,15 +23,23 @@ export type MonthRule = "standard" | "drying inside the month";
  * @param section - nodes and climate
  * @param dryYear - which months are wet from dry
  * @param rule - how water is carried through a month
+ * @param standard - the standard's year, where it is known: the year with drying inside the month is the same until the
+ *   standard writes something off
  * @returns verdict, peak, carried over and every month's water
  * Source: ISO 13788:2012 clause 6.4, cases a, b, c (from memory); candidates for the start by method.md 4.
  */
-export function sectionYear(section: DrivenSection, dryYear: DryYear, rule: MonthRule): SectionYear {
+export function sectionYear(
+  section: DrivenSection,
+  dryYear: DryYear,
+  rule: MonthRule,
+  standard: SectionYear | null = null,
+): SectionYear {
   const starts = startingMonths(dryYear.wet);
   if (starts.length === 0) return dryResult(section.sd.length, dryYear);
   let wettest: SectionYear | null = null;
   for (const start of starts) {
-    const year = runYear(section, start, rule, emptyMonthState(section.sd.length), dryYear);
+    const known = { dryYear, sameUntilWrittenOff: standard?.startMonth === start ? standard : null };
+    const year = runYear(section, start, rule, emptyMonthState(section.sd.length), known);
     if (year.verdict === "dries out") return year;
     // Equal to within nothing held: the earlier start stands, so that rounding never chooses.
     if (wettest === null || year.carriedOver > wettest.carriedOver + NOTHING_HELD) wettest = year;
@@ -46,8 +54,7 @@ export function sectionYear(section: DrivenSection, dryYear: DryYear, rule: Mont
  * @param startMonth - 0 to 11
  * @param rule - how water is carried through a month
  * @param state - water held at the start; changed in place (default: none)
- * @param dryYear - the months of the dry section, where they are known: a month that finds the section dry and adds
- *   nothing is taken from them
+ * @param known - months that need not be worked out again
  * @returns the year, its lists in calendar order
  * Source: ISO 13788:2012 clause 6.4 (from memory).
  */
@@ -56,7 +63,7 @@ export function runYear(
   startMonth: number,
   rule: MonthRule,
   state: MonthState = emptyMonthState(section.sd.length),
-  dryYear: DryYear | null = null,
+  known: KnownMonths = NOTHING_KNOWN,
 ): SectionYear {
   const nodes = section.sd.length;
   const nothing = zeros(nodes);
@@ -64,27 +71,46 @@ export function runYear(
   const change: Float64Array[] = new Array(MONTHS_PER_YEAR);
   const pressure: Float64Array[] = new Array(MONTHS_PER_YEAR);
   const carry = rule === "standard" ? carryThroughMonth : carryThroughMonthDryingInside;
+  const { dryYear } = known;
+  let same = known.sameUntilWrittenOff;
   let before = copyOf(state.held);
   let peak = 0;
   let peakMonth: number | null = null;
   let lastWet = -1;
   let total = 0;
+  let firstWrittenOff: number | null = null;
   for (let step = 0; step < MONTHS_PER_YEAR; step += 1) {
     const month = (startMonth + step) % MONTHS_PER_YEAR;
-    if (dryYear?.adds[month] === 0 && !anyWet(before)) {
+    if (same?.firstWrittenOff === month) same = null;
+    if (same !== null) {
+      held[month] = same.held[month]!;
+      change[month] = same.change[month]!;
+      pressure[month] = same.pressure[month]!;
+      before = held[month]!;
+      state.held.set(before);
+      total = sumOf(before);
+    } else if (dryYear?.adds[month] === 0 && !anyWet(before)) {
       held[month] = before;
       change[month] = nothing;
       pressure[month] = dryYear.pressure[month]!;
     } else {
       state.pressure = zeros(nodes);
       carry(section, month, state);
-      const after = copyOf(state.held);
+      const after = zeros(nodes);
+      const changed = zeros(nodes);
+      total = 0;
+      for (let node = 0; node < nodes; node += 1) {
+        const amount = state.held[node]!;
+        after[node] = amount;
+        changed[node] = amount - before[node]!;
+        total += amount;
+      }
       held[month] = after;
-      change[month] = difference(after, before);
+      change[month] = changed;
       pressure[month] = state.pressure;
       before = after;
-      total = sumOf(after);
     }
+    if (firstWrittenOff === null && state.writtenOff > 0) firstWrittenOff = month;
     if (total > peak) {
       peak = total;
       peakMonth = month;
@@ -100,21 +126,26 @@ export function runYear(
     carriedOver: total,
     dryBy: driesOut ? (startMonth + lastWet + 1) % MONTHS_PER_YEAR : null,
     writtenOff: state.writtenOff,
+    firstWrittenOff,
     held,
     change,
     pressure,
   };
 }
 
+/** Months that need not be worked out again. */
+interface KnownMonths {
+  /** The months of the dry section: one that finds it dry and adds nothing is taken from them. */
+  dryYear: DryYear | null;
+  /** A year from the same start that is the same until the month in which it first writes something off. */
+  sameUntilWrittenOff: SectionYear | null;
+}
+
+const NOTHING_KNOWN: KnownMonths = { dryYear: null, sameUntilWrittenOff: null };
+
 function anyWet(held: Float64Array): boolean {
   for (let node = 0; node < held.length; node += 1) if (held[node]! > WET_NODE) return true;
   return false;
-}
-
-function difference(after: Float64Array, before: Float64Array): Float64Array {
-  const change = zeros(after.length);
-  for (let node = 0; node < after.length; node += 1) change[node] = after[node]! - before[node]!;
-  return change;
 }
 
 function dryResult(nodes: number, { pressure }: DryYear): SectionYear {
@@ -127,13 +158,14 @@ function dryResult(nodes: number, { pressure }: DryYear): SectionYear {
     carriedOver: 0,
     dryBy: null,
     writtenOff: 0,
+    firstWrittenOff: null,
     held: none,
     change: none,
     pressure,
   };
 }
 
-/** Sum of a list. */
+/** Sum of a list [unit of its values]. */
 export function sumOf(values: Float64Array): number {
   let sum = 0;
   for (let index = 0; index < values.length; index += 1) sum += values[index]!;

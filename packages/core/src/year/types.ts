@@ -14,6 +14,8 @@ export interface SectionYear {
   dryBy: number | null;
   /** Water written off by setting nodes to zero [kg/m²]; 0 with drying inside the month. */
   writtenOff: number;
+  /** First month, from the start on, in which anything was written off; null when nothing was. */
+  firstWrittenOff: number | null;
   /** Water held at month end and change over the month [kg/m²], vapour pressure [Pa]: one list of nodes a calendar month. */
   held: Float64Array[];
   change: Float64Array[];

@@ -30,8 +30,8 @@ export function yearFromDry(section: DrivenSection): DryYear {
   const state = emptyMonthState(nodes);
   for (let month = 0; month < MONTHS_PER_YEAR; month += 1) {
     state.pressure = zeros(nodes);
-    solveMonth(section, month, state);
-    const most = greatestOf(state.gain);
+    const bends = solveMonth(section, month, state);
+    const most = bends ? greatestOf(state.gain) : 0;
     wet[month] = most * secondsOfMonth(month) > WET_MONTH ? 1 : 0;
     adds[month] = most > 0 ? 1 : 0;
     pressure.push(state.pressure);
