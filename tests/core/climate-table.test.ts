@@ -3,8 +3,17 @@ import { readClimate } from "../../packages/core/src/climate/read-climate.ts";
 import type { Problem } from "../../packages/core/src/problems/types.ts";
 
 const months = [
-  "January,3.8,90.5", "February,4.4,85.8", "March,6.3,82.5", "April,10.1,75.1", "May,13.8,74.2", "June,16.4,75.6",
-  "July,18.0,78.0", "August,17.8,80.9", "September,14.9,84.2", "October,11.2,87.9", "November,7.6,90.5",
+  "January,3.8,90.5",
+  "February,4.4,85.8",
+  "March,6.3,82.5",
+  "April,10.1,75.1",
+  "May,13.8,74.2",
+  "June,16.4,75.6",
+  "July,18.0,78.0",
+  "August,17.8,80.9",
+  "September,14.9,84.2",
+  "October,11.2,87.9",
+  "November,7.6,90.5",
   "December,3.7,92.6",
 ];
 const headings = "month,temperature_C,relative_humidity_pct";
@@ -93,7 +102,7 @@ describe("a climate table", () => {
     expect(problems).toMatchObject([
       { code: "climate-month-twice", position: { line: 18 }, received: "January", details: { firstLine: 6 } },
     ]);
-    expect(codesOf(withRow(3, "January,1,90"))).toEqual(["climate-month-twice", "climate-month-missing"]);
+    expect(codesOf(withRow(3, "January,1,90"))).toEqual(["climate-month-missing", "climate-month-twice"]);
   });
 
   test("refuses months out of order at the first one out of place", () => {
@@ -108,10 +117,39 @@ describe("a climate table", () => {
     ["a month thirteen", withRow(11, "13,3.7,92.6"), ["climate-month-unknown"]],
     ["an unknown month", withRow(2, "Marz,6.3,82.5"), ["climate-month-unknown"]],
     ["a missing column", table(months, "month,temperature_C"), ["climate-column-missing"]],
-    ["an extra column", table(months.map((row) => `${row},1`), `${headings},wind`), ["climate-column-unknown"]],
-    ["a column twice", table(months.map((row) => `${row},1`), `${headings},month`), ["climate-column-twice"]],
-    ["another heading", table(months, "month,temp,relative_humidity_pct"), ["climate-column-missing", "climate-column-unknown"]],
-    ["no headings", table(months, months[0]!), ["climate-column-missing", "climate-column-missing", "climate-column-missing", "climate-column-unknown", "climate-column-unknown", "climate-column-unknown"]],
+    [
+      "an extra column",
+      table(
+        months.map((row) => `${row},1`),
+        `${headings},wind`,
+      ),
+      ["climate-column-unknown"],
+    ],
+    [
+      "a column twice",
+      table(
+        months.map((row) => `${row},1`),
+        `${headings},month`,
+      ),
+      ["climate-column-twice"],
+    ],
+    [
+      "another heading",
+      table(months, "month,temp,relative_humidity_pct"),
+      ["climate-column-missing", "climate-column-unknown"],
+    ],
+    [
+      "no headings",
+      table(months, months[0]!),
+      [
+        "climate-column-missing",
+        "climate-column-missing",
+        "climate-column-missing",
+        "climate-column-unknown",
+        "climate-column-unknown",
+        "climate-column-unknown",
+      ],
+    ],
     ["semicolons", table(months).replaceAll(",", ";"), ["climate-delimiter"]],
     ["tabs", table(months).replaceAll(",", "\t"), ["climate-delimiter"]],
     ["an empty text", "", ["climate-empty"]],
@@ -120,7 +158,7 @@ describe("a climate table", () => {
     ["headings and no rows", table([]), ["climate-no-rows"]],
     ["a null character", table(months).replace("3.8", "\u0000"), ["climate-binary"]],
     ["bytes of another encoding", table(months).replace("De", "D\uFFFD"), ["climate-binary"]],
-    ["an open quotation mark", withRow(4, 'May,"13.8,74.2'), ["climate-row-unreadable", "climate-month-missing"]],
+    ["an open quotation mark", withRow(4, 'May,"13.8,74.2'), ["climate-row-unreadable"]],
     ["text for a number", withRow(4, "May,mild,74.2"), ["climate-number"]],
     ["an empty cell", withRow(4, "May,,74.2"), ["climate-number"]],
     ["full-width digits", withRow(4, "May,１３.８,74.2"), ["climate-number"]],
@@ -137,7 +175,11 @@ describe("a climate table", () => {
     ["relative humidity of nothing", withRow(4, "May,13.8,0"), ["climate-humidity-range"]],
     ["relative humidity of 5500 %", withRow(4, "May,13.8,5500"), ["climate-humidity-range"]],
     ["one fraction for per cent", withRow(4, "May,13.8,0.742"), ["climate-humidity-fraction"]],
-    ["a prototype for a heading", table(months, "__proto__,temperature_C,relative_humidity_pct"), ["climate-column-missing", "climate-column-unknown"]],
+    [
+      "a prototype for a heading",
+      table(months, "__proto__,temperature_C,relative_humidity_pct"),
+      ["climate-column-missing", "climate-column-unknown"],
+    ],
     ["a prototype for a month", withRow(0, "__proto__,3.8,90.5"), ["climate-month-unknown"]],
   ])("refuses %s", (_, text, codes) => {
     expect(codesOf(text)).toEqual(codes);

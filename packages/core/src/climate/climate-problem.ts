@@ -7,6 +7,7 @@ import type { Problem } from "../problems/types.ts";
  * @param line - line counted from 1; null for the text as a whole
  * @param received - what stood there; null when something is missing
  * @param details - what its wording needs
+ * @param column - column counted from 1
  * @returns the problem as data, with an empty path (a table has no keys)
  */
 export function climateProblem(
@@ -14,11 +15,12 @@ export function climateProblem(
   line: number | null,
   received: string | null,
   details: Problem["details"] = {},
+  column = 1,
 ): Problem {
   return {
     code,
     path: [],
-    position: line === null ? null : { line, column: 1 },
+    position: line === null ? null : { line, column },
     received: shortened(received),
     details,
   };

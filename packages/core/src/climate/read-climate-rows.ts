@@ -8,6 +8,7 @@ import {
   WARMEST_MONTH,
 } from "./climate-limits.ts";
 import { climateProblem } from "./climate-problem.ts";
+import { columnOfCell } from "./column-of-cell.ts";
 import { checkMonths, monthIndex } from "./month-column.ts";
 import { hasDecimalComma, plainNumber } from "./plain-number.ts";
 import type { TextLine } from "./text-lines.ts";
@@ -33,95 +34,111 @@ export const CLIMATE_COLUMNS = ["month", "temperature_C", "relative_humidity_pct
  */
 export function readClimateRows(lines: readonly TextLine[]): { rows: ClimateRow[]; problems: Problem[] } {
   const [headingLine, ...dataLines] = lines;
-  if (headingLine === undefined) return { rows: [], problems: [climateProblem("climate-no-rows", null, null)] };
-  const otherDelimiter = delimiterInsteadOfComma(headingLine.text);
-  if (otherDelimiter !== null) {
-    const problem = climateProblem("climate-delimiter", headingLine.number, headingLine.text, {
-      found: otherDelimiter,
-    });
-    return { rows: [], problems: [problem] };
-  }
-  const headings = cellsOf(headingLine.text);
-  const problems = headings === null ? [unreadable(headingLine)] : checkHeadings(headings, headingLine.number);
-  if (problems.length > 0) return { rows: [], problems };
-  if (dataLines.length === 0) return { rows: [], problems: [climateProblem("climate-no-rows", null, null)] };
-  const rows = readRows(dataLines.slice(0, MOST_CLIMATE_ROWS), headings!, problems);
+  if (headingLine === undefined) return refused(climateProblem("climate-no-rows", null, null));
+  const { number, text } = headingLine;
+  const found = delimiterInsteadOfComma(text);
+  if (found !== null) return refused(climateProblem("climate-delimiter", number, text, { found }));
+  const headings = cellsOf(text);
+  if (headings === null) return refused(unreadable(headingLine));
+  const wrongHeadings = checkHeadings(headings, headingLine);
+  if (wrongHeadings.length > 0) return refused(...wrongHeadings);
+  if (dataLines.length === 0) return refused(climateProblem("climate-no-rows", null, null));
+  const { rows, problems } = readRows(dataLines.slice(0, MOST_CLIMATE_ROWS), headings);
   const surplus = dataLines[MOST_CLIMATE_ROWS];
-  if (surplus !== undefined) {
-    problems.push(climateProblem("climate-too-many-rows", surplus.number, null, { rows: dataLines.length }));
-  } else {
-    problems.push(...checkMonths(rows));
-  }
-  return { rows, problems };
+  if (surplus === undefined) return { rows, problems: [...problems, ...checkMonths(rows)] };
+  const tooMany = climateProblem("climate-too-many-rows", surplus.number, null, { rows: dataLines.length });
+  return { rows, problems: [...problems, tooMany] };
 }
 
-function readRows(lines: readonly TextLine[], headings: readonly string[], problems: Problem[]): ClimateRow[] {
-  const rows: ClimateRow[] = [];
+function refused(...problems: Problem[]): { rows: ClimateRow[]; problems: Problem[] } {
+  return { rows: [], problems };
+}
+
+function readRows(
+  lines: readonly TextLine[],
+  headings: readonly string[],
+): { rows: ClimateRow[]; problems: Problem[] } {
+  const problems: Problem[] = [];
   const raggedLines: TextLine[] = [];
-  const column = (name: string): number => headings.findIndex((heading) => sameHeading(heading, name));
-  for (const line of lines) {
+  const rows = lines.map((line): ClimateRow => {
     const cells = cellsOf(line.text);
     if (cells === null) {
       problems.push(unreadable(line));
-    } else if (cells.length !== headings.length) {
-      raggedLines.push(line);
-      rows.push({ line: line.number, month: monthIndex(cells[0]!), temperature: null, relativeHumidity: null });
-    } else {
-      const month = readMonth(cells[column("month")]!, line.number, problems);
-      const temperature = readTemperature(cells[column("temperature_C")]!, line.number, problems);
-      const relativeHumidity = readHumidity(cells[column("relative_humidity_pct")]!, line.number, problems);
-      rows.push({ line: line.number, month, temperature, relativeHumidity });
+      return { line: line.number, month: null, temperature: null, relativeHumidity: null };
     }
-  }
+    if (cells.length !== headings.length) {
+      raggedLines.push(line);
+      return { line: line.number, month: monthIndex(cells[0]!), temperature: null, relativeHumidity: null };
+    }
+    const cell = (name: (typeof CLIMATE_COLUMNS)[number]): Cell => {
+      const index = headings.findIndex((heading) => sameHeading(heading, name));
+      return { name, text: cells[index]!, line: line.number, column: columnOfCell(line.text, index) };
+    };
+    const month = readMonth(cell("month"), problems);
+    const temperature = readTemperature(cell("temperature_C"), problems);
+    const relativeHumidity = readHumidity(cell("relative_humidity_pct"), problems);
+    return { line: line.number, month, temperature, relativeHumidity };
+  });
   if (raggedLines.length > 0) problems.push(ragged(raggedLines, headings.length));
-  joinFractions(problems);
-  return rows;
+  return { rows, problems: joinFractions(problems) };
 }
 
-function readMonth(cell: string, line: number, problems: Problem[]): number | null {
-  const month = monthIndex(cell);
-  if (month === null) problems.push(climateProblem("climate-month-unknown", line, cell));
+/** One cell with its place in the text. */
+interface Cell {
+  name: string;
+  text: string;
+  line: number;
+  column: number;
+}
+
+function readMonth(cell: Cell, problems: Problem[]): number | null {
+  const month = monthIndex(cell.text);
+  if (month === null) problems.push(problemOf("climate-month-unknown", cell));
   return month;
 }
 
-function readTemperature(cell: string, line: number, problems: Problem[]): number | null {
-  const temperature = readNumber(cell, "temperature_C", line, problems);
+function readTemperature(cell: Cell, problems: Problem[]): number | null {
+  const temperature = readNumber(cell, problems);
   if (temperature === null) return null;
   if (temperature >= COLDEST_MONTH && temperature <= WARMEST_MONTH) return temperature;
-  const details = { least: COLDEST_MONTH, greatest: WARMEST_MONTH };
-  problems.push(climateProblem("climate-temperature-range", line, cell, details));
+  problems.push(problemOf("climate-temperature-range", cell, { least: COLDEST_MONTH, greatest: WARMEST_MONTH }));
   return null;
 }
 
-function readHumidity(cell: string, line: number, problems: Problem[]): number | null {
-  const percent = readNumber(cell, "relative_humidity_pct", line, problems);
+function readHumidity(cell: Cell, problems: Problem[]): number | null {
+  const percent = readNumber(cell, problems);
   if (percent === null) return null;
-  if (percent > 0 && percent <= LEAST_HUMIDITY_PERCENT) {
-    problems.push(climateProblem("climate-humidity-fraction", line, cell, { percent: percent * 100 }));
-    return null;
-  }
-  if (percent > 0 && percent <= GREATEST_HUMIDITY_PERCENT) return percent / 100;
-  const details = { least: LEAST_HUMIDITY_PERCENT, greatest: GREATEST_HUMIDITY_PERCENT };
-  problems.push(climateProblem("climate-humidity-range", line, cell, details));
+  if (percent > LEAST_HUMIDITY_PERCENT && percent <= GREATEST_HUMIDITY_PERCENT) return percent / 100;
+  const isFraction = percent > 0 && percent <= LEAST_HUMIDITY_PERCENT;
+  problems.push(
+    isFraction
+      ? problemOf("climate-humidity-fraction", cell, { percent: percent * 100 })
+      : problemOf("climate-humidity-range", cell, {
+          least: LEAST_HUMIDITY_PERCENT,
+          greatest: GREATEST_HUMIDITY_PERCENT,
+        }),
+  );
   return null;
 }
 
-function readNumber(cell: string, column: string, line: number, problems: Problem[]): number | null {
-  const number = plainNumber(cell);
+function readNumber(cell: Cell, problems: Problem[]): number | null {
+  const number = plainNumber(cell.text);
   if (number !== null) return number;
-  const details = { column, decimalComma: hasDecimalComma(cell) ? "yes" : null };
-  problems.push(climateProblem("climate-number", line, cell === "" ? null : cell, details));
+  const decimalComma = hasDecimalComma(cell.text) ? "yes" : null;
+  problems.push(problemOf("climate-number", cell, { column: cell.name, decimalComma }));
   return null;
+}
+
+function problemOf(code: string, cell: Cell, details: Problem["details"] = {}): Problem {
+  return climateProblem(code, cell.line, cell.text === "" ? null : cell.text, details, cell.column);
 }
 
 /** A column written as fractions throughout is one slip, not twelve. */
-function joinFractions(problems: Problem[]): void {
-  const fractions = problems.filter((problem) => problem.code === "climate-humidity-fraction");
-  const [first, ...others] = fractions;
-  if (first === undefined || others.length === 0) return;
-  for (const other of others) problems.splice(problems.indexOf(other), 1);
-  const joined = { ...first, details: { ...first.details, rows: fractions.length } };
-  problems.splice(problems.indexOf(first), 1, joined);
+function joinFractions(problems: readonly Problem[]): Problem[] {
+  const [first, ...others] = problems.filter(({ code }) => code === "climate-humidity-fraction");
+  if (first === undefined || others.length === 0) return [...problems];
+  const joined = { ...first, details: { ...first.details, rows: others.length + 1 } };
+  return problems.flatMap((problem) => (problem === first ? [joined] : others.includes(problem) ? [] : [problem]));
 }
 
 /** Rows with more or fewer cells than headings: one problem, as they nearly always share one cause. */
@@ -132,16 +149,21 @@ function ragged(lines: readonly TextLine[], expected: number): Problem {
   return climateProblem("climate-row-cells", first.number, first.text, details);
 }
 
-function checkHeadings(headings: readonly string[], line: number): Problem[] {
-  const problems: Problem[] = [];
-  for (const column of CLIMATE_COLUMNS) {
-    const count = headings.filter((heading) => sameHeading(heading, column)).length;
-    if (count === 0) problems.push(climateProblem("climate-column-missing", line, headings.join(","), { column }));
-    if (count > 1) problems.push(climateProblem("climate-column-twice", line, headings.join(","), { column }));
-  }
-  const unknown = headings.filter((heading) => !CLIMATE_COLUMNS.some((column) => sameHeading(heading, column)));
-  for (const column of unknown) problems.push(climateProblem("climate-column-unknown", line, column));
-  return problems;
+function checkHeadings(headings: readonly string[], { number, text }: TextLine): Problem[] {
+  const counts = CLIMATE_COLUMNS.map((column) => ({
+    column,
+    count: headings.filter((heading) => sameHeading(heading, column)).length,
+  }));
+  const miscounted = counts.filter(({ count }) => count !== 1);
+  const known = miscounted.map(({ column, count }) => {
+    const code = count === 0 ? "climate-column-missing" : "climate-column-twice";
+    return climateProblem(code, number, text, { column, key: column });
+  });
+  const unknown = headings.flatMap((heading, index) => {
+    if (CLIMATE_COLUMNS.some((column) => sameHeading(heading, column))) return [];
+    return [climateProblem("climate-column-unknown", number, heading, { key: heading }, columnOfCell(text, index))];
+  });
+  return [...known, ...unknown];
 }
 
 function sameHeading(heading: string, column: string): boolean {

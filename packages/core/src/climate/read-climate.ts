@@ -1,3 +1,4 @@
+import { orderProblems } from "../problems/order-problems.ts";
 import type { Problem, Reading } from "../problems/types.ts";
 import type { OutdoorClimate } from "../project/types.ts";
 import { LONGEST_CLIMATE_TABLE } from "./climate-limits.ts";
@@ -20,7 +21,7 @@ export function readClimate(text: string, name: string): Reading<OutdoorClimate>
   const lines = linesOf(text).filter((line) => line.text.trim() !== "");
   const header = readClimateHeader(lines.filter(isComment));
   const table = readClimateRows(lines.filter((line) => !isComment(line)));
-  const problems = [...header.problems, ...table.problems].sort(byLine);
+  const problems = orderProblems([...header.problems, ...table.problems]);
   if (problems.length > 0) return { ok: false, problems };
   const value: OutdoorClimate = {
     name,
@@ -46,9 +47,4 @@ function checkWhole(text: string): Problem | null {
   if (looksBinary(text)) return climateProblem("climate-binary", null, null);
   if (text.replace(/^\uFEFF/, "").trim() === "") return climateProblem("climate-empty", null, null);
   return null;
-}
-
-/** Problems of the whole table come after those at a line. */
-function byLine(one: Problem, other: Problem): number {
-  return (one.position?.line ?? Number.MAX_SAFE_INTEGER) - (other.position?.line ?? Number.MAX_SAFE_INTEGER);
 }

@@ -39,16 +39,14 @@ const TABLE_WORDINGS: Wordings = {
   }),
   "climate-row-unreadable": () => ({
     says: "the line cannot be split into cells, because a quotation mark is opened and not closed",
-    expected: "three cells with commas between them",
-    write: EXAMPLE_ROW,
+    expected: `three cells with commas between them, such as ${EXAMPLE_ROW}`,
   }),
   "climate-row-cells": ({ text, list }) => ({
     says: `the row has ${text("found")} cells instead of ${text("expected")}${alsoOn(list("lines"), list("lines").length)}`,
-    expected: "a month, a temperature and a relative humidity",
+    expected: `a month, a temperature and a relative humidity, such as ${EXAMPLE_ROW}`,
     likelySlip: hasMoreCells(text)
       ? "Decimals are written with commas, so that 3,8 counts as two cells"
       : "A cell is left out",
-    write: EXAMPLE_ROW,
   }),
   "climate-month-unknown": ({ received }) => ({
     says: received === "" ? "the month is missing" : `“${received}” is no month`,
