@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { chmodSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
+import { chmodSync, linkSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { folderOfUser } from "../../packages/report/src/cli/standing.ts";
@@ -80,6 +80,17 @@ describe("What stands there already", () => {
     expect(readFileSync(join(folder, "studio-report.html"), "utf8")).toBe("<html>my own notes</html>");
     expect(command.run(["assess", "studio.yaml", "--out", "studio-report.html"], { cwd: folder }).code).toBe(0);
     expect(readFileSync(join(folder, "studio-report.html"), "utf8")).toContain("Kiln shed");
+  });
+
+  it("is replaced, never written into: another name of the old report keeps the old one whole", () => {
+    const folder = small();
+    command.run(["assess", "studio.yaml"], { cwd: folder });
+    const old = readFileSync(join(folder, "studio-report.html"), "utf8");
+    linkSync(join(folder, "studio-report.html"), join(folder, "kept.html"));
+    writeFileSync(join(folder, "studio.yaml"), SMALL_PROJECT.replace("Kiln shed", "Clay shed"));
+    expect(command.run(["assess", "studio.yaml"], { cwd: folder }).code).toBe(0);
+    expect(readFileSync(join(folder, "kept.html"), "utf8")).toBe(old);
+    expect(readFileSync(join(folder, "studio-report.html"), "utf8")).not.toBe(old);
   });
 
   it("its permissions stay as they were", () => {

@@ -1,6 +1,7 @@
 #!/usr/bin/env node
-import { faultOfProgram } from "./fault-of-program.ts";
 /** The command: reads the command line, prints what it came to, and ends. */
+
+import { faultOfProgram } from "./fault-of-program.ts";
 import { clearAfterInterruption } from "./interruption.ts";
 import type { Outcome } from "./outcome.ts";
 import { answer } from "./program.ts";

@@ -25,12 +25,22 @@ function remarks(records: RecordMonths): string[] {
   const sentences: [boolean, string][] = [
     [true, `Read: ${records.columnsRead}.`],
     [typicalYear, "One typical year, not a mean of years."],
-    [repeated > 0, `${repeated} rows repeat a time already read, with the same values; they were left out.`],
-    [contradicting > 0, `${contradicting} rows contradict an earlier row of the same time; the first counts.`],
-    [countedAsSaturated > 0, `${countedAsSaturated} readings a little over saturation were counted as saturated.`],
+    [repeated > 0, `${many(repeated, "row repeats", "rows repeat")} a time already read with the same values.`],
+    [
+      contradicting > 0,
+      `${many(contradicting, "row contradicts", "rows contradict")} an earlier row of the same time; the first counts.`,
+    ],
+    [
+      countedAsSaturated > 0,
+      `${many(countedAsSaturated, "reading a little over saturation was", "readings a little over saturation were")} counted as saturated.`,
+    ],
     [held.length > 0, `Relative humidity was held at 100 % in ${held.join(", ")}.`],
   ];
   return sentences.filter(([told]) => told).map(([, sentence]) => sentence);
+}
+
+function many(count: number, one: string, several: string): string {
+  return `${count} ${count === 1 ? one : several}`;
 }
 
 function share(part: number, whole: number): string {

@@ -72,7 +72,7 @@ export const ANSWER_WORDS: readonly Entry[] = [
   },
   {
     word: "change it",
-    also: ["change"],
+    also: [],
     unit: null,
     says: [
       "A judgement: not as it stands, either because a figure passes its limit or because good practice rules it out however dry it calculates. The remedies say what would turn it.",
@@ -92,7 +92,7 @@ export const ANSWER_WORDS: readonly Entry[] = [
   },
   {
     word: "peak",
-    also: ["held", "change of water", "water"],
+    also: ["held", "change", "water"],
     unit: "kg/m² or g/m²",
     says: [
       "The most water that a section holds at the end of any month. 200 g/m² is a cup of water on each square metre.",

@@ -143,4 +143,44 @@ export const BUILDING_WORDS: readonly Entry[] = [
     source: "ISO 6946:2017 clause 6.9",
     see: ["emissivity", "cold roof"],
   },
+  {
+    word: "room",
+    also: ["rooms", "indoor", "heated", "unheated"],
+    unit: null,
+    says: [
+      "The air a build-up begins at. It is heated to a set point, held at a temperature, or unheated, and has a humidity. A build-up that names none belongs to the room called indoor.",
+    ],
+    source: "ISO 13788:2012 Annex A",
+    see: ["humidity class", "project"],
+  },
+  {
+    word: "project",
+    also: ["project file", "file", "yaml"],
+    unit: null,
+    says: [
+      'One text file: the place, the rooms, and the build-ups to assess. "warmside new" writes one to begin with, "warmside check" lists what is wrong in it, "warmside schema" tells an editor its keys.',
+    ],
+    source: null,
+    see: ["build-up", "room"],
+  },
+  {
+    word: "gaps",
+    also: ["gap", "hole", "tear", "laps"],
+    unit: "% of the area",
+    says: [
+      "What is missing of a sheet: holes, tears, open laps. A thousandth of the area turns a sheet of 50 m into one of 8 m, if vapour from all around reaches the holes; so it is an upper bound.",
+    ],
+    source: "conductances in parallel, with the sd of an air layer of ISO 13788:2012",
+    see: ["vapour layer", "air leak"],
+  },
+  {
+    word: "air leak",
+    also: ["leak", "leakage", "draught", "air leakage"],
+    unit: "g/m² in a month",
+    says: [
+      "Room air that flows through a gap carries far more water than diffuses through layers: a gap of one square centimetre on each square metre can bring over a kilogram in a winter month. So seal before you reckon.",
+    ],
+    source: "flow through an opening at 2 Pa; common practice",
+    see: ["gaps", "vapour layer"],
+  },
 ];
