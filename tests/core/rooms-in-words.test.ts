@@ -54,11 +54,31 @@ describe("a room in words", () => {
   });
 
   test.each([
-    [{ kind: "months", relativeHumidity: twelve(0.55) }, "relative humidity 55 % all year", "stated in the project file"],
-    [{ kind: "months", relativeHumidity: [0.4, ...Array<number>(11).fill(0.5)] }, "relative humidity 40, 50, 50, 50, 50, 50, 50, 50, 50, 50, 50, 50 %, January to December", "stated in the project file"],
-    [{ kind: "by outdoor temperature", level: "normal" }, "relative humidity by outdoor temperature, normal use: 30 % at −10 °C rising to 60 % at 20 °C", "EN 15026:2007 Annex C (from memory)"],
-    [{ kind: "by outdoor temperature", level: "high" }, "relative humidity by outdoor temperature, high use: 40 % at −10 °C rising to 70 % at 20 °C", "EN 15026:2007 Annex C (from memory)"],
-    [{ kind: "balance", production: 6 / 86_400, volume: 90, airChanges: 0.6 / 3600 }, "moisture balance: 6 kg of water a day into 90 m³ with 0.6 air changes an hour", "ISO 13788:2012 Annex A (from memory)"],
+    [
+      { kind: "months", relativeHumidity: twelve(0.55) },
+      "relative humidity 55 % all year",
+      "stated in the project file",
+    ],
+    [
+      { kind: "months", relativeHumidity: [0.4, ...Array<number>(11).fill(0.5)] },
+      "relative humidity 40, 50, 50, 50, 50, 50, 50, 50, 50, 50, 50, 50 %, January to December",
+      "stated in the project file",
+    ],
+    [
+      { kind: "by outdoor temperature", level: "normal" },
+      "relative humidity by outdoor temperature, normal use: 30 % at −10 °C rising to 60 % at 20 °C",
+      "EN 15026:2007 Annex C (from memory)",
+    ],
+    [
+      { kind: "by outdoor temperature", level: "high" },
+      "relative humidity by outdoor temperature, high use: 40 % at −10 °C rising to 70 % at 20 °C",
+      "EN 15026:2007 Annex C (from memory)",
+    ],
+    [
+      { kind: "balance", production: 6 / 86_400, volume: 90, airChanges: 0.6 / 3600 },
+      "moisture balance: 6 kg of water a day into 90 m³ with 0.6 air changes an hour",
+      "ISO 13788:2012 Annex A (from memory)",
+    ],
     [{ kind: "as outdoors" }, "the vapour of outdoors", "stated in the project file"],
   ] as const)("the humidity rule %o", (humidity, words, source) => {
     expect(describeRoom({ ...room, humidity })).toMatchObject({ humidityRule: words, source });

@@ -59,9 +59,9 @@ function recordLines(records: RecordMonths): HeaderLine[] {
     ["columns", records.columnsRead],
     ["records", `${rows} rows, ${used} readings used, ${missing} missing (${share(missing, used + missing)})`],
     ["missing by month", incomplete.length === 0 ? null : incomplete.join(", ")],
-    ["rows of a time already read", repeated === 0 ? null : `${repeated} with the same values`],
-    ["contradicting rows", contradicting === 0 ? null : `${contradicting} left out: the first of the same time counts`],
-    ["over saturation", countedAsSaturated === 0 ? null : `${countedAsSaturated} readings counted as saturated`],
+    ["rows of a time already read", repeated === 0 ? null : `${repeated}, with the same values`],
+    ["contradicting rows", contradicting === 0 ? null : `${contradicting}, left out: the first of a time counts`],
+    ["readings over saturation", countedAsSaturated === 0 ? null : `${countedAsSaturated}, counted as saturated`],
     ["held at 100 %", held.length === 0 ? null : `${held.join(", ")}: records in frost are over liquid water`],
     [
       "means",
