@@ -93,5 +93,6 @@ function tooManyValues(): Problem {
 }
 
 function withPlace(problem: Problem, data: unknown): Problem {
-  return { ...problem, details: { ...placeInWords(problem.path, data), ...problem.details } };
+  const path = problem.code === "nesting-too-deep" ? [] : problem.path;
+  return { ...problem, path, details: { ...placeInWords(path, data), ...problem.details } };
 }

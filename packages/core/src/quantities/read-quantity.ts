@@ -75,13 +75,17 @@ function withinPossible(value: number, text: string, quantity: Quantity, digits:
   return refused({ code: "impossible-value", details }, text, quantity);
 }
 
-/** Conversion leaves noise in the last binary digit: 0.12 /kWh would read 0.11999999999999998. */
+/** Conversion leaves noise in the last binary digits: 0.12 /kWh would read 0.11999999999999998. */
 function withoutBinaryNoise(value: number): number {
-  return Number(value.toPrecision(EXACT_DECIMAL_FIGURES));
+  const short = Number(value.toPrecision(SHORT_FIGURES));
+  return Math.abs(value - short) <= LAST_DIGITS * Math.abs(value) ? short : value;
 }
 
-/** Decimal figures that a binary number always holds. */
-const EXACT_DECIMAL_FIGURES = 15;
+/** Figures of a number that somebody typed. */
+const SHORT_FIGURES = 12;
+
+/** How far conversion takes a number from what was typed, relative: some last binary digits. */
+const LAST_DIGITS: number = 4 * Number.EPSILON;
 
 function limitInWords(value: number, quantity: Quantity): string {
   const digits = plainDigits(value * quantity.unit.perSi);

@@ -10,7 +10,6 @@ import type { Quantity } from "./vocabulary.ts";
  * @param unit - as normalised, such as `W/mK`
  * @param quantity - the quantity expected
  * @returns the unit as a project file takes it, or null where nothing is near
- * @example unitMeant("W/mK", VOCABULARY.conductivity) // "W/(m K)"
  */
 export function unitMeant(unit: string, quantity: Quantity): string | null {
   const candidates = [quantity.unit.written, ...quantity.slipUnits];
@@ -25,7 +24,6 @@ export function unitMeant(unit: string, quantity: Quantity): string | null {
  * @param digits - the number as written
  * @param quantity - the quantity expected
  * @returns a quantity to write, chosen so that it is plausible; the vocabulary's example where none is
- * @example quantityMeant("0.55", VOCABULARY["relative humidity"]) // "55 %"
  */
 export function quantityMeant(digits: string, quantity: Quantity): string {
   const value = Number(digits);

@@ -1,0 +1,252 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { projectJsonSchema } from "@warmside/core";
+import { describe, expect, it } from "vitest";
+import { projectOf } from "./project-texts.ts";
+
+/** A project that uses every key there is, but for variants. */
+const EVERY_KEY = `
+project: Alder Row pottery studio
+reference: AR-7
+query:
+  question: May the walls be closed as drawn?
+  to: Building control
+  site: Alder Row
+  prepared by: the owner
+  date: 2024-05-01
+  drawings: [101, AR-7/02]
+climate: de-bilt
+severity: +1 K
+altitude: 340 m
+lapse rate: 6.0 K/km
+humidity margin: 1.10
+materials: my.csv
+prices: my-prices.csv
+currency: £
+hour rate: 25
+heat price: 0.12 /kWh
+accept: [odd-thickness]
+climates for place: [oslo, Melbourne Florida]
+indoor: { heating: 20 °C, heated days: 3, otherwise: 8 °C, cooling: 26 °C, humidity: { production: 6 kg/day, volume: 90 m3, air changes: 0.6 /h }, bursts of steam: false, pool: false }
+rooms:
+  kiln room: { temperature: by outdoor temperature, humidity: high by outdoor temperature, bursts of steam: true }
+  damp room: { temperature: [18 °C, 18 °C, 18 °C, 18 °C, 19 °C, 20 °C, 21 °C, 21 °C, 20 °C, 19 °C, 18 °C, 18 °C], humidity: [60 %, 60 %, 60 %, 60 %, 60 %, 60 %, 60 %, 60 %, 60 %, 60 %, 60 %, 60 %], pool: true }
+  store: { unheated: true }
+build-ups:
+  - name: Studio wall
+    element: wall
+    room: indoor
+    faces: outdoors
+    target: 0.25 W/(m2 K)
+    area: 24 m2
+    openings: 3 m2
+    length: 8 m
+    wetted by rain: true
+    unheated skin: true
+    junction factors: [ { name: window reveal, factor: 0.75 } ]
+    two-season check: true
+    leak: { length: 1 m, width: 1 mm, pressure: 2 Pa }
+    trapped water: [ { layer: 3, amount: 1 kg/m2, start: October }, { layer: outer boarding, reading: 28 % }, { layer: mineral wool slab } ]
+    variable resistance: true
+    framings:
+      studs: { material: softwood timber, width: 45 mm, spacing: 600 mm, other timber: 7.5 % }
+    layers:
+      - { material: gypsum plasterboard, thickness: 12.5 mm, name: lining }
+      - { material: { name: smart sheet, sd by humidity: [ [30 %, 10 m], [80 %, 0.5 m] ], basis: declared }, purpose: vapour layer, gaps: 0.1 % }
+      - { material: mineral wool slab, thickness: 140 mm, framing: studs, fit: gaps, fasteners: { per area: 2.5 /m2, diameter: 4 mm, conductivity: 17 W/(m K), recess: 20 mm } }
+      - { material: breather membrane, gaps: { width: 2 mm, spacing: 1.2 m } }
+      - { material: foil-faced PIR board, thickness: 40 mm, facing emissivity inner: 0.05, facing emissivity outer: 0.05, facing sd inner: 1500 m, facing sd outer: 1500 m }
+      - { air: 25 mm, ventilation: well, ventilation area: 2000 mm2/m, open: both ends, resistance: 0.1 m2 K/W, emissivity: 0.9 }
+      - { material: softwood timber, thickness: 700 mm, name: outer boarding }
+  - name: Roof
+    element: pitched roof
+    pitch: 5 °
+    clear sky: true
+    roof space: felt or boards
+    layers: [ { material: my board, thickness: 20 mm } ]
+  - name: Slab
+    element: floor
+    faces: ground
+    ground: { area: 80 m2, perimeter: 36 m, wall thickness: 0.4 m, soil: sand or gravel, edge insulation: { resistance: 1.5 m2 K/W, thickness: 50 mm, depth: 0.6 m }, membrane: true }
+    layers: [ { material: concrete 2200, thickness: 100 mm } ]
+  - name: Raised floor
+    element: floor
+    faces: void
+    void: { area: 80 m2, perimeter: 36 m, soil: rock, wall thickness: 0.4 m, height: 0.4 m, wall transmittance: 1.7 W/(m2 K), openings: 1500 mm2/m, wind: 5 m/s, shelter: exposed, ground insulation: 0.5 m2 K/W, temperature: 8 °C, humidity: 90 % }
+    layers: [ { material: softwood floorboards, thickness: 20 mm } ]
+  - name: Store wall
+    element: partition
+    faces: store
+    space: { area: 24 m2, external: [ { area: 30 m2, transmittance: 0.5 W/(m2 K) } ], air changes: 1 /h, volume: 60 m3 }
+    layers: [ { material: plywood, thickness: 12 mm } ]
+`;
+
+const FILES = {
+  "my.csv": "name,conductivity_W_mK,mu_dry,sd_m\nmy board,0.1,5,\n",
+  "my-prices.csv":
+    "material,per,price,covers_m2,waste_pct,hours_per_m2\nmineral wool slab,m2,4.5,,10,0.1\nbreather membrane,roll,60,50,,\n",
+};
+
+describe("a project with every key", () => {
+  const project = projectOf(EVERY_KEY, FILES);
+  const [wall, roof, slab, raised, store] = project.buildUps;
+
+  it("tells the words of the first page as they stand", () => {
+    expect(project.query).toEqual({
+      question: "May the walls be closed as drawn?", to: "Building control", site: "Alder Row",
+      preparedBy: "the owner", date: "2024-05-01", drawings: ["101", "AR-7/02"],
+    }); // biome-ignore format: one page
+  });
+
+  it("tells the year, the height and the margin", () => {
+    expect(project.severity).toEqual({ name: "+1 K", offset: 1 });
+    expect(project.altitudeCorrection).toEqual({ altitude: 340, lapseRate: 0.006 });
+    expect(project.humidityMargin).toBe(1.1);
+    expect(project.climatesForPlace).toEqual(["oslo", "melbourne-florida"]);
+  });
+
+  it("tells prices, waste as a share", () => {
+    expect(project.prices).toEqual({
+      currency: "£", hourRate: 25, heatPricePerKilowattHour: 0.12,
+      entries: [
+        { material: "mineral wool slab", per: "m2", price: 4.5, covers: null, waste: 0.1, hours: 0.1 },
+        { material: "breather membrane", per: "roll", price: 60, covers: 50, waste: 0, hours: null },
+      ],
+    }); // biome-ignore format: one list
+  });
+
+  it("tells every rule of its rooms in SI", () => {
+    const indoor = project.rooms.get("indoor")!;
+    expect(indoor.temperature).toEqual({ kind: "heated", setPoint: 20, daysPerWeek: 3, otherwise: 8 });
+    expect(indoor.cooling).toBe(26);
+    expect(indoor.humidity).toMatchObject({ kind: "balance", volume: 90 });
+    if (indoor.humidity.kind !== "balance") throw new Error("no balance");
+    expect(indoor.humidity.production).toBeCloseTo(6 / 86_400, 12);
+    expect(indoor.humidity.airChanges).toBeCloseTo(0.6 / 3600, 12);
+    expect(project.rooms.get("kiln room")).toMatchObject({
+      temperature: { kind: "by outdoor temperature" },
+      humidity: { kind: "by outdoor temperature", level: "high" },
+      burstsOfSteam: true,
+    });
+    const damp = project.rooms.get("damp room")!;
+    expect(damp.temperature).toEqual({ kind: "held", months: [18, 18, 18, 18, 19, 20, 21, 21, 20, 19, 18, 18] });
+    expect(damp).toMatchObject({ pool: true, humidity: { kind: "months", relativeHumidity: Array(12).fill(0.6) } });
+  });
+
+  it("tells everything of the wall", () => {
+    expect(wall).toMatchObject({
+      area: 24, openings: 3, length: 8, wettedByRain: true, unheatedSkin: true, twoSeasonCheck: true, variableResistance: true,
+      junctionFactors: [{ name: "window reveal", factor: 0.75 }],
+      leak: { length: 1, width: 0.001, pressure: 2 },
+      trappedWater: [
+        { layer: 2, amount: 1, reading: null, startMonth: 9 },
+        { layer: 6, amount: null, reading: 0.28, startMonth: 9 },
+        { layer: 2, amount: 1, reading: null, startMonth: 9 },
+      ],
+    }); // biome-ignore format: one wall
+    expect(wall!.layers[1]).toMatchObject({ purpose: "vapour layer", gaps: { share: 0.001, laps: null } });
+    expect(wall!.layers[2]).toMatchObject({
+      fit: "gaps",
+      fasteners: { perArea: 2.5, diameter: 0.004, conductivity: 17, recess: 0.02 },
+    });
+    expect(wall!.layers[3]).toMatchObject({ gaps: { laps: { width: 0.002, spacing: 1.2 } } });
+    expect(wall!.layers[5]).toMatchObject({
+      ventilationArea: 0.002,
+      open: "both ends",
+      resistance: 0.1,
+      emissivity: 0.9,
+    });
+  });
+
+  it("tells everything of roofs, floors and the space next door", () => {
+    expect(roof).toMatchObject({ pitch: 5, clearSky: true, roofSpace: "felt or boards" });
+    expect(slab!.ground).toEqual({
+      area: 80, perimeter: 36, wallThickness: 0.4, soil: "sand or gravel", membrane: true,
+      edgeInsulation: { resistance: 1.5, thickness: 0.05, extent: 0.6, upright: true },
+    }); // biome-ignore format: one slab
+    expect(raised!.void).toEqual({
+      area: 80, perimeter: 36, wallThickness: 0.4, soil: "rock", height: 0.4, wallTransmittance: 1.7, openings: 0.0015,
+      windSpeed: 5, shelter: "exposed", groundInsulation: 0.5,
+    }); // biome-ignore format: one void
+    expect(raised!.voidClimate).toEqual({ temperature: Array(12).fill(8), relativeHumidity: Array(12).fill(0.9) });
+    expect(store!.space).toEqual({ area: 24, external: [{ area: 30, transmittance: 0.5 }], airChanges: 1, volume: 60 });
+  });
+
+  it("notes the odd boarding of 700 mm, acknowledged by the file", () => {
+    expect(project.oddities).toEqual([
+      {
+        code: "odd-thickness",
+        path: "build-ups[0].layers[6].thickness",
+        message:
+          "build-up 1, Studio wall, layer 7, outer boarding: thickness 700 mm is unusual: " +
+          "layers of small buildings are mostly 0.05 to 600 mm thick.",
+        accepted: true,
+      },
+    ]);
+    const unaccepted = projectOf(EVERY_KEY.replace("accept: [odd-thickness]\n", ""), FILES);
+    expect(unaccepted.oddities.map(({ accepted }) => accepted)).toEqual([false]);
+  });
+});
+
+describe("what the file leaves out", () => {
+  const floors = `
+project: Store
+climate: oslo
+indoor: { temperature: 18 °C, humidity: 50 % }
+build-ups:
+  - { name: Slab, element: floor, faces: ground, ground: { area: 80 m2, perimeter: 36 m }, layers: [ { material: concrete 2200, thickness: 100 mm } ] }
+  - { name: Raised, element: floor, faces: void, void: { area: 80 m2, perimeter: 36 m }, layers: [ { material: plywood, thickness: 18 mm } ] }
+`;
+  const project = projectOf(floors);
+
+  it("of ground and void is that of ISO 13370 (method, section 3)", () => {
+    expect(project.buildUps[0]!.ground).toEqual({
+      area: 80, perimeter: 36, wallThickness: 0.3, soil: "unknown", edgeInsulation: null, membrane: false,
+    }); // biome-ignore format: one slab
+    expect(project.buildUps[1]!.void).toEqual({
+      area: 80, perimeter: 36, wallThickness: 0.3, soil: "unknown", height: 0.3, wallTransmittance: 1.5,
+      openings: 0.0015, windSpeed: 4, shelter: "average", groundInsulation: 0,
+    }); // biome-ignore format: one void
+  });
+
+  it("of everything optional is null, false or empty, never invented", () => {
+    expect(project).toMatchObject({
+      reference: null,
+      query: null,
+      altitudeCorrection: null,
+      humidityMargin: 1,
+      prices: null,
+      accept: [],
+    });
+    expect(project.buildUps[0]).toMatchObject({
+      target: null, pitch: null, clearSky: false, void: null, voidClimate: null, space: null, roofSpace: null, area: null,
+      openings: null, length: null, wettedByRain: false, unheatedSkin: false, junctionFactors: [], twoSeasonCheck: false,
+      leak: null, trappedWater: [], variableResistance: false, variants: [],
+    }); // biome-ignore format: all that is left out
+  });
+});
+
+describe("the JSON Schema of a project file", () => {
+  const path = join(import.meta.dirname, "../../packages/core/project.schema.json");
+
+  it("is committed as the reader has it", () => {
+    expect(JSON.parse(readFileSync(path, "utf8"))).toEqual(JSON.parse(JSON.stringify(projectJsonSchema())));
+  });
+
+  it("gives every quantity its form and an example that has it", () => {
+    const faults: string[] = [];
+    let quantities = 0;
+    const visit = (here: unknown): void => {
+      if (typeof here !== "object" || here === null) return;
+      const { pattern, examples } = here as { pattern?: unknown; examples?: unknown };
+      if (typeof pattern === "string" && Array.isArray(examples)) {
+        quantities += 1;
+        if (!examples.every((example) => new RegExp(pattern).test(String(example)))) faults.push(JSON.stringify(here));
+      }
+      for (const value of Object.values(here)) visit(value);
+    };
+    visit(projectJsonSchema());
+    expect(faults).toEqual([]);
+    expect(quantities).toBeGreaterThan(40);
+  });
+});
