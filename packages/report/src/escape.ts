@@ -77,9 +77,7 @@ const HIDDEN_MARKS =
   // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what this looks for
   /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u061c\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff\ufff9-\ufffb]|\p{Surrogate}/gu;
 
-const ACTING_IN_JSON =
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what this looks for
-  /[<>&\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff]/g;
+const ACTING_IN_JSON = /[<>&\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff]/g;
 
 function code(character: string): string {
   return character.charCodeAt(0).toString(16).padStart(4, "0");

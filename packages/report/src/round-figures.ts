@@ -15,10 +15,14 @@ export function roundFigures<Data>(data: Data): Data {
 /** Significant digits kept in the page. */
 const SIGNIFICANT_DIGITS = 6;
 
+/** Digits in which engines agree: rounded to these first, so that a half-way case falls the same way everywhere. */
+const STEADY_DIGITS = 12;
+
 function rounded(data: unknown): unknown {
   if (typeof data === "number") {
     if (!Number.isFinite(data)) throw new RangeError(`a figure in the result is not a number: ${data}`);
-    return Number(data.toPrecision(SIGNIFICANT_DIGITS));
+    const steady = Number(data.toPrecision(STEADY_DIGITS));
+    return Number(steady.toPrecision(SIGNIFICANT_DIGITS));
   }
   if (Array.isArray(data)) return data.map(rounded);
   if (data !== null && typeof data === "object") {

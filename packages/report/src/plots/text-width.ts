@@ -6,7 +6,7 @@
  * @param bold - whether it is set in bold
  * @returns width [px]
  * Source: advance widths of Liberation Sans (open licence), measured in a browser at 1000 px a side.
- * @example textWidth("Room 20", 10, false) // 39.46
+ * @example textWidth("Room 20", 10, false) // 40.57
  */
 export function textWidth(text: string, size: number, bold: boolean): number {
   const widths = bold ? BOLD : REGULAR;

@@ -1,5 +1,6 @@
 import type { BuildUpResult } from "@warmside/core";
-import { type MoistureByHand, moistureByHand } from "../by-hand/moisture-by-hand.ts";
+import { moistureByHand } from "../by-hand/moisture-by-hand.ts";
+import type { MoistureByHand } from "../by-hand/types.ts";
 import { type Html, html } from "../html.ts";
 import { fixed } from "../numbers.ts";
 import type { SectionView } from "../section-view.ts";

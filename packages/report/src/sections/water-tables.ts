@@ -1,0 +1,78 @@
+import { type Html, html } from "../html.ts";
+import { fixed, signed } from "../numbers.ts";
+import { placeOf, shortPlaceOf } from "../places.ts";
+import type { SectionView } from "../section-view.ts";
+import { tableMarkup } from "../table.ts";
+import { shortMonth } from "../words.ts";
+
+/**
+ * Condensed, evaporated and held, month by month from the start of the water year.
+ *
+ * @param view - a section in which some month is wet
+ * @returns the table
+ */
+export function waterTable(view: SectionView): Html {
+  const only = view.wetNodes.length === 1 ? placeOf(view, view.wetNodes[0]!) : "in all";
+  return tableMarkup({
+    caption: `Condensed, evaporated and held, ${only}, g/m²`,
+    columns: [
+      { head: "Month", kind: "words" },
+      { head: "Condensed", kind: "figures" },
+      { head: "Evaporated", kind: "figures" },
+      { head: "Held at its end", kind: "figures" },
+    ],
+    rows: view.waterYear.map(({ month, planes }) => {
+      const condensed = planes.reduce((sum, { change }) => sum + Math.max(0, change), 0);
+      const evaporated = planes.reduce((sum, { change }) => sum + Math.max(0, -change), 0);
+      const held = planes.reduce((sum, plane) => sum + plane.held, 0);
+      return [shortMonth(month), inGrams(condensed), inGrams(evaporated), inGrams(held)];
+    }),
+    marked: view.waterYear.flatMap(({ month }, index) => (month === view.section.peak.month ? [index] : [])),
+  });
+}
+
+/**
+ * The same interface by interface, where there are several.
+ *
+ * @param view - a section in which some month is wet
+ * @returns tables of change and of water held; null with one interface
+ */
+export function waterByInterface(view: SectionView): Html | null {
+  if (view.wetNodes.length < 2) return null;
+  return html`${groupsOf(view.wetNodes).map((nodes) => html`<div class="pair">${byPlace(view, nodes, "change")}${byPlace(view, nodes, "held")}</div>`)}<p class="aside">Places: ${view.wetNodes.map((node) => `${shortPlaceOf(view, node)} is ${placeOf(view, node)}`).join("; ")}.</p>`;
+}
+
+function byPlace(view: SectionView, nodes: readonly number[], what: "change" | "held"): Html {
+  return tableMarkup({
+    caption:
+      what === "change"
+        ? "By interface: condensed (+) or evaporated (−), g/m²"
+        : "By interface: held at the month’s end, g/m²",
+    columns: [
+      { head: "Month", kind: "words" },
+      ...nodes.map((node) => ({ head: shortPlaceOf(view, node), kind: "figures" as const })),
+    ],
+    rows: view.waterYear.map(({ month, planes }) => [
+      shortMonth(month),
+      ...nodes.map((node) => {
+        const plane = planes.find((entry) => entry.node === node);
+        if (!plane) return fixed(0, 1);
+        return what === "change" ? signed(plane.change * GRAMS, 1) : inGrams(plane.held);
+      }),
+    ]),
+  });
+}
+
+const GRAMS = 1000;
+const MOST_COLUMNS = 4;
+
+function inGrams(amount: number): string {
+  return fixed(amount * GRAMS, 1);
+}
+
+function groupsOf(nodes: readonly number[]): number[][] {
+  const groups: number[][] = [];
+  for (let start = 0; start < nodes.length; start += MOST_COLUMNS)
+    groups.push(nodes.slice(start, start + MOST_COLUMNS));
+  return groups;
+}
