@@ -20,6 +20,7 @@ function assess(built: BuildUp, climate = "oslo", humidity = classThree): BuildU
   return assessBuildUp(built, {
     sites: { reported: site, colder: site, wetter: site },
     rooms: new Map([["indoor", room]]),
+    humidityMargin: 1,
   });
 }
 

@@ -4,16 +4,11 @@ import { allFindings } from "./findings/all-findings.ts";
 import { judge } from "./findings/judgement.ts";
 import { furtherChecks } from "./further-checks/further-checks.ts";
 import { assessSurface } from "./heat/surface.ts";
-import type { BuildUp, Room } from "./project/types.ts";
+import type { BuildUp } from "./project/types.ts";
 import type { BuildUpResult } from "./result/types.ts";
-import { type AssessmentSites, sensitivityRuns } from "./sensitivity/sensitivity-runs.ts";
+import { sensitivityRuns } from "./sensitivity/sensitivity-runs.ts";
+import type { Surroundings } from "./surroundings/surroundings.ts";
 import { assessVapourLayer } from "./vapour-layer/assess-vapour-layer.ts";
-
-/** What surrounds the build-ups of a project: the sites of the runs, and the rooms by name. */
-export interface Surroundings {
-  sites: AssessmentSites;
-  rooms: ReadonlyMap<string, Room>;
-}
 
 /**
  * Assesses one build-up: its figures, its vapour layer, what happens under other assumptions, findings and judgement.

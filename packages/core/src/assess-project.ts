@@ -1,16 +1,11 @@
-import { assessBuildUp, type Surroundings } from "./assess-build-up.ts";
-import { climateMonths } from "./climate/climate-months.ts";
-import { applySeverity } from "./climate/severity.ts";
+import { assessBuildUp } from "./assess-build-up.ts";
 import { monthsOfAir } from "./describe/months-of-air.ts";
-import type { OutdoorClimate, Project, Room } from "./project/types.ts";
-import type { ProjectResult, RoomResult } from "./result/types.ts";
+import type { BuildUp, Project, Room } from "./project/types.ts";
+import { findRemedies } from "./remedies/find-remedies.ts";
+import type { BuildUpResult, ProjectResult, RoomResult } from "./result/types.ts";
 import { describeRoom } from "./rooms/describe-room.ts";
-import { roomMonths } from "./rooms/room-months.ts";
-import { wetterRoom } from "./rooms/wetter-room.ts";
 import type { Site } from "./surroundings/far-side-months.ts";
-
-/** Taken off every month in the one-in-ten colder year [K]. Source: ISO 13788:2012 clause 4.2 (from memory). */
-export const ONE_IN_TEN_COLDER = -2;
+import { type Surroundings, surroundingsOf } from "./surroundings/surroundings.ts";
 
 /**
  * Assesses every build-up of a project.
@@ -21,7 +16,7 @@ export const ONE_IN_TEN_COLDER = -2;
  */
 export function assessProject(project: Project): ProjectResult {
   const surroundings = surroundingsOf(project);
-  const buildUps = project.buildUps.map((buildUp) => assessBuildUp(buildUp, surroundings));
+  const buildUps = project.buildUps.map((buildUp) => assessWithRemedies(buildUp, surroundings));
   return {
     format: 1,
     method: "ISO 13788:2012 clause 6",
@@ -44,30 +39,10 @@ export function assessProject(project: Project): ProjectResult {
   };
 }
 
-/**
- * What surrounds a project's build-ups: the reported year, the one-in-ten colder year, and the year with wetter rooms.
- *
- * @param project - the project; its climate already carries severity and altitude
- * @param climate - another outdoor climate to put the project in (default its own)
- * @returns sites and rooms
- * Source: ISO 13788:2012 clause 4.2 (from memory).
- */
-export function surroundingsOf(project: Project, climate: OutdoorClimate = project.climate): Surroundings {
-  const colder = applySeverity(climate, { name: "one in ten colder", offset: ONE_IN_TEN_COLDER });
-  const rooms = [...project.rooms.values()];
-  return {
-    rooms: project.rooms,
-    sites: {
-      reported: siteOf(climate, rooms, project.humidityMargin),
-      colder: siteOf(colder, rooms, project.humidityMargin),
-      wetter: siteOf(climate, rooms.map(wetterRoom), project.humidityMargin),
-    },
-  };
-}
-
-function siteOf(climate: OutdoorClimate, rooms: readonly Room[], humidityMargin: number): Site {
-  const outdoor = climateMonths(climate);
-  return { outdoor, rooms: new Map(rooms.map((room) => [room.name, roomMonths(room, outdoor, humidityMargin)])) };
+function assessWithRemedies(buildUp: BuildUp, surroundings: Surroundings): BuildUpResult {
+  const assessed = assessBuildUp(buildUp, surroundings);
+  const { remedies, search } = findRemedies(buildUp, surroundings, assessed);
+  return { ...assessed, remedies, remedySearch: search };
 }
 
 function usedRooms(project: Project): Room[] {

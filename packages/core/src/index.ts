@@ -7,9 +7,9 @@ export { dewPoint } from "./air/dew-point.ts";
 export { humidityByVolume, relativeHumidity, vapourPressure } from "./air/humidity.ts";
 export { saturationPressure } from "./air/saturation-pressure.ts";
 // vapour layer, findings, judgement
-export { assessBuildUp, type Surroundings } from "./assess-build-up.ts";
+export { assessBuildUp } from "./assess-build-up.ts";
 // a whole project
-export { assessProject, surroundingsOf } from "./assess-project.ts";
+export { assessProject } from "./assess-project.ts";
 // heat → year: figures only
 export { type BuildUpCalculation, calculateBuildUp, type SectionCalculation } from "./calculate-build-up.ts";
 // outdoor climate
@@ -60,3 +60,5 @@ export { describeRoom, type RoomDescription } from "./rooms/describe-room.ts";
 export { type ImpossibleMonth, impossibleMonths } from "./rooms/impossible-months.ts";
 export { roomMonths } from "./rooms/room-months.ts";
 export { CLIMATE_CSVS, MATERIALS_CSV } from "./shipped-tables.ts";
+// what surrounds the build-ups
+export { type Surroundings, surroundingsOf } from "./surroundings/surroundings.ts";

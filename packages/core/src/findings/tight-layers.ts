@@ -1,6 +1,8 @@
 import { isUpright } from "../heat/heat-flow-direction.ts";
 import { mainInsulation } from "../heat/main-insulation.ts";
 import type { Layer } from "../project/types.ts";
+import { betweenFraming } from "../vapour-layer/assess-vapour-layer.ts";
+import { layersAsTightAs } from "../vapour-layer/candidates.ts";
 import { formatSd } from "../vapour-layer/vapour-layer-message.ts";
 import { grams, joined, yearsInWords } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
@@ -45,9 +47,8 @@ function tightOuterSkin(evidence: Evidence): RuledFinding[] {
 }
 
 function twoTightLayers(evidence: Evidence): RuledFinding[] {
-  const tight = evidence.vapourLayer.candidates
-    .filter(({ sd }) => sd >= TIGHT)
-    .sort((a, b) => a.layers[0]! - b.layers[0]!);
+  const { calculation } = evidence;
+  const tight = layersAsTightAs(betweenFraming(calculation), calculation.heat, TIGHT);
   const inner = tight[0];
   const outer = tight[tight.length - 1];
   if (inner === undefined || outer === undefined || inner === outer) return [];

@@ -3,6 +3,7 @@ import { MONTH_NAMES } from "../constants.ts";
 import type { BuildUp } from "../project/types.ts";
 import type { SensitivityResult, VerdictWord } from "../result/types.ts";
 import type { Site } from "../surroundings/far-side-months.ts";
+import type { AssessmentSites } from "../surroundings/surroundings.ts";
 import type { TightLayer } from "../vapour-layer/candidates.ts";
 import { withVapourLayerOpened } from "./opened-vapour-layer.ts";
 
@@ -19,13 +20,6 @@ export interface SensitivityRun {
   name: SensitivityName;
   calculation: BuildUpCalculation;
   result: SensitivityResult;
-}
-
-/** The reported site, the one-in-ten colder year, and the same year with a wetter room. */
-export interface AssessmentSites {
-  reported: Site;
-  colder: Site;
-  wetter: Site;
 }
 
 /** A vapour layer is opened by this factor. Source: this project's rule (method.md 7). */

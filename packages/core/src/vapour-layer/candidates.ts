@@ -55,6 +55,22 @@ export function tightLayers(
   return { candidates: candidates.sort((a, b) => b.sd - a.sd), insulation };
 }
 
+/**
+ * Every layer, or touching ones, with at least some sd, whatever its share of the total: beside a foil a tanking is still
+ * tight.
+ *
+ * @param section - the section between framing
+ * @param heat - heat figures
+ * @param leastSd - sd that counts [m]
+ * @returns layers from the room outwards
+ */
+export function layersAsTightAs(section: SectionCalculation, heat: HeatCalculation, leastSd: number): TightLayer[] {
+  const main = mainInsulation(heat.counted)?.index ?? null;
+  const pieces = placeSlices(section.slices, main);
+  const insulation = placeOf(pieces, main);
+  return joinTouching(pieces.filter(({ sd }) => sd >= leastSd)).map((piece) => withSides(piece, insulation));
+}
+
 interface Piece {
   layers: number[];
   parts: { layer: number; part: SlicePart }[];

@@ -1,0 +1,24 @@
+import type { BuildUp } from "../project/types.ts";
+import { replaceLayer } from "./edit-layers.ts";
+import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
+
+/**
+ * What is missing of a sheet or faced board closed again.
+ *
+ * @param situation - the build-up and what surrounds it
+ * @returns one change for all layers with gaps, in one size
+ */
+export function closeGaps({ buildUp }: Situation): Change[] {
+  const open = buildUp.layers.flatMap((layer, index) => (layer.type !== "air" && layer.gaps !== null ? [index] : []));
+  if (open.length === 0) return [];
+  const closed = open.reduce<BuildUp>((changed, index) => replaceLayer(changed, index, whole(changed, index)), buildUp);
+  const names = open.map((index) => buildUp.layers[index]!.name).join(" and ");
+  const words = `the gaps in ${names} closed: laps, edges and holes taped`;
+  const step = { words, buildUp: closed, surroundings: null, thicknessInside: 0, thicknessOutside: 0 };
+  return changeOf({ key: "gaps closed", effort: EFFORT.closeGaps, steps: [step] });
+}
+
+function whole(buildUp: BuildUp, index: number): BuildUp["layers"][number] {
+  const layer = buildUp.layers[index]!;
+  return layer.type === "air" ? layer : { ...layer, gaps: null };
+}

@@ -1,0 +1,65 @@
+import { HOURS_PER_DAY, SECONDS_PER_DAY } from "../constants.ts";
+import type { HumidityRule } from "../project/types.ts";
+import { withRoom } from "../surroundings/surroundings.ts";
+import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
+
+/** Classes a room can be brought down by, and the driest class of a room in use [–] (this project's rule; 1 is stores). */
+const FEWER_CLASSES = 2;
+const DRIEST_CLASS = 2;
+/** Stated relative humidity is lowered by these [–] … */
+const DRIER_BY = [0.05, 0.1, 0.15, 0.2] as const;
+/** … but not under this [–]: drier rooms are no longer lived in (this project's rule). */
+const DRIEST = 0.3;
+/** Air changes of a moisture balance are raised by these factors [–]. */
+const MORE_AIR = [1.25, 1.5, 2, 3] as const;
+
+/**
+ * The room on the warm side kept drier: a lower humidity class, less relative humidity, more air changed.
+ *
+ * @param situation - the build-up and what surrounds it
+ * @returns one change, smallest step first; none where the warm side is no room
+ */
+export function drierRoom({ buildUp, surroundings, warmSide }: Situation): Change[] {
+  const room = surroundings.rooms.get(warmSide === "far side" ? buildUp.faces : buildUp.room);
+  if (room === undefined) return [];
+  const steps = drierRules(room.humidity).map(({ humidity, words }) => ({
+    words: `${room.name === "indoor" ? "the room" : `the ${room.name}`} kept drier: ${words}`,
+    buildUp: { ...buildUp, variants: [] },
+    surroundings: withRoom(surroundings, { ...room, humidity }),
+    thicknessInside: 0,
+    thicknessOutside: 0,
+  }));
+  return changeOf({ key: "drier room", effort: EFFORT.drierRoom, steps });
+}
+
+function drierRules(rule: HumidityRule): { humidity: HumidityRule; words: string }[] {
+  switch (rule.kind) {
+    case "class":
+      return ([4, 3, DRIEST_CLASS] as const)
+        .filter((lower) => lower < rule.class && lower >= rule.class - FEWER_CLASSES)
+        .map((lower) => ({
+          humidity: { kind: "class", class: lower },
+          words: `humidity class ${lower} instead of ${rule.class}`,
+        }));
+    case "months":
+      return DRIER_BY.filter((less) => Math.min(...rule.relativeHumidity) - less >= DRIEST - 1e-9).map((less) => ({
+        humidity: { kind: "months", relativeHumidity: rule.relativeHumidity.map((share) => share - less) },
+        words: `relative humidity ${Math.round(less * 100)} points lower`,
+      }));
+    case "by outdoor temperature":
+      return rule.level === "high"
+        ? [{ humidity: { ...rule, level: "normal" }, words: "normal instead of high use" }]
+        : [];
+    case "balance":
+      return MORE_AIR.map((factor) => ({
+        humidity: { ...rule, airChanges: rule.airChanges * factor },
+        words: `${perHour(rule.airChanges * factor)} air changes an hour instead of ${perHour(rule.airChanges)}`,
+      }));
+    case "as outdoors":
+      return [];
+  }
+}
+
+function perHour(airChanges: number): string {
+  return String(Number(((airChanges * SECONDS_PER_DAY) / HOURS_PER_DAY).toFixed(2)));
+}

@@ -1,0 +1,86 @@
+import type { BuildUp } from "../project/types.ts";
+import type { BuildUpResult, Remedy } from "../result/types.ts";
+import type { Surroundings } from "../surroundings/surroundings.ts";
+import { findPairs } from "./find-pairs.ts";
+import { changesOf } from "./kinds.ts";
+import { searchInWords } from "./search-in-words.ts";
+import { sizesWorthOffering } from "./size-change.ts";
+import { type Goal, type Trials, trialsOn } from "./trials.ts";
+import type { ChangeStep, WarmSide } from "./types.ts";
+
+/** What was found, how the search went in a sentence, and how many calculations it took at most. */
+export interface RemedySearch {
+  remedies: Remedy[];
+  search: string | null;
+  calculations: number;
+}
+
+/** Conditions that a change of the build-up may take away; the others are answered on site. */
+const REMEDIABLE = ["depends-on-vapour-layer", "condensation-dries-out", "two-tight-layers"] as const;
+
+/**
+ * Changes that put a build-up right, each sized to the least that does it and assessed in full; pairs where no single
+ * change does.
+ *
+ * @param buildUp - the build-up
+ * @param surroundings - outdoor air and rooms of every year that is run
+ * @param assessed - its result
+ * @returns remedies, least change first; none and a sentence that says why where none was looked for or found
+ * Source: this project's rule (method.md 7): at most 2 000 calculations.
+ */
+export function findRemedies(buildUp: BuildUp, surroundings: Surroundings, assessed: BuildUpResult): RemedySearch {
+  if (assessed.beyond !== null)
+    return { remedies: [], search: searchInWords.beyond(assessed.beyond.askFor), calculations: 0 };
+  const goal = goalOf(assessed);
+  if (goal === null) return { remedies: [], search: null, calculations: 0 };
+  const situation = { buildUp, surroundings, warmSide: warmSideOf(assessed) };
+  const trials = trialsOn(situation, assessed.heat?.transmittance ?? null);
+  const changes = changesOf(situation);
+  const singles = changes.flatMap((change) =>
+    sizesWorthOffering(change, goal, trials).map((step) => ({ step, effort: change.effort })),
+  );
+  if (singles.length > 0 || goal === "sound") {
+    const search = searchInWords.singles(changes.length, singles.length, goal, trials.isSpent());
+    return { remedies: listed(singles, trials), search, calculations: trials.spent() };
+  }
+  const pairs = findPairs(situation, changes, goal, trials);
+  const search = searchInWords.pairs(changes.length, pairs.tried, pairs.found.length, trials.isSpent());
+  return { remedies: listed(pairs.found, trials), search, calculations: trials.spent() };
+}
+
+/** What a change has to lead to; null where nothing is looked for. */
+function goalOf({ judgement, findings }: BuildUpResult): Goal | null {
+  if (judgement.word === "change it") return "sound with conditions";
+  if (judgement.word !== "sound with conditions") return null;
+  const reasons = findings.filter(({ id }) => judgement.reasons.includes(id));
+  return reasons.some(({ code }) => REMEDIABLE.some((known) => known === code)) ? "sound" : null;
+}
+
+/** Where nothing drives vapour, the room is warm all the same as far as its surface goes. */
+function warmSideOf({ vapourLayer, room }: BuildUpResult): WarmSide {
+  const side = vapourLayer?.warmSide ?? "neither";
+  if (side === "neither") return "neither";
+  return side === room ? "room" : "far side";
+}
+
+function listed(found: readonly { step: ChangeStep; effort: number }[], trials: Trials): Remedy[] {
+  const inOrder = [...found].sort((a, b) => a.effort - b.effort || thickness(a.step) - thickness(b.step));
+  return inOrder.map(({ step }) => remedyOf(step, trials.assess(step)!));
+}
+
+function thickness({ thicknessInside, thicknessOutside }: ChangeStep): number {
+  return thicknessInside + thicknessOutside;
+}
+
+function remedyOf(step: ChangeStep, result: BuildUpResult): Remedy {
+  const { verdict, peak } = result.moisture!;
+  return {
+    change: step.words[0]!.toUpperCase() + step.words.slice(1),
+    judgement: result.judgement.word,
+    verdict,
+    transmittance: result.heat!.transmittance,
+    peak: { ...peak },
+    thicknessInside: step.thicknessInside,
+    thicknessOutside: step.thicknessOutside,
+  };
+}

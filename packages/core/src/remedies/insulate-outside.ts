@@ -1,0 +1,75 @@
+import type { BuildUp, Material } from "../project/types.ts";
+import { insertLayers } from "./edit-layers.ts";
+import { endOfCounted, placeInWords, sdOf } from "./places.ts";
+import { boardLayer, FOAM, ROOF_WOOL, WOOD_FIBRE } from "./stock.ts";
+import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
+import { mustStay, TIGHT } from "./what-must-stay.ts";
+
+/** Thicknesses that are tried [m]: from the thinnest board sold to what a fixing still holds (common practice). */
+export const THICKNESS_STEP = 0.005;
+export const THINNEST_BOARD = 0.02;
+export const THICKEST_BOARD = 0.3;
+
+/** A better judgement is worth up to this many steps of thickness more: 20 mm. */
+const CLOSE_THICKNESSES = 4;
+
+/** A sheet more open than this lies on the outside of the insulation, as it did before [m] (this project's rule). */
+const OPEN_SHEET = 0.5;
+
+/**
+ * Continuous insulation outside, by thickness: under the weather skin of a roof, outside the sheathing of a wall, below a
+ * floor.
+ *
+ * @param situation - the build-up and what surrounds it
+ * @returns one change for each sort of insulation that suits the element, thinnest first
+ */
+export function insulateOutside(situation: Situation): Change[] {
+  const { buildUp, warmSide } = situation;
+  if (warmSide === "far side" || buildUp.faces === "ground") return [];
+  const at = outerPlace(buildUp);
+  const place = placeInWords(buildUp, at);
+  return boardsFor(buildUp).flatMap((board) => {
+    const steps = thicknesses(board).map((thickness) => ({
+      words: `${Math.round(thickness * 1000)} mm of ${board.name} outside, without a break, ${place}`,
+      buildUp: insertLayers(buildUp, at, boardLayer(board, thickness)),
+      surroundings: null,
+      thicknessInside: 0,
+      thicknessOutside: thickness,
+    }));
+    return changeOf({
+      key: `${board.name} outside`,
+      effort: EFFORT.insulateOutside,
+      steps,
+      closeSteps: CLOSE_THICKNESSES,
+    });
+  });
+}
+
+/** Index before which continuous insulation comes in. */
+export function outerPlace(buildUp: BuildUp): number {
+  let at = endOfCounted(buildUp);
+  const isRoof = buildUp.element === "flat roof" || buildUp.element === "pitched roof";
+  while (at > 1) {
+    const outermost = buildUp.layers[at - 1]!;
+    const openSheet = outermost.type === "sheet" && sdOf(outermost) < OPEN_SHEET;
+    const roofSkin = isRoof && mustStay(buildUp, at - 1);
+    if (!openSheet && !roofSkin) break;
+    at -= 1;
+  }
+  return at;
+}
+
+/** Wood fibre and foam outside walls and pitched roofs; foam or pressure-resistant wool in flat roofs; foam below floors. */
+export function boardsFor({ element }: BuildUp): Material[] {
+  if (element === "flat roof") return [ROOF_WOOL, FOAM];
+  return element === "floor" ? [FOAM] : [WOOD_FIBRE, FOAM];
+}
+
+/** Thicknesses of a board in steps of 5 mm, as long as it is no tight layer of its own [m]. */
+export function thicknesses(board: Material): number[] {
+  const steps = Math.round((THICKEST_BOARD - THINNEST_BOARD) / THICKNESS_STEP);
+  return Array.from(
+    { length: steps + 1 },
+    (_, step) => (THINNEST_BOARD * 1000 + step * THICKNESS_STEP * 1000) / 1000,
+  ).filter((thickness) => board.vapourResistanceFactorDry! * thickness < TIGHT);
+}

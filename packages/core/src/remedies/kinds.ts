@@ -1,0 +1,39 @@
+import { closeGaps } from "./close-gaps.ts";
+import { drierRoom } from "./drier-room.ts";
+import { insulateOutside } from "./insulate-outside.ts";
+import { moveInsulation } from "./move-insulation.ts";
+import { moveSheet } from "./move-sheet.ts";
+import { openColdSide } from "./open-cold-side.ts";
+import { sheetOnWarmSide } from "./sheet-on-warm-side.ts";
+import { takeOutSheet } from "./take-out-sheet.ts";
+import type { Change, ChangeKind, Situation } from "./types.ts";
+import { ventilate } from "./ventilate.ts";
+import { leavesAloneWhatMustStay } from "./what-must-stay.ts";
+
+/** Every kind of change, from the least to the greatest. */
+const KINDS: readonly ChangeKind[] = [
+  closeGaps,
+  takeOutSheet,
+  sheetOnWarmSide,
+  openColdSide,
+  moveSheet,
+  drierRoom,
+  ventilate,
+  insulateOutside,
+  moveInsulation,
+];
+
+/**
+ * Every change that can be tried on a situation. Sizes that touch what must stay are left out, whatever made them.
+ *
+ * @param situation - the build-up and what surrounds it
+ * @returns changes with at least one size each
+ */
+export function changesOf(situation: Situation): Change[] {
+  return KINDS.flatMap((kind) => kind(situation)).flatMap((change) => {
+    const steps = change.steps.filter(({ buildUp }) => leavesAloneWhatMustStay(situation, buildUp));
+    if (steps.length === 0) return [];
+    const probes = [...new Set(change.probes.map((probe) => Math.min(probe, steps.length - 1)))];
+    return [{ ...change, steps, probes }];
+  });
+}

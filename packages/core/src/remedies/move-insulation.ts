@@ -1,0 +1,108 @@
+import type { AirLayer, BuildUp, Layer, SolidLayer } from "../project/types.ts";
+import { holdsStatedWater, insertLayers, removeLayer, replaceLayer, spliceLayers } from "./edit-layers.ts";
+import { boardsFor, outerPlace, thicknesses } from "./insulate-outside.ts";
+import { type InsulationExtent, insulationExtent, sdOf } from "./places.ts";
+import { boardLayer, DECK_SHEET, emptiedLayer, sheetInWords, sheetLayer } from "./stock.ts";
+import { WORTH_TAKING_OUT } from "./take-out-sheet.ts";
+import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
+import { mustStay, TIGHT } from "./what-must-stay.ts";
+
+/** Deepest still air that has a resistance by formula [m]. Source: ISO 6946:2017 clause 6.9 (from memory). */
+const DEEPEST_STILL_AIR = 0.3;
+
+/**
+ * The insulation moved outside the frame: a wall with its studs left empty, a cold flat roof made a warm one with a
+ * vapour layer on the deck. Never offered where that would close ventilated air.
+ *
+ * @param situation - the build-up and what surrounds it
+ * @returns one change for each sort of board, thinnest first; only thicknesses that lose no warmth count
+ */
+export function moveInsulation({ buildUp, warmSide }: Situation): Change[] {
+  const { element } = buildUp;
+  if (warmSide === "far side" || (element !== "wall" && element !== "flat roof" && element !== "pitched roof"))
+    return [];
+  const emptied = emptyTheFrame(buildUp);
+  if (emptied === null) return [];
+  const at = outerPlace(emptied);
+  const onDeck = element === "flat roof" || element === "pitched roof";
+  const sheets =
+    onDeck && !hasSheetOnDeck(emptied, at) ? [{ ...sheetLayer(DECK_SHEET), purpose: "vapour layer" as const }] : [];
+  const outermost = emptied.layers[at - 1]!;
+  const outside = outermost.type === "air" ? "the frame" : outermost.name;
+  return boardsFor(buildUp).flatMap((board) => {
+    const steps = thicknesses(board).map((thickness) => ({
+      words:
+        `the insulation moved out of the frame: ${Math.round(thickness * 1000)} mm of ${board.name} outside ${outside}` +
+        (sheets.length > 0 ? ` on a vapour layer (${sheetInWords(DECK_SHEET)})` : "") +
+        (onDeck ? ": a warm roof" : ", the frame left empty"),
+      buildUp: insertLayers(emptied, at, ...sheets, boardLayer(board, thickness)),
+      surroundings: null,
+      thicknessInside: 0,
+      thicknessOutside: thickness,
+    }));
+    return changeOf({
+      key: `insulation moved: ${board.name}`,
+      effort: EFFORT.moveInsulation,
+      steps,
+      keepsWarmth: true,
+    });
+  });
+}
+
+/** A tight sheet between the empty frame and what comes outside it: the deck has its vapour layer. */
+function hasSheetOnDeck(emptied: BuildUp, at: number): boolean {
+  const frame = emptied.layers.findIndex((layer) => layer.type === "air");
+  return emptied.layers.some(
+    (layer, index) => index > frame && index < at && layer.type === "sheet" && sdOf(layer) >= TIGHT,
+  );
+}
+
+/** The build-up with still air where insulation lay between framing, and in roofs without the sheet below; null without any. */
+function emptyTheFrame(buildUp: BuildUp): BuildUp | null {
+  const extent = insulationExtent(buildUp);
+  if (extent === null || isVentilatedWithin(buildUp)) return null;
+  const framed = buildUp.layers.flatMap((layer, index) => (isFramedInsulation(layer, extent, index) ? [index] : []));
+  if (framed.length === 0 || framed.some((index) => holdsStatedWater(buildUp, index))) return null;
+  const emptied = mergeStillAir(framed.reduce(emptyLayer, buildUp));
+  if (emptied.layers.some((layer) => layer.type === "air" && layer.thickness > DEEPEST_STILL_AIR)) return null;
+  if (buildUp.element === "wall") return emptied;
+  const sheet = emptied.layers.findIndex((layer, index) => index < extent.first && isVapourSheet(layer));
+  return sheet === -1 || mustStay(emptied, sheet) || holdsStatedWater(emptied, sheet)
+    ? emptied
+    : removeLayer(emptied, sheet);
+}
+
+/**
+ * Ventilated air that insulation outside would close or make useless: any in a flat roof, and any among the layers that
+ * it would lie outside of.
+ */
+function isVentilatedWithin(buildUp: BuildUp): boolean {
+  const within = buildUp.element === "flat roof" ? buildUp.layers : buildUp.layers.slice(0, outerPlace(buildUp));
+  return within.some((layer) => layer.type === "air" && layer.ventilation !== "none");
+}
+
+function isFramedInsulation(layer: Layer, extent: InsulationExtent, index: number): boolean {
+  return layer.type === "material" && layer.framing !== null && index >= extent.first && index <= extent.last;
+}
+
+function emptyLayer(buildUp: BuildUp, index: number): BuildUp {
+  return replaceLayer(buildUp, index, emptiedLayer(buildUp.layers[index] as SolidLayer));
+}
+
+/** Neighbouring still air layers are one space. */
+function mergeStillAir(buildUp: BuildUp): BuildUp {
+  const index = buildUp.layers.findIndex((layer, at) => isStillAir(layer) && isStillAir(buildUp.layers[at + 1]));
+  if (index === -1 || holdsStatedWater(buildUp, index) || holdsStatedWater(buildUp, index + 1)) return buildUp;
+  const inner = buildUp.layers[index] as AirLayer;
+  const outer = buildUp.layers[index + 1] as AirLayer;
+  const space = { ...inner, thickness: inner.thickness + outer.thickness, framing: inner.framing ?? outer.framing };
+  return mergeStillAir(spliceLayers(buildUp, index, 2, [space]));
+}
+
+function isStillAir(layer: Layer | undefined): boolean {
+  return layer?.type === "air" && layer.ventilation === "none" && layer.resistance === null;
+}
+
+function isVapourSheet(layer: Layer): boolean {
+  return layer.type === "sheet" && sdOf(layer) >= WORTH_TAKING_OUT;
+}

@@ -1,0 +1,74 @@
+import type { Material, SolidLayer } from "../project/types.ts";
+import { replaceLayer } from "./edit-layers.ts";
+import { isInsulating, layersBySide, nameWithCount, sdOf } from "./places.ts";
+import { BREATHER_SHEETS, boardLayer, OPEN_BOARDS, sheetInWords, sheetLayer } from "./stock.ts";
+import { type Change, type ChangeStep, changeOf, EFFORT, type Situation } from "./types.ts";
+import { mustStay } from "./what-must-stay.ts";
+
+/** Outer boards up to this thickness are sheathing that can be exchanged [m] (this project's rule). */
+const THICKEST_SHEATHING = 0.03;
+
+/**
+ * The outer side opened to vapour: a sheet exchanged for a breather membrane, a board for an open one.
+ *
+ * @param situation - the build-up and what surrounds it
+ * @returns one change for each layer outside the insulation that can be more open, where vapour comes from the room
+ */
+export function openColdSide(situation: Situation): Change[] {
+  if (situation.warmSide !== "room") return [];
+  return layersBySide(situation).cold.flatMap((index) => {
+    const layer = situation.buildUp.layers[index]!;
+    if (layer.type === "air" || mustStay(situation.buildUp, index)) return [];
+    if (layer.type === "sheet") return openSheet(situation, layer, index);
+    return isSheathing(situation, layer) ? openBoard(situation, layer, index) : [];
+  });
+}
+
+function openSheet(situation: Situation, layer: SolidLayer, index: number): Change[] {
+  const steps = BREATHER_SHEETS.filter((sheet) => sheet.equivalentAirLayerThickness! < sdOf(layer)).map((sheet) =>
+    exchanged(situation, layer, index, sheetLayer(sheet), sheetInWords(sheet)),
+  );
+  return changeOf({ key: `sheet opened: ${nameWithCount(situation.buildUp, index)}`, effort: EFFORT.openSheet, steps });
+}
+
+function openBoard(situation: Situation, layer: SolidLayer, index: number): Change[] {
+  const steps = OPEN_BOARDS.filter((board) => sdOfBoard(board, layer.thickness) < sdOf(layer)).map((board) => {
+    const by = { ...boardLayer(board, layer.thickness), framing: layer.framing };
+    const words = `${board.name} (sd ${sdOfBoard(board, layer.thickness).toFixed(2)} m)`;
+    return exchanged(situation, layer, index, by, words, " (the frame then needs other bracing)");
+  });
+  return changeOf({ key: `board opened: ${nameWithCount(situation.buildUp, index)}`, effort: EFFORT.openBoard, steps });
+}
+
+function exchanged(
+  { buildUp }: Situation,
+  layer: SolidLayer,
+  index: number,
+  by: SolidLayer,
+  words: string,
+  besides = "",
+): ChangeStep {
+  return {
+    words: `${words} outside in the place of ${layer.name}${besides}`,
+    buildUp: replaceLayer(buildUp, index, by),
+    surroundings: null,
+    thicknessInside: 0,
+    thicknessOutside: 0,
+  };
+}
+
+/** A board outside a wall or pitched roof, thin enough to be sheathing; decks carry and stay. */
+function isSheathing({ buildUp }: Situation, layer: SolidLayer): boolean {
+  const { element } = buildUp;
+  const kind = layer.material.kind;
+  return (
+    (element === "wall" || element === "partition" || element === "pitched roof") &&
+    (kind === "board" || kind === "wood") &&
+    layer.thickness <= THICKEST_SHEATHING &&
+    !isInsulating(layer)
+  );
+}
+
+function sdOfBoard(board: Material, thickness: number): number {
+  return board.vapourResistanceFactorDry! * thickness;
+}

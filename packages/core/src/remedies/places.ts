@@ -1,0 +1,104 @@
+import type { BuildUp, Layer } from "../project/types.ts";
+import { layerSd } from "../vapour/layer-sd.ts";
+import type { Situation } from "./types.ts";
+
+/** Insulation conducts less than this [W/(m·K)] … (this project's rule) */
+export const INSULATION_CONDUCTS_UNDER = 0.065;
+/** … and resists at least this much [m²·K/W] (this project's rule). */
+export const LEAST_INSULATION = 0.25;
+
+/** Index of the first well-ventilated air layer, or the number of layers: from there on nothing counts. */
+export function endOfCounted(buildUp: BuildUp): number {
+  const end = buildUp.layers.findIndex((layer) => layer.type === "air" && layer.ventilation === "well");
+  return end === -1 ? buildUp.layers.length : end;
+}
+
+/** Where the insulation begins and ends: indices of its first and last counted layer, or of the one that resists most. */
+export interface InsulationExtent {
+  first: number;
+  last: number;
+}
+
+/**
+ * The run of layers from the first insulating one to the last.
+ *
+ * @param buildUp - the build-up
+ * @returns indices, or null where no layer has a resistance of its own
+ */
+export function insulationExtent(buildUp: BuildUp): InsulationExtent | null {
+  const counted = buildUp.layers.slice(0, endOfCounted(buildUp));
+  const insulating = counted.flatMap((layer, index) => (isInsulating(layer) ? [index] : []));
+  if (insulating.length > 0) return { first: insulating[0]!, last: insulating[insulating.length - 1]! };
+  const most = counted.reduce(
+    (best, layer, index) =>
+      ownResistance(layer) > best.resistance ? { index, resistance: ownResistance(layer) } : best,
+    {
+      index: -1,
+      resistance: 0,
+    },
+  );
+  return most.index === -1 ? null : { first: most.index, last: most.index };
+}
+
+/** Index of the insulating layer that resists most, framing left out; null without any insulation. */
+export function mainInsulationIndex(buildUp: BuildUp): number | null {
+  let main: number | null = null;
+  for (let index = 0; index < endOfCounted(buildUp); index += 1) {
+    const layer = buildUp.layers[index]!;
+    if (isInsulating(layer) && (main === null || ownResistance(layer) > ownResistance(buildUp.layers[main]!)))
+      main = index;
+  }
+  return main;
+}
+
+/** Whether a layer is insulation worth the name. */
+export function isInsulating(layer: Layer): boolean {
+  return (
+    layer.type === "material" &&
+    layer.material.conductivity! < INSULATION_CONDUCTS_UNDER &&
+    ownResistance(layer) >= LEAST_INSULATION
+  );
+}
+
+/** Resistance of a solid layer's own material [m²·K/W]; 0 for sheets and air. */
+export function ownResistance(layer: Layer): number {
+  return layer.type === "material" ? layer.thickness / layer.material.conductivity! : 0;
+}
+
+/** Where a sheet comes in so that it lies on the warm side of all insulation; null where there is no warm side. */
+export function warmFace({ buildUp, warmSide }: Situation): number | null {
+  const extent = insulationExtent(buildUp);
+  if (extent === null || warmSide === "neither") return null;
+  return warmSide === "room" ? extent.first : extent.last + 1;
+}
+
+/** Indices of the counted layers on the warm side of all insulation, and on its cold side. */
+export function layersBySide({ buildUp, warmSide }: Situation): { warm: number[]; cold: number[] } {
+  const extent = insulationExtent(buildUp);
+  if (extent === null || warmSide === "neither") return { warm: [], cold: [] };
+  const indices = Array.from({ length: endOfCounted(buildUp) }, (_, index) => index);
+  const before = indices.filter((index) => index < extent.first);
+  const beyond = indices.filter((index) => index > extent.last);
+  return warmSide === "room" ? { warm: before, cold: beyond } : { warm: beyond, cold: before };
+}
+
+/** sd of a layer as it stands [m], gaps and facings counted. */
+export function sdOf(layer: Layer): number {
+  return layerSd(layer, "dry");
+}
+
+/** A layer's name, with its count where the name occurs before: tells layers apart while others come and go. */
+export function nameWithCount(buildUp: BuildUp, at: number): string {
+  const { name } = buildUp.layers[at]!;
+  const before = buildUp.layers.slice(0, at).filter((layer) => layer.name === name).length;
+  return before === 0 ? name : `${name} ${before + 1}`;
+}
+
+/** A place between two layers in words: "between gypsum plasterboard and mineral wool slab". */
+export function placeInWords(buildUp: BuildUp, at: number): string {
+  const before = buildUp.layers[at - 1];
+  const after = buildUp.layers[at];
+  if (before === undefined) return `on the room face of ${after!.name}`;
+  if (after === undefined) return `on the outer face of ${before.name}`;
+  return `between ${before.name} and ${after.name}`;
+}

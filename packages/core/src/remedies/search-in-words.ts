@@ -1,0 +1,35 @@
+import { type Goal, MOST_CALCULATIONS } from "./trials.ts";
+
+/** How the search for remedies went, in a sentence. */
+export const searchInWords: {
+  /** None was looked for. */
+  beyond: (askFor: string) => string;
+  singles: (tried: number, found: number, goal: Goal, isSpent: boolean) => string;
+  pairs: (singlesTried: number, pairsTried: number, found: number, isSpent: boolean) => string;
+} = { beyond, singles, pairs };
+
+function beyond(askFor: string): string {
+  return `No change was looked for, since the monthly method cannot judge this build-up, changed or not. ${askFor}`;
+}
+
+function singles(tried: number, found: number, goal: Goal, isSpent: boolean): string {
+  const what = goal === "sound" ? "frees the build-up of its conditions" : "puts the build-up right";
+  if (found === 0) return `None of the ${count(tried, "change")} tried ${what}${end(isSpent)}.`;
+  return `Of ${count(tried, "change")} tried, each in the least size that ${what}, these do${end(isSpent)}; the first changes least.`;
+}
+
+function pairs(singlesTried: number, pairsTried: number, found: number, isSpent: boolean): string {
+  const none = `No single change of the ${singlesTried} tried puts the build-up right`;
+  if (found === 0) {
+    return `${none}, and none of the ${count(pairsTried, "pair")} of changes${end(isSpent)}: it needs another design, or an adviser.`;
+  }
+  return `${none}; of ${count(pairsTried, "pair")} of changes tried, least first, ${found === 1 ? "this one does" : "these do"}${end(isSpent)}.`;
+}
+
+function count(number: number, word: string): string {
+  return `${number} ${word}${number === 1 ? "" : "s"}`;
+}
+
+function end(isSpent: boolean): string {
+  return isSpent ? ` (the search ended at ${MOST_CALCULATIONS} calculations)` : "";
+}

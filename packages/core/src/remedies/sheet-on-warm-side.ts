@@ -1,0 +1,80 @@
+import type { BuildUp, Material } from "../project/types.ts";
+import { insertLayers, replaceLayer } from "./edit-layers.ts";
+import { endOfCounted, layersBySide, placeInWords, sdOf, warmFace } from "./places.ts";
+import { sheetInWords, sheetLayer, WARM_SIDE_SHEETS } from "./stock.ts";
+import { type Change, type ChangeStep, changeOf, EFFORT, type Situation } from "./types.ts";
+import { mustStay, TIGHT } from "./what-must-stay.ts";
+
+/** A membrane next in the row is no more work than the one before. */
+const CLOSE_MEMBRANES = 1;
+
+/** A membrane tighter than this has a twin on the other side that traps water; both are tried in pairs [m]. */
+const PROBE_SD = 5;
+
+/**
+ * A vapour layer on the warm side of all insulation: a new one, or a tighter one in the place of the sheet that is there.
+ *
+ * @param situation - the build-up and what surrounds it
+ * @returns one change with the common membranes that are tighter than what is there, most open first
+ */
+export function sheetOnWarmSide(situation: Situation): Change[] {
+  const { buildUp } = situation;
+  const at = warmFace(situation);
+  if (at === null) return [];
+  const { warm } = layersBySide(situation);
+  const tightest = Math.max(0, ...warm.map((index) => sdOf(buildUp.layers[index]!)));
+  const there = warm.find((index) => isVapourSheet(buildUp, index)) ?? null;
+  const most = hasSpareTightSheet(situation) ? TIGHT : Number.POSITIVE_INFINITY;
+  const sheets = WARM_SIDE_SHEETS.filter((sheet) => sdOfSheet(sheet) > tightest && sdOfSheet(sheet) < most);
+  const steps = sheets.map((sheet): ChangeStep => {
+    const layer = { ...sheetLayer(sheet), purpose: "vapour layer" as const };
+    return {
+      words:
+        there === null
+          ? `${sheetInWords(sheet)} added on the warm side, ${placeInWords(buildUp, at)}`
+          : `${sheetInWords(sheet)} on the warm side in the place of ${buildUp.layers[there]!.name}`,
+      buildUp: there === null ? insertLayers(buildUp, at, layer) : replaceLayer(buildUp, there, layer),
+      surroundings: null,
+      thicknessInside: 0,
+      thicknessOutside: 0,
+    };
+  });
+  const probe = sheets.findIndex((sheet) => sdOfSheet(sheet) >= PROBE_SD);
+  return changeOf({
+    key: "sheet on the warm side",
+    effort: EFFORT.sheetOnWarmSide,
+    steps,
+    closeSteps: CLOSE_MEMBRANES,
+    probes: [...new Set([steps.length - 1, Math.max(0, probe)])],
+  });
+}
+
+/** A tight sheet elsewhere that need not be there: it is to be moved, not given a twin. */
+function hasSpareTightSheet(situation: Situation): boolean {
+  const { buildUp } = situation;
+  const { warm } = layersBySide(situation);
+  return buildUp.layers
+    .slice(0, endOfCounted(buildUp))
+    .some(
+      (layer, index) =>
+        layer.type === "sheet" && sdOf(layer) >= TIGHT && !warm.includes(index) && !mustStay(buildUp, index),
+    );
+}
+
+function sdOfSheet(sheet: Material): number {
+  return sheet.equivalentAirLayerThickness!;
+}
+
+/** A sheet that holds vapour back and may be exchanged. */
+function isVapourSheet(buildUp: BuildUp, index: number): boolean {
+  const layer = buildUp.layers[index]!;
+  return (
+    layer.type === "sheet" &&
+    layer.material.group !== "coating" &&
+    sdOf(layer) >= LEAST_VAPOUR_SHEET &&
+    !mustStay(buildUp, index)
+  );
+}
+
+/** A sheet more open than this holds nothing back [m] (this project's rule, as for candidates). */
+const LEAST_VAPOUR_SHEET = 0.5;

@@ -1,0 +1,156 @@
+import type { AirLayer, Framing, Material, MaterialKind, SolidLayer } from "../project/types.ts";
+
+/**
+ * What remedies are made of: ordinary goods without a brand. Names and values are rows of the material table, so that
+ * a remedy can be written into a project file as it is worded; a test holds the two together.
+ */
+
+/** Emissivity of any face that is not bright [–]. Source: ISO 6946:2017 Annex D (from memory). */
+const USUAL_EMISSIVITY = 0.9;
+
+/** A material of which nothing is known but that it is ordinary. */
+const BARE: Omit<Material, "name" | "group" | "kind"> = {
+  density: null,
+  conductivity: null,
+  specificHeat: null,
+  vapourResistanceFactorDry: null,
+  vapourResistanceFactorWet: null,
+  equivalentAirLayerThickness: null,
+  equivalentAirLayerThicknessByHumidity: null,
+  emissivity: USUAL_EMISSIVITY,
+  facingInner: null,
+  facingOuter: null,
+  source: "the row of that name in the material table",
+  basis: "tabulated",
+  spread: null,
+};
+
+/** Common membranes for the warm side, most open first. */
+export const WARM_SIDE_SHEETS: readonly Material[] = [
+  sheet("vapour control layer sd 2 m", 2),
+  sheet("vapour control layer sd 5 m", 5),
+  sheet("vapour control layer sd 10 m", 10),
+  sheet("vapour control layer sd 20 m", 20),
+  sheet("polyethylene sheet 0.15 mm", 50),
+  sheet("vapour control layer sd 100 m", 100),
+  sheet("foil vapour control layer sd 1500 m", 1500),
+];
+
+/** Breather membranes, least open first. */
+export const BREATHER_SHEETS: readonly Material[] = [
+  sheet("breather membrane", 0.2),
+  sheet("breather membrane sd 0.05 m", 0.05),
+];
+
+/** Outer boards that let vapour out, least open first. */
+export const OPEN_BOARDS: readonly Material[] = [
+  material("bitumen-impregnated fibreboard", "wood-based board", "board", 270, 0.055, 1700, 10, 5),
+  material("wood fibre sarking board", "wood-based board", "board", 210, 0.046, 2000, 5, 3),
+];
+
+/** Insulation that lies on the outside without a break. */
+export const WOOD_FIBRE: Material = material(
+  "wood fibre insulation board",
+  "insulation",
+  "board",
+  160,
+  0.04,
+  2000,
+  5,
+  3,
+);
+export const FOAM: Material = material("polyurethane foam unfaced", "insulation", "plastic", 35, 0.026, 1400, 60, 60);
+export const ROOF_WOOL: Material = material("mineral wool roof board", "insulation", "mineral", 150, 0.039, 1030, 1, 1);
+
+/** The tight sheet on the deck of a warm roof. */
+export const DECK_SHEET: Material = sheet("vapour control layer sd 100 m", 100);
+
+/** A sheet with its sd in words; a name that tells the sd is enough. */
+export function sheetInWords({ name, equivalentAirLayerThickness }: Material): string {
+  return / sd /.test(name) ? name : `${name} (sd ${equivalentAirLayerThickness} m)`;
+}
+
+/** A sheet of some material, in the place of nothing: no framing through it, no gaps. */
+export function sheetLayer(of: Material): SolidLayer {
+  return solidLayer("sheet", of, 0);
+}
+
+/** A continuous layer of some material [m]. */
+export function boardLayer(of: Material, thickness: number): SolidLayer {
+  return solidLayer("material", of, thickness);
+}
+
+/** Well-ventilated air [m]: open at both ends. */
+export function ventilatedAir(thickness: number, framing: Framing | null): AirLayer {
+  return {
+    type: "air",
+    name: `ventilated air ${Math.round(thickness * 1000)} mm`,
+    thickness,
+    ventilation: "well",
+    ventilationArea: null,
+    open: "both ends",
+    resistance: null,
+    emissivity: null,
+    framing,
+  };
+}
+
+/** Still air where insulation was. */
+export function emptiedLayer(of: SolidLayer): AirLayer {
+  return {
+    type: "air",
+    name: `space left by ${of.name}`,
+    thickness: of.thickness,
+    ventilation: "none",
+    ventilationArea: null,
+    open: null,
+    resistance: null,
+    emissivity: null,
+    framing: of.framing,
+  };
+}
+
+function solidLayer(type: "material" | "sheet", of: Material, thickness: number): SolidLayer {
+  return {
+    type,
+    name: of.name,
+    material: of,
+    thickness,
+    framing: null,
+    fit: "continuous",
+    fasteners: null,
+    gaps: null,
+    purpose: null,
+    emissivityInner: of.emissivity,
+    emissivityOuter: of.emissivity,
+    facingInner: of.facingInner ?? 0,
+    facingOuter: of.facingOuter ?? 0,
+  };
+}
+
+function sheet(name: string, sd: number): Material {
+  return { ...BARE, name, group: "membrane", kind: "plastic", equivalentAirLayerThickness: sd };
+}
+
+function material(
+  name: string,
+  group: string,
+  kind: MaterialKind,
+  density: number,
+  conductivity: number,
+  specificHeat: number,
+  dry: number,
+  wet: number,
+): Material {
+  return {
+    ...BARE,
+    name,
+    group,
+    kind,
+    density,
+    conductivity,
+    specificHeat,
+    vapourResistanceFactorDry: dry,
+    vapourResistanceFactorWet: wet,
+  };
+}

@@ -1,0 +1,39 @@
+import type { Layer } from "../project/types.ts";
+import { holdsStatedWater, removeLayer } from "./edit-layers.ts";
+import { endOfCounted, insulationExtent, nameWithCount, sdOf } from "./places.ts";
+import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
+import { mustStay } from "./what-must-stay.ts";
+
+/** Tighter than this is worth taking out [m] (this project's rule, as for candidates). */
+export const WORTH_TAKING_OUT = 0.5;
+
+/** Finishes up to this thickness come off [m] (this project's rule). */
+const THICKEST_FINISH = 0.005;
+
+/**
+ * A sheet or a tight finish left out: a vapour layer on the cold side of a cooled building, a vinyl wallpaper, one of two
+ * tight layers. An outer sheet that keeps wind and rain out is exchanged, not left out (`open-cold-side.ts`).
+ *
+ * @param situation - the build-up and what surrounds it
+ * @returns one change for each such layer, in one size
+ */
+export function takeOutSheet({ buildUp }: Situation): Change[] {
+  const extent = insulationExtent(buildUp);
+  return buildUp.layers.slice(0, endOfCounted(buildUp)).flatMap((layer, index) => {
+    const isOuterSheet = index > (extent?.last ?? 0);
+    if (isOuterSheet || !comesOff(layer) || mustStay(buildUp, index) || holdsStatedWater(buildUp, index)) return [];
+    const step = {
+      words: `${layer.name} left out`,
+      buildUp: removeLayer(buildUp, index),
+      surroundings: null,
+      thicknessInside: 0,
+      thicknessOutside: 0,
+    };
+    return changeOf({ key: `left out: ${nameWithCount(buildUp, index)}`, effort: EFFORT.takeOut, steps: [step] });
+  });
+}
+
+function comesOff(layer: Layer): boolean {
+  if (layer.type === "air" || sdOf(layer) < WORTH_TAKING_OUT) return false;
+  return layer.type === "sheet" || (layer.thickness <= THICKEST_FINISH && layer.framing === null);
+}

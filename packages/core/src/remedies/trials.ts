@@ -1,0 +1,60 @@
+import { assessBuildUp } from "../assess-build-up.ts";
+import { ventilationCases } from "../heat/slight-ventilation.ts";
+import type { BuildUpResult, JudgementWord } from "../result/types.ts";
+import type { ChangeStep, Situation } from "./types.ts";
+
+/** No more calculations than this are spent on a build-up (this project's rule: half a second). */
+export const MOST_CALCULATIONS = 2000;
+
+/** Calculations in one assessment: the reported one and up to five under other assumptions. */
+const CALCULATIONS_OF_ASSESSMENT = 6;
+
+/** What a change should lead to. */
+export type Goal = Extract<JudgementWord, "sound" | "sound with conditions">;
+
+/** Assesses changed build-ups in full, and counts what that takes. */
+export interface Trials {
+  /** The assessment of a step; null once the calculations are spent. */
+  assess: (step: ChangeStep) => BuildUpResult | null;
+  /** Whether a step leads to a goal without losing warmth where it must not. */
+  reaches: (step: ChangeStep, goal: Goal, keepsWarmth: boolean) => boolean;
+  spent: () => number;
+  isSpent: () => boolean;
+}
+
+/**
+ * Trials on a situation, each step assessed at most once.
+ *
+ * @param situation - the build-up and what surrounds it
+ * @param transmittance - its U now [W/(m²·K)]; null where it is not known
+ * @returns trials with a count of their own
+ */
+export function trialsOn(situation: Situation, transmittance: number | null): Trials {
+  const results = new Map<ChangeStep, BuildUpResult>();
+  let spent = 0;
+  const assess = (step: ChangeStep): BuildUpResult | null => {
+    const known = results.get(step);
+    if (known !== undefined) return known;
+    const cost = CALCULATIONS_OF_ASSESSMENT * (ventilationCases(step.buildUp) === null ? 1 : 2);
+    if (spent + cost > MOST_CALCULATIONS) {
+      spent = MOST_CALCULATIONS;
+      return null;
+    }
+    spent += cost;
+    const result = assessBuildUp(step.buildUp, step.surroundings ?? situation.surroundings);
+    results.set(step, result);
+    return result;
+  };
+  const reaches = (step: ChangeStep, goal: Goal, keepsWarmth: boolean): boolean => {
+    const result = assess(step);
+    if (result === null || result.moisture === null || result.heat === null) return false;
+    const good = result.judgement.word === "sound" || result.judgement.word === goal;
+    return good && !(keepsWarmth && losesWarmth(result.heat.transmittance, transmittance));
+  };
+  return { assess, reaches, spent: () => spent, isSpent: () => spent >= MOST_CALCULATIONS };
+}
+
+/** Compared at two decimals, as transmittances are. */
+function losesWarmth(after: number, before: number | null): boolean {
+  return before !== null && Math.round(after * 100) > Math.round(before * 100);
+}

@@ -1,0 +1,113 @@
+import { OPENINGS_OF_ROOF, VENTILATED_HEIGHT } from "../findings/cold-flat-roof.ts";
+import { isUpright } from "../heat/heat-flow-direction.ts";
+import type { AirLayer, BuildUp, Layer } from "../project/types.ts";
+import { insertLayers, replaceLayer } from "./edit-layers.ts";
+import { endOfCounted, insulationExtent, isInsulating, mainInsulationIndex, placeInWords, sdOf } from "./places.ts";
+import { BREATHER_SHEETS, sheetLayer, ventilatedAir } from "./stock.ts";
+import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
+
+/** A ventilated cavity behind cladding [m] (common practice). */
+const CAVITY = 0.025;
+
+/** A layer as tight as this is worth a ventilated cavity before it [m] (this project's rule). */
+const WORTH_VENTILATING = 0.5;
+
+/** Insulation with a smaller μ lets wind through and gets a breather membrane [–] (this project's rule). */
+const WIND_GOES_THROUGH = 5;
+
+/**
+ * Well-ventilated air on the cold side: before the tight outer layer of a wall or pitched roof, or 50 mm open at both
+ * ends over the insulation of a cold flat roof.
+ *
+ * @param situation - the build-up and what surrounds it
+ * @returns one change, in one size, where vapour comes from the room and the build-up faces outdoors
+ */
+export function ventilate(situation: Situation): Change[] {
+  const { buildUp, warmSide } = situation;
+  if (warmSide !== "room" || buildUp.faces !== "outdoors" || buildUp.element === "floor") return [];
+  const level = buildUp.element === "flat roof" && !isUpright(buildUp);
+  const air = level ? airOverInsulation(buildUp) : null;
+  return air === null ? cavityBeforeTightLayer(buildUp) : widened(buildUp, air.layer, air.index);
+}
+
+/** The air layer that a cold flat roof has above its insulation. */
+function airOverInsulation(buildUp: BuildUp): { layer: AirLayer; index: number } | null {
+  const main = mainInsulationIndex(buildUp);
+  if (main === null) return null;
+  for (let index = main + 1; index < buildUp.layers.length; index += 1) {
+    const layer = buildUp.layers[index]!;
+    if (layer.type === "air") return { layer, index };
+  }
+  return null;
+}
+
+function widened(buildUp: BuildUp, air: AirLayer, index: number): Change[] {
+  const thickness = Math.max(air.thickness, VENTILATED_HEIGHT);
+  const area = air.ventilationArea === null ? null : Math.max(air.ventilationArea, OPENINGS_OF_ROOF);
+  const open: AirLayer = {
+    ...air,
+    thickness,
+    ventilation: "well",
+    open: "both ends",
+    ventilationArea: area,
+    resistance: null,
+  };
+  const step = {
+    words: `${Math.round(thickness * 1000)} mm of ventilated height above the insulation, open at both ends by a continuous 25 mm`,
+    buildUp: replaceLayer(buildUp, index, open),
+    surroundings: null,
+    thicknessInside: 0,
+    thicknessOutside: thickness - air.thickness,
+  };
+  return changeOf({ key: "ventilated", effort: EFFORT.ventilate, steps: [step] });
+}
+
+function cavityBeforeTightLayer(buildUp: BuildUp): Change[] {
+  const extent = insulationExtent(buildUp);
+  const end = endOfCounted(buildUp);
+  if (extent === null) return [];
+  const at =
+    buildUp.element === "flat roof" ? deckOver(buildUp, extent.last) : tightestBetween(buildUp, extent.last + 1, end);
+  if (at === null) return [];
+  const before = buildUp.layers[at - 1]!;
+  const thickness = isRoof(buildUp) ? VENTILATED_HEIGHT : CAVITY;
+  const framing = buildUp.element === "flat roof" ? before.framing : null;
+  const needsSheet = isInsulating(before) && letsWindThrough(before);
+  const layers: Layer[] = [...(needsSheet ? [sheetLayer(BREATHER_SHEETS[0]!)] : []), ventilatedAir(thickness, framing)];
+  const step = {
+    words:
+      `${Math.round(thickness * 1000)} mm of well-ventilated air, open at both ends, ${placeInWords(buildUp, at)}` +
+      (needsSheet ? ", with a breather membrane on the insulation" : ""),
+    buildUp: insertLayers(buildUp, at, ...layers),
+    surroundings: null,
+    thicknessInside: 0,
+    thicknessOutside: thickness,
+  };
+  return changeOf({ key: "ventilated", effort: EFFORT.ventilate, steps: [step] });
+}
+
+/** Index of the tightest layer between two places that is worth ventilating; null without any. */
+function tightestBetween(buildUp: BuildUp, from: number, to: number): number | null {
+  let tightest: number | null = null;
+  for (let index = from; index < to; index += 1) {
+    const sd = sdOf(buildUp.layers[index]!);
+    if (sd >= WORTH_VENTILATING && (tightest === null || sd > sdOf(buildUp.layers[tightest]!))) tightest = index;
+  }
+  return tightest;
+}
+
+/** The deck directly over the insulation of a flat roof: it spans over air, as a thin skin does not; null without. */
+function deckOver(buildUp: BuildUp, insulation: number): number | null {
+  const layer = buildUp.layers[insulation + 1];
+  if (layer?.type !== "material") return null;
+  const { kind } = layer.material;
+  return kind === "wood" || kind === "board" || kind === "metal" ? insulation + 1 : null;
+}
+
+function isRoof({ element }: BuildUp): boolean {
+  return element === "flat roof" || element === "pitched roof";
+}
+
+function letsWindThrough(layer: Layer): boolean {
+  return layer.type === "material" && layer.material.vapourResistanceFactorDry! < WIND_GOES_THROUGH;
+}

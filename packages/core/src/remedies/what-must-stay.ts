@@ -1,0 +1,91 @@
+import { isUpright } from "../heat/heat-flow-direction.ts";
+import type { AirLayer, BuildUp, Layer, SolidLayer } from "../project/types.ts";
+import { endOfCounted, insulationExtent, mainInsulationIndex, sdOf } from "./places.ts";
+import type { Situation, WarmSide } from "./types.ts";
+
+/** A layer this tight lets nothing to speak of through [m]. Source: ISO 13788:2012 clause 7 names 10 m each side (from memory). */
+export const TIGHT = 10;
+
+/**
+ * Whether a layer is there for another reason than vapour, so that no remedy takes it out, exchanges or opens it:
+ * damp-proof, radon and gas membranes, weather skins, tanking, metal, and whatever keeps the weather from a roof.
+ *
+ * @param buildUp - the build-up
+ * @param index - of the layer
+ * @returns true when it stays as it is
+ * Source: this project's rule (method.md 7).
+ */
+export function mustStay(buildUp: BuildUp, index: number): boolean {
+  const layer = buildUp.layers[index];
+  if (layer === undefined || layer.type === "air") return false;
+  if (layer.purpose !== null && layer.purpose !== "vapour layer") return true;
+  const { kind, group, name } = layer.material;
+  if (kind === "metal" || group === "roofing" || group === "ground") return true;
+  if (/damp-proof|radon|gas membrane|tanking/.test(name)) return true;
+  return isGroundSheet(buildUp, index, layer) || isRoofSkin(buildUp, index, layer);
+}
+
+function isGroundSheet(buildUp: BuildUp, index: number, layer: SolidLayer): boolean {
+  const extent = insulationExtent(buildUp);
+  return buildUp.faces === "ground" && layer.type === "sheet" && index > (extent?.last ?? -1);
+}
+
+/** The tight layers of a roof beyond its insulation, with no ventilated air and covering outside them. */
+function isRoofSkin(buildUp: BuildUp, index: number, layer: Layer): boolean {
+  const isRoof = buildUp.element === "flat roof" || buildUp.element === "pitched roof";
+  const extent = insulationExtent(buildUp);
+  if (!isRoof || isUpright(buildUp) || sdOf(layer) < TIGHT || index <= (extent?.last ?? -1)) return false;
+  return endOfCounted(buildUp) >= buildUp.layers.length - 1;
+}
+
+/**
+ * Whether a change leaves alone what must stay: every required layer, every ventilation opening, and no further tight
+ * layer on the cold side. Every remedy is held against this, whatever kind made it.
+ *
+ * @param before - the situation as it was
+ * @param after - the changed build-up
+ * @returns true when the change may be proposed
+ * Source: this project's rule (method.md 7).
+ */
+export function leavesAloneWhatMustStay(before: Situation, after: BuildUp): boolean {
+  return (
+    requiredLayersStay(before.buildUp, after) &&
+    openingsStayOpen(before.buildUp, after) &&
+    tightOnColdSide(after, before.warmSide) <= tightOnColdSide(before.buildUp, before.warmSide)
+  );
+}
+
+function requiredLayersStay(before: BuildUp, after: BuildUp): boolean {
+  return before.layers.every((layer, index) => !mustStay(before, index) || after.layers.includes(layer));
+}
+
+function openingsStayOpen(before: BuildUp, after: BuildUp): boolean {
+  const ventilated = (buildUp: BuildUp): AirLayer[] =>
+    buildUp.layers.filter((layer): layer is AirLayer => layer.type === "air" && layer.ventilation !== "none");
+  const left = ventilated(after);
+  return ventilated(before).every((opening) => {
+    const match = left.findIndex((other) => isAtLeastAsOpen(other, opening));
+    if (match === -1) return false;
+    left.splice(match, 1);
+    return true;
+  });
+}
+
+function isAtLeastAsOpen(air: AirLayer, than: AirLayer): boolean {
+  return (
+    (air.ventilation === "well" || than.ventilation === "slight") &&
+    air.thickness >= than.thickness &&
+    (air.ventilationArea ?? Number.POSITIVE_INFINITY) >= (than.ventilationArea ?? 0) &&
+    (air.open === than.open || air.open === "both ends")
+  );
+}
+
+/** How many counted layers on the cold side of the main insulation are tight. */
+function tightOnColdSide(buildUp: BuildUp, warmSide: WarmSide): number {
+  const main = mainInsulationIndex(buildUp);
+  if (main === null || warmSide === "neither") return 0;
+  const cold = buildUp.layers
+    .slice(0, endOfCounted(buildUp))
+    .filter((_, index) => (warmSide === "room" ? index > main : index < main));
+  return cold.filter((layer) => sdOf(layer) >= TIGHT).length;
+}

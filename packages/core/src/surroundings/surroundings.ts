@@ -1,0 +1,76 @@
+import { climateMonths } from "../climate/climate-months.ts";
+import { applySeverity, ONE_IN_TEN_COLDER } from "../climate/severity.ts";
+import type { OutdoorClimate, Project, Room } from "../project/types.ts";
+import { roomMonths } from "../rooms/room-months.ts";
+import { wetterRoom } from "../rooms/wetter-room.ts";
+import type { Site } from "./far-side-months.ts";
+
+/** The reported site, the one-in-ten colder year, and the same year with a wetter room. */
+export interface AssessmentSites {
+  reported: Site;
+  colder: Site;
+  wetter: Site;
+}
+
+/** What surrounds the build-ups of a project: the sites of the runs, and the rooms by name. */
+export interface Surroundings {
+  sites: AssessmentSites;
+  rooms: ReadonlyMap<string, Room>;
+  /** Factor on the vapour excess of humidity classes. */
+  humidityMargin: number;
+}
+
+/**
+ * What surrounds a project's build-ups: the reported year, the one-in-ten colder year, and the year with wetter rooms.
+ *
+ * @param project - the project; its climate already carries severity and altitude
+ * @param climate - another outdoor climate to put the project in (default its own)
+ * @returns sites and rooms
+ * Source: ISO 13788:2012 clause 4.2 (from memory).
+ */
+export function surroundingsOf(
+  project: Pick<Project, "climate" | "rooms" | "humidityMargin">,
+  climate: OutdoorClimate = project.climate,
+): Surroundings {
+  const { rooms, humidityMargin } = project;
+  const all = [...rooms.values()];
+  const colder = applySeverity(climate, ONE_IN_TEN_COLDER);
+  return {
+    rooms,
+    humidityMargin,
+    sites: {
+      reported: siteOf(climate, all, humidityMargin),
+      colder: siteOf(colder, all, humidityMargin),
+      wetter: siteOf(climate, all.map(wetterRoom), humidityMargin),
+    },
+  };
+}
+
+/**
+ * The same surroundings with one room changed, in every year that is run.
+ *
+ * @param surroundings - as they were
+ * @param room - the changed room, under the name it had
+ * @returns surroundings in which only that room's air is another
+ */
+export function withRoom(surroundings: Surroundings, room: Room): Surroundings {
+  const { sites, rooms, humidityMargin } = surroundings;
+  const changed = (site: Site, as: Room): Site => ({
+    ...site,
+    rooms: new Map([...site.rooms, [room.name, roomMonths(as, site.outdoor, humidityMargin)]]),
+  });
+  return {
+    humidityMargin,
+    rooms: new Map([...rooms, [room.name, room]]),
+    sites: {
+      reported: changed(sites.reported, room),
+      colder: changed(sites.colder, room),
+      wetter: changed(sites.wetter, wetterRoom(room)),
+    },
+  };
+}
+
+function siteOf(climate: OutdoorClimate, rooms: readonly Room[], humidityMargin: number): Site {
+  const outdoor = climateMonths(climate);
+  return { outdoor, rooms: new Map(rooms.map((room) => [room.name, roomMonths(room, outdoor, humidityMargin)])) };
+}
