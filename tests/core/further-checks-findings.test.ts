@@ -91,6 +91,15 @@ describe("trapped water", () => {
     expect(isReason(result, "trapped-water")).toBe(true);
   });
 
+  test("a little of it that cannot leave is a caution too", () => {
+    const shut = buildUp([lining, vapourLayer, wool, { ...vapourLayer, name: "outer sheet" }, ...cladding.slice(1)], {
+      trappedWater: [{ ...water(2), amount: 0.3 }],
+    });
+    const finding = oneOf(assess(shut), "trapped-water");
+    expect(finding).toMatchObject({ severity: "caution", figures: { daysToDry: null } });
+    expect(finding.figures.mostHeldElsewhere).toBeLessThan(0.5);
+  });
+
   test("that leaves within a season is a note", () => {
     const open = buildUp(
       [lining, layerOf("cellulose blown", 140), layerOf("fibreboard 250", 18), ...cladding.slice(1)],

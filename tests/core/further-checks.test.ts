@@ -94,6 +94,14 @@ describe("mould at an interface", () => {
     expect(humidIn(buildUp([board]), "sand-point-alaska", classOf(5))).toEqual([]);
   });
 
+  test("and so is the other face of a partition, though its room is damper than outdoors", () => {
+    const partition = buildUp([layerOf("fibreboard 600", 20)], { element: "partition", faces: "damp room" });
+    const site = siteOf(shippedClimate("oslo"), heatedRoom(classOf(2)));
+    const damp = { temperature: new Array(12).fill(20), vapourPressure: new Array(12).fill(2200) };
+    const withDampRoom = { ...site, rooms: new Map([...site.rooms, ["damp room", damp]]) };
+    expect(humidInterfaces(calculateBuildUp(partition, withDampRoom), site.outdoor)).toEqual([]);
+  });
+
   test("a place no more humid than outdoors is never named, though it is over the limit", () => {
     const open = buildUp([layerOf("fibreboard 250", 12), layerOf("fibreboard 250", 12)]);
     const site = siteOf(shippedClimate("de-bilt"), {
@@ -138,6 +146,14 @@ describe("wood moisture", () => {
     expect(entry!.months[0]!.inner).toBeCloseTo(equilibriumMoisture(-5, 1), 2);
   });
 
+  test("and the outer face alone counts too: damp outdoors, dry within", () => {
+    const damp = siteOf(shippedClimate("de-bilt"), room);
+    const board = checked(buildUp([layerOf("cross-laminated timber", 100)]), damp, room).checks.wood[0]!;
+    expect(board.months.every(({ inner }) => inner < 0.2)).toBe(true);
+    expect(board.monthsOverLimit).toBe(board.months.filter(({ outer }) => outer > 0.2).length);
+    expect(board.monthsOverLimit).toBeGreaterThan(0);
+  });
+
   test("timber that is dry stays under it: insulation outside the board", () => {
     const warm = checked(buildUp([lining, sheathing, layerOf("expanded polystyrene", 150)]), site, room).checks.wood;
     expect(warm).toHaveLength(1);
@@ -176,9 +192,16 @@ describe("resistance by humidity", () => {
   test("on request every layer with two values of μ varies, between its dry and its wet value", () => {
     const { layers } = checked(wall({ variableResistance: true }), site, room).checks.variableResistance!;
     expect(layers.map(({ name }) => name)).toEqual(["gypsum plasterboard", "membrane", "oriented strand board"]);
-    for (const { sd } of layers[2]!.months) {
-      expect(sd).toBeGreaterThanOrEqual(0.011 * 30 - 1e-9);
-      expect(sd).toBeLessThanOrEqual(0.011 * 50 + 1e-9);
+    for (const [layer, thickness, dry, wet] of [
+      [0, 0.0125, 10, 4],
+      [2, 0.011, 50, 30],
+    ] as const) {
+      for (const { relativeHumidity: humidity, sd } of layers[layer]!.months) {
+        const part = Math.min(1, Math.max(0, (humidity - 0.25) / 0.5));
+        expect(sd).toBeCloseTo(thickness * (dry + (wet - dry) * part), 7);
+      }
+      const humidities = layers[layer]!.months.map(({ relativeHumidity: humidity }) => humidity);
+      expect(Math.min(...humidities)).toBeLessThan(0.75 + 0.25 * layer);
     }
   });
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { calculateBuildUp } from "../../packages/core/src/calculate-build-up.ts";
+import { MONTH_NAMES } from "../../packages/core/src/constants.ts";
 import type { LayerGaps, SolidLayer } from "../../packages/core/src/project/types.ts";
 import { sdWithGaps } from "../../packages/core/src/vapour/layer-sd.ts";
 import { checked, heatedRoom, layerOf, shippedClimate, siteOf, studs } from "../core/build-ups.ts";
@@ -94,7 +95,11 @@ describe("what the check says", () => {
     expect(stated.peak.amount).toBe(calculation.governing.year.peak);
     expect(stated.message).toContain("laps of 2 mm every 1.25 m");
     const whole = calculateBuildUp(wall(vapourLayer(null)), site).governing.year;
-    expect(stated.message).toContain(`Without gaps: ${whole.verdict}`);
+    expect(whole.peak).toBeLessThan(0.5 * stated.peak.amount);
+    const month = MONTH_NAMES[whole.peakMonth!];
+    expect(stated.message).toContain(
+      `Without gaps: ${whole.verdict}, at most ${(whole.peak * 1000).toFixed(1)} g/m² at the end of ${month}.`,
+    );
     expect(checks.gaps.filter(({ name }) => name === stated.name)).toHaveLength(1);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { saturationPressure } from "../../packages/core/src/air/saturation-pressure.ts";
 import { leakAirFlow, leakWaterFlow } from "../../packages/core/src/further-checks/leak/leak-flow.ts";
-import { checked, heatedRoom } from "../core/build-ups.ts";
+import { checked, heatedRoom, shippedClimate, siteOf } from "../core/build-ups.ts";
 import { buildUp, material, solid } from "./build-up-by-hand.ts";
 import { sameMonths } from "./plain-section.ts";
 
@@ -57,6 +57,14 @@ describe("a wall whose insulation's cold face lies at 0 °C all year", () => {
     expect(checks.leak!.diffusion).toBeGreaterThan(1);
     const ratio = checks.leak!.total / checks.leak!.diffusion;
     expect(checks.leak!.message).toContain(ratio >= 1 ? "times as much" : "more than the gap brings");
+  });
+
+  test("what dries again in summer is not taken off what diffusion brought", () => {
+    const seasons = siteOf(shippedClimate("oslo"), room);
+    const { checks, calculation } = checked(wall(GAP), seasons, room);
+    const { change, peak } = calculation.governing.year;
+    expect(change.some((month) => month.some((amount) => amount < -0.01))).toBe(true);
+    expect(checks.leak!.diffusion).toBeGreaterThanOrEqual(peak);
   });
 
   test("with no gap stated there is no answer to give", () => {

@@ -182,6 +182,34 @@ describe("the check of a build-up", () => {
     );
   });
 
+  test("with one tight side only it is beyond the clause's scope", () => {
+    const tightInside = twoSheets.map((layer, at) => (at === 3 ? layerOf("breather membrane") : layer));
+    const tightOutside = twoSheets.map((layer, at) => (at === 1 ? layerOf("breather membrane") : layer));
+    expect(resultOf(wall(tightInside, water(2))).withinScope).toBe(false);
+    expect(resultOf(wall(tightOutside, water(2))).withinScope).toBe(false);
+  });
+
+  test("of several ways through the wet layer the one that dries slowest is told", () => {
+    const battens = { ...studs, name: "battens" };
+    const outer = layerOf("wood fibre insulation board", 60, { framing: battens });
+    const result = resultOf(
+      wall(
+        [layerOf("gypsum plasterboard", 12.5), layerOf("oriented strand board", 15), fill, outer, openBoards[4]!],
+        water(2),
+      ),
+    );
+    const alone = (layer: Layer): number =>
+      resultOf(
+        wall(
+          [layerOf("gypsum plasterboard", 12.5), layerOf("oriented strand board", 15), fill, layer, openBoards[4]!],
+          water(2),
+        ),
+      ).daysToDry!;
+    expect(result.section).toBe("through battens");
+    expect(result.daysToDry).toBeCloseTo(alone(layerOf("softwood timber", 60)), 9);
+    expect(result.daysToDry).toBeGreaterThan(alone(layerOf("wood fibre insulation board", 60)));
+  });
+
   test("started in April it is gone sooner than started in October", () => {
     expect(resultOf(wall(openBoards, water(2, { startMonth: 3 }))).daysToDry).toBeLessThan(
       resultOf(wall(openBoards, water(2))).daysToDry!,
