@@ -1,0 +1,106 @@
+import { execFileSync } from "node:child_process";
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import type { ProjectResult } from "@warmside/core";
+import { renderReport } from "@warmside/report";
+import { type Browser, chromium, type Page } from "playwright-core";
+import { afterAll, beforeAll, describe, test } from "vitest";
+
+const PLACES = [process.env.CHROMIUM, "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
+const FLAGS = [
+  "--headless",
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+const program = PLACES.find((place) => place !== undefined && existsSync(place));
+const required = process.env.WARMSIDE_BROWSER === "required";
+
+/** The reader of printed pages, where the machine has it. */
+export const hasPageReader: boolean = canRun("pdftotext");
+
+/** What a test in the browser is given. */
+export interface Opened {
+  page: Page;
+  /** Addresses asked for, the report itself left out. */
+  requests: string[];
+  /** Everything the page wrote to its console, and errors. */
+  messages: string[];
+}
+
+export interface Stage {
+  open: (width: number, scheme?: "light" | "dark") => Promise<Opened>;
+}
+
+/**
+ * Tests in the real browser, on a report written to disk. Without a browser they are skipped with one sentence,
+ * or fail where the run requires one.
+ */
+export function describeInBrowser(title: string, result: () => ProjectResult, tests: (stage: Stage) => void): void {
+  if (!program && !required) {
+    describe.skip(`${title}: skipped, since no Chromium was found on this machine`, () => {
+      test.todo("install Chromium, or name it in CHROMIUM");
+    });
+    return;
+  }
+  describe(title, () => {
+    let browser: Browser;
+    let folder: string;
+    let address: string;
+    beforeAll(async () => {
+      if (!program) throw new Error("this run requires Chromium, and none was found");
+      folder = mkdtempSync(join(tmpdir(), "warmside-page-"));
+      const file = join(folder, "report.html");
+      writeFileSync(file, await renderReport(result()));
+      address = pathToFileURL(file).href;
+      browser = await chromium.launch({ executablePath: program, args: FLAGS });
+    }, 60_000);
+    afterAll(async () => {
+      await browser?.close();
+      if (folder) rmSync(folder, { recursive: true });
+    });
+    tests({
+      open: async (width, scheme = "light") => {
+        const page = await browser.newPage({ viewport: { width, height: 900 }, colorScheme: scheme });
+        const requests: string[] = [];
+        const messages: string[] = [];
+        page.on("request", (request) => {
+          if (request.url().split("#")[0] !== address) requests.push(request.url());
+        });
+        page.on("console", (message) => messages.push(message.text()));
+        page.on("pageerror", (error) => messages.push(error.message));
+        await page.goto(address, { waitUntil: "load" });
+        return { page, requests, messages };
+      },
+    });
+  });
+}
+
+/** Pages of a PDF as text, in the order of the page. */
+export function pagesOf(pdf: Uint8Array): string[] {
+  const text = execFileSync("pdftotext", ["-layout", "-", "-"], {
+    input: pdf,
+    encoding: "utf8",
+    maxBuffer: 64_000_000,
+  });
+  return text.split("\f").slice(0, -1);
+}
+
+/** A test that needs the reader of printed pages: skipped without it, unless the run requires it. */
+export const testOnPaper: typeof test | typeof test.skip = hasPageReader || required ? test : test.skip;
+
+function canRun(name: string): boolean {
+  try {
+    execFileSync(name, ["-v"], { stdio: "ignore" });
+    return true;
+  } catch {
+    return false;
+  }
+}

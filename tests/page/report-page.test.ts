@@ -1,0 +1,163 @@
+/// <reference lib="dom" />
+import axe from "axe-core";
+import { expect, test } from "vitest";
+import { demoResult } from "../report/demo.ts";
+import { describeInBrowser } from "./browser.ts";
+
+const PHONE = 390;
+const DESK = 1280;
+const LONG = 60_000;
+
+describeInBrowser("the demo's report in the browser", demoResult, ({ open }) => {
+  test.each([PHONE, DESK])(
+    "%i px: asks for nothing, says nothing to the console, does not scroll sideways",
+    async (width) => {
+      const { page, requests, messages } = await open(width);
+      await page.evaluate(async () => {
+        for (let y = 0; y < document.body.scrollHeight; y += 5000) window.scrollTo(0, y);
+      });
+      const wide = await page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      );
+      expect({ requests, messages, wide }).toEqual({ requests: [], messages: [], wide: 0 });
+      await page.close();
+    },
+    LONG,
+  );
+
+  test.each([
+    [PHONE, "light"],
+    [DESK, "light"],
+    [DESK, "dark"],
+  ] as const)(
+    "%i px, %s: axe-core finds nothing",
+    async (width, scheme) => {
+      const { page } = await open(width, scheme);
+      await page.evaluate(axe.source);
+      const found = await page.evaluate(async () => {
+        const { axe: inPage } = window as unknown as { axe: typeof axe };
+        const { violations } = await inPage.run(document, { resultTypes: ["violations"] });
+        return violations.map(
+          ({ id, nodes }) =>
+            `${id}: ${nodes
+              .slice(0, 3)
+              .map(({ html }) => html.slice(0, 120))
+              .join(" | ")}`,
+        );
+      });
+      expect(found).toEqual([]);
+      await page.close();
+    },
+    LONG,
+  );
+
+  test.each([PHONE, DESK])(
+    "%i px: drawings and plots stand within the page, their words within them",
+    async (width) => {
+      const { page } = await open(width);
+      const problems = await page.evaluate(() => {
+        const out: string[] = [];
+        for (const svg of document.querySelectorAll<SVGSVGElement>("figure svg")) {
+          const frame = svg.getBoundingClientRect();
+          if (frame.width < 200 || frame.height < 100) out.push(`${svg.id} is ${frame.width} × ${frame.height}`);
+          if (frame.left < 0 || frame.right > document.documentElement.clientWidth)
+            out.push(`${svg.id} leaves the page`);
+          for (const text of svg.querySelectorAll("text")) {
+            const box = text.getBoundingClientRect();
+            const out1 = box.left < frame.left - 2 || box.right > frame.right + 2 || box.top < frame.top - 2;
+            if (out1 || box.bottom > frame.bottom + 2) out.push(`${svg.id}: “${text.textContent}” leaves the drawing`);
+          }
+        }
+        return out;
+      });
+      expect(problems).toEqual([]);
+      await page.close();
+    },
+    LONG,
+  );
+
+  test(
+    "names of layers in plots do not lie on each other",
+    async () => {
+      const { page } = await open(DESK);
+      const overlaps = await page.evaluate(() => {
+        const out: string[] = [];
+        for (const svg of document.querySelectorAll<SVGSVGElement>("figure svg")) {
+          const boxes = [...svg.querySelectorAll("text")].map((text) => ({
+            words: text.textContent,
+            box: text.getBoundingClientRect(),
+          }));
+          boxes.forEach(({ words, box }, index) => {
+            for (const other of boxes.slice(index + 1)) {
+              const across = Math.min(box.right, other.box.right) - Math.max(box.left, other.box.left);
+              const down = Math.min(box.bottom, other.box.bottom) - Math.max(box.top, other.box.top);
+              if (across > 2 && down > 4) out.push(`${svg.id}: “${words}” and “${other.words}”`);
+            }
+          });
+        }
+        return out;
+      });
+      expect(overlaps).toEqual([]);
+      await page.close();
+    },
+    LONG,
+  );
+
+  test(
+    "every link of the contents leads to its place",
+    async () => {
+      const { page } = await open(DESK);
+      const links = await page.locator(".contents a").all();
+      expect(links.length).toBeGreaterThan(8);
+      for (const link of links) {
+        const target = await link.getAttribute("href");
+        await link.click();
+        const top = await page.locator(target!).evaluate((element) => element.getBoundingClientRect().top);
+        const end = await page.evaluate(
+          () => window.innerHeight + window.scrollY >= document.documentElement.scrollHeight - 2,
+        );
+        expect(end || (top > -5 && top < 120), `${target} stands at ${top}`).toBe(true);
+      }
+      await page.close();
+    },
+    LONG,
+  );
+
+  test(
+    "the site checklist can be shown alone, and left again",
+    async () => {
+      const { page } = await open(PHONE);
+      await page.locator("a.to-alone").click();
+      const shown = (): Promise<string[]> =>
+        page.evaluate(() =>
+          [...document.querySelectorAll<HTMLElement>("main > *")]
+            .filter((part) => part.offsetHeight > 0)
+            .map((part) => part.id),
+        );
+      expect(await shown()).toEqual(["checklist"]);
+      await page.locator("a.from-alone").click();
+      expect((await shown()).length).toBeGreaterThan(10);
+      await page.close();
+    },
+    LONG,
+  );
+
+  test(
+    "in a dark theme no drawing keeps ink on dark paper",
+    async () => {
+      const { page } = await open(DESK, "dark");
+      const dark = await page.evaluate(() => {
+        const light = (colour: string): number => {
+          const [red = 0, green = 0, blue = 0] = colour.match(/\d+/g)?.map(Number) ?? [];
+          return (0.2126 * red + 0.7152 * green + 0.0722 * blue) / 255;
+        };
+        return [...document.querySelectorAll("figure svg text")]
+          .filter((text) => light(getComputedStyle(text).fill) < 0.4)
+          .map((text) => text.textContent);
+      });
+      expect(dark).toEqual([]);
+      await page.close();
+    },
+    LONG,
+  );
+});
