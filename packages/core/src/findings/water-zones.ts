@@ -67,10 +67,22 @@ function placeOfZone(
   const within = layersBetween(section, first, last);
   const layers = [...new Set([inner, ...within, outer])].filter((layer) => layer >= 0);
   const name = (layer: number): string => buildUp.layers[layer]?.name ?? "the surface";
-  if (first === last && inner === outer) return { where: `inside ${name(inner)}`, layers };
+  if (first === last && inner === outer) return { where: whereInside(section, first, inner, name(inner)), layers };
   if (first === last) return { where: `between ${name(inner)} and ${name(outer)}`, layers };
   if (inner === outer) return { where: `in a zone inside ${name(inner)}`, layers };
   return { where: `in a zone from ${name(inner)} to ${name(outer)}`, layers };
+}
+
+/** Inside a layer, or at the facing of a faced board. */
+function whereInside(section: SectionCalculation, node: number, layer: number, name: string): string {
+  const { line } = section;
+  const facings = section.slices.filter((slice) => slice.layer === layer && slice.part.endsWith("facing"));
+  const depthBefore = line.depth[node - 1]!;
+  const depthAfter = line.depth[node + 1]!;
+  const depth = line.depth[node]!;
+  if (facings.some(({ part }) => part === "outer facing") && depth === depthAfter) return `behind the outer facing of ${name}`;
+  if (facings.some(({ part }) => part === "inner facing") && depth === depthBefore) return `behind the inner facing of ${name}`;
+  return `inside ${name}`;
 }
 
 function layerEndingAt(section: SectionCalculation, node: number): number {
