@@ -78,7 +78,7 @@ export function gramsPerArea(amount: number): string {
  * @param fraction - [–]
  * @param decimals - 0 to 10
  * @returns the figure with its sign
- * @example percent(0.15, 0) // "15 %"
+ * @example percent(0.15, 0) // "15\u00a0%"
  */
 export function percent(fraction: number, decimals: number): string {
   return `${fixed(fraction * PER_CENT, decimals)}${NO_BREAK_SPACE}%`;
@@ -100,7 +100,7 @@ export function millimetres(length: number): string {
  *
  * @param text - what `fixed`, `signed` or `trimmed` gave
  * @returns the number; NaN when the text is none
- * @example readFigure("−1 234.57") // -1234.57
+ * @example readFigure("−12\u202f345.68") // -12345.68
  */
 export function readFigure(text: string): number {
   const plain = text.replaceAll(THIN_SPACE, "").replaceAll(MINUS, "-").trim();

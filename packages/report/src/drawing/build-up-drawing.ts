@@ -84,12 +84,12 @@ function upright(x: number, scale: Scale, stroke: string): string {
   return `<path d="M${tenth(x)} ${tenth(scale.top)}V${tenth(scale.bottom)}" fill="none" ${stroke}/>`;
 }
 
-/** A heavy dashed line along the vapour layer, so that it stands out from other sheets without colour. */
+/** A heavy dashed line along the warm face of the vapour layer, so that it stands out from other sheets without colour. */
 function vapourLayer(buildUp: BuildUpResult, scale: Scale): string {
   const found = buildUp.vapourLayer;
   const first = found?.present ? scale.layers[found.layers[0] ?? -1] : undefined;
   if (!first) return "";
-  const at = first.left + first.width / 2;
+  const at = found?.warmSide === buildUp.faces ? first.left + first.width : first.left;
   return (
     upright(at, scale, `stroke="${PALETTE.paper.light}" stroke-width="7"`) +
     upright(at, scale, `stroke="${PALETTE.temperature.light}" stroke-width="5" stroke-dasharray="12 5"`)

@@ -29,5 +29,5 @@ function entry(finding: Finding, isReason: boolean, id: string, number: number):
   return html`<li class="finding ${finding.severity}" id="${id}-finding-${number}">${severitySign(finding.severity)}<div>
 <p><strong>${SEVERITY_WORDS[finding.severity]}.</strong> ${finding.message}</p>
 ${finding.advice ? html`<p class="advice">What to do: ${finding.advice}</p>` : null}
-<p class="aside">${isReason ? "A reason for the judgement. " : null}${finding.source}. <code>${finding.code}</code></p></div></li>`;
+<p class="aside">${isReason ? "A reason for the judgement. " : null}Source: ${finding.source}. <code>${finding.code}</code></p></div></li>`;
 }

@@ -37,7 +37,7 @@ function gaps({ gaps: found }: BuildUpResult): Html | null {
       message,
     ]),
   });
-  return html`<h4>Gaps</h4>${table}`;
+  return table;
 }
 
 function leak({ leak: found }: BuildUpResult): Html | null {

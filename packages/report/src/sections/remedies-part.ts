@@ -29,7 +29,7 @@ function table(remedies: BuildUpPage["buildUp"]["remedies"]): Html {
     ],
     rows: remedies.map((remedy) => [
       remedy.change,
-      judgementWords(remedy.judgement),
+      judgementWords(remedy.judgement, "cell"),
       verdictWords(remedy.verdict),
       fixed(remedy.transmittance, 2),
       grams(remedy.peak.amount),

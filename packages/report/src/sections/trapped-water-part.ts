@@ -14,7 +14,7 @@ export function trappedWaterPart({ buildUp }: BuildUpPage): Part | null {
       { head: "Water", unit: "g/m²", kind: "figures" },
       { head: "From", kind: "words" },
       { head: "Days to dry", kind: "figures" },
-      { head: "To the room", unit: "g/m²", kind: "figures" },
+      { head: "To the room (− from it)", unit: "g/m²", kind: "figures" },
       { head: "Outwards", unit: "g/m²", kind: "figures" },
       { head: "Most held elsewhere", unit: "g/m²", kind: "figures" },
     ],
