@@ -1,4 +1,4 @@
-import { zeros } from "./number-lists.ts";
+import { wholeZeros, zeros } from "./number-lists.ts";
 import type { Slice } from "./section-slices.ts";
 
 /** Layers but air are cut so that no part has more than this [m²·K/W]. Source: ISO 13788:2012 clause 6.3 (from memory). */
@@ -40,9 +40,10 @@ export function nodeLine(slices: readonly Slice[], largestPart: number = LARGEST
     resistanceFrom: zeros(most),
     resistanceTo: zeros(most),
     depth: zeros(most),
-    layer: new Int32Array(most).fill(-1, 0, 1),
+    layer: wholeZeros(most),
     totalResistance: 0,
   };
+  line.layer[0] = -1;
   let sd = 0;
   let depth = 0;
   for (const slice of slices) {

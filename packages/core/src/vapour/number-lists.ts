@@ -27,6 +27,27 @@ export function zeros(length: number): Float64Array {
   return list;
 }
 
+let indexBlock = new Int32Array(BLOCK_SIZE);
+let indicesUsed = 0;
+
+/**
+ * A list of whole numbers of its own, filled with zeros.
+ *
+ * @param length - how many numbers, ≥ 0
+ * @returns the list
+ * @example wholeZeros(2) // [0, 0]
+ */
+export function wholeZeros(length: number): Int32Array {
+  if (length > BLOCK_SIZE) return new Int32Array(length);
+  if (indicesUsed + length > BLOCK_SIZE) {
+    indexBlock = new Int32Array(BLOCK_SIZE);
+    indicesUsed = 0;
+  }
+  const list = indexBlock.subarray(indicesUsed, indicesUsed + length);
+  indicesUsed += length;
+  return list;
+}
+
 /**
  * A copy that shares no memory with its original.
  *

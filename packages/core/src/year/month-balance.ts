@@ -67,10 +67,12 @@ export function carryThroughMonth(section: DrivenSection, month: number, state: 
   markWetNodes(state);
   solveMonth(section, month, state);
   const seconds = secondsOfMonth(month);
-  for (let node = 0; node < state.held.length; node += 1) {
-    const held = state.held[node]! + state.gain[node]! * seconds;
-    if (held < 0) state.writtenOff -= held;
-    state.held[node] = Math.max(0, held);
+  const { held, gain } = state;
+  for (let node = 0; node < held.length; node += 1) {
+    if (gain[node] === 0) continue;
+    const atEnd = held[node]! + gain[node]! * seconds;
+    if (atEnd < 0) state.writtenOff -= atEnd;
+    held[node] = Math.max(0, atEnd);
   }
 }
 
@@ -128,6 +130,6 @@ function timeToFirstDry(state: MonthState, remaining: number): { step: number; d
 }
 
 /** A node that holds water is wet. */
-export function markWetNodes(state: MonthState): void {
-  for (let node = 0; node < state.held.length; node += 1) state.isWet[node] = state.held[node]! > WET_NODE ? 1 : 0;
+export function markWetNodes({ held, isWet }: MonthState): void {
+  for (let node = 0; node < held.length; node += 1) isWet[node] = held[node]! > WET_NODE ? 1 : 0;
 }

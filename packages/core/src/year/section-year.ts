@@ -98,9 +98,10 @@ export function runYear(
       carry(section, month, state);
       const after = zeros(nodes);
       const changed = zeros(nodes);
+      const now = state.held;
       total = 0;
       for (let node = 0; node < nodes; node += 1) {
-        const amount = state.held[node]!;
+        const amount = now[node]!;
         after[node] = amount;
         changed[node] = amount - before[node]!;
         total += amount;
