@@ -50,12 +50,8 @@ export const QUANTITY_WORDINGS: Wordings = {
 
 function withExample(facts: Facts, says: string, likelySlip: string | null = null): Said {
   const { text, subject } = facts;
-  const name =
-    subject === "this" || /^value \d/.test(subject)
-      ? `${subject === "this" ? "" : `${subject}, `}${text("quantity")}`
-      : subject;
-  const isNumber = text("kind").startsWith("a number");
-  const expected = isNumber
+  const name = subject.startsWith("this") ? text("quantity") : subject;
+  const expected = isBare(facts)
     ? `${text("kind")}, such as ${text("example")}`
     : `${text("kind")} such as ${text("example")}`;
   return { says: `${name} ${says}`, expected, likelySlip, write: text("write") || null };

@@ -28,7 +28,7 @@ export function collectProblems(file: FileData): ProblemCollector {
       code,
       path,
       position: atKey ? file.source.keyPositionOf(path) : file.source.positionOf(path),
-      received: atKey && typeof valueAt(file.data, path) === "object" ? null : file.source.writtenAt(path),
+      received: isQuoted(code, valueAt(file.data, path)) ? file.source.writtenAt(path) : null,
       details: { place, subject, ...details },
     };
   };
@@ -38,4 +38,9 @@ export function collectProblems(file: FileData): ProblemCollector {
     addAtKey: (code, path, details = {}) => problems.push(make(code, path, details, true)),
     adopt: ({ code, details }, path) => problems.push(make(code, path, details, false)),
   };
+}
+
+/** "Several keys" tells a reader nothing, unless something of another kind belongs there. */
+function isQuoted(code: ProblemCode, value: unknown): boolean {
+  return typeof value !== "object" || Array.isArray(value) || code === "wrong-kind";
 }

@@ -2,13 +2,16 @@ import * as z from "zod";
 import { readQuantity } from "../quantities/read-quantity.ts";
 import { buildUpSchema, MOST_BUILD_UPS } from "./schema-build-up.ts";
 import { roomSchema } from "./schema-room.ts";
-import { bare, custom, KIND_MARK, listOf, quantity, words } from "./schema-values.ts";
+import { bare, custom, KIND_MARK, listOf, QUANTITY_MARK, quantity, words } from "./schema-values.ts";
 import type { WrittenProject, WrittenSeverity } from "./written-project.ts";
 
 const SEVERITIES = ["mean year", "one in ten colder", "one in ten warmer"] as const;
 
+const YEAR = `${KIND_MARK}${SEVERITIES.join(", ")}, or a difference such as +2 K`;
+const DIFFERENCE = `${QUANTITY_MARK}temperature difference`;
+
 const severitySchema: z.ZodType<WrittenSeverity> = z
-  .string({ error: `${KIND_MARK}${SEVERITIES.join(", ")}, or a difference such as +2 K` })
+  .string({ error: ({ input }) => (typeof input === "number" ? DIFFERENCE : YEAR) })
   .meta({ description: "the year to assess", examples: [...SEVERITIES, "+2 K"] })
   .transform((text, context): WrittenSeverity => {
     const plain = text.trim().toLowerCase().replace(/\s+/g, " ");

@@ -18,7 +18,7 @@ export function faultOfForm(plain: string, quantity: Quantity): QuantityFault | 
   if (/^[+-]?\.?(inf|infinity|nan)\b/i.test(plain)) return fault("not-finite");
   if (/\d,\d/.test(plain)) return fault("decimal-comma", withoutComma(plain));
   if (/[½¼¾⅓⅔⅛⅜⅝⅞]/.test(plain) || /^\d+( \d+)? ?\/ ?\d/.test(plain)) return fault("fraction");
-  if (/^[+-]?[\d.]+ ?([*+×x^~±]|-|–|to|\.\.) ?\d/.test(plain)) return fault("arithmetic");
+  if (/^[+-]?[\d.]+ ?([*+×x^~±]|-|–|to|\.\.) ?\d/.test(plain) && !/^0x/.test(plain)) return fault("arithmetic");
   return quantity.unit.written === "" ? faultOfBareForm(plain) : faultOfUnitForm(plain, quantity);
 }
 
