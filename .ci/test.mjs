@@ -43,7 +43,13 @@ function runTests() {
       cwd: root,
       stdio: ["ignore", "inherit", "inherit"],
       // CI: a snapshot that is missing fails instead of being written, and no test may be singled out.
-      env: { ...process.env, CI: "1", WARMSIDE_TEST_COUNTS: countsFile, ...(long ? { WARMSIDE_LONG: "1" } : {}) },
+      env: {
+        ...process.env,
+        CI: "1",
+        WARMSIDE_TEST_COUNTS: countsFile,
+        ...(long ? { WARMSIDE_LONG: "1" } : {}),
+        ...(process.stdout.isTTY ? {} : { NO_COLOR: "1" }),
+      },
     },
   );
   const found = readCounts(countsFile);
