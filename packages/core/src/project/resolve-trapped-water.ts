@@ -1,7 +1,7 @@
 import { comparable, nearNames } from "../problems/near-names.ts";
 import type { ProblemPath } from "../problems/types.ts";
 import type { ReadingContext } from "./reading-context.ts";
-import type { Layer, TrappedWater } from "./types.ts";
+import type { Layer, SolidLayer, TrappedWater } from "./types.ts";
 import type { WrittenBuildUp, WrittenTrappedWater } from "./written-project.ts";
 
 /** Water that is put into the layer unless stated [kg/m²]. Source: ISO 13788:2012 clause 7 (from memory). */
@@ -49,7 +49,7 @@ function oneOf(
     context.collector.add("trapped-water-nowhere", [...path, "layer"], { name: found.name });
     return null;
   }
-  if (written.reading !== undefined && (found.material.kind !== "wood" || found.material.density === null)) {
+  if (written.reading !== undefined && !holdsTimber(found)) {
     context.collector.add("reading-not-timber", [...path, "reading"], { name: found.name });
     return null;
   }
@@ -59,6 +59,13 @@ function oneOf(
     reading: written.reading?.value ?? null,
     startMonth: written.start ?? USUAL_START_MONTH,
   };
+}
+
+/** A moisture meter reads timber: the layer's own, or the framing that runs through it. */
+function holdsTimber(layer: SolidLayer): boolean {
+  return [layer.material, layer.framing?.material].some(
+    (material) => material !== undefined && material.kind === "wood" && material.density !== null,
+  );
 }
 
 /** By number from 1, else by name, else by material. */
