@@ -21,7 +21,7 @@ export function monthlyMeans(sums: MonthSums, expected: readonly number[]): Mont
     const used = total(years.map((sum) => sum.used));
     const meanTemperature = total(years.map((sum) => sum.temperature)) / used;
     const vapourPressure = total(years.map((sum) => sum.vapourPressure)) / used;
-    const temperature = Number(meanTemperature.toFixed(TEMPERATURE_DECIMALS)) + 0;
+    const temperature = Number(meanTemperature.toFixed(TEMPERATURE_DECIMALS));
     const partOfSaturation = vapourPressure / saturationPressure(temperature);
     return {
       temperature,
