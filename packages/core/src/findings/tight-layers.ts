@@ -1,5 +1,6 @@
 import { isUpright } from "../heat/heat-flow-direction.ts";
 import { mainInsulation } from "../heat/main-insulation.ts";
+import type { CountedLayer } from "../heat/types.ts";
 import type { Layer } from "../project/types.ts";
 import { betweenFraming } from "../vapour-layer/assess-vapour-layer.ts";
 import { layersAsTightAs } from "../vapour-layer/candidates.ts";
@@ -80,6 +81,9 @@ function holdsWater(layer: Layer): boolean {
   return layer.material.kind !== "plastic" && layer.material.kind !== "metal" && layer.material.kind !== null;
 }
 
+/** A sheet with more of the resistance than this outside it lies in the insulation, not outside it [–] (common practice: a third). */
+const SHARE_OUTSIDE = 1 / 3;
+
 /** Under a raised floor or outside a wall, in a heated building: leaks, spills and wet timber cannot dry. */
 function tightSheetOnColdSide(evidence: Evidence): RuledFinding[] {
   const { buildUp, calculation, vapourLayer } = evidence;
@@ -87,7 +91,11 @@ function tightSheetOnColdSide(evidence: Evidence): RuledFinding[] {
   if (buildUp.faces === "ground" || vapourLayer.warmSide !== buildUp.room) return [];
   const main = mainInsulation(calculation.heat.counted);
   if (main === null) return [];
-  const sheet = calculation.heat.counted.find(({ index, layer }) => index > main.index && isTightSheet(layer));
+  const { counted } = calculation.heat;
+  const total = resistanceOf(counted);
+  const isOutside = (index: number): boolean =>
+    resistanceOf(counted.filter((layer) => layer.index > index)) < SHARE_OUTSIDE * total;
+  const sheet = counted.find(({ index, layer }) => index > main.index && isOutside(index) && isTightSheet(layer));
   if (sheet === undefined || isRequired(evidence, { layers: [sheet.index] })) return [];
   const above = buildUp.layers.slice(0, sheet.index).filter(holdsWater);
   if (above.length === 0) return [];
@@ -104,6 +112,10 @@ function tightSheetOnColdSide(evidence: Evidence): RuledFinding[] {
       figures: { layer: sheet.index + 1 },
     },
   ];
+}
+
+function resistanceOf(layers: readonly CountedLayer[]): number {
+  return layers.reduce((sum, { resistance }) => sum + resistance, 0);
 }
 
 function isTightSheet(layer: Layer): boolean {

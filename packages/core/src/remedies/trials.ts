@@ -3,8 +3,8 @@ import { ventilationCases } from "../heat/slight-ventilation.ts";
 import type { BuildUpResult, JudgementWord } from "../result/types.ts";
 import type { ChangeStep, Situation } from "./types.ts";
 
-/** No more calculations than this are spent on a build-up (this project's rule: half a second). */
-export const MOST_CALCULATIONS = 2000;
+/** No more calculations than this are spent on a build-up (this project's rule: about half a second). */
+export const MOST_CALCULATIONS = 1200;
 
 /** Calculations in one assessment: the reported one and up to five under other assumptions. */
 const CALCULATIONS_OF_ASSESSMENT = 6;

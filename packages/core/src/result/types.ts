@@ -28,6 +28,8 @@ export interface ProjectResult {
   buildUps: BuildUpResult[];
   /** Odd but possible values; `accepted` when the file acknowledges them. */
   oddities: { code: string; path: string; message: string; accepted: boolean }[];
+  /** The vapour layer in each sensible position, in several climates; only when the study was asked for. */
+  placement?: PlacementStudy;
 }
 
 export interface ClimateResult {
@@ -91,6 +93,8 @@ export interface BuildUpResult {
   remedies: Remedy[];
   /** How the search went, in a sentence ("no single change …"); null when none was needed. */
   remedySearch: string | null;
+  /** How sure the answer is: the study of the spread; absent where it was not asked for. */
+  spread?: SpreadResult;
 }
 
 export interface LayerResult {
@@ -176,6 +180,17 @@ export interface HeatResult {
   correctionsLeftOut: boolean;
   /** Floors: the working of ISO 13370 as named values with units; null otherwise. */
   ground: { name: string; symbol: string; value: number; unit: string }[] | null;
+  /**
+   * The two cases that a slightly ventilated air layer lies between: combined total resistances [m²·K/W] and
+   * corrections [W/(m²·K)]; null without such a layer. `paths` and `lowerLimitLayers` are those of the closed case.
+   */
+  slightVentilation?: {
+    openShare: number;
+    closedResistance: number;
+    openResistance: number;
+    closedCorrection: number;
+    openCorrection: number;
+  } | null;
   /** Heat over the heating year [kWh/m²]; null where there is none. */
   heatPerYear: number | null;
   heatPerYearNote: string | null;
@@ -405,4 +420,122 @@ export interface Remedy {
   /** Thickness added on the room side and on the outer side [m]. */
   thicknessInside: number;
   thicknessOutside: number;
+}
+
+/** Where the vapour layer lies in a cell of the placement study; the far side is outdoors, a void or another room. */
+export type PlacementPosition =
+  | "towards the room"
+  | "within the insulation"
+  | "towards the far side"
+  | "none"
+  | "both faces";
+
+/** The vapour layer of every build-up in each sensible position, in several climates, heated and cooled. */
+export interface PlacementStudy {
+  /** The project's own climate first. */
+  climates: { name: string; kind: string; severity: string }[];
+  buildUps: PlacementOfBuildUp[];
+}
+
+export interface PlacementOfBuildUp {
+  name: string;
+  slug: string;
+  /** The layer that is moved about, and its sd [m]; null where the build-up is left out. */
+  layer: { name: string; sd: number; added: boolean } | null;
+  /** Why the build-up is left out; null where it is not. */
+  leftOut: string | null;
+  /** The positions, in the order of the cells, with their words and whether the file draws it so. */
+  positions: { position: PlacementPosition; words: string; isDrawn: boolean }[];
+  rows: PlacementRow[];
+  /** One sentence that says what the grid shows; null where the build-up is left out. */
+  message: string | null;
+}
+
+export interface PlacementRow {
+  climate: string;
+  use: "heated" | "cooled" | "unheated";
+  /** The room's rules in words. */
+  temperatureRule: string;
+  humidityRule: string;
+  /** A room's name, "outdoors", "void" or "neither". */
+  warmSide: string | null;
+  /** Why the row has no cells: a room that cannot exist there; null otherwise. */
+  leftOut: string | null;
+  cells: PlacementCell[];
+}
+
+export interface PlacementCell {
+  position: PlacementPosition;
+  judgement: JudgementWord;
+  /** Null where the case is beyond the method, as the figures beside it are. */
+  verdict: VerdictWord | null;
+  peak: Peak | null;
+  carriedOver: number | null;
+  /** Least (temperature of the layer − dew point of the air on the warm side) over the year [K]; null without a layer. */
+  dewPointMargin: number | null;
+  dewPointMarginMonth: string | null;
+}
+
+/** The same build-up worked out many times, with every input somewhere within its spread. */
+export interface SpreadResult {
+  /** Samples worked out; fewer than `asked` when the study was interrupted. */
+  samples: number;
+  asked: number;
+  /** The same seed gives the same figures. */
+  seed: number;
+  sampling: "Latin hypercube";
+  inputs: SpreadInputResult[];
+  /** Every word that came up, most often first. */
+  verdicts: SpreadProbability<VerdictWord>[];
+  judgements: SpreadProbability<JudgementWord>[];
+  /** [W/(m²·K)] */
+  transmittance: SpreadQuantiles;
+  /** Peak and carried over [kg/m²]. */
+  peak: SpreadQuantiles;
+  carriedOver: SpreadQuantiles;
+  /** Names of the inputs that matter most, for water and for the transmittance; null where nothing varies. */
+  decidesWater: string | null;
+  decidesTransmittance: string | null;
+  /** One plain sentence or two. */
+  message: string;
+}
+
+export interface SpreadInputResult {
+  name: string;
+  kind: SpreadInputKind;
+  /** As stated, and the ends of its spread, in the unit named. */
+  stated: number;
+  low: number;
+  high: number;
+  unit: "W/(m·K)" | "–" | "m" | "share";
+  /** Where the width comes from, in words. */
+  origin: string;
+  /** Rank correlation [–] with how near it comes to water and how much there is, and with the transmittance. */
+  influenceOnWater: number;
+  influenceOnTransmittance: number;
+}
+
+export type SpreadInputKind =
+  | "conductivity"
+  | "vapour resistance factor"
+  | "sd"
+  | "framing share"
+  | "gap share"
+  | "indoor humidity";
+
+export interface SpreadProbability<Word> {
+  word: Word;
+  count: number;
+  /** count over samples, with the standard error of a share among independent samples [–]. */
+  probability: number;
+  standardError: number;
+}
+
+/** One, five, fifty, ninety-five and ninety-nine of a hundred lie below. */
+export interface SpreadQuantiles {
+  one: number;
+  five: number;
+  fifty: number;
+  ninetyFive: number;
+  ninetyNine: number;
 }

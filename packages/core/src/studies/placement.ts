@@ -1,0 +1,141 @@
+import { assessBuildUp } from "../assess-build-up.ts";
+import { climateMonths } from "../climate/climate-months.ts";
+import { readClimate } from "../climate/read-climate.ts";
+import { applySeverity } from "../climate/severity.ts";
+import type { BuildUp, OutdoorClimate, Project } from "../project/types.ts";
+import type { PlacementCell, PlacementOfBuildUp, PlacementRow, PlacementStudy } from "../result/types.ts";
+import { describeRoom } from "../rooms/describe-room.ts";
+import { impossibleMonths } from "../rooms/impossible-months.ts";
+import { CLIMATE_CSVS } from "../shipped-tables.ts";
+import { type Surroundings, surroundingsOf } from "../surroundings/surroundings.ts";
+import { gridInWords, positionInWords } from "./placement/grid-in-words.ts";
+import { layerMargin } from "./placement/margin.ts";
+import { type PlacedBuildUp, placements } from "./placement/positions.ts";
+import { type RoomInUse, usesOf } from "./placement/uses.ts";
+
+/** The climates beside the project's own, where the file names none: a cold one, a hot humid one and a hot dry one. */
+export const CLIMATES_FOR_PLACE: Readonly<Record<string, string>> = {
+  oslo: "cold",
+  "melbourne-florida": "hot and humid",
+  "albuquerque-new-mexico": "hot and dry in summer",
+};
+
+/**
+ * The vapour layer of every build-up in each sensible position: towards the room, within the insulation, towards the far
+ * side, left out, on both faces; in the project's own climate and in others; heated and cooled.
+ *
+ * @param project - the project
+ * @param climates - the other climates (default: those the file names, else a cold, a hot humid and a hot dry one); the
+ *   project's severity is laid on them
+ * @returns a grid for each build-up, every cell assessed in full, and a sentence that says what it shows
+ */
+export function studyPlacement(
+  project: Project,
+  climates: readonly OutdoorClimate[] = climatesFor(project),
+): PlacementStudy {
+  const others = climates
+    .filter(({ name }) => name !== project.climate.name)
+    .map((climate) => applySeverity(climate, project.severity));
+  const all = [project.climate, ...others];
+  return {
+    climates: all.map(({ name }, index) => ({
+      name,
+      kind: index === 0 ? "the project's own" : (CLIMATES_FOR_PLACE[name] ?? "as named"),
+      severity: project.severity.name,
+    })),
+    buildUps: project.buildUps.map((buildUp) => placementOf(buildUp, project, all)),
+  };
+}
+
+function climatesFor(project: Project): OutdoorClimate[] {
+  const names = project.climatesForPlace.length > 0 ? project.climatesForPlace : Object.keys(CLIMATES_FOR_PLACE);
+  return names.map((name) => {
+    const reading = readClimate(CLIMATE_CSVS[name]!, name);
+    if (!reading.ok) throw new Error(`the shipped climate ${name} cannot be read`);
+    return reading.value;
+  });
+}
+
+function placementOf(buildUp: BuildUp, project: Project, climates: readonly OutdoorClimate[]): PlacementOfBuildUp {
+  const { name, slug } = buildUp;
+  const reason = whyLeftOut(buildUp, project);
+  const made = reason === null ? placements(buildUp) : null;
+  if (made === null) {
+    const leftOut = reason ?? "It has no insulation at which a vapour layer could lie.";
+    return { name, slug, layer: null, leftOut, positions: [], rows: [], message: null };
+  }
+  const farSide = farSideInWords(buildUp.faces);
+  const uses = usesOf(project.rooms.get(buildUp.room)!);
+  const rows = climates.flatMap((climate) => uses.map((use) => rowOf(made.placed, buildUp, project, climate, use)));
+  return {
+    name,
+    slug,
+    layer: { name: made.layer.name, sd: made.layer.material.equivalentAirLayerThickness!, added: made.added },
+    leftOut: null,
+    positions: made.placed.map(({ position, isDrawn }) => ({
+      position,
+      isDrawn,
+      words: positionInWords(position, farSide),
+    })),
+    rows,
+    message: gridInWords(rows, farSide, buildUp.room),
+  };
+}
+
+/** A slab has the ground below, a partition warm air on both sides; a build-up beyond the method is beyond it wherever its layer lies. */
+function whyLeftOut(buildUp: BuildUp, project: Project): string | null {
+  if (buildUp.faces === "ground") return "It lies on the ground, whatever the climate: its membrane stays where it is.";
+  const farRoom = project.rooms.get(buildUp.faces);
+  if (farRoom !== undefined && farRoom.temperature.kind !== "unheated")
+    return "It lies between two heated rooms: outdoor air hardly reaches it.";
+  const { beyond } = assessBuildUp(buildUp, surroundingsOf(project));
+  return beyond === null ? null : `It is beyond this method: ${beyond.reason}`;
+}
+
+function rowOf(
+  placed: readonly PlacedBuildUp[],
+  buildUp: BuildUp,
+  project: Project,
+  climate: OutdoorClimate,
+  { use, room }: RoomInUse,
+): PlacementRow {
+  const rooms = new Map([...project.rooms, [room.name, room]]);
+  const { temperatureRule, humidityRule } = describeRoom(room);
+  const row = { climate: climate.name, use, temperatureRule, humidityRule };
+  const used = [room, ...(buildUp.faces === room.name ? [] : [rooms.get(buildUp.faces)])].filter(
+    (one) => one !== undefined,
+  );
+  const outdoor = climateMonths(climate);
+  const impossible = used.find((one) => impossibleMonths(one, outdoor, project.humidityMargin).length > 0);
+  if (impossible !== undefined) {
+    const leftOut = `${impossible.name === "indoor" ? "The room" : `The ${impossible.name}`} as stated would hold more vapour than air can.`;
+    return { ...row, warmSide: null, leftOut, cells: [] };
+  }
+  const surroundings = surroundingsOf({ ...project, rooms }, climate);
+  const assessed = placed.map((one) => cellOf(one, surroundings));
+  return { ...row, warmSide: assessed[0]!.warmSide, leftOut: null, cells: assessed.map(({ cell }) => cell) };
+}
+
+function cellOf(placed: PlacedBuildUp, surroundings: Surroundings): { cell: PlacementCell; warmSide: string } {
+  const result = assessBuildUp(placed.buildUp, surroundings);
+  const margins = placed.at.flatMap((sheet) => layerMargin(result, sheet) ?? []);
+  const onWarmSide = result.vapourLayer?.warmSide === result.room ? margins[0] : margins[margins.length - 1];
+  const { moisture } = result;
+  return {
+    warmSide: result.vapourLayer?.warmSide ?? "neither",
+    cell: {
+      position: placed.position,
+      judgement: result.judgement.word,
+      verdict: moisture?.verdict ?? null,
+      peak: moisture === null ? null : { ...moisture.peak },
+      carriedOver: moisture?.carriedOver ?? null,
+      dewPointMargin: onWarmSide?.margin ?? null,
+      dewPointMarginMonth: onWarmSide?.month ?? null,
+    },
+  };
+}
+
+function farSideInWords(faces: string): string {
+  if (faces === "outdoors") return "outdoors";
+  return faces === "indoor" ? "the indoor room" : `the ${faces}`;
+}

@@ -1,0 +1,88 @@
+import type { BuildUp, Material, SolidLayer } from "../../project/types.ts";
+import { removeLayer, spliceLayers } from "../../remedies/edit-layers.ts";
+import { endOfCounted, insulationExtent, mainInsulationIndex, sdOf } from "../../remedies/places.ts";
+import { sheetLayer, WARM_SIDE_SHEETS } from "../../remedies/stock.ts";
+import { mustStay } from "../../remedies/what-must-stay.ts";
+import type { PlacementPosition } from "../../result/types.ts";
+
+/** A sheet more open than this is no vapour layer [m] (this project's rule, as for candidates). */
+const LEAST_SD = 0.5;
+
+/** The sheet that is stated where the build-up has none of its own. */
+const STATED_SHEET: Material = WARM_SIDE_SHEETS.find(({ name }) => name === "polyethylene sheet 0.15 mm")!;
+
+/** A build-up with the layer in one position. */
+export interface PlacedBuildUp {
+  position: PlacementPosition;
+  buildUp: BuildUp;
+  /** Indices of the layer, from the room outwards; empty without one. */
+  at: readonly number[];
+  /** Whether the file draws it so. */
+  isDrawn: boolean;
+}
+
+/** A build-up with its vapour layer in every sensible position. */
+export interface Placements {
+  layer: SolidLayer;
+  /** The layer was added, since the build-up has no sheet of its own that could be moved. */
+  added: boolean;
+  placed: PlacedBuildUp[];
+}
+
+/**
+ * A build-up with its vapour layer towards the room, within the insulation, towards the far side, nowhere, and on both
+ * faces. The project's own sheet is moved; where there is none, a polyethylene sheet of 0.15 mm is added. Other layers
+ * stay, boards and facings among them.
+ *
+ * @param buildUp - the build-up
+ * @returns the positions, or null where there is no insulation to place a layer at
+ */
+export function placements(buildUp: BuildUp): Placements | null {
+  if (mainInsulationIndex(buildUp) === null) return null;
+  const plain = { ...buildUp, trappedWater: [], variants: [] };
+  const own = ownSheet(plain);
+  const bare = own === null ? plain : removeLayer(plain, own);
+  const layer = own === null ? sheetLayer(STATED_SHEET) : (plain.layers[own] as SolidLayer);
+  const first = insulationExtent(bare)!.first;
+  const last = insulationExtent(bare)!.last;
+  const main = mainInsulationIndex(bare)!;
+  const [inner, outer] = halves(bare.layers[main] as SolidLayer);
+  const towardsRoom = spliceLayers(bare, first, 0, [layer]);
+  const placed: Omit<PlacedBuildUp, "isDrawn">[] = [
+    { position: "towards the room", buildUp: towardsRoom, at: [first] },
+    { position: "within the insulation", buildUp: spliceLayers(bare, main, 1, [inner, layer, outer]), at: [main + 1] },
+    { position: "towards the far side", buildUp: spliceLayers(bare, last + 1, 0, [layer]), at: [last + 1] },
+    { position: "none", buildUp: bare, at: [] },
+    { position: "both faces", buildUp: spliceLayers(towardsRoom, last + 2, 0, [layer]), at: [first, last + 2] },
+  ];
+  return {
+    layer,
+    added: own === null,
+    placed: placed.map((one) => ({ ...one, isDrawn: sameLayers(one.buildUp, plain) })),
+  };
+}
+
+/** Index of the build-up's own vapour layer: the tightest sheet that is there for vapour; null without. */
+function ownSheet(buildUp: BuildUp): number | null {
+  let tightest: number | null = null;
+  for (let index = 0; index < endOfCounted(buildUp); index += 1) {
+    const layer = buildUp.layers[index]!;
+    if (layer.type !== "sheet" || layer.material.group === "coating") continue;
+    if (sdOf(layer) < LEAST_SD || mustStay(buildUp, index)) continue;
+    if (tightest === null || sdOf(layer) > sdOf(buildUp.layers[tightest]!)) tightest = index;
+  }
+  return tightest;
+}
+
+/** A layer cut in two, each half with the facing of its own side. */
+function halves(layer: SolidLayer): [SolidLayer, SolidLayer] {
+  const half = { ...layer, thickness: layer.thickness / 2 };
+  return [
+    { ...half, facingOuter: 0 },
+    { ...half, facingInner: 0 },
+  ];
+}
+
+function sameLayers(one: BuildUp, other: BuildUp): boolean {
+  return one.layers.length === other.layers.length && one.layers.every((layer, index) => layer === other.layers[index]);
+}

@@ -1,0 +1,85 @@
+import type { Framing, Layer, SolidLayer } from "../../project/types.ts";
+import { sdWithGaps } from "../../vapour/layer-sd.ts";
+import { ends } from "./material-inputs.ts";
+import type { SpreadInput } from "./types.ts";
+import { FRAMING_WIDTH, factorAt, MOST_OF_UNSTATED_GAPS, STATED_GAPS_WIDTH } from "./widths.ts";
+
+/** Framing takes no more than this of the area [–]. */
+const MOST_FRAMING = 0.95;
+
+/**
+ * The share of each framing: as built there is more or less timber than drawn.
+ *
+ * @param layers - the counted layers of the working copy
+ * @returns one input a framing
+ */
+export function framingInputs(layers: readonly Layer[]): SpreadInput[] {
+  const byName = new Map<string, Framing[]>();
+  for (const { framing } of layers) {
+    if (framing !== null) byName.set(framing.name, [...(byName.get(framing.name) ?? []), framing]);
+  }
+  return [...byName].map(([name, framings]) => {
+    const stated = framings[0]!.share;
+    const set = (quantile: number): void => {
+      const share = Math.min(MOST_FRAMING, stated * factorAt(FRAMING_WIDTH, quantile));
+      for (const framing of framings) framing.share = share;
+    };
+    const description = { name: `share of ${name}`, kind: "framing share", unit: "share" } as const;
+    return { description: { ...description, ...ends(stated, FRAMING_WIDTH) }, set };
+  });
+}
+
+/**
+ * The gaps of layers that state them, and of the vapour layer that states none.
+ *
+ * @param layers - the counted layers of the working copy
+ * @param vapourLayer - indices of the vapour layer's layers
+ * @returns one input a layer; to be set after the materials' own inputs
+ * Source: method.md 5: up to 0.1 % of a vapour layer; none missing is the likeliest (this project's rule).
+ */
+export function gapInputs(layers: readonly Layer[], vapourLayer: readonly number[]): SpreadInput[] {
+  return layers.flatMap((layer, index) => {
+    if (layer.type === "air") return [];
+    if (layer.gaps !== null) return [statedGaps(layer)];
+    return vapourLayer.includes(index) && hasLaps(layer) ? [unstatedGaps(layer)] : [];
+  });
+}
+
+function statedGaps(layer: SolidLayer): SpreadInput {
+  const gaps = layer.gaps!;
+  const stated = gaps.share;
+  const set = (quantile: number): void => {
+    gaps.share = Math.min(1, stated * factorAt(STATED_GAPS_WIDTH, quantile));
+  };
+  const description = { name: `gaps in ${layer.name}`, kind: "gap share", unit: "share" } as const;
+  return { description: { ...description, ...ends(stated, STATED_GAPS_WIDTH) }, set };
+}
+
+/** Its sd counts as less, as if a part of its area were missing: a sheet's own sd, a faced board's facings. */
+function unstatedGaps(layer: SolidLayer): SpreadInput {
+  const { material } = layer;
+  const set = (quantile: number): void => {
+    const share = MOST_OF_UNSTATED_GAPS * (1 - Math.sqrt(1 - quantile));
+    const open = (sd: number): number => (sd > 0 ? sdWithGaps(sd, share) : sd);
+    if (layer.type === "sheet") material.equivalentAirLayerThickness = open(material.equivalentAirLayerThickness!);
+    layer.facingInner = open(layer.facingInner);
+    layer.facingOuter = open(layer.facingOuter);
+  };
+  return {
+    description: {
+      name: `gaps in ${layer.name}`,
+      kind: "gap share",
+      unit: "share",
+      stated: 0,
+      low: 0,
+      high: MOST_OF_UNSTATED_GAPS,
+      origin: "as built, assumed",
+    },
+    set,
+  };
+}
+
+/** Sheets and faced boards have laps and joints. */
+function hasLaps(layer: SolidLayer): boolean {
+  return layer.type === "sheet" || layer.facingInner > 0 || layer.facingOuter > 0;
+}

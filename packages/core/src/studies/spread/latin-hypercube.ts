@@ -1,0 +1,45 @@
+import { seededNumbers } from "./seeded-numbers.ts";
+
+/** Samples of several inputs: `dimensions` numbers a sample, one sample after the other, each 0 to 1. */
+export interface SampleTable {
+  count: number;
+  dimensions: number;
+  values: Float64Array;
+}
+
+/**
+ * A Latin hypercube: each input's range from 0 to 1 is cut into as many equal strips as there are samples, and every
+ * strip holds exactly one sample, at a random place in it; the strips of different inputs are paired at random.
+ *
+ * @param count - samples, at least 1
+ * @param dimensions - inputs, ≥ 0
+ * @param seed - whole number, 0 to 2³² − 1
+ * @returns the samples
+ * @throws RangeError when the count is no whole number of at least 1
+ * Source: the design of McKay, Beckman and Conover 1979, named after the Latin square.
+ */
+export function latinHypercube(count: number, dimensions: number, seed: number): SampleTable {
+  if (!(Number.isInteger(count) && count >= 1))
+    throw new RangeError(`the samples must be a whole number from 1, were ${count}`);
+  const next = seededNumbers(seed);
+  const values = new Float64Array(count * dimensions);
+  const strips = new Uint32Array(count);
+  for (let dimension = 0; dimension < dimensions; dimension += 1) {
+    shuffle(strips, next);
+    for (let sample = 0; sample < count; sample += 1) {
+      values[sample * dimensions + dimension] = (strips[sample]! + next()) / count;
+    }
+  }
+  return { count, dimensions, values };
+}
+
+/** The numbers from 0 in random order, every order as likely as any other. */
+function shuffle(strips: Uint32Array, next: () => number): void {
+  for (let index = 0; index < strips.length; index += 1) strips[index] = index;
+  for (let last = strips.length - 1; last > 0; last -= 1) {
+    const other = Math.floor(next() * (last + 1));
+    const kept = strips[last]!;
+    strips[last] = strips[other]!;
+    strips[other] = kept;
+  }
+}

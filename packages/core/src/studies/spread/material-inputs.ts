@@ -1,0 +1,90 @@
+import type { Layer, Material, SolidLayer } from "../../project/types.ts";
+import type { SpreadInput } from "./types.ts";
+import { factorAt, type Width, widthsOf } from "./widths.ts";
+
+/** Nothing is more open than still air [–]. Source: method.md 1. */
+const LEAST_VAPOUR_RESISTANCE_FACTOR = 1;
+
+/** All places where one material stands in the working copy: they vary together, as one product does. */
+interface MaterialPlaces {
+  material: Material;
+  /** The layers made of it, for facings that the layer states itself. */
+  layers: SolidLayer[];
+  copies: Material[];
+}
+
+/**
+ * The inputs of a build-up's materials, framing included.
+ *
+ * @param layers - the counted layers of the working copy
+ * @returns conductivity and vapour resistance of each material with a thickness, sd of each sheet; the same material in
+ *   several layers is one input
+ */
+export function materialInputs(layers: readonly Layer[]): SpreadInput[] {
+  return [...placesByName(layers).values()].flatMap((places) => {
+    const widths = widthsOf(places.material);
+    return [...conductivityInput(places, widths.conductivity), ...vapourInput(places, widths.vapourResistance)];
+  });
+}
+
+function placesByName(layers: readonly Layer[]): Map<string, MaterialPlaces> {
+  const places = new Map<string, MaterialPlaces>();
+  const note = (copy: Material, layer: SolidLayer | null): void => {
+    const known = places.get(copy.name) ?? { material: structuredClone(copy), layers: [], copies: [] };
+    places.set(copy.name, known);
+    if (!known.copies.includes(copy)) known.copies.push(copy);
+    if (layer !== null) known.layers.push(layer);
+  };
+  for (const layer of layers) {
+    if (layer.type !== "air") note(layer.material, layer);
+    if (layer.framing !== null) note(layer.framing.material, null);
+  }
+  return places;
+}
+
+function conductivityInput({ material, copies }: MaterialPlaces, width: Width): SpreadInput[] {
+  const stated = material.conductivity;
+  if (stated === null) return [];
+  const set = (quantile: number): void => {
+    for (const copy of copies) copy.conductivity = stated * factorAt(width, quantile);
+  };
+  const name = `conductivity of ${material.name}`;
+  return [{ description: { name, kind: "conductivity", unit: "W/(m·K)", ...ends(stated, width) }, set }];
+}
+
+/** μ of both states, sd and facings of a material move together. */
+function vapourInput({ material, layers, copies }: MaterialPlaces, width: Width): SpreadInput[] {
+  const facings = layers.map((layer) => ({ layer, inner: layer.facingInner, outer: layer.facingOuter }));
+  const set = (quantile: number): void => {
+    const factor = factorAt(width, quantile);
+    for (const copy of copies) {
+      copy.vapourResistanceFactorDry = varied(material.vapourResistanceFactorDry, factor);
+      copy.vapourResistanceFactorWet = varied(material.vapourResistanceFactorWet, factor);
+      const sd = material.equivalentAirLayerThickness;
+      copy.equivalentAirLayerThickness = sd === null ? null : sd * factor;
+      const byHumidity = material.equivalentAirLayerThicknessByHumidity;
+      copy.equivalentAirLayerThicknessByHumidity =
+        byHumidity?.map(([humidity, value]) => [humidity, value * factor] as const) ?? null;
+    }
+    for (const { layer, inner, outer } of facings) {
+      layer.facingInner = inner * factor;
+      layer.facingOuter = outer * factor;
+    }
+  };
+  const name = `vapour resistance of ${material.name}`;
+  const sd = material.equivalentAirLayerThickness;
+  if (sd !== null) return [{ description: { name, kind: "sd", unit: "m", ...ends(sd, width) }, set }];
+  const factor = material.vapourResistanceFactorDry;
+  if (factor === null) return [];
+  const description = { name, kind: "vapour resistance factor" as const, unit: "–" as const, ...ends(factor, width) };
+  return [{ description: { ...description, low: Math.max(LEAST_VAPOUR_RESISTANCE_FACTOR, description.low) }, set }];
+}
+
+function varied(value: number | null, factor: number): number | null {
+  return value === null ? null : Math.max(LEAST_VAPOUR_RESISTANCE_FACTOR, value * factor);
+}
+
+/** A stated value with the ends of its spread. */
+export function ends(stated: number, width: Width): { stated: number; low: number; high: number; origin: string } {
+  return { stated, low: stated * width.low, high: stated * width.high, origin: width.origin };
+}

@@ -1,0 +1,116 @@
+import { judgeBuildUp } from "../../assess-build-up.ts";
+import type { SectionCalculation } from "../../calculate-build-up.ts";
+import type { BuildUp } from "../../project/types.ts";
+import type { JudgementWord, VerdictWord } from "../../result/types.ts";
+import type { Surroundings } from "../../surroundings/surroundings.ts";
+import { framingInputs, gapInputs } from "./built-inputs.ts";
+import { humidityInputs } from "./humidity-inputs.ts";
+import type { SampleTable } from "./latin-hypercube.ts";
+import { materialInputs } from "./material-inputs.ts";
+import type { SpreadInput, SpreadOutcomes } from "./types.ts";
+
+/** The words of an outcome, by their places. */
+export const VERDICTS: readonly VerdictWord[] = ["dry", "dries out", "stays wet"];
+export const JUDGEMENTS: readonly JudgementWord[] = [
+  "sound",
+  "sound with conditions",
+  "change it",
+  "beyond this method",
+];
+
+/** A build-up whose inputs are varied. */
+export interface SpreadQuestion {
+  inputs: readonly SpreadInput[];
+  /**
+   * Works samples out, each from beginning to judgement.
+   *
+   * @param samples - quantiles of the inputs
+   * @returns what came of each
+   */
+  workOut(samples: SampleTable): SpreadOutcomes;
+}
+
+/**
+ * Prepares a build-up for the study of the spread: a working copy of its own, with every input that is varied.
+ *
+ * @param buildUp - the build-up
+ * @param surroundings - outdoor air and rooms of all runs
+ * @returns inputs and how samples are worked out
+ * Source: this project's study: materials, framing share, gaps and indoor humidity; thicknesses and climate stay.
+ */
+export function spreadQuestion(buildUp: BuildUp, surroundings: Surroundings): SpreadQuestion {
+  const { calculation, vapourLayer } = judgeBuildUp(buildUp, surroundings).evidence;
+  const copy = { buildUp: copyOfBuildUp(buildUp), surroundings: copyOfSurroundings(surroundings) };
+  const counted = copy.buildUp.layers.slice(0, calculation.heat.counted.length);
+  const { reported, colder, wetter } = copy.surroundings.sites;
+  const inputs = [
+    ...materialInputs(counted),
+    ...framingInputs(counted),
+    ...gapInputs(counted, vapourLayer.onWarmSide === false ? [] : vapourLayer.layers),
+    ...humidityInputs([...new Set([buildUp.room, buildUp.faces])], [reported, colder, wetter]),
+  ];
+  const workOut = (samples: SampleTable): SpreadOutcomes => {
+    const outcomes = emptyOutcomes(samples.count);
+    for (let sample = 0; sample < samples.count; sample += 1) {
+      inputs.forEach((input, place) => {
+        input.set(samples.values[sample * samples.dimensions + place]!);
+      });
+      noteOutcome(outcomes, sample, judgeBuildUp(copy.buildUp, copy.surroundings));
+    }
+    return outcomes;
+  };
+  return { inputs, workOut };
+}
+
+/** Outcomes of so many samples, to be filled. */
+export function emptyOutcomes(count: number): SpreadOutcomes {
+  return {
+    verdict: new Uint8Array(count),
+    judgement: new Uint8Array(count),
+    transmittance: new Float64Array(count),
+    peak: new Float64Array(count),
+    carriedOver: new Float64Array(count),
+    wetness: new Float64Array(count),
+  };
+}
+
+function noteOutcome(
+  outcomes: SpreadOutcomes,
+  sample: number,
+  { evidence, judgement }: ReturnType<typeof judgeBuildUp>,
+): void {
+  const { heat, governing, sections } = evidence.calculation;
+  const { verdict, peak, carriedOver } = governing.year;
+  outcomes.verdict[sample] = VERDICTS.indexOf(verdict);
+  outcomes.judgement[sample] = JUDGEMENTS.indexOf(judgement.word);
+  outcomes.transmittance[sample] = heat.transmittance;
+  outcomes.peak[sample] = peak;
+  outcomes.carriedOver[sample] = carriedOver;
+  outcomes.wetness[sample] = peak > 0 ? 1 + peak : Math.max(...sections.map(highestHumidity));
+}
+
+/** The highest relative humidity at an inner node over the year [–]. */
+function highestHumidity({ line, climate, year }: SectionCalculation): number {
+  let highest = 0;
+  for (let month = 0; month < climate.saturation.length; month += 1) {
+    const saturation = climate.saturation[month]!;
+    const pressure = year.pressure[month]!;
+    for (let node = 1; node < line.count - 1; node += 1) {
+      const humidity = pressure[node]! / saturation[node]!;
+      if (humidity > highest) highest = humidity;
+    }
+  }
+  return highest;
+}
+
+/** A build-up of its own, each layer with a material of its own. */
+function copyOfBuildUp(buildUp: BuildUp): BuildUp {
+  const copy = structuredClone(buildUp);
+  for (const layer of copy.layers) if (layer.type !== "air") layer.material = { ...layer.material };
+  return copy;
+}
+
+/** Sites with months of their own; rooms stay as they are. */
+function copyOfSurroundings({ rooms, sites }: Surroundings): Surroundings {
+  return { rooms, sites: structuredClone(sites) };
+}

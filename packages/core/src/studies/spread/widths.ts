@@ -1,0 +1,72 @@
+import type { Material } from "../../project/types.ts";
+
+/** How far a value may lie from the stated one: factors at the low and the high end of its spread. */
+export interface Width {
+  low: number;
+  high: number;
+  /** Where the width comes from, in words. */
+  origin: string;
+}
+
+/** Widths of a material's two kinds of value. */
+export interface MaterialWidths {
+  conductivity: Width;
+  vapourResistance: Width;
+}
+
+/** Widths by how a value came about. Source: this project's own judgement (`shared/README.md`, spread class). */
+export const WIDTHS: Readonly<Record<"declared" | "tabulated" | "common" | "assumed", MaterialWidths>> = {
+  declared: widths("declared by its maker", 0.03, 6 / 5),
+  tabulated: widths("tabulated", 0.05, 4 / 3),
+  common: widths("common practice", 0.1, 2),
+  assumed: widths("assumed", 0.2, 3),
+};
+
+/** The vapour a room holds over outdoors may be this many times more or less (this project's own judgement). */
+export const HUMIDITY_WIDTH: Width = { low: 2 / 3, high: 3 / 2, origin: "habits and ventilation, assumed" };
+
+/** The share of timber may be a quarter off (this project's own judgement). */
+export const FRAMING_WIDTH: Width = { low: 0.75, high: 1.25, origin: "as built, assumed" };
+
+/** A stated share of gaps may be three times more or less (this project's own judgement). */
+export const STATED_GAPS_WIDTH: Width = { low: 1 / 3, high: 3, origin: "as built, assumed" };
+
+/** Most of a vapour layer that may be missing where the file states no gaps [–] (method.md 5; this project's rule). */
+export const MOST_OF_UNSTATED_GAPS = 0.001;
+
+/**
+ * The widths of a material: as the file gives them, or by how its values came about.
+ *
+ * @param material - its `spread` rules where it is given: ± that share of every value
+ * @returns factors at the two ends
+ * Source: this project's own judgement; a tabulated row whose source names common practice takes the wider class.
+ */
+export function widthsOf(material: Material): MaterialWidths {
+  if (material.spread !== null) {
+    const given = { low: 1 - material.spread, high: 1 + material.spread, origin: "given in the project file" };
+    return { conductivity: given, vapourResistance: given };
+  }
+  const common = material.basis === "tabulated" && material.source.includes("common practice");
+  return WIDTHS[common ? "common" : material.basis];
+}
+
+/**
+ * The factor on a stated value at a quantile of its spread: the stated value is the likeliest, the ends of the width
+ * are the least likely (a triangle on either side, even in the logarithm).
+ *
+ * @param width - factors at the ends
+ * @param quantile - 0 to 1; 0.5 gives the stated value
+ * @returns factor [–]
+ * @example factorAt({ low: 0.5, high: 2, origin: "" }, 0.5) // 1
+ */
+export function factorAt(width: Width, quantile: number): number {
+  const position = quantile < 0.5 ? Math.sqrt(2 * quantile) - 1 : 1 - Math.sqrt(2 * (1 - quantile));
+  return position < 0 ? width.low ** -position : width.high ** position;
+}
+
+function widths(origin: string, conductivity: number, vapourResistance: number): MaterialWidths {
+  return {
+    conductivity: { low: 1 - conductivity, high: 1 + conductivity, origin },
+    vapourResistance: { low: 1 / vapourResistance, high: vapourResistance, origin },
+  };
+}
