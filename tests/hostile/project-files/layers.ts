@@ -196,10 +196,10 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "either amount",
   ),
   wallKey(
-    "a meter's reading of wool",
-    "trapped water: { layer: 3, reading: 28 % }",
+    "a meter's reading of plasterboard",
+    "trapped water: { layer: 1, reading: 28 % }",
     "reading-not-timber",
-    "a layer of wood whose density is known",
+    "a layer of wood, or one with wooden framing",
   ),
   wallKey(
     "a month that is none",

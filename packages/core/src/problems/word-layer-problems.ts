@@ -1,4 +1,4 @@
-import { didYouMean, inSpeech, type Wordings } from "./wording.ts";
+import { didYouMean, inSpeech, oneOf, onlyOne, type Wordings } from "./wording.ts";
 
 /** Problems of layers, materials and framing. */
 export const LAYER_WORDINGS: Wordings = {
@@ -63,7 +63,10 @@ export const LAYER_WORDINGS: Wordings = {
     says: `no material is called ${text("name")}`,
     expected: "a name from the table, or the material's values in braces",
     likelySlip: didYouMean(list("near")),
-    write: list("near")[0] ?? "{ name: …, conductivity: 0.04 W/(m K), vapour resistance factor: 5 }",
+    write:
+      list("near").length > 0
+        ? onlyOne(list("near"))
+        : "{ name: …, conductivity: 0.04 W/(m K), vapour resistance factor: 5 }",
   }),
   "material-two-sheets": ({ list }) => ({
     says: `the sheet's vapour resistance is given twice, by ${list("keys").join(" and by ")}`,
@@ -86,14 +89,11 @@ export const LAYER_WORDINGS: Wordings = {
   }),
   "framing-unknown": ({ text, list }) => ({
     says: `there is no framing called ${text("name")} in this build-up`,
-    expected:
-      list("known").length === 0
-        ? "a framing under `framings`, or its values in braces"
-        : `one of ${inSpeech(list("known"), "or")}`,
+    expected: list("known").length === 0 ? "a framing under `framings`, or its values in braces" : oneOf(list("known")),
     likelySlip:
       didYouMean(list("near")) ??
       "Framing is described once under `framings` of the build-up and then named by its layers",
-    write: list("near")[0] ?? null,
+    write: onlyOne(list("near")),
   }),
   "framing-two-ways": () => ({
     says: "the framing has both a fraction and a width or spacing",
@@ -130,9 +130,9 @@ export const LAYER_WORDINGS: Wordings = {
   }),
   "layer-unknown": ({ text, list }) => ({
     says: `no layer is called ${text("name")}`,
-    expected: `one of ${inSpeech(list("known"), "or")}, or a number counted from 1`,
+    expected: `${oneOf(list("known"))}, or a number counted from 1`,
     likelySlip: didYouMean(list("near")),
-    write: list("near")[0] ?? null,
+    write: onlyOne(list("near")),
   }),
   "layer-not-one": ({ text, list }) => ({
     says: `layers ${inSpeech(list("numbers"), "and")} are both called ${text("name")}`,
@@ -148,7 +148,7 @@ export const LAYER_WORDINGS: Wordings = {
     expected: "either amount, such as 1 kg/m2, or reading, such as 28 %",
   }),
   "reading-not-timber": ({ text }) => ({
-    says: `a reading needs a layer of wood whose density is known, and ${text("name")} is none`,
+    says: `a reading needs a layer of wood, or one with wooden framing, and ${text("name")} is neither`,
     expected: "amount, such as 1 kg/m2, for everything that is not timber",
     write: "amount: 1 kg/m2",
   }),
