@@ -26,7 +26,7 @@ export const BAD_ROOMS: readonly BadFile[] = [
     "drying clay, showers and drying laundry belong to class 4 or 5",
   ),
   damp("nothing", "", "value-missing", "the room has no value"),
-  damp("a word", "warm", "wrong-kind", "the room cannot be warm"),
+  damp("a word", "warm", "wrong-kind", "warm is none"),
   damp(
     "a class that is none",
     "{ heating: 18 °C, humidity: class 6 }",

@@ -16,6 +16,7 @@ export function nearNames(name: string, known: Iterable<string>): string[] {
   return scored
     .filter(({ candidate, distance }) => distance <= farthest(Math.min(wanted.length, comparable(candidate).length)))
     .sort((one, other) => one.distance - other.distance || one.candidate.localeCompare(other.candidate, "en"))
+    .filter(({ distance }, _, [best]) => distance < best!.distance + 1)
     .slice(0, MOST_OFFERED)
     .map(({ candidate }) => candidate);
 }

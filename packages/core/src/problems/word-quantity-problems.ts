@@ -54,7 +54,12 @@ function withExample(facts: Facts, says: string, likelySlip: string | null = nul
   const expected = isBare(facts)
     ? `${text("kind")}, such as ${text("example")}`
     : `${text("kind")} such as ${text("example")}`;
-  return { says: `${name} ${says}`, expected, likelySlip, write: text("write") || null };
+  return {
+    says: `${name} ${PLURAL.test(name) ? inPlural(says) : says}`,
+    expected,
+    likelySlip,
+    write: text("write") || null,
+  };
 }
 
 /** The vocabulary says of bare numbers which ones they may be. */
@@ -84,4 +89,14 @@ function slipOfValue({ text, received }: Facts): string | null {
   const unitMeant = write.replace(/^[^a-zA-Z%°/]*/, "");
   if (unitWritten === unitMeant) return "A share was probably taken for its percentage, or the other way round";
   return `Probably ${unitMeant} is meant and not ${unitWritten}`;
+}
+
+/** Keys that are more than one thing. */
+const PLURAL = /^(air changes|heated days|openings)$/;
+
+function inPlural(says: string): string {
+  return says
+    .replace(/^is /, "are ")
+    .replace(/^has /, "have ")
+    .replace(/^needs /, "need ");
 }

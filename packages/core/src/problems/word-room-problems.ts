@@ -1,4 +1,4 @@
-import { didYouMean, inSpeech, type Wordings } from "./wording.ts";
+import { didYouMean, inSpeech, oneOf, onlyOne, type Wordings } from "./wording.ts";
 
 /** Problems of rooms and of what build-ups face. */
 export const ROOM_WORDINGS: Wordings = {
@@ -28,7 +28,7 @@ export const ROOM_WORDINGS: Wordings = {
     expected: "no humidity, or `temperature` in place of `unheated`",
   }),
   "only-with-heating": ({ text }) => ({
-    says: `${text("key")} goes with heating only`,
+    says: `\`${text("key")}\` goes with heating only`,
     expected: "a room with a heating set point",
   }),
   "only-with-heated-days": () => ({
@@ -53,9 +53,9 @@ export const ROOM_WORDINGS: Wordings = {
     expected:
       list("known").length === 0
         ? "a room described under `rooms`"
-        : `one of ${inSpeech(list("known"), "or")}, or a room described under \`rooms\``,
+        : `${oneOf(list("known"))}, or a room described under \`rooms\``,
     likelySlip: didYouMean(list("near")),
-    write: list("near")[0] ?? null,
+    write: onlyOne(list("near")),
   }),
   "indoor-missing": () => ({
     says: "the build-up begins in the room indoor, which the file does not describe",
@@ -64,9 +64,9 @@ export const ROOM_WORDINGS: Wordings = {
   }),
   "faces-unknown": ({ text, list }) => ({
     says: `faces cannot be ${text("name")}`,
-    expected: `one of ${inSpeech(list("known"), "or")}`,
+    expected: oneOf(list("known")),
     likelySlip: didYouMean(list("near")) ?? "Another room has to be described under `rooms`",
-    write: list("near")[0] ?? null,
+    write: onlyOne(list("near")),
   }),
   "faces-own-room": ({ text }) => ({
     says: `the build-up has the room ${text("name")} on both sides`,

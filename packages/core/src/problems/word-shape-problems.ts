@@ -1,4 +1,4 @@
-import { didYouMean, inSpeech, type Wordings } from "./wording.ts";
+import { didYouMean, oneOf, onlyOne, type Wordings } from "./wording.ts";
 
 /** Problems of keys and kinds of values. */
 export const SHAPE_WORDINGS: Wordings = {
@@ -17,7 +17,7 @@ export const SHAPE_WORDINGS: Wordings = {
     says: `there is no key \`${text("key")}\` here`,
     expected: expectedKey(list("near"), list("known")),
     likelySlip: didYouMean(list("near")),
-    write: list("near")[0] ?? null,
+    write: onlyOne(list("near")),
   }),
   "comma-in-braces": ({ text }) => ({
     says: `${text("first")} was cut in two at a comma`,
@@ -26,14 +26,16 @@ export const SHAPE_WORDINGS: Wordings = {
     write: text("write"),
   }),
   "wrong-kind": ({ subject, received, text }) => ({
-    says: `${subject} cannot be ${received}`,
+    says: subject.startsWith("the ")
+      ? `${subject} is given by keys with values, and ${received} is none`
+      : `${subject} cannot be ${received}`,
     expected: text("expected"),
   }),
   "not-one-of": ({ subject, received, list }) => ({
     says: `${subject} cannot be ${received}`,
-    expected: list("options").length === 1 ? list("options")[0]! : `one of ${inSpeech(list("options"), "or")}`,
+    expected: oneOf(list("options")),
     likelySlip: didYouMean(list("near")),
-    write: list("near")[0] ?? null,
+    write: onlyOne(list("near")),
   }),
   "list-empty": ({ subject }) => ({
     says: `${subject} is an empty list`,
@@ -43,7 +45,7 @@ export const SHAPE_WORDINGS: Wordings = {
     says: `${subject} is ${received}`,
     expected: `at most ${text("limit")}`,
   }),
-  "text-empty": ({ subject }) => ({ says: `${subject} is empty`, expected: "a word or a few, or the key left out" }),
+  "text-empty": ({ subject }) => ({ says: `${subject} is empty`, expected: "a word or a few" }),
   "text-too-long": ({ subject, text }) => ({
     says: `${subject} is too long`,
     expected: `at most ${text("limit")} characters`,
@@ -68,5 +70,5 @@ export const SHAPE_WORDINGS: Wordings = {
 /** All keys are told only where none of them is near. */
 function expectedKey(near: readonly string[], known: readonly string[]): string {
   if (near.length > 0) return "one of the keys that a project file has at this place";
-  return known.length === 0 ? "no key" : `one of ${inSpeech(known, "or")}`;
+  return known.length === 0 ? "no key" : oneOf(known);
 }

@@ -1,4 +1,4 @@
-import { didYouMean, type Facts, inSpeech, type Wordings } from "./wording.ts";
+import { didYouMean, type Facts, inSpeech, oneOf, onlyOne, type Wordings } from "./wording.ts";
 
 /** Problems of material tables and price tables. */
 export const TABLE_WORDINGS: Wordings = {
@@ -34,7 +34,7 @@ export const TABLE_WORDINGS: Wordings = {
     says: `the ${text("what")} has a column ${text("column")} that means nothing here`,
     expected: `only ${inSpeech(list("known"), "and")}`,
     likelySlip: didYouMean(list("near")),
-    write: list("near")[0] ?? null,
+    write: onlyOne(list("near")),
   }),
   "column-twice": ({ text }) => ({ says: `the column ${text("column")} is there twice`, expected: "each column once" }),
   "row-length": ({ text }) => ({
@@ -68,13 +68,13 @@ export const TABLE_WORDINGS: Wordings = {
   }),
   "cell-impossible": (facts) => ({
     says: `${column(facts)} cannot be ${facts.received}: ${facts.text("reason")}`,
-    expected: `${facts.text("quantity")} from ${facts.text("low")} to ${facts.text("high")}, in the unit of the column's name`,
+    expected: `a value from ${facts.text("low")} to ${facts.text("high")}, in the unit of the column's name`,
   }),
   "cell-not-one-of": ({ text, received, list }) => ({
     says: `${text("column")} cannot be ${received}`,
-    expected: `one of ${inSpeech(list("options"), "or")}`,
+    expected: oneOf(list("options")),
     likelySlip: didYouMean(list("near")),
-    write: list("near")[0] ?? null,
+    write: onlyOne(list("near")),
   }),
   "price-needs-cover": ({ text }) => ({
     says: `covers_m2 is empty, and a price per ${text("per")} needs it`,

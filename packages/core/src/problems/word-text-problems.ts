@@ -1,4 +1,4 @@
-import { didYouMean, inSpeech, type Wordings } from "./wording.ts";
+import { didYouMean, oneOf, onlyOne, type Wordings } from "./wording.ts";
 
 /** Problems of a project file as a text: before any key is looked at. */
 export const TEXT_WORDINGS: Wordings = {
@@ -136,9 +136,11 @@ export const TEXT_WORDINGS: Wordings = {
   }),
   "climate-unknown": ({ subject, text, list }) => ({
     says: `${subject === "climate" ? "climate" : "a climate"} names ${text("name")}, and no place of that name comes with warmside`,
-    expected: `${list("near").length > 0 ? "the name of a place that does" : `one of ${inSpeech(list("known"), "or")}`}, or the path of a climate table that ends in .csv`,
-    likelySlip: didYouMean(list("near")),
-    write: list("near")[0] ?? null,
+    expected: `${list("near").length > 0 ? "the name of a place that does" : oneOf(list("known"))}, or the path of a climate table that ends in .csv`,
+    likelySlip: /[./\\]/.test(text("name"))
+      ? "What does not end in .csv is taken for a name and not for a path"
+      : didYouMean(list("near")),
+    write: onlyOne(list("near")),
   }),
   "altitude-of-station": ({ text }) => ({
     says: `altitude is given, but the climate ${text("name")} does not tell the height of its station, so that nothing can be corrected`,

@@ -65,6 +65,28 @@ export function inSpeech(names: readonly string[], joint: "and" | "or"): string 
 }
 
 /**
+ * Names to choose from.
+ *
+ * @param names - at least one
+ * @returns such as "one of a, b or c"; the name itself when there is one
+ * @example oneOf(["a", "b"]) // "one of a or b"
+ */
+export function oneOf(names: readonly string[]): string {
+  return names.length === 1 ? names[0]! : `one of ${inSpeech(names, "or")}`;
+}
+
+/**
+ * The near name, where only one is near: nothing else can be meant.
+ *
+ * @param near - names, nearest first
+ * @returns the name to write, or null
+ * @example onlyOne(["a", "b"]) // null
+ */
+export function onlyOne(near: readonly string[]): string | null {
+  return near.length === 1 ? near[0]! : null;
+}
+
+/**
  * Asks whether one of a few near names was meant.
  *
  * @param near - names, nearest first

@@ -40,7 +40,7 @@ export function collectProblems(file: FileData): ProblemCollector {
   };
 }
 
-/** "Several keys" tells a reader nothing, unless something of another kind belongs there. */
+/** "Keys with values" tells a reader nothing, unless something of another kind belongs there. */
 function isQuoted(code: ProblemCode, value: unknown): boolean {
   return typeof value !== "object" || Array.isArray(value) || code === "wrong-kind";
 }

@@ -40,7 +40,7 @@ export function writtenBetween(text: string, node: unknown): string {
  */
 export function inBrief(node: unknown): string {
   if (isSeq(node)) return ["an empty list", "a list of one"][node.items.length] ?? `a list of ${node.items.length}`;
-  return isMap(node) && node.items.length === 0 ? "an empty pair of braces" : "several keys";
+  return isMap(node) && node.items.length === 0 ? "an empty pair of braces" : "keys with values";
 }
 
 const PLAIN_NUMBER = /^[+-]?\d+(\.\d+)?([eE][+-]?\d+)?$/;

@@ -90,57 +90,60 @@ const trappedWaterSchema: z.ZodType<WrittenTrappedWater> = z
   });
 
 /** One build-up as it stands in the file. */
-export const buildUpSchema: z.ZodType<WrittenBuildUp> = z.strictObject({
-  name: words("a name"),
-  element: oneOf(["wall", "flat roof", "pitched roof", "floor", "partition"]),
-  room: words("a room's name").optional(),
-  faces: words("outdoors, ground, void or a room's name").optional(),
-  target: quantity("transmittance").optional(),
-  pitch: quantity("pitch").optional(),
-  "clear sky": yesOrNo().optional(),
-  area: quantity("area").optional(),
-  openings: quantity("area").optional(),
-  length: quantity("length").optional(),
-  "wetted by rain": yesOrNo().optional(),
-  "unheated skin": yesOrNo().optional(),
-  framings: z.record(words("a name"), framingSchema, { error: `${KIND_MARK}framings by name` }).optional(),
-  layers: listOf("a list of layers, each beginning with a hyphen", layerSchema, MOST_LAYERS),
-  ground: groundSchema.optional(),
-  void: voidSchema.optional(),
-  space: z
-    .strictObject({
-      area: quantity("area"),
-      external: listOf(
-        "a list of outer parts, each with area and transmittance",
-        z.strictObject({ area: quantity("area"), transmittance: quantity("transmittance") }),
-        50,
-      ),
-      "air changes": quantity("air changes"),
-      volume: quantity("volume"),
-    })
-    .optional(),
-  "roof space": oneOf(["tiles without underlay", "felt or boards", "felt or boards, low emissivity"]).optional(),
-  "junction factors": listOf(
-    "a list of junctions, each with name and factor",
-    z.strictObject({ name: words("a name"), factor: bare("temperature factor") }),
-    50,
-  ).optional(),
-  "two-season check": yesOrNo().optional(),
-  leak: z
-    .strictObject({
-      length: quantity("length"),
-      width: quantity("width of a gap"),
-      pressure: quantity("pressure").optional(),
-    })
-    .optional(),
-  "trapped water": either("where water is trapped, in braces, or a list of such", [
-    trappedWaterSchema,
-    listOf("a list of places where water is trapped", trappedWaterSchema, 20),
-  ]).optional(),
-  "variable resistance": yesOrNo().optional(),
-  variants: listOf(
-    "a list of variants, each with name and changes",
-    z.strictObject({ name: words("a name"), changes: listOf("a list of changes", z.unknown(), 50) }),
-    50,
-  ).optional(),
-});
+export const buildUpSchema: z.ZodType<WrittenBuildUp> = z.strictObject(
+  {
+    name: words("a name, such as Studio wall"),
+    element: oneOf(["wall", "flat roof", "pitched roof", "floor", "partition"]),
+    room: words("a room's name").optional(),
+    faces: words("outdoors, ground, void or a room's name").optional(),
+    target: quantity("transmittance").optional(),
+    pitch: quantity("pitch").optional(),
+    "clear sky": yesOrNo().optional(),
+    area: quantity("area").optional(),
+    openings: quantity("area").optional(),
+    length: quantity("length").optional(),
+    "wetted by rain": yesOrNo().optional(),
+    "unheated skin": yesOrNo().optional(),
+    framings: z.record(words("a name"), framingSchema, { error: `${KIND_MARK}framings by name` }).optional(),
+    layers: listOf("a list of layers, each beginning with a hyphen", layerSchema, MOST_LAYERS),
+    ground: groundSchema.optional(),
+    void: voidSchema.optional(),
+    space: z
+      .strictObject({
+        area: quantity("area"),
+        external: listOf(
+          "a list of outer parts, each with area and transmittance",
+          z.strictObject({ area: quantity("area"), transmittance: quantity("transmittance") }),
+          50,
+        ),
+        "air changes": quantity("air changes"),
+        volume: quantity("volume"),
+      })
+      .optional(),
+    "roof space": oneOf(["tiles without underlay", "felt or boards", "felt or boards, low emissivity"]).optional(),
+    "junction factors": listOf(
+      "a list of junctions, each with name and factor",
+      z.strictObject({ name: words("a name"), factor: bare("temperature factor") }),
+      50,
+    ).optional(),
+    "two-season check": yesOrNo().optional(),
+    leak: z
+      .strictObject({
+        length: quantity("length"),
+        width: quantity("width of a gap"),
+        pressure: quantity("pressure").optional(),
+      })
+      .optional(),
+    "trapped water": either("where water is trapped, in braces, or a list of such", [
+      trappedWaterSchema,
+      listOf("a list of places where water is trapped", trappedWaterSchema, 20),
+    ]).optional(),
+    "variable resistance": yesOrNo().optional(),
+    variants: listOf(
+      "a list of variants, each with name and changes",
+      z.strictObject({ name: words("a name"), changes: listOf("a list of changes", z.unknown(), 50) }),
+      50,
+    ).optional(),
+  },
+  { error: `${KIND_MARK}a build-up with name, element and layers, each on a line of its own` },
+);

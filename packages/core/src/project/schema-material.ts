@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { bare, custom, either, listOf, oneOf, quantity, words } from "./schema-values.ts";
+import { bare, custom, either, KIND_MARK, listOf, oneOf, quantity, words } from "./schema-values.ts";
 import type { WrittenFraming, WrittenMaterial } from "./written-project.ts";
 
 /** Keys that each give the vapour resistance of a sheet. */
@@ -51,13 +51,16 @@ export const materialOrName: z.ZodType<string | WrittenMaterial> = either(
 
 /** Framing: a share, or width and spacing. */
 export const framingSchema: z.ZodType<WrittenFraming> = z
-  .strictObject({
-    material: materialOrName,
-    fraction: quantity("share of the area").optional(),
-    width: quantity("width").optional(),
-    spacing: quantity("spacing").optional(),
-    "other timber": quantity("share of the area").optional(),
-  })
+  .strictObject(
+    {
+      material: materialOrName,
+      fraction: quantity("share of the area").optional(),
+      width: quantity("width").optional(),
+      spacing: quantity("spacing").optional(),
+      "other timber": quantity("share of the area").optional(),
+    },
+    { error: `${KIND_MARK}a framing in braces, such as { material: softwood timber, width: 45 mm, spacing: 600 mm }` },
+  )
   .check(({ value, issues }) => {
     const measured = [value.width, value.spacing, value["other timber"]].some((given) => given !== undefined);
     if (value.fraction !== undefined && measured) issues.push(custom("framing-two-ways", {}, value, ["fraction"]));

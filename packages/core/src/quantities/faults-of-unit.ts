@@ -24,7 +24,7 @@ export function faultOfUnit(digits: string, unit: string, quantity: Quantity): Q
   if (given === null) return fault("unit-unknown", unit, write);
   const wanted = parseUnit("1", quantity.unit.si);
   if (wanted === null) throw new Error(`the vocabulary's unit ${quantity.unit.si} cannot be read`);
-  if (!given.equalBase(wanted)) return unfit(unit, kindOfUnit(given), write);
+  if (!given.equalBase(wanted)) return unfit(unit, quantity.form === null ? kindOfUnit(given) : null, write);
   return quantity.form === null || quantity.form.test(unit) ? null : unfit(unit, null, write);
 }
 
