@@ -60,5 +60,7 @@ export { describeRoom, type RoomDescription } from "./rooms/describe-room.ts";
 export { type ImpossibleMonth, impossibleMonths } from "./rooms/impossible-months.ts";
 export { roomMonths } from "./rooms/room-months.ts";
 export { CLIMATE_CSVS, MATERIALS_CSV } from "./shipped-tables.ts";
+// studies
+export { CLIMATES_FOR_PLACE, studyPlacement } from "./studies/placement.ts";
 // what surrounds the build-ups
 export { type Surroundings, surroundingsOf } from "./surroundings/surroundings.ts";

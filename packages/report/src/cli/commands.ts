@@ -5,6 +5,7 @@ import { registerCompletion } from "./completion.ts";
 import { registerExplain } from "./explain.ts";
 import { registerMaterials } from "./materials.ts";
 import { registerNew } from "./new.ts";
+import { registerPlace } from "./place.ts";
 import type { Registration } from "./registration.ts";
 import { registerSchema } from "./schema.ts";
 
@@ -12,6 +13,7 @@ import { registerSchema } from "./schema.ts";
 export const COMMANDS: readonly Registration[] = [
   registerAssess,
   registerCheck,
+  registerPlace,
   registerClimate,
   registerMaterials,
   registerExplain,

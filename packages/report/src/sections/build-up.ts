@@ -12,6 +12,7 @@ import { targetWords } from "./first-page.ts";
 import { heatPart } from "./heat-part.ts";
 import { otherChecksPart } from "./other-checks-part.ts";
 import type { BuildUpPage } from "./part.ts";
+import { placementPart } from "./placement-part.ts";
 import { remediesPart } from "./remedies-part.ts";
 import { sensitivityPart } from "./sensitivity-part.ts";
 import { surfacePart } from "./surface-part.ts";
@@ -40,6 +41,7 @@ export async function buildUpPages(result: ProjectResult, buildUp: BuildUpResult
     twelveMonthsPart(page),
     yearOfWaterPart(page),
     vapourLayerPart(page),
+    placementPart(page),
     sensitivityPart(page),
     woodPart(page),
     trappedWaterPart(page),

@@ -16,7 +16,7 @@ export function shortAnswers(result: ProjectResult, paper: Paper): string {
     `${harmless(result.project)}${reference}, ${result.climate.name}, ${result.climate.severity}`,
     paper.width,
   );
-  return `${[head, ...result.buildUps.map((buildUp) => shortAnswer(buildUp, paper))].join("\n\n")}\n`;
+  return `${[head, ...result.buildUps.map((buildUp) => shortAnswer(buildUp, result, paper))].join("\n\n")}\n`;
 }
 
 const INDENT = "  ";
@@ -28,7 +28,7 @@ const COLOUR_OF_JUDGEMENT: Readonly<Record<JudgementWord, Colour>> = {
   "beyond this method": "yellow",
 };
 
-function shortAnswer(buildUp: BuildUpResult, paper: Paper): string {
+function shortAnswer(buildUp: BuildUpResult, result: ProjectResult, paper: Paper): string {
   const { word } = buildUp.judgement;
   const name = paper.paint("bold", harmless(buildUp.name));
   const lines = [
@@ -38,8 +38,18 @@ function shortAnswer(buildUp: BuildUpResult, paper: Paper): string {
       ? []
       : [wrap(heatInWords(buildUp.heat.transmittance, buildUp.target), paper.width, INDENT)]),
     ...(buildUp.moisture === null ? [] : [wrap(verdictInWords(buildUp.moisture), paper.width, INDENT)]),
+    ...placementInWords(buildUp, result).map((sentence) => wrap(harmless(sentence), paper.width, INDENT)),
   ];
   return lines.join("\n");
+}
+
+/** What the placement study shows, where it was asked for. */
+function placementInWords({ slug }: BuildUpResult, { placement }: ProjectResult): string[] {
+  const study = placement?.buildUps.find((one) => one.slug === slug);
+  if (study === undefined) return [];
+  if (study.layer === null) return [`Places of a vapour layer: left out. ${study.leftOut}`];
+  const layer = `${study.layer.name} (sd ${study.layer.sd} m${study.layer.added ? ", added" : ""})`;
+  return [`Places of ${layer}: ${study.message}`];
 }
 
 /** The reason without the word of the judgement, which stands before it. */

@@ -1,0 +1,33 @@
+import type { Project, ProjectResult } from "@warmside/core";
+import type { Command } from "commander";
+import type { Outcome } from "./outcome.ts";
+import type { Registration } from "./registration.ts";
+import type { ReportOptions } from "./report-command.ts";
+
+/** `warmside place FILE`: the vapour layer in each sensible position, in several climates, heated and cooled. */
+export const registerPlace: Registration = (program: Command, run): void => {
+  program
+    .command("place")
+    .argument("<file>", "project file (YAML or JSON)")
+    .summary("put the vapour layer elsewhere, here and in other climates")
+    .description(
+      "Works every build-up out with its vapour layer towards the room, within the insulation, towards the other side, " +
+        "left out and on both faces: in the project's climate and in a cold, a hot humid and a hot dry one (or those of " +
+        "`climates for place`), heated and cooled. Writes the report with these grids and prints what each shows.",
+    )
+    .option("--out <path>", "write the report to this path")
+    .option("--json", "print the whole result as JSON; a report is written only with --out or --pdf")
+    .option("--pdf", "write a PDF of the report too (needs Chromium or Chrome)")
+    .addHelpText("after", "\nExample:\n  warmside place studio.yaml --out where-the-layer-goes.html\n")
+    .action((file: string, options: ReportOptions) =>
+      run(async (standing): Promise<Outcome> => {
+        const { reportCommand } = await import("./report-command.ts");
+        return await reportCommand(file, options, standing, assessWithPlacement);
+      }),
+    );
+};
+
+async function assessWithPlacement(project: Project): Promise<ProjectResult> {
+  const { assessProject, studyPlacement } = await import("@warmside/core");
+  return { ...assessProject(project), placement: studyPlacement(project) };
+}
