@@ -1,8 +1,9 @@
 import { buildUpDrawing, governingView } from "@warmside/report";
 import { describe, expect, test } from "vitest";
 import { demoResult } from "./demo.ts";
+import { everyPart } from "./every-part.ts";
 
-describe.each(demoResult().buildUps.map((buildUp) => [buildUp.name, buildUp] as const))(
+describe.each([...demoResult().buildUps, ...everyPart().buildUps].map((buildUp) => [buildUp.name, buildUp] as const))(
   "drawing of %s",
   (_, buildUp) => {
     const svg = buildUpDrawing(buildUp, governingView(buildUp), "d").text;
@@ -38,6 +39,14 @@ describe.each(demoResult().buildUps.map((buildUp) => [buildUp.name, buildUp] as 
       const members = rectangles.slice(solid.length);
       if (!framing) {
         expect(members).toEqual([]);
+        return;
+      }
+      if (!framing.spacing) {
+        const [member] = members;
+        const height = bodies[0]!.height;
+        expect(members).toHaveLength(1);
+        expect(Math.abs(member!.height - framing.share * height)).toBeLessThanOrEqual(0.2);
+        expect(Math.abs(member!.y + member!.height / 2 - bodies[0]!.y - height / 2)).toBeLessThanOrEqual(0.2);
         return;
       }
       expect(members.length).toBeGreaterThanOrEqual(2);

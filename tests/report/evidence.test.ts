@@ -2,6 +2,7 @@ import type { ProjectResult } from "@warmside/core";
 import { renderReport } from "@warmside/report";
 import { beforeAll, describe, expect, test } from "vitest";
 import { fixed, grams, millimetres } from "../../packages/report/src/numbers.ts";
+import { sentence } from "../../packages/report/src/words.ts";
 import { demoResult } from "./demo.ts";
 import { buildUpPart, visibleText } from "./page-text.ts";
 
@@ -39,7 +40,7 @@ describe("the first page", () => {
     expect(lines).toEqual(["Question", "Answer", "Conditions", "Method", "Limits"]);
     for (const { name, judgement } of result.buildUps) {
       expectText(visibleText(first), name);
-      expectText(visibleText(first), judgement.message);
+      expectText(visibleText(first), sentence(judgement.message));
     }
   });
 
@@ -179,8 +180,8 @@ describe.each(result.buildUps.map((buildUp, index) => [buildUp.name, index] as c
 
   test("every finding with what to do, its source, and the judgement with its conditions", () => {
     for (const finding of buildUp.findings) {
-      expectText(parts[index]!, finding.message);
-      if (finding.advice) expectText(parts[index]!, `What to do: ${finding.advice}`);
+      expectText(parts[index]!, sentence(finding.message));
+      if (finding.advice) expectText(parts[index]!, `What to do: ${sentence(finding.advice)}`);
       expectText(parts[index]!, finding.source);
     }
     for (const condition of buildUp.judgement.conditions) expectText(parts[index]!, condition);

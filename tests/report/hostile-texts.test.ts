@@ -65,6 +65,10 @@ describe("texts of a project file stay texts", () => {
     expect(data.buildUps[0].layers[0].source).toBe(text);
   });
 
+  test("every sign that HTML acts on is written as its entity", () => {
+    expect(escapeText("&<>\"'")).toBe("&amp;&lt;&gt;&quot;&#39;");
+  });
+
   test("a mark that turns the direction of writing is shown by its code", () => {
     expect(escapeText("a\u202eb")).toBe("a[U+202E]b");
   });

@@ -34,6 +34,11 @@ export const SEVERITY_WORDS: Readonly<Record<FindingSeverity, string>> = {
   note: "Note",
 };
 
+/** A sentence with its first letter large: texts that begin with a layer's name come small. */
+export function sentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
 /** Months' names shortened for column heads. */
 export function shortMonth(month: string): string {
   return month.slice(0, 3);

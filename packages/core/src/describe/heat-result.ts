@@ -45,6 +45,7 @@ export function heatResult(calculation: BuildUpCalculation, surface: SurfaceResu
     corrections: heat.corrections.map(({ name, layer, value, formula }) => ({ name, layer, value, formula })),
     correctionsLeftOut: heat.correctionsLeftOut,
     ground: heat.ground === null ? null : heat.ground.map((value) => ({ ...value })),
+    slightVentilation: heat.slightVentilation ?? null,
     ...heatOverTheYear(heat.transmittance, calculation.inside, calculation.farSide.months),
   };
 }

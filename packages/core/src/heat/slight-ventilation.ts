@@ -70,6 +70,13 @@ export function heatOfBuildUp(buildUp: BuildUp, direction: HeatFlowDirection): H
     correction,
     transmittance: closed.ground === null ? 1 / resistance + correction : between((heat) => heat.transmittance),
     clearTransmittance: 1 / clear,
+    slightVentilation: {
+      openShare: share,
+      closedResistance: closed.resistance,
+      openResistance: open.resistance,
+      closedCorrection: closed.correction,
+      openCorrection: open.correction,
+    },
   };
 }
 

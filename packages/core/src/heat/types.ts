@@ -76,4 +76,18 @@ export interface HeatCalculation extends CombinedResistance {
   /** Resistance added outside the layers (roof void, unheated space) [m²·K/W]. */
   addedOutside: number;
   ground: readonly WorkingValue[] | null;
+  /** The two cases that a slightly ventilated air layer lies between; absent without one. */
+  slightVentilation?: SlightVentilation;
+}
+
+/** Closed and well ventilated, and how far the layer is from the one to the other. */
+export interface SlightVentilation {
+  /** (Av − 500)/1000 with Av in mm² [–], 0 to 1. */
+  openShare: number;
+  /** Combined total resistances [m²·K/W]. */
+  closedResistance: number;
+  openResistance: number;
+  /** Corrections ΔU of the two cases [W/(m²·K)]. */
+  closedCorrection: number;
+  openCorrection: number;
 }

@@ -8,6 +8,10 @@ export interface HeatByHand {
   upperLimit: Printed;
   layers: { number: number | null; name: string; resistance: Printed }[];
   lowerLimit: Printed;
+  /** Mean of the limits; with a slightly ventilated air layer, of the closed case. */
+  mean: Printed;
+  /** The well-ventilated case and how far the layer is towards it; null without such a layer. */
+  slight: { openShare: Printed; openResistance: Printed } | null;
   resistance: Printed;
   correction: Printed;
   transmittance: Printed;
@@ -39,10 +43,22 @@ export function heatByHand(heat: HeatResult): HeatByHand {
     layers.reduce((sum, { resistance }) => sum + resistance.value, 0),
     DECIMALS.resistance,
   );
-  const resistance = printed((upperLimit.value + lowerLimit.value) / 2, DECIMALS.resistance);
+  const mean = printed((upperLimit.value + lowerLimit.value) / 2, DECIMALS.resistance);
+  const slight = heat.slightVentilation
+    ? {
+        openShare: printed(heat.slightVentilation.openShare, SHARE_DECIMALS),
+        openResistance: printed(heat.slightVentilation.openResistance, DECIMALS.resistance),
+      }
+    : null;
+  const resistance = slight
+    ? printed(
+        (1 - slight.openShare.value) * mean.value + slight.openShare.value * slight.openResistance.value,
+        DECIMALS.resistance,
+      )
+    : mean;
   const correction = printed(heat.correction, DECIMALS.transmittance);
   const transmittance = printed(1 / resistance.value + correction.value, DECIMALS.transmittance);
-  return { paths, sumOfConductances, upperLimit, layers, lowerLimit, resistance, correction, transmittance };
+  return { paths, sumOfConductances, upperLimit, layers, lowerLimit, mean, slight, resistance, correction, transmittance };
 }
 
 const SHARE_DECIMALS = 4;

@@ -3,7 +3,7 @@ import { type Html, html } from "../html.ts";
 import { fixed, gramsPerArea } from "../numbers.ts";
 import { governingView } from "../section-view.ts";
 import { CLASSES, judgementSign } from "../signs.ts";
-import { ELEMENT_WORDS, fromRoomToFarSide, VERDICT_MEANING } from "../words.ts";
+import { ELEMENT_WORDS, fromRoomToFarSide, sentence, VERDICT_MEANING } from "../words.ts";
 import { judgementWords, verdictWords } from "./coverage.ts";
 import { decidingMonthPart } from "./deciding-month-part.ts";
 import { drawingPart } from "./drawing-part.ts";
@@ -79,13 +79,13 @@ function banner(buildUp: BuildUpResult): Html {
       `temperature factor ${fixed(heat.temperatureFactor, 2)}${required === null ? ", none required" : `, required ${fixed(required, 2)} in ${heat.criticalMonth}`}`,
     ]);
   }
-  return html`<div class="banner ${CLASSES[judgement.word]}">${judgementSign(judgement.word)}<div><p class="word">${judgementWords(judgement.word)}</p><p>${judgement.message}</p><dl class="facts">${facts.map(
+  return html`<div class="banner ${CLASSES[judgement.word]}">${judgementSign(judgement.word)}<div><p class="word">${judgementWords(judgement.word)}</p><p>${sentence(judgement.message)}</p><dl class="facts">${facts.map(
     ([label, value]) => html`<div><dt>${label}</dt><dd>${value}</dd></div>`,
   )}</dl></div></div>`;
 }
 
 function beyond({ beyond: reason }: BuildUpResult): Html | null {
   return reason
-    ? html`<p class="beyond-words"><strong>Beyond this method:</strong> ${reason.reason} Ask for: ${reason.askFor}</p>`
+    ? html`<p class="beyond-words"><strong>Beyond this method:</strong> ${sentence(reason.reason)} ${sentence(reason.askFor)}</p>`
     : null;
 }

@@ -1,7 +1,7 @@
 import type { Finding } from "@warmside/core";
 import { type Html, html } from "../html.ts";
 import { severitySign } from "../signs.ts";
-import { JUDGEMENT_MEANING, SEVERITY_WORDS } from "../words.ts";
+import { JUDGEMENT_MEANING, SEVERITY_WORDS, sentence } from "../words.ts";
 import { judgementWords } from "./coverage.ts";
 import type { BuildUpPage, Part } from "./part.ts";
 
@@ -19,7 +19,7 @@ export function findingsPart({ buildUp, id }: BuildUpPage): Part {
     key: "findings",
     heading: "Findings and judgement",
     body: html`${findings.length === 0 ? html`<p>No findings.</p>` : html`<ul class="findings">${entries}</ul>`}
-<p class="judged">Judgement: ${judgementWords(judgement.word)} (${JUDGEMENT_MEANING[judgement.word]}). ${judgement.message}</p>${conditions}`,
+<p class="judged">Judgement: ${judgementWords(judgement.word)} (${JUDGEMENT_MEANING[judgement.word]}). ${sentence(judgement.message)}</p>${conditions}`,
   };
 }
 
@@ -27,7 +27,7 @@ const RANK = { fault: 0, caution: 1, note: 2 } as const;
 
 function entry(finding: Finding, isReason: boolean, id: string, number: number): Html {
   return html`<li class="finding ${finding.severity}" id="${id}-finding-${number}">${severitySign(finding.severity)}<div>
-<p><strong>${SEVERITY_WORDS[finding.severity]}.</strong> ${finding.message}</p>
-${finding.advice ? html`<p class="advice">What to do: ${finding.advice}</p>` : null}
+<p><strong>${SEVERITY_WORDS[finding.severity]}.</strong> ${sentence(finding.message)}</p>
+${finding.advice ? html`<p class="advice">What to do: ${sentence(finding.advice)}</p>` : null}
 <p class="aside">${isReason ? "A reason for the judgement. " : null}Source: ${finding.source}. <code>${finding.code}</code></p></div></li>`;
 }

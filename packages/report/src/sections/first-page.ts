@@ -3,7 +3,7 @@ import { shorten } from "../escape.ts";
 import { type Html, html } from "../html.ts";
 import { fixed, gramsPerArea } from "../numbers.ts";
 import { CLASSES, judgementSign } from "../signs.ts";
-import { ELEMENT_WORDS, fromRoomToFarSide, sideWords, VERDICT_MEANING } from "../words.ts";
+import { ELEMENT_WORDS, fromRoomToFarSide, sentence, sideWords, VERDICT_MEANING } from "../words.ts";
 import { judgementWords, verdictWords } from "./coverage.ts";
 
 /**
@@ -65,7 +65,7 @@ function answer(buildUp: BuildUpResult, index: number): Html {
   return html`<li class="answer ${CLASSES[judgement.word]}">${judgementSign(judgement.word)}<div>
 <p class="name"><a href="#build-up-${index + 1}">${shorten(buildUp.name, LONGEST_NAME)}</a> <span class="aside">${ELEMENT_WORDS[buildUp.element].toLowerCase()}, ${fromRoomToFarSide(buildUp)}</span></p>
 <p>${judgementWords(judgement.word)}</p>
-<p>${judgement.message}</p>
+<p>${sentence(judgement.message)}</p>
 <p class="figures">${moisture ? html`Verdict of the method: ${verdictWords(moisture.verdict)}: ${VERDICT_MEANING[moisture.verdict]}. ` : null}${figures.join("; ")}${figures.length > 0 ? "." : null}</p>
 </div></li>`;
 }

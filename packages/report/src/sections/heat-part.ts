@@ -68,7 +68,12 @@ function byHand(heat: HeatResult): Html {
 <div class="pair">${upper}${lower}</div>
 <ol class="steps">
 <li>Upper limit R′ = 1 / ${steps.sumOfConductances.text} = <b>${steps.upperLimit.text}</b> m²·K/W</li>
-<li>R = (R′ + R″) / 2 = (${steps.upperLimit.text} + ${steps.lowerLimit.text}) / 2 = <b>${steps.resistance.text}</b> m²·K/W</li>
+<li>R = (R′ + R″) / 2 = (${steps.upperLimit.text} + ${steps.lowerLimit.text}) / 2 = <b>${steps.mean.text}</b> m²·K/W${steps.slight ? " with the air layer closed" : null}</li>
+${
+  steps.slight
+    ? html`<li>The air layer is slightly ventilated: R = (1 − ${steps.slight.openShare.text}) × ${steps.mean.text} + ${steps.slight.openShare.text} × ${steps.slight.openResistance.text} (well ventilated) = <b>${steps.resistance.text}</b> m²·K/W</li>`
+    : null
+}
 <li>U = 1 / R + corrections = 1 / ${steps.resistance.text} + ${steps.correction.text} = <b>${steps.transmittance.text}</b> W/(m²·K)${heat.ground ? " (of the floor alone, without the ground)" : null}</li>
 </ol>
 <p class="aside">R′ / R″ = ${fixed(heat.limitsRatio, 3)}; possible error of R ${percent(heat.possibleError, 1)}. ${heat.limitsRatio > LARGEST_RATIO ? "Over 1.5: the method’s own bound is passed." : null} Calculated without rounding: U ${fixed(heat.transmittance, 4)}.</p></section>`;

@@ -5,6 +5,7 @@ import { type Html, html } from "../html.ts";
 import { fixed } from "../numbers.ts";
 import type { SectionView } from "../section-view.ts";
 import { tableMarkup } from "../table.ts";
+import { sentence } from "../words.ts";
 
 /**
  * The deciding month written out so that someone with a pocket calculator gets the same figure.
@@ -75,7 +76,7 @@ function flowSteps(sum: MoistureByHand): Html {
       counted.value !== change.value
         ? html` Only ${before.text} g/m² were there, so that is all that goes: <b>${counted.text}</b> g/m².`
         : null;
-    return html`<li>${capital(where)}: arrives less leaves = ${arrives.text} − ${signedInBrackets(leaves.text)} = <b>${change.text}</b> g/m² in the month.${more} <span class="aside">Held before: ${before.text} g/m². Calculated without rounding: <span class="calculated">${calculated.text}</span> g/m².</span></li>`;
+    return html`<li>${sentence(where)}: arrives less leaves = ${arrives.text} − ${signedInBrackets(leaves.text)} = <b>${change.text}</b> g/m² in the month.${more} <span class="aside">Held before: ${before.text} g/m². Calculated without rounding: <span class="calculated">${calculated.text}</span> g/m².</span></li>`;
   });
   return html`<p>At a place with water the vapour pressure is the saturation pressure; at a surface it is the air’s, at most saturation. Over ${sum.days} days one pascal drives 2·10⁻¹⁰ × ${sum.days} × 86 400 × 1000 = <b>${sum.gramsPerPascal.text}</b> g through each square metre of one metre of still air.</p>
 <ol class="steps flows">${flows}</ol><ol class="steps balances">${balances}</ol>`;
@@ -88,11 +89,7 @@ function drySteps(sum: MoistureByHand): Html {
     .slice(1, -1)
     .map(
       ({ place, pressure, saturation, sd }) =>
-        html`<li>${capital(place)}: ${first.pressure.text} − (${first.pressure.text} − ${last.pressure.text}) × ${sd.text} / ${last.sd.text} = <b>${pressure.text}</b> Pa, against ${saturation.text} Pa at saturation: ${pressure.value < saturation.value ? "no water" : "at saturation"}.</li>`,
+        html`<li>${sentence(place)}: ${first.pressure.text} − (${first.pressure.text} − ${last.pressure.text}) × ${sd.text} / ${last.sd.text} = <b>${pressure.text}</b> Pa, against ${saturation.text} Pa at saturation: ${pressure.value < saturation.value ? "no water" : "at saturation"}.</li>`,
     );
   return html`<p>With no water anywhere the vapour pressure falls in a straight line over sd.</p><ol class="steps dry">${steps}</ol>`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

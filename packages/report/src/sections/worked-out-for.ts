@@ -4,7 +4,7 @@ import { fixed } from "../numbers.ts";
 import { airPlot } from "../plots/air-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { tableMarkup } from "../table.ts";
-import { shortMonth } from "../words.ts";
+import { sentence, shortMonth } from "../words.ts";
 import { figure } from "./figure.ts";
 
 /**
@@ -38,14 +38,10 @@ function placeWords(climate: ClimateResult): Html {
   const correction = lift
     ? ` Corrected for a site at ${fixed(lift.siteAltitude, 0)} m, at ${fixed(lift.lapseRate * METRES_PER_KILOMETRE, 1)} K/km.`
     : "";
-  return html`<p>Year: ${climate.severity}.${at.length > 0 ? ` ${capital(at.join(", "))}.` : null}${correction}</p>`;
+  return html`<p>Year: ${climate.severity}.${at.length > 0 ? ` ${sentence(at.join(", "))}.` : null}${correction}</p>`;
 }
 
 const METRES_PER_KILOMETRE = 1000;
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
 
 function origin(climate: ClimateResult): Html {
   const lines = climate.origin.filter((line) => line.trim() !== "");
