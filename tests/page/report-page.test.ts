@@ -1,108 +1,120 @@
 /// <reference lib="dom" />
+import type { ProjectResult } from "@warmside/core";
 import axe from "axe-core";
 import { expect, test } from "vitest";
 import { demoResult } from "../report/demo.ts";
+import { everyPart } from "../report/every-part.ts";
 import { describeInBrowser } from "./browser.ts";
 
 const PHONE = 390;
 const DESK = 1280;
 const LONG = 60_000;
 
-describeInBrowser("the demo's report in the browser", demoResult, ({ open }) => {
-  test.each([PHONE, DESK])(
-    "%i px: asks for nothing, says nothing to the console, does not scroll sideways",
-    async (width) => {
-      const { page, requests, messages } = await open(width);
-      await page.evaluate(async () => {
-        for (let y = 0; y < document.body.scrollHeight; y += 5000) window.scrollTo(0, y);
-      });
-      const wide = await page.evaluate(
-        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      );
-      expect({ requests, messages, wide }).toEqual({ requests: [], messages: [], wide: 0 });
-      await page.close();
-    },
-    LONG,
-  );
+const REPORTS: [string, () => ProjectResult][] = [
+  ["the demo's report in the browser", demoResult],
+  ["a report with every part in the browser", everyPart],
+];
 
-  test.each([
-    [PHONE, "light"],
-    [DESK, "light"],
-    [DESK, "dark"],
-  ] as const)(
-    "%i px, %s: axe-core finds nothing",
-    async (width, scheme) => {
-      const { page } = await open(width, scheme);
-      await page.evaluate(axe.source);
-      const found = await page.evaluate(async () => {
-        const { axe: inPage } = window as unknown as { axe: typeof axe };
-        const { violations } = await inPage.run(document, { resultTypes: ["violations"] });
-        return violations.map(
-          ({ id, nodes }) =>
-            `${id}: ${nodes
-              .slice(0, 3)
-              .map(({ html }) => html.slice(0, 120))
-              .join(" | ")}`,
+for (const [title, result] of REPORTS) {
+  describeInBrowser(title, result, ({ open }) => {
+    test.each([PHONE, DESK])(
+      "%i px: asks for nothing, says nothing to the console, does not scroll sideways",
+      async (width) => {
+        const { page, requests, messages } = await open(width);
+        await page.evaluate(async () => {
+          for (let y = 0; y < document.body.scrollHeight; y += 5000) window.scrollTo(0, y);
+        });
+        const wide = await page.evaluate(
+          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
         );
-      });
-      expect(found).toEqual([]);
-      await page.close();
-    },
-    LONG,
-  );
+        expect({ requests, messages, wide }).toEqual({ requests: [], messages: [], wide: 0 });
+        await page.close();
+      },
+      LONG,
+    );
 
-  test.each([PHONE, DESK])(
-    "%i px: drawings and plots stand within the page, their words within them",
-    async (width) => {
-      const { page } = await open(width);
-      const problems = await page.evaluate(() => {
-        const out: string[] = [];
-        for (const svg of document.querySelectorAll<SVGSVGElement>("figure svg")) {
-          const frame = svg.getBoundingClientRect();
-          if (frame.width < 200 || frame.height < 100) out.push(`${svg.id} is ${frame.width} × ${frame.height}`);
-          if (frame.left < 0 || frame.right > document.documentElement.clientWidth)
-            out.push(`${svg.id} leaves the page`);
-          for (const text of svg.querySelectorAll("text")) {
-            const box = text.getBoundingClientRect();
-            const out1 = box.left < frame.left - 2 || box.right > frame.right + 2 || box.top < frame.top - 2;
-            if (out1 || box.bottom > frame.bottom + 2) out.push(`${svg.id}: “${text.textContent}” leaves the drawing`);
-          }
-        }
-        return out;
-      });
-      expect(problems).toEqual([]);
-      await page.close();
-    },
-    LONG,
-  );
+    test.each([
+      [PHONE, "light"],
+      [DESK, "light"],
+      [DESK, "dark"],
+    ] as const)(
+      "%i px, %s: axe-core finds nothing",
+      async (width, scheme) => {
+        const { page } = await open(width, scheme);
+        await page.evaluate(axe.source);
+        const found = await page.evaluate(async () => {
+          const { axe: inPage } = window as unknown as { axe: typeof axe };
+          const { violations } = await inPage.run(document, { resultTypes: ["violations"] });
+          return violations.map(
+            ({ id, nodes }) =>
+              `${id}: ${nodes
+                .slice(0, 3)
+                .map(({ html }) => html.slice(0, 120))
+                .join(" | ")}`,
+          );
+        });
+        expect(found).toEqual([]);
+        await page.close();
+      },
+      LONG,
+    );
 
-  test(
-    "names of layers in plots do not lie on each other",
-    async () => {
-      const { page } = await open(DESK);
-      const overlaps = await page.evaluate(() => {
-        const out: string[] = [];
-        for (const svg of document.querySelectorAll<SVGSVGElement>("figure svg")) {
-          const boxes = [...svg.querySelectorAll("text")].map((text) => ({
-            words: text.textContent,
-            box: text.getBoundingClientRect(),
-          }));
-          boxes.forEach(({ words, box }, index) => {
-            for (const other of boxes.slice(index + 1)) {
-              const across = Math.min(box.right, other.box.right) - Math.max(box.left, other.box.left);
-              const down = Math.min(box.bottom, other.box.bottom) - Math.max(box.top, other.box.top);
-              if (across > 2 && down > 4) out.push(`${svg.id}: “${words}” and “${other.words}”`);
+    test.each([PHONE, DESK])(
+      "%i px: drawings and plots stand within the page, their words within them",
+      async (width) => {
+        const { page } = await open(width);
+        const problems = await page.evaluate(() => {
+          const out: string[] = [];
+          for (const svg of document.querySelectorAll<SVGSVGElement>("figure svg")) {
+            const frame = svg.getBoundingClientRect();
+            if (frame.width < 200 || frame.height < 100) out.push(`${svg.id} is ${frame.width} × ${frame.height}`);
+            if (frame.left < 0 || frame.right > document.documentElement.clientWidth)
+              out.push(`${svg.id} leaves the page`);
+            for (const text of svg.querySelectorAll("text")) {
+              const box = text.getBoundingClientRect();
+              const out1 = box.left < frame.left - 2 || box.right > frame.right + 2 || box.top < frame.top - 2;
+              if (out1 || box.bottom > frame.bottom + 2)
+                out.push(`${svg.id}: “${text.textContent}” leaves the drawing`);
             }
-          });
-        }
-        return out;
-      });
-      expect(overlaps).toEqual([]);
-      await page.close();
-    },
-    LONG,
-  );
+          }
+          return out;
+        });
+        expect(problems).toEqual([]);
+        await page.close();
+      },
+      LONG,
+    );
 
+    test(
+      "names of layers in plots do not lie on each other",
+      async () => {
+        const { page } = await open(DESK);
+        const overlaps = await page.evaluate(() => {
+          const out: string[] = [];
+          for (const svg of document.querySelectorAll<SVGSVGElement>("figure svg")) {
+            const boxes = [...svg.querySelectorAll("text")].map((text) => ({
+              words: text.textContent,
+              box: text.getBoundingClientRect(),
+            }));
+            boxes.forEach(({ words, box }, index) => {
+              for (const other of boxes.slice(index + 1)) {
+                const across = Math.min(box.right, other.box.right) - Math.max(box.left, other.box.left);
+                const down = Math.min(box.bottom, other.box.bottom) - Math.max(box.top, other.box.top);
+                if (across > 2 && down > 4) out.push(`${svg.id}: “${words}” and “${other.words}”`);
+              }
+            });
+          }
+          return out;
+        });
+        expect(overlaps).toEqual([]);
+        await page.close();
+      },
+      LONG,
+    );
+  });
+}
+
+describeInBrowser("moving about the demo's report", demoResult, ({ open }) => {
   test(
     "every link of the contents leads to its place",
     async () => {
