@@ -15,6 +15,8 @@ const steps: (() => Measure[] | Promise<Measure[]>)[] = [
   growthWithBuildUps,
   growthWithLayers,
   bytesPerCall,
+  startOverPlot,
+  reportBytes,
 ];
 for (const step of steps) measures.push(...(await step()));
 process.stdout.write(asJson ? `${JSON.stringify(asObject(measures), null, 2)}\n` : inTable(measures));

@@ -1,11 +1,12 @@
 import { calculateBuildUp } from "./calculate-build-up.ts";
 import { buildUpResult } from "./describe/build-up-result.ts";
-import { allFindings } from "./findings/all-findings.ts";
+import { allFindings, type FindingWithEffect } from "./findings/all-findings.ts";
 import { judge } from "./findings/judgement.ts";
+import type { Evidence } from "./findings/types.ts";
 import { furtherChecks } from "./further-checks/further-checks.ts";
 import { assessSurface } from "./heat/surface.ts";
 import type { BuildUp } from "./project/types.ts";
-import type { BuildUpResult } from "./result/types.ts";
+import type { BuildUpResult, Judgement } from "./result/types.ts";
 import { sensitivityRuns } from "./sensitivity/sensitivity-runs.ts";
 import type { Surroundings } from "./surroundings/surroundings.ts";
 import { assessVapourLayer } from "./vapour-layer/assess-vapour-layer.ts";
@@ -21,6 +22,26 @@ import { assessVapourLayer } from "./vapour-layer/assess-vapour-layer.ts";
  * Source: each stage names its clause.
  */
 export function assessBuildUp(buildUp: BuildUp, surroundings: Surroundings): BuildUpResult {
+  const { evidence, findings, judgement } = judgeBuildUp(buildUp, surroundings);
+  return buildUpResult(evidence, findings, judgement);
+}
+
+/** What is known of a build-up, what is found in it, and the judgement: everything but the result's own shape. */
+export interface JudgedBuildUp {
+  evidence: Evidence;
+  findings: readonly FindingWithEffect[];
+  judgement: Judgement;
+}
+
+/**
+ * Judges one build-up; `assessBuildUp` puts what is found here into the shape of the result.
+ *
+ * @param buildUp - the build-up
+ * @param surroundings - outdoor air and rooms of the reported, the colder and the wetter year
+ * @returns evidence, findings and judgement
+ * @throws RangeError when a value is out of range
+ */
+export function judgeBuildUp(buildUp: BuildUp, surroundings: Surroundings): JudgedBuildUp {
   const { sites, rooms } = surroundings;
   const room = rooms.get(buildUp.room)!;
   const farRoom = rooms.get(buildUp.faces) ?? null;
@@ -44,7 +65,7 @@ export function assessBuildUp(buildUp: BuildUp, surroundings: Surroundings): Bui
   };
   const findings = allFindings(evidence);
   const judgement = judge(findings, calculation.governing.withinMonth.verdict);
-  return buildUpResult(evidence, findings, judgement);
+  return { evidence, findings, judgement };
 }
 
 function surfaceQuestion(

@@ -62,5 +62,15 @@ export { roomMonths } from "./rooms/room-months.ts";
 export { CLIMATE_CSVS, MATERIALS_CSV } from "./shipped-tables.ts";
 // studies
 export { CLIMATES_FOR_PLACE, studyPlacement } from "./studies/placement.ts";
+// studies: the spread of the answer
+export { latinHypercube, type SampleTable } from "./studies/spread/latin-hypercube.ts";
+export {
+  emptyOutcomes,
+  JUDGEMENTS,
+  type SpreadQuestion,
+  spreadQuestion,
+  VERDICTS,
+} from "./studies/spread/spread-question.ts";
+export type { SpreadInput, SpreadOutcomes } from "./studies/spread/types.ts";
 // what surrounds the build-ups
 export { type Surroundings, surroundingsOf } from "./surroundings/surroundings.ts";

@@ -493,7 +493,8 @@ export interface SpreadResult {
   /** Peak and carried over [kg/m²]. */
   peak: SpreadQuantiles;
   carriedOver: SpreadQuantiles;
-  /** Names of the inputs that matter most, for water and for the transmittance; null where nothing varies. */
+  /** Names of the inputs that matter most, for each of the three; null where it comes out the same in every sample. */
+  decidesJudgement: string | null;
   decidesWater: string | null;
   decidesTransmittance: string | null;
   /** One plain sentence or two. */
@@ -510,7 +511,11 @@ export interface SpreadInputResult {
   unit: "W/(m·K)" | "–" | "m" | "share";
   /** Where the width comes from, in words. */
   origin: string;
-  /** Rank correlation [–] with how near it comes to water and how much there is, and with the transmittance. */
+  /**
+   * Rank correlation [–] with the judgement (worse words higher), with how near it comes to water and how much there is,
+   * and with the transmittance.
+   */
+  influenceOnJudgement: number;
   influenceOnWater: number;
   influenceOnTransmittance: number;
 }

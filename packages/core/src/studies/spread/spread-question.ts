@@ -110,7 +110,7 @@ function copyOfBuildUp(buildUp: BuildUp): BuildUp {
   return copy;
 }
 
-/** Sites with months of their own; rooms stay as they are. */
-function copyOfSurroundings({ rooms, sites }: Surroundings): Surroundings {
-  return { rooms, sites: structuredClone(sites) };
+/** Surroundings with months of their own; what the rooms are stays as it is. */
+function copyOfSurroundings(surroundings: Surroundings): Surroundings {
+  return { ...surroundings, sites: structuredClone(surroundings.sites) };
 }

@@ -2,7 +2,7 @@ import type { SpreadInputResult } from "../../result/types.ts";
 
 /** An input that is varied: what it is, and how it is set in the working copy of its build-up. */
 export interface SpreadInput {
-  description: Omit<SpreadInputResult, "influenceOnWater" | "influenceOnTransmittance">;
+  description: Omit<SpreadInputResult, "influenceOnJudgement" | "influenceOnWater" | "influenceOnTransmittance">;
   /** Sets it to a quantile of its spread, 0 to 1. */
   set: (quantile: number) => void;
 }

@@ -1,0 +1,69 @@
+import type { SpreadProbability, SpreadResult } from "@warmside/core";
+import { fixed, gramsPerArea } from "../numbers.ts";
+
+/**
+ * The spread in plain sentences: how often which verdict and judgement, and what decides it.
+ *
+ * @param result - the study without its sentence
+ * @returns two or three sentences
+ */
+export function spreadInWords(result: Omit<SpreadResult, "message">): string {
+  const { verdicts, judgements, samples } = result;
+  return `${verdictSentence(verdicts, samples)} ${judgementSentence(judgements)} ${decidingSentence(result)}${waterSentence(result)}`;
+}
+
+const VERDICT_CLAUSES = {
+  dry: "stays dry",
+  "dries out": "takes up water and dries out again",
+  "stays wet": "stays wet",
+} as const;
+
+function verdictSentence(verdicts: SpreadResult["verdicts"], samples: number): string {
+  if (verdicts.length === 1) return `In all ${samples} samples it ${VERDICT_CLAUSES[verdicts[0]!.word]}.`;
+  return `${capital(listed(verdicts.map((entry) => `${inOfHundred(entry)} it ${VERDICT_CLAUSES[entry.word]}`)))}.`;
+}
+
+function judgementSentence(judgements: SpreadResult["judgements"]): string {
+  if (judgements.length === 1) return `The judgement is always "${judgements[0]!.word}".`;
+  return `The judgement is ${listed(judgements.map((entry) => `"${entry.word}" ${inOfHundred(entry)}`))}.`;
+}
+
+/** What decides: the judgement where it differs, else how near it comes to water. */
+function decidingSentence(result: Omit<SpreadResult, "message">): string {
+  const { decidesJudgement, decidesWater, inputs } = result;
+  const name = decidesJudgement ?? decidesWater;
+  const input = inputs.find((entry) => entry.name === name);
+  if (name === null || input === undefined) return "Nothing that was varied changes it.";
+  const influence = decidesJudgement === null ? input.influenceOnWater : input.influenceOnJudgement;
+  const direction = influence > 0 ? "more of it is worse" : "more of it is better";
+  return `What decides it is the ${name}: ${direction} (rank correlation ${fixed(influence, 2)}).`;
+}
+
+function waterSentence({ peak }: Omit<SpreadResult, "message">): string {
+  if (!(peak.ninetyFive > 0)) return "";
+  return ` In 95 of 100 it holds at most ${gramsPerArea(peak.ninetyFive)}.`;
+}
+
+/**
+ * How often, in words, out of a hundred.
+ *
+ * @param entry - its probability [–], over 0
+ * @returns such as "in 97 of 100"; "in more than 99 of 100" and "in fewer than 1 of 100" at the ends
+ * @example inOfHundred({ probability: 0.974 }) // "in 97 of 100"
+ */
+export function inOfHundred({ probability }: Pick<SpreadProbability<string>, "probability">): string {
+  const hundredths = Math.round(probability * HUNDRED);
+  if (probability < 1 && hundredths >= HUNDRED) return "in more than 99 of 100";
+  if (hundredths < 1) return "in fewer than 1 of 100";
+  return `in ${hundredths} of 100`;
+}
+
+const HUNDRED = 100;
+
+function listed(parts: readonly string[]): string {
+  return parts.length <= 1 ? (parts[0] ?? "") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,83 @@
+import {
+  JUDGEMENTS,
+  type SampleTable,
+  type SpreadInput,
+  type SpreadOutcomes,
+  type SpreadProbability,
+  type SpreadResult,
+  VERDICTS,
+} from "@warmside/core";
+import { influencesOn, strongest } from "./influence.ts";
+import { quantilesOf } from "./quantiles.ts";
+import { spreadInWords } from "./spread-in-words.ts";
+
+/** Samples of a build-up and what came of them. */
+export interface WorkedOutSamples {
+  inputs: readonly Pick<SpreadInput, "description">[];
+  samples: SampleTable;
+  outcomes: SpreadOutcomes;
+  /** How many were asked for; more than there are after an interruption. */
+  asked: number;
+  seed: number;
+}
+
+/**
+ * Probabilities, quantiles and influences from the outcomes of samples.
+ *
+ * @param worked - samples and outcomes, at least one
+ * @returns the study's result; the same samples give the same result, however they were worked out
+ * @throws RangeError when there is no sample
+ */
+export function spreadResult(worked: WorkedOutSamples): SpreadResult {
+  const { inputs, samples, outcomes, asked, seed } = worked;
+  if (!(samples.count >= 1)) throw new RangeError("the spread needs at least one sample");
+  const onJudgement = influencesOn(Float64Array.from(outcomes.judgement), samples);
+  const onWater = influencesOn(outcomes.wetness, samples);
+  const onTransmittance = influencesOn(outcomes.transmittance, samples);
+  const nameOf = (place: number | null): string | null => (place === null ? null : inputs[place]!.description.name);
+  const result = {
+    samples: samples.count,
+    asked,
+    seed,
+    sampling: "Latin hypercube" as const,
+    inputs: inputs.map(({ description }, place) => ({
+      ...description,
+      influenceOnJudgement: onJudgement[place]!,
+      influenceOnWater: onWater[place]!,
+      influenceOnTransmittance: onTransmittance[place]!,
+    })),
+    verdicts: probabilities(outcomes.verdict, VERDICTS),
+    judgements: probabilities(outcomes.judgement, JUDGEMENTS),
+    transmittance: quantilesOf(outcomes.transmittance),
+    peak: quantilesOf(outcomes.peak),
+    carriedOver: quantilesOf(outcomes.carriedOver),
+    decidesJudgement: nameOf(strongest(onJudgement)),
+    decidesWater: nameOf(strongest(onWater)),
+    decidesTransmittance: nameOf(strongest(onTransmittance)),
+  };
+  return { ...result, message: spreadInWords(result) };
+}
+
+/** How often each word came up, most often first; words that never did are left out. */
+function probabilities<Word>(places: Uint8Array, words: readonly Word[]): SpreadProbability<Word>[] {
+  const counts = words.map(() => 0);
+  for (const place of places) counts[place] = counts[place]! + 1;
+  return words
+    .map((word, place) => ({ word, count: counts[place]!, ...shareOf(counts[place]!, places.length) }))
+    .filter(({ count }) => count > 0)
+    .sort((one, other) => other.count - one.count);
+}
+
+/**
+ * A share of samples with its standard error.
+ *
+ * @param count - 0 to `samples`
+ * @param samples - at least 1
+ * @returns p and √(p(1 − p)/n) [–]
+ * Source: standard error of a share among independent samples; a Latin hypercube's is no larger in the long run.
+ * @example shareOf(25, 100).standardError // 0.0433
+ */
+export function shareOf(count: number, samples: number): { probability: number; standardError: number } {
+  const probability = count / samples;
+  return { probability, standardError: Math.sqrt((probability * (1 - probability)) / samples) };
+}
