@@ -2,40 +2,13 @@
  * The public names of @warmside/core, in stage order.
  */
 
-// air
-export { dewPoint } from "./air/dew-point.ts";
-export { humidityByVolume, relativeHumidity, vapourPressure } from "./air/humidity.ts";
-export { saturationPressure } from "./air/saturation-pressure.ts";
-// vapour layer, findings, judgement
-export { assessBuildUp } from "./assess-build-up.ts";
-// a whole project
-export { assessProject } from "./assess-project.ts";
-// heat → year: figures only
-export { type BuildUpCalculation, calculateBuildUp, type SectionCalculation } from "./calculate-build-up.ts";
-// outdoor climate
-export { correctForAltitude, STANDARD_LAPSE_RATE } from "./climate/altitude.ts";
-export { checkFit, type FitNote } from "./climate/check-fit.ts";
-export { climateMonths } from "./climate/climate-months.ts";
-export { readAltitude, readDegrees } from "./climate/degrees.ts";
-export { distanceBetween, type NearClimate, nearestClimates, type Site } from "./climate/nearest-climates.ts";
-export { readClimate } from "./climate/read-climate.ts";
-export { applySeverity, MEAN_YEAR, ONE_IN_TEN_COLDER, ONE_IN_TEN_WARMER } from "./climate/severity.ts";
-// constants
-export { DAYS_IN_MONTH, MONTH_NAMES, SECONDS_PER_DAY, VAPOUR_PERMEABILITY_OF_AIR } from "./constants.ts";
-// materials
-export { findInTables, type MaterialTable } from "./materials/material-table.ts";
-export { MATERIAL_COLUMNS, readMaterialTable } from "./materials/read-material-table.ts";
-export { PRICE_COLUMNS, readPriceTable } from "./materials/read-price-table.ts";
-// problems
+// problems: data, and the words for them
 export { comparable, nearNames } from "./problems/near-names.ts";
 export { ProblemsError } from "./problems/problems-error.ts";
 export type { Problem, ProblemPath, Reading, TextPosition, WordedProblem } from "./problems/types.ts";
 export { problemInText, wordProblem } from "./problems/word-problem.ts";
-// project
-export type { SuppliedFile } from "./project/reading-context.ts";
-export { projectJsonSchema } from "./project/schema-project.ts";
-export type * from "./project/types.ts";
-// quantities
+
+// quantities with units
 export {
   celsiusFromFahrenheit,
   metresFromInches,
@@ -47,22 +20,59 @@ export { formatInShownUnit, formatNumber, formatQuantity, writeQuantity } from "
 export type { QuantityName } from "./quantities/quantity-names.ts";
 export { readBareNumber, readQuantity, whyOdd } from "./quantities/read-quantity.ts";
 export { type Quantity, quantityOf, type Range, VOCABULARY } from "./quantities/vocabulary.ts";
-// a project file
-export { readProject, readProjectOrThrow, type Supplies } from "./read-project.ts";
-// weather records
-export { climateTable, type RecordsPlace } from "./records/climate-table.ts";
-export { createRecordReader, type RecordReader, readRecords } from "./records/record-reader.ts";
-export type * from "./records/types.ts";
-// result
-export type * from "./result/types.ts";
-// rooms
+
+// constants
+export { DAYS_IN_MONTH, MONTH_NAMES, SECONDS_PER_DAY, VAPOUR_PERMEABILITY_OF_AIR } from "./constants.ts";
+
+// air and vapour
+export { dewPoint } from "./air/dew-point.ts";
+export { humidityByVolume, relativeHumidity, vapourPressure } from "./air/humidity.ts";
+export { saturationPressure } from "./air/saturation-pressure.ts";
+
+// the project
+export type { SuppliedFile } from "./project/reading-context.ts";
+export { projectJsonSchema } from "./project/schema-project.ts";
+export type * from "./project/types.ts";
+
+// materials
+export { findInTables, type MaterialTable } from "./materials/material-table.ts";
+export { MATERIAL_COLUMNS, readMaterialTable } from "./materials/read-material-table.ts";
+export { PRICE_COLUMNS, readPriceTable } from "./materials/read-price-table.ts";
+
+// outdoor climate
+export { correctForAltitude, STANDARD_LAPSE_RATE } from "./climate/altitude.ts";
+export { checkFit, type FitNote } from "./climate/check-fit.ts";
+export { climateMonths } from "./climate/climate-months.ts";
+export { readAltitude, readDegrees } from "./climate/degrees.ts";
+export { distanceBetween, type NearClimate, nearestClimates, type Site } from "./climate/nearest-climates.ts";
+export { readClimate } from "./climate/read-climate.ts";
+export { applySeverity, MEAN_YEAR, ONE_IN_TEN_COLDER, ONE_IN_TEN_WARMER } from "./climate/severity.ts";
+
+// indoor climate
 export { describeRoom, type RoomDescription } from "./rooms/describe-room.ts";
 export { type ImpossibleMonth, impossibleMonths } from "./rooms/impossible-months.ts";
 export { roomMonths } from "./rooms/room-months.ts";
+
+// the tables that travel with the package
 export { CLIMATE_CSVS, MATERIALS_CSV } from "./shipped-tables.ts";
+
+// a project file, read
+export { readProject, readProjectOrThrow, type Supplies } from "./read-project.ts";
+
+// the result
+export type * from "./result/types.ts";
+
+// what surrounds the build-ups
+export { type Surroundings, surroundingsOf } from "./surroundings/surroundings.ts";
+
+// heat → year: figures only
+export { type BuildUpCalculation, calculateBuildUp, type SectionCalculation } from "./calculate-build-up.ts";
+
+// vapour layer, findings, judgement
+export { assessBuildUp } from "./assess-build-up.ts";
+
 // studies
 export { CLIMATES_FOR_PLACE, studyPlacement } from "./studies/placement.ts";
-// studies: the spread of the answer
 export { latinHypercube, type SampleTable } from "./studies/spread/latin-hypercube.ts";
 export {
   emptyOutcomes,
@@ -72,5 +82,11 @@ export {
   VERDICTS,
 } from "./studies/spread/spread-question.ts";
 export type { SpreadInput, SpreadOutcomes } from "./studies/spread/types.ts";
-// what surrounds the build-ups
-export { type Surroundings, surroundingsOf } from "./surroundings/surroundings.ts";
+
+// a whole project
+export { assessProject } from "./assess-project.ts";
+
+// weather records (not in the assessing flow)
+export { climateTable, type RecordsPlace } from "./records/climate-table.ts";
+export { createRecordReader, type RecordReader, readRecords } from "./records/record-reader.ts";
+export type * from "./records/types.ts";
