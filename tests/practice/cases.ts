@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { parse } from "yaml";
 import type { JudgementWord, Project } from "../../packages/core/src/index.ts";
-import { readProject } from "../../packages/core/src/read-project.ts";
+import { readProjectOrThrow } from "../../packages/core/src/read-project.ts";
 
 /** What guidance says of one build-up; the keys are told in README.md. */
 export interface Answer {
@@ -27,9 +27,18 @@ export function caseFiles(): string[] {
   return readdirSync(fileURLToPath(new URL("cases/", HERE))).sort();
 }
 
-/** A case as a project. */
+const read = new Map<string, Project>();
+
+/** A case as a project; each file is read once. */
 export function readCase(file: string): Project {
-  const reading = readProject(readFileSync(new URL(`cases/${file}`, HERE), "utf8"));
-  if (!reading.ok) throw new Error(`${file}: ${JSON.stringify(reading.problems)}`);
-  return reading.value;
+  const known = read.get(file);
+  if (known !== undefined) return known;
+  const project = readProjectOrThrow(readFileSync(new URL(`cases/${file}`, HERE), "utf8"));
+  read.set(file, project);
+  return project;
+}
+
+/** A case as the text of its file. */
+export function textOfCase(file: string): string {
+  return readFileSync(new URL(`cases/${file}`, HERE), "utf8");
 }

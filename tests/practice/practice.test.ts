@@ -24,7 +24,8 @@ describe("practice: what guidance says of a build-up", () => {
     expect([...answered].sort()).toEqual([...given].sort());
   });
 
-  test.each(answers)("$file, $build-up: judged as guidance does", (answer) => {
+  const titled = answers.map((answer) => ({ answer, file: answer.file, name: answer["build-up"] }));
+  test.each(titled)("$file, $name: judged as guidance does", ({ answer }) => {
     const { judgement, findings } = resultOf(answer);
     const codes = findings.map(({ code }) => code);
     const speaking = judgement.reasons.map((id) => findings.find((finding) => finding.id === id)?.code);

@@ -1,13 +1,14 @@
 import { assessBuildUp } from "../assess-build-up.ts";
 import { ventilationCases } from "../heat/slight-ventilation.ts";
+import type { BuildUp } from "../project/types.ts";
 import type { BuildUpResult, JudgementWord } from "../result/types.ts";
 import type { ChangeStep, Situation } from "./types.ts";
 
 /** No more calculations than this are spent on a build-up (this project's rule: about half a second). */
 export const MOST_CALCULATIONS = 1200;
 
-/** Calculations in one assessment: the reported one and up to five under other assumptions. */
-const CALCULATIONS_OF_ASSESSMENT = 6;
+/** Calculations in one assessment: the reported one, up to five under other assumptions, one with gaps in the vapour layer. */
+const CALCULATIONS_OF_ASSESSMENT = 7;
 
 /** What a change should lead to. */
 export type Goal = Extract<JudgementWord, "sound" | "sound with conditions">;
@@ -35,7 +36,7 @@ export function trialsOn(situation: Situation, transmittance: number | null): Tr
   const assess = (step: ChangeStep): BuildUpResult | null => {
     const known = results.get(step);
     if (known !== undefined) return known;
-    const cost = CALCULATIONS_OF_ASSESSMENT * (ventilationCases(step.buildUp) === null ? 1 : 2);
+    const cost = calculationsAtMost(step.buildUp);
     if (spent + cost > MOST_CALCULATIONS) {
       spent = MOST_CALCULATIONS;
       return null;
@@ -57,4 +58,11 @@ export function trialsOn(situation: Situation, transmittance: number | null): Tr
 /** Compared at two decimals, as transmittances are. */
 function losesWarmth(after: number, before: number | null): boolean {
   return before !== null && Math.round(after * 100) > Math.round(before * 100);
+}
+
+/** Calculations that an assessment takes at most: one more a layer with stated gaps, twice with slightly ventilated air. */
+function calculationsAtMost(buildUp: BuildUp): number {
+  const withGaps = buildUp.layers.filter((layer) => layer.type !== "air" && layer.gaps !== null).length;
+  const cases = ventilationCases(buildUp) === null ? 1 : 2;
+  return cases * (CALCULATIONS_OF_ASSESSMENT + withGaps);
 }

@@ -1,0 +1,38 @@
+import { describe, expect, test, vi } from "vitest";
+
+/** How often a build-up was calculated, whoever asked for it. */
+const counted = vi.hoisted(() => ({ calculations: 0 }));
+
+vi.mock("../../packages/core/src/calculate-build-up.ts", async (original) => {
+  const actual = await original<typeof import("../../packages/core/src/calculate-build-up.ts")>();
+  return {
+    ...actual,
+    calculateBuildUp: (...given: Parameters<typeof actual.calculateBuildUp>) => {
+      counted.calculations += 1;
+      return actual.calculateBuildUp(...given);
+    },
+  };
+});
+
+const { findRemedies } = await import("../../packages/core/src/remedies/find-remedies.ts");
+const { corpus } = await import("./corpus.ts");
+const { assessBuildUp } = await import("../../packages/core/src/assess-build-up.ts");
+
+describe("the calculations of a search are counted, not guessed", () => {
+  test("no search takes more calculations than it says, over the whole corpus", () => {
+    const searched = corpus().map((one) => {
+      counted.calculations = 0;
+      const { calculations } = findRemedies(one.buildUp, one.surroundings, one.assessed);
+      return { title: one.title, said: calculations, made: counted.calculations };
+    });
+    expect(searched.some(({ made }) => made > 50)).toBe(true);
+    for (const { title, said, made } of searched) expect(made, title).toBeLessThanOrEqual(said);
+  });
+
+  test("what counts them sees every calculation: an assessment makes at least four", () => {
+    const [one] = corpus();
+    counted.calculations = 0;
+    assessBuildUp(one!.buildUp, one!.surroundings);
+    expect(counted.calculations).toBeGreaterThanOrEqual(4);
+  });
+});

@@ -1,0 +1,130 @@
+import { describe, expect, test } from "vitest";
+import { readProjectOrThrow } from "../../packages/core/src/read-project.ts";
+import { findRemedies } from "../../packages/core/src/remedies/find-remedies.ts";
+import type { Remedy } from "../../packages/core/src/result/types.ts";
+import { surroundingsOf } from "../../packages/core/src/surroundings/surroundings.ts";
+import { textOfCase } from "../practice/cases.ts";
+import { assessText } from "./corpus.ts";
+
+/**
+ * A remedy as a reader follows it: the change is written into the project file by hand, the file is read and assessed,
+ * and that gives what the remedy lists.
+ */
+interface Written {
+  file: string;
+  buildUp?: number;
+  /** Words of the remedy. */
+  change: string;
+  /** What is put in the place of what, in the file's text. */
+  edits: [string, string][];
+}
+
+const WOOL_140 = "      - { material: mineral wool slab, thickness: 140 mm, framing: studs }";
+
+const written: Written[] = [
+  {
+    file: "02-stud-wall-no-vapour-layer.yaml",
+    change: "Vapour control layer sd 2 m added on the warm side, between gypsum plasterboard and mineral wool slab",
+    edits: [[WOOL_140, `      - { material: vapour control layer sd 2 m }\n${WOOL_140}`]],
+  },
+  {
+    file: "02-stud-wall-no-vapour-layer.yaml",
+    change:
+      "105 mm of wood fibre insulation board outside, without a break, between oriented strand board and breather membrane",
+    edits: [
+      [
+        "      - { material: breather membrane }",
+        "      - { material: wood fibre insulation board, thickness: 105 mm }\n      - { material: breather membrane }",
+      ],
+    ],
+  },
+  {
+    file: "02-stud-wall-no-vapour-layer.yaml",
+    change:
+      "The insulation moved out of the frame: 70 mm of polyurethane foam unfaced outside oriented strand board, the frame left empty",
+    edits: [
+      [WOOL_140, "      - { air: 140 mm, ventilation: none, framing: studs }"],
+      [
+        "      - { material: breather membrane }",
+        "      - { material: polyurethane foam unfaced, thickness: 70 mm }\n      - { material: breather membrane }",
+      ],
+    ],
+  },
+  {
+    file: "05-sheet-on-the-cold-side.yaml",
+    change:
+      "Polyethylene sheet 0.15 mm moved to the warm side, between gypsum plasterboard and mineral wool slab, with a breather membrane in its old place",
+    edits: [
+      ["      - { material: polyethylene sheet 0.15 mm }", "      - { material: breather membrane }"],
+      [WOOL_140, `      - { material: polyethylene sheet 0.15 mm }\n${WOOL_140}`],
+    ],
+  },
+  {
+    file: "08-cooled-shop-vinyl-wallpaper.yaml",
+    change: "Vinyl wallpaper left out",
+    edits: [["      - { material: vinyl wallpaper }\n", ""]],
+  },
+  {
+    file: "19-torn-vapour-layer.yaml",
+    change: "The gaps in polyethylene sheet 0.15 mm closed: laps, edges and holes taped",
+    edits: [[", gaps: 1 %", ""]],
+  },
+  {
+    file: "24-steel-box-drying-clay.yaml",
+    change: "The room kept drier: humidity class 2 instead of 4",
+    edits: [["humidity: class 4", "humidity: class 2"]],
+  },
+  {
+    file: "34-cold-roof-too-thin-an-air-layer.yaml",
+    change: "50 mm of ventilated height above the insulation, open at both ends by a continuous 25 mm",
+    edits: [["air: 25 mm", "air: 50 mm"]],
+  },
+  {
+    file: "40-raised-floor-polythene-below.yaml",
+    change: "Breather membrane (sd 0.2 m) outside in the place of polyethylene sheet 0.25 mm",
+    edits: [["material: polyethylene sheet 0.25 mm", "material: breather membrane"]],
+  },
+  {
+    file: "28-warm-roof-over-half-below.yaml",
+    change:
+      "The insulation moved out of the frame: 80 mm of polyurethane foam unfaced outside expanded polystyrene: a warm roof; " +
+      "and foil vapour control layer sd 1500 m on the warm side in the place of polyethylene sheet 0.25 mm",
+    edits: [
+      ["material: mineral wool slab, thickness: 150 mm", "air: 150 mm, ventilation: none"],
+      ["material: polyethylene sheet 0.25 mm", "material: foil vapour control layer sd 1500 m"],
+      [
+        "      - { material: bitumen sheet",
+        "      - { material: polyurethane foam unfaced, thickness: 80 mm }\n      - { material: bitumen sheet",
+      ],
+    ],
+  },
+];
+
+function remediesOf(text: string, index: number): Remedy[] {
+  const project = readProjectOrThrow(text);
+  const surroundings = surroundingsOf(project);
+  return findRemedies(project.buildUps[index]!, surroundings, assessText(text, index)).remedies;
+}
+
+describe("a remedy written into the project file gives what it lists", () => {
+  test.each(written)("$file: $change", ({ file, buildUp = 0, change, edits }) => {
+    const text = textOfCase(file);
+    const remedy = remediesOf(text, buildUp).find((one) => one.change === change);
+    expect(
+      remedy,
+      remediesOf(text, buildUp)
+        .map((one) => one.change)
+        .join("\n"),
+    ).toBeDefined();
+    const changed = edits.reduce((now, [from, to]) => {
+      expect(now).toContain(from);
+      return now.replace(from, to);
+    }, text);
+    const result = assessText(changed, buildUp);
+    expect(result.judgement.word).toBe(remedy!.judgement);
+    expect(result.moisture!.verdict).toBe(remedy!.verdict);
+    expect(result.heat!.transmittance).toBeCloseTo(remedy!.transmittance, 12);
+    expect(result.moisture!.peak.amount).toBeCloseTo(remedy!.peak.amount, 12);
+    expect(result.moisture!.peak.month).toBe(remedy!.peak.month);
+  });
+});
