@@ -5,12 +5,12 @@ import { readClimate } from "./climate/read-climate.ts";
 import { applySeverity, MEAN_YEAR, ONE_IN_TEN_COLDER, ONE_IN_TEN_WARMER } from "./climate/severity.ts";
 import { MONTH_NAMES } from "./constants.ts";
 import { materialsOfProject } from "./materials/materials-of-project.ts";
-import { readPriceTable } from "./materials/read-price-table.ts";
+import { pricesOfProject } from "./materials/prices-of-project.ts";
 import { orderProblems } from "./problems/order-problems.ts";
 import { ProblemsError } from "./problems/problems-error.ts";
 import type { Problem, Reading } from "./problems/types.ts";
 import { collectNotes } from "./project/accept-notes.ts";
-import { fetchTable, findClimateText, findPlace, type Supplies } from "./project/find-text.ts";
+import { findClimateText, findPlaces, type Supplies } from "./project/find-text.ts";
 import { noteOddValues } from "./project/odd-values.ts";
 import { parseFileText } from "./project/parse-file-text.ts";
 import { collectProblems } from "./project/problem-collector.ts";
@@ -25,7 +25,6 @@ import type {
   AltitudeCorrection,
   BuildUp,
   OutdoorClimate,
-  PriceEntry,
   Project,
   Room,
   Severity,
@@ -57,8 +56,8 @@ export function readProject(text: string, supplies?: Supplies): Reading<Project>
   const rooms = resolveRooms(context);
   const buildUps = resolveBuildUps(rooms, context);
   const climate = resolveClimate(supplies, context);
-  const prices = resolvePrices(supplies, context);
-  const placesForStudy = resolvePlaces(context);
+  const prices = pricesOfProject(supplies, context);
+  const placesForStudy = findPlaces(["climates for place"], Object.keys(CLIMATE_CSVS), context);
   const written = projectSchema.safeParse(file.data);
   if (written.success && climate.value !== null) {
     checkYear(written.data, climate.value, rooms, context);
@@ -123,26 +122,6 @@ function resolveClimate(
     value: null,
     problems: reading.problems.map((problem) => inFile(problem, found.file ?? `climate/${found.name}.csv`)),
   };
-}
-
-function resolvePrices(
-  supplies: Supplies | undefined,
-  context: ReadingContext,
-): { value: PriceEntry[]; problems: readonly Problem[] } {
-  const written = textAt(context.file.data, ["prices"]);
-  const found = written === null ? null : fetchTable(written, ["prices"], supplies, context);
-  if (found === null) return { value: [], problems: [] };
-  const reading = readPriceTable(found.text, found.file ?? found.name);
-  return reading.ok ? { value: reading.value, problems: [] } : { value: [], problems: reading.problems };
-}
-
-function resolvePlaces(context: ReadingContext): string[] {
-  const path = ["climates for place"];
-  return listAt(context.file.data, path).flatMap((written, index) => {
-    const name =
-      typeof written === "string" ? findPlace(written, [...path, index], Object.keys(CLIMATE_CSVS), context) : null;
-    return name === null ? [] : [name];
-  });
 }
 
 function inFile(problem: Problem, file: string): Problem {

@@ -1,11 +1,13 @@
 import { problemInText, readProject, wordProblem } from "@warmside/core";
 import { describe, expect, it } from "vitest";
 import { LAYER_WORDINGS } from "../../../packages/core/src/problems/word-layer-problems.ts";
+import { MATERIAL_WORDINGS } from "../../../packages/core/src/problems/word-material-problems.ts";
 import { QUANTITY_WORDINGS } from "../../../packages/core/src/problems/word-quantity-problems.ts";
 import { ROOM_WORDINGS } from "../../../packages/core/src/problems/word-room-problems.ts";
 import { SHAPE_WORDINGS } from "../../../packages/core/src/problems/word-shape-problems.ts";
 import { TABLE_WORDINGS } from "../../../packages/core/src/problems/word-table-problems.ts";
 import { TEXT_WORDINGS } from "../../../packages/core/src/problems/word-text-problems.ts";
+import { YAML_WORDINGS } from "../../../packages/core/src/problems/word-yaml-problems.ts";
 import { suppliesOf } from "../../core/project-texts.ts";
 import type { BadFile } from "./bad-file.ts";
 import { BAD_KEYS } from "./keys.ts";
@@ -60,7 +62,16 @@ describe("the catalogue", () => {
   });
 
   it("meets every problem that a project file or a table of materials or prices can have", () => {
-    const wordings = [TEXT_WORDINGS, SHAPE_WORDINGS, QUANTITY_WORDINGS, LAYER_WORDINGS, ROOM_WORDINGS, TABLE_WORDINGS];
+    const wordings = [
+      TEXT_WORDINGS,
+      YAML_WORDINGS,
+      MATERIAL_WORDINGS,
+      SHAPE_WORDINGS,
+      QUANTITY_WORDINGS,
+      LAYER_WORDINGS,
+      ROOM_WORDINGS,
+      TABLE_WORDINGS,
+    ];
     const met = new Set(ALL.flatMap(({ problems }) => problems.map(({ code }) => code)));
     expect(wordings.flatMap((words) => Object.keys(words)).filter((code) => !met.has(code))).toEqual([]);
   });

@@ -30,13 +30,13 @@ const textChange = fc.record({
   by: fc.oneof(fc.constantFrom(...UPSETTING), fc.string({ maxLength: 6 }), fc.constant("")),
 });
 
-const changedText = fc
+const changedText: fc.Arbitrary<string> = fc
   .tuple(
-    fc.constantFrom(SMALL_PROJECT, CONTRACT_PROJECT, EVERY_KEY),
+    fc.constantFrom<string>(SMALL_PROJECT, CONTRACT_PROJECT, EVERY_KEY),
     fc.array(textChange, { minLength: 1, maxLength: 2 }),
   )
   .map(([text, changes]) =>
-    changes.reduce((soFar, { at, until, by }) => {
+    changes.reduce<string>((soFar, { at, until, by }) => {
       const start = Math.floor(at * soFar.length);
       return soFar.slice(0, start) + by + soFar.slice(start + until);
     }, text),

@@ -2,21 +2,27 @@ import { pathInText } from "./path-in-text.ts";
 import type { Problem, WordedProblem } from "./types.ts";
 import { CLIMATE_WORDINGS } from "./word-climate-problems.ts";
 import { LAYER_WORDINGS } from "./word-layer-problems.ts";
+import { MATERIAL_WORDINGS } from "./word-material-problems.ts";
 import { QUANTITY_WORDINGS } from "./word-quantity-problems.ts";
 import { ROOM_WORDINGS } from "./word-room-problems.ts";
 import { SHAPE_WORDINGS } from "./word-shape-problems.ts";
 import { TABLE_WORDINGS } from "./word-table-problems.ts";
 import { TEXT_WORDINGS } from "./word-text-problems.ts";
+import { YAML_WORDINGS } from "./word-yaml-problems.ts";
+import { VARIANT_WORDINGS } from "./word-variant-problems.ts";
 import { factsOf, type Wordings } from "./wording.ts";
 
 /** Every wording there is, by code. */
 export const WORDINGS: Wordings = {
   ...TEXT_WORDINGS,
+  ...YAML_WORDINGS,
   ...SHAPE_WORDINGS,
   ...QUANTITY_WORDINGS,
   ...LAYER_WORDINGS,
+  ...MATERIAL_WORDINGS,
   ...ROOM_WORDINGS,
   ...TABLE_WORDINGS,
+  ...VARIANT_WORDINGS,
   ...CLIMATE_WORDINGS,
 };
 

@@ -1,6 +1,7 @@
 import { comparable, nearNames } from "../problems/near-names.ts";
 import type { ProblemPath } from "../problems/types.ts";
 import type { ReadingContext, SuppliedFile } from "./reading-context.ts";
+import { listAt } from "./value-at.ts";
 
 /** Hands out files beside the project file; whoever calls decides which paths it may reach. */
 export interface Supplies {
@@ -80,6 +81,21 @@ export function findPlace(
   if (found !== undefined) return found;
   context.collector.add("climate-unknown", path, { name: written, near: nearNames(written, known), known });
   return null;
+}
+
+/**
+ * Finds every place of a list.
+ *
+ * @param path - where the list stands
+ * @param known - the places there are
+ * @param context - data and problems
+ * @returns their names; those with problems are left out
+ */
+export function findPlaces(path: ProblemPath, known: readonly string[], context: ReadingContext): string[] {
+  return listAt(context.file.data, path).flatMap((written, index) => {
+    const name = typeof written === "string" ? findPlace(written, [...path, index], known, context) : null;
+    return name === null ? [] : [name];
+  });
 }
 
 function nameOfFile(path: string): string {

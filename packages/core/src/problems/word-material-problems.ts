@@ -1,0 +1,70 @@
+import { didYouMean, inSpeech, oneOf, onlyOne, type Wordings } from "./wording.ts";
+
+/** Problems of materials and framing. */
+export const MATERIAL_WORDINGS: Wordings = {
+  "material-unknown": ({ text, list }) => ({
+    says: `no material is called ${text("name")}`,
+    expected: "a name from the table, or the material's values in braces",
+    likelySlip: didYouMean(list("near")),
+    write:
+      list("near").length > 0
+        ? onlyOne(list("near"))
+        : "{ name: …, conductivity: 0.04 W/(m K), vapour resistance factor: 5 }",
+  }),
+  "material-two-sheets": ({ list }) => ({
+    says: `the sheet's vapour resistance is given twice, by ${list("keys").join(" and by ")}`,
+    expected: "exactly one of sd, vapour resistance, permeance and sd by humidity",
+  }),
+  "material-mixed": ({ text, list }) => ({
+    says: `the material has ${text("sheet")} like a sheet, and ${inSpeech(list("thick"), "and")} like a material with a thickness`,
+    expected: "either sd, vapour resistance or permeance, for a sheet; or conductivity and vapour resistance factor",
+    likelySlip: "A board with a tight facing is written with conductivity, vapour resistance factor and `facing sd`",
+  }),
+  "material-incomplete": ({ list }) => ({
+    says: `the material lacks its ${inSpeech(list("missing"), "and")}`,
+    expected:
+      "conductivity and vapour resistance factor for a material with a thickness; sd, vapour resistance or permeance for a sheet",
+    likelySlip: "The data sheet has them as λ and μ (or as sd for a sheet)",
+  }),
+  "sd-by-humidity-order": () => ({
+    says: "sd by humidity does not rise from pair to pair in its relative humidity",
+    expected: "pairs from the driest to the wettest, such as [[30 %, 10 m], [80 %, 0.5 m]]",
+  }),
+  "framing-unknown": ({ text, list }) => ({
+    says: `there is no framing called ${text("name")} in this build-up`,
+    expected: list("known").length === 0 ? "a framing under `framings`, or its values in braces" : oneOf(list("known")),
+    likelySlip:
+      didYouMean(list("near")) ??
+      "Framing is described once under `framings` of the build-up and then named by its layers",
+    write: onlyOne(list("near")),
+  }),
+  "framing-two-ways": () => ({
+    says: "the framing has both a fraction and a width or spacing",
+    expected: "either fraction, or width and spacing",
+  }),
+  "framing-no-share": () => ({
+    says: "the framing does not say how much of the area it takes",
+    expected: "width and spacing, or fraction",
+    write: "width: 45 mm, spacing: 600 mm",
+  }),
+  "framing-half": ({ text }) => ({
+    says: `${text("missing")} is missing`,
+    expected: "width and spacing together",
+    write: text("missing") === "width" ? "width: 45 mm" : "spacing: 600 mm",
+  }),
+  "framing-too-wide": ({ received }) => ({
+    says: `width is ${received}, as wide as the spacing or wider`,
+    expected: "a width of one stud, and the spacing from centre to centre",
+    likelySlip: "Width and spacing may have changed places, or one is in the wrong unit",
+  }),
+  "framing-fills-all": ({ text }) => ({
+    says: `the framing and the other timber would take ${text("share")} of the area`,
+    expected: "less than all of it",
+    likelySlip: "Spacing goes from centre to centre; a layer wholly of timber is written as a layer of timber",
+  }),
+  "framing-of-sheet": ({ text }) => ({
+    says: `framing cannot be made of ${text("name")}, which is a sheet`,
+    expected: "a material with a conductivity, such as softwood timber",
+    write: "softwood timber",
+  }),
+};
