@@ -1,5 +1,6 @@
 /**
- * Bundles the command: one entry, with the plotting library in a part of its own that is read only when a page is drawn.
+ * Bundles the command: one entry, with the plotting library in a part of its own that is read only when a page is drawn,
+ * and beside it, whole, what the threads of the spread study run.
  * A folder as argument: bundles into that one (the tests do).
  */
 import { readFileSync, rmSync } from "node:fs";
@@ -11,14 +12,11 @@ const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const version = JSON.parse(readFileSync(join(root, "packages/report/package.json"), "utf8")).version;
 const outdir = resolve(root, process.argv[2] ?? "packages/report/bundle");
 
-rmSync(outdir, { recursive: true, force: true });
-await build({
+const alike = {
   absWorkingDir: root,
-  entryPoints: { warmside: "packages/report/src/cli/main.ts" },
   outdir,
   outExtension: { ".js": ".mjs" },
   bundle: true,
-  splitting: true,
   format: "esm",
   platform: "node",
   target: "node20",
@@ -26,9 +24,15 @@ await build({
   alias: {
     "@warmside/core": join(root, "packages/core/src/index.ts"),
   },
+  // The pool of threads reads files of its own from where it is installed.
+  external: ["piscina"],
   define: { WARMSIDE_VERSION: JSON.stringify(version) },
   banner: {
     js: 'import { createRequire as __createRequire } from "node:module"; const require = __createRequire(import.meta.url);',
   },
   logLevel: "warning",
-});
+};
+
+rmSync(outdir, { recursive: true, force: true });
+await build({ ...alike, entryPoints: { warmside: "packages/report/src/cli/main.ts" }, splitting: true });
+await build({ ...alike, entryPoints: { "spread-worker": "packages/report/src/cli/spread/spread-worker.ts" } });

@@ -3,11 +3,11 @@ import { buildUpResult } from "./describe/build-up-result.ts";
 import { allFindings, type FindingWithEffect } from "./findings/all-findings.ts";
 import { judge } from "./findings/judgement.ts";
 import type { Evidence } from "./findings/types.ts";
-import { furtherChecks } from "./further-checks/further-checks.ts";
+import { checksThatJudge, furtherChecks } from "./further-checks/further-checks.ts";
 import { assessSurface } from "./heat/surface.ts";
 import type { BuildUp } from "./project/types.ts";
 import type { BuildUpResult, Judgement } from "./result/types.ts";
-import { sensitivityRuns } from "./sensitivity/sensitivity-runs.ts";
+import { ALL_RUNS, RUNS_THAT_JUDGE, sensitivityRuns } from "./sensitivity/sensitivity-runs.ts";
 import type { Surroundings } from "./surroundings/surroundings.ts";
 import { assessVapourLayer } from "./vapour-layer/assess-vapour-layer.ts";
 
@@ -26,6 +26,9 @@ export function assessBuildUp(buildUp: BuildUp, surroundings: Surroundings): Bui
   return buildUpResult(evidence, findings, judgement);
 }
 
+/** How much is worked out: all that a reader is told, or only what the judgement rests on. */
+export type JudgingScope = "all" | "what the judgement rests on";
+
 /** What is known of a build-up, what is found in it, and the judgement: everything but the result's own shape. */
 export interface JudgedBuildUp {
   evidence: Evidence;
@@ -38,18 +41,22 @@ export interface JudgedBuildUp {
  *
  * @param buildUp - the build-up
  * @param surroundings - outdoor air and rooms of the reported, the colder and the wetter year
- * @returns evidence, findings and judgement
+ * @param scope - all for a result; less where only the judgement is asked for, again and again
+ * @returns evidence, findings and judgement; the judgement's word is the same for both scopes
  * @throws RangeError when a value is out of range
  */
-export function judgeBuildUp(buildUp: BuildUp, surroundings: Surroundings): JudgedBuildUp {
+export function judgeBuildUp(buildUp: BuildUp, surroundings: Surroundings, scope: JudgingScope = "all"): JudgedBuildUp {
   const { sites, rooms } = surroundings;
   const room = rooms.get(buildUp.room)!;
   const farRoom = rooms.get(buildUp.faces) ?? null;
   const calculation = calculateBuildUp(buildUp, sites.reported);
   const surface = assessSurface(calculation.heat, surfaceQuestion(buildUp, calculation, farRoom !== null));
   const { result: vapourLayer, tightLayer, tightLayers } = assessVapourLayer(calculation);
-  const sensitivity = sensitivityRuns(calculation, sites, tightLayer);
-  const checks = furtherChecks(buildUp, sites.reported, calculation, vapourLayer, room);
+  const all = scope === "all";
+  const sensitivity = sensitivityRuns(calculation, sites, tightLayer, all ? ALL_RUNS : RUNS_THAT_JUDGE);
+  const checks = all
+    ? furtherChecks(buildUp, sites.reported, calculation, vapourLayer, room)
+    : checksThatJudge(calculation, vapourLayer);
   const evidence = {
     buildUp,
     room,

@@ -37,3 +37,25 @@ export function furtherChecks(
     variableResistance: hasVariableResistance(buildUp) ? variableResistance(calculation) : null,
   };
 }
+
+/**
+ * Only those checks that the judgement may rest on; the others are told beside it (a test holds that they never turn it).
+ *
+ * @param calculation - the build-up's figures
+ * @param vapourLayer - its vapour layer
+ * @returns the checks' results, empty or null for the others
+ */
+export function checksThatJudge(
+  calculation: BuildUpCalculation,
+  vapourLayer: Pick<VapourLayerResult, "layers" | "onWarmSide">,
+): FurtherChecks {
+  const layers = vapourLayer.onWarmSide === false ? [] : vapourLayer.layers;
+  return {
+    wood: [],
+    trappedWater: calculation.buildUp.trappedWater.length === 0 ? [] : trappedWater(calculation, layers),
+    twoSeasonCheck: null,
+    leak: leak(calculation),
+    gaps: [],
+    variableResistance: null,
+  };
+}

@@ -22,6 +22,22 @@ export interface SensitivityRun {
   result: SensitivityResult;
 }
 
+/** Every run, in order. */
+export const ALL_RUNS: readonly SensitivityName[] = [
+  "one in ten colder year",
+  "unfavourable vapour resistance",
+  "wetter room",
+  "vapour layer ten times more open",
+  "no vapour layer",
+];
+
+/** The runs that the judgement rests on; the others are told beside it (a test holds that they never turn it). */
+export const RUNS_THAT_JUDGE: readonly SensitivityName[] = [
+  "one in ten colder year",
+  "vapour layer ten times more open",
+  "no vapour layer",
+];
+
 /** A vapour layer is opened by this factor. Source: this project's rule (method.md 7). */
 export const OPENED_BY = 10;
 
@@ -32,33 +48,44 @@ export const OPENED_BY = 10;
  * @param calculation - the reported figures
  * @param sites - the sites of the runs
  * @param tightLayer - the vapour layer, null without any
- * @returns runs in that order
+ * @param names - which runs
+ * @returns those runs, in the order of `ALL_RUNS`; none that need a vapour layer where there is none
  * Source: ISO 13788:2012 clause 4.2 for the one-in-ten year (from memory); the others are this project's rules.
  */
 export function sensitivityRuns(
   calculation: BuildUpCalculation,
   sites: AssessmentSites,
   tightLayer: TightLayer | null,
+  names: readonly SensitivityName[] = ALL_RUNS,
 ): SensitivityRun[] {
-  const { buildUp } = calculation;
-  const run = (name: SensitivityName, changed: BuildUp, site: Site, unfavourable = false): SensitivityRun => {
-    const vapourResistance = unfavourable ? "unfavourable" : "dry";
-    const again = calculateBuildUp(changed, site, { vapourResistance, runOn: false });
-    return { name, calculation: again, result: describeRun(name, again, calculation) };
-  };
-  const runs = [
-    run("one in ten colder year", buildUp, sites.colder),
-    run("unfavourable vapour resistance", buildUp, sites.reported, true),
-    run("wetter room", buildUp, sites.wetter),
-  ];
-  if (tightLayer === null) return runs;
-  const opened = withVapourLayerOpened(buildUp, tightLayer, OPENED_BY);
-  const without = withVapourLayerOpened(buildUp, tightLayer, Number.POSITIVE_INFINITY);
-  return [
-    ...runs,
-    run("vapour layer ten times more open", opened, sites.reported),
-    run("no vapour layer", without, sites.reported),
-  ];
+  return ALL_RUNS.filter((name) => names.includes(name)).flatMap((name) => {
+    const again = runOf(name, calculation.buildUp, sites, tightLayer);
+    return again === null ? [] : [{ name, calculation: again, result: describeRun(name, again, calculation) }];
+  });
+}
+
+function runOf(
+  name: SensitivityName,
+  buildUp: BuildUp,
+  { reported, colder, wetter }: AssessmentSites,
+  tightLayer: TightLayer | null,
+): BuildUpCalculation | null {
+  const run = (changed: BuildUp, site: Site, vapourResistance: "dry" | "unfavourable" = "dry"): BuildUpCalculation =>
+    calculateBuildUp(changed, site, { vapourResistance, runOn: false });
+  const opened = (factor: number): BuildUpCalculation | null =>
+    tightLayer === null ? null : run(withVapourLayerOpened(buildUp, tightLayer, factor), reported);
+  switch (name) {
+    case "one in ten colder year":
+      return run(buildUp, colder);
+    case "unfavourable vapour resistance":
+      return run(buildUp, reported, "unfavourable");
+    case "wetter room":
+      return run(buildUp, wetter);
+    case "vapour layer ten times more open":
+      return opened(OPENED_BY);
+    case "no vapour layer":
+      return opened(Number.POSITIVE_INFINITY);
+  }
 }
 
 function describeRun(name: SensitivityName, run: BuildUpCalculation, reported: BuildUpCalculation): SensitivityResult {

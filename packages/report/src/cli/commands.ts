@@ -8,12 +8,14 @@ import { registerNew } from "./new.ts";
 import { registerPlace } from "./place.ts";
 import type { Registration } from "./registration.ts";
 import { registerSchema } from "./schema.ts";
+import { registerSpread } from "./spread.ts";
 
 /** Every command, in the order of the help. A study is added here when it works. */
 export const COMMANDS: readonly Registration[] = [
   registerAssess,
   registerCheck,
   registerPlace,
+  registerSpread,
   registerClimate,
   registerMaterials,
   registerExplain,

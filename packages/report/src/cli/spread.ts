@@ -1,0 +1,57 @@
+import { type Command, InvalidArgumentError } from "commander";
+import type { Outcome } from "./outcome.ts";
+import type { Registration } from "./registration.ts";
+import type { ReportOptions } from "./report-command.ts";
+
+/** The flags of `spread` beside those of every report. */
+interface SpreadOptions extends ReportOptions {
+  samples: number;
+  seed: number;
+  workers?: number;
+}
+
+/** `warmside spread FILE`: every build-up many times over, with all that is uncertain somewhere within its spread. */
+export const registerSpread: Registration = (program: Command, run): void => {
+  program
+    .command("spread")
+    .argument("<file>", "project file (YAML or JSON)")
+    .summary("tell how sure the answer is")
+    .description(
+      "Works every build-up out many times, with material values, share of framing, gaps and indoor humidity each " +
+        "somewhere within its spread: how often each verdict and judgement comes out, and what decides it. Widths are " +
+        "those of the project file (`spread: 10 %` at a material) or those of the kind of source.",
+    )
+    .option("--samples <count>", "samples a build-up", wholeNumber(1, MOST_SAMPLES), USUAL_SAMPLES)
+    .option("--seed <number>", "the same seed gives the same figures", wholeNumber(0, LARGEST_SEED), 1)
+    .option(
+      "--workers <count>",
+      "threads to work on (default: as many as the machine has)",
+      wholeNumber(1, MOST_WORKERS),
+    )
+    .option("--out <path>", "write the report to this path")
+    .option("--json", "print the whole result as JSON; a report is written only with --out or --pdf")
+    .option("--pdf", "write a PDF of the report too (needs Chromium or Chrome)")
+    .addHelpText("after", "\nExample:\n  warmside spread studio.yaml --samples 100000\n")
+    .action((file: string, options: SpreadOptions) =>
+      run(async (standing): Promise<Outcome> => {
+        const { reportCommand } = await import("./report-command.ts");
+        const { assessWithSpread } = await import("./spread/assess-with-spread.ts");
+        return await reportCommand(file, options, standing, (project) => assessWithSpread(project, options, standing));
+      }),
+    );
+};
+
+const USUAL_SAMPLES = 10_000;
+const MOST_SAMPLES = 10_000_000;
+const LARGEST_SEED = 2 ** 32 - 1;
+const MOST_WORKERS = 1024;
+
+function wholeNumber(least: number, most: number): (written: string) => number {
+  return (written) => {
+    const number = /^\d+$/.test(written) ? Number(written) : Number.NaN;
+    if (!(number >= least && number <= most)) {
+      throw new InvalidArgumentError(`It has to be a whole number from ${least} to ${most}.`);
+    }
+    return number;
+  };
+}

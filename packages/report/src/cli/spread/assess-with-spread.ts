@@ -1,0 +1,66 @@
+import { writeSync } from "node:fs";
+import { availableParallelism } from "node:os";
+import { assessProject, type BuildUpResult, type Project, type ProjectResult } from "@warmside/core";
+import { spreadResult } from "../../spread-study/spread-result.ts";
+import { whenInterrupted } from "../interruption.ts";
+import { harmless, wrap } from "../paper.ts";
+import type { Standing } from "../standing.ts";
+import { progressOn } from "./progress.ts";
+import { finished, openStudies, type Study } from "./studies.ts";
+import { workOutStudies } from "./work-out.ts";
+
+/** What the study is asked to do. */
+export interface SpreadChoice {
+  samples: number;
+  seed: number;
+  /** Threads; as many as the machine has where it is not said. */
+  workers?: number;
+}
+
+/**
+ * Assesses a project and works out the spread of every build-up. Interrupted, it prints what was done by then.
+ *
+ * @param project - the project
+ * @param choice - samples, seed, workers
+ * @param standing - what it is printed on
+ * @returns the result with a spread for every build-up; the same whatever the number of workers
+ */
+export async function assessWithSpread(
+  project: Project,
+  choice: SpreadChoice,
+  standing: Standing,
+): Promise<ProjectResult> {
+  const assessed = assessProject(project);
+  const studies = openStudies(project, choice);
+  const progress = progressOn(process.stderr, studies.length * choice.samples);
+  const forget = whenInterrupted(() => {
+    progress.clear();
+    writeSync(STANDARD_OUTPUT, soFar(studies, standing));
+  });
+  try {
+    await workOutStudies(project, studies, choice.workers ?? availableParallelism(), progress.advance);
+  } finally {
+    forget();
+    progress.clear();
+  }
+  return { ...assessed, buildUps: assessed.buildUps.map((buildUp, index) => withSpread(buildUp, studies[index]!)) };
+}
+
+const STANDARD_OUTPUT = 1;
+
+function withSpread(buildUp: BuildUpResult, study: Study): BuildUpResult {
+  return { ...buildUp, spread: spreadResult(finished(study)) };
+}
+
+/** What came of the samples that were done before an interruption. */
+function soFar(studies: readonly Study[], { answers }: Standing): string {
+  return studies
+    .map((study) => {
+      const done = finished(study);
+      const head = `${answers.paint("bold", harmless(study.buildUp.name))}: ${done.samples.count} of ${done.asked} samples were done.`;
+      const words =
+        done.samples.count === 0 ? "" : `${wrap(harmless(spreadResult(done).message), answers.width, "  ")}\n`;
+      return `${head}\n${words}`;
+    })
+    .join("\n");
+}
