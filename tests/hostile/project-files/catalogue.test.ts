@@ -7,6 +7,7 @@ import { ROOM_WORDINGS } from "../../../packages/core/src/problems/word-room-pro
 import { SHAPE_WORDINGS } from "../../../packages/core/src/problems/word-shape-problems.ts";
 import { TABLE_WORDINGS } from "../../../packages/core/src/problems/word-table-problems.ts";
 import { TEXT_WORDINGS } from "../../../packages/core/src/problems/word-text-problems.ts";
+import { VARIANT_WORDINGS } from "../../../packages/core/src/problems/word-variant-problems.ts";
 import { YAML_WORDINGS } from "../../../packages/core/src/problems/word-yaml-problems.ts";
 import { suppliesOf } from "../../core/project-texts.ts";
 import type { BadFile } from "./bad-file.ts";
@@ -16,6 +17,7 @@ import { BAD_QUANTITIES } from "./quantities.ts";
 import { BAD_ROOMS } from "./rooms.ts";
 import { BAD_TABLES } from "./tables.ts";
 import { BAD_TEXTS } from "./texts.ts";
+import { BAD_VARIANTS } from "./variants.ts";
 
 const SUBJECTS: Readonly<Record<string, readonly BadFile[]>> = {
   "texts that are no project": BAD_TEXTS,
@@ -24,6 +26,7 @@ const SUBJECTS: Readonly<Record<string, readonly BadFile[]>> = {
   "layers, materials and framing": BAD_LAYERS,
   "rooms, and what build-ups face": BAD_ROOMS,
   "tables of materials and prices": BAD_TABLES,
+  "variants, their changes, and prices in the project file": BAD_VARIANTS,
 };
 const ALL = Object.values(SUBJECTS).flat();
 
@@ -71,6 +74,7 @@ describe("the catalogue", () => {
       LAYER_WORDINGS,
       ROOM_WORDINGS,
       TABLE_WORDINGS,
+      VARIANT_WORDINGS,
     ];
     const met = new Set(ALL.flatMap(({ problems }) => problems.map(({ code }) => code)));
     expect(wordings.flatMap((words) => Object.keys(words)).filter((code) => !met.has(code))).toEqual([]);

@@ -108,7 +108,6 @@ export const BAD_KEYS: readonly BadFile[] = [
     "file-is-address",
     "nothing is ever fetched",
   ),
-  wallKey("variants", "variants: [ { name: thicker, changes: [ x ] } ]", "not-yet", "cannot be worked out yet"),
   bad(
     "a height where the climate tells none",
     changed("climate: de-bilt", "altitude: 340 m\nclimate: flat.csv"),

@@ -1,14 +1,16 @@
 import { orderProblems } from "../problems/order-problems.ts";
 import type { Reading } from "../problems/types.ts";
+import { samePriceKey } from "../project/resolve-price-list.ts";
+import { PRICE_UNITS } from "../project/schema-price.ts";
 import type { PriceEntry } from "../project/types.ts";
 import { readTable, type TableForm } from "./read-table.ts";
-import { cellReader } from "./table-cells.ts";
+import { type CellReader, cellReader } from "./table-cells.ts";
 
 /** Columns of a price table: what one square metre, cubic metre, metre, roll or sheet of a material costs. */
 export const PRICE_COLUMNS: TableForm = {
   what: "price table",
   required: ["material", "per", "price"],
-  optional: ["covers_m2", "waste_pct", "hours_per_m2"],
+  optional: ["thickness_m", "covers_m2", "width_m", "lap_m", "waste_pct", "hours_per_m2"],
 };
 
 /**
@@ -21,20 +23,35 @@ export const PRICE_COLUMNS: TableForm = {
 export function readPriceTable(text: string, file: string): Reading<PriceEntry[]> {
   const { rows, problems } = readTable(text, file, PRICE_COLUMNS);
   const entries: PriceEntry[] = [];
+  const taken = new Set<string>();
   for (const row of rows) {
     const cells = cellReader(row, file, problems);
-    const material = cells.text("material");
-    const per = cells.word("per", ["m2", "m3", "roll", "sheet", "m"]);
-    const price = cells.number("price", "hour rate");
-    const covers = cells.number("covers_m2", "area");
-    if (material === null) cells.refuse("row-without-name");
-    for (const column of ["per", "price"]) if (cells.text(column) === null) cells.refuse("cell-empty", { column });
-    if ((per === "roll" || per === "sheet") && cells.text("covers_m2") === null)
-      cells.refuse("price-needs-cover", { per });
-    const waste = cells.number("waste_pct", "waste in per cent");
-    const hours = cells.number("hours_per_m2", "hours per area");
-    if (material === null || per === null || price === null) continue;
-    entries.push({ material, per, price, covers, waste: (waste ?? 0) / 100, hours });
+    const entry = entryOf(cells);
+    if (entry === null) continue;
+    if (taken.has(samePriceKey(entry))) cells.refuse("price-twice", { per: entry.per }, entry.material);
+    taken.add(samePriceKey(entry));
+    entries.push(entry);
   }
   return problems.length > 0 ? { ok: false, problems: orderProblems(problems) } : { ok: true, value: entries };
+}
+
+function entryOf(cells: CellReader): PriceEntry | null {
+  const material = cells.text("material");
+  const per = cells.word("per", PRICE_UNITS);
+  const isPiece = per === "roll" || per === "sheet";
+  if (material === null) cells.refuse("row-without-name");
+  for (const column of isPiece ? ["per"] : ["per", "price"])
+    if (cells.text(column) === null) cells.refuse("cell-empty", { column });
+  if (isPiece && cells.text("covers_m2") === null) cells.refuse("price-needs-cover", { per });
+  const price = cells.number("price", "price");
+  const waste = cells.number("waste_pct", "waste in per cent");
+  const sizes = {
+    thickness: cells.number("thickness_m", "thickness"),
+    covers: cells.number("covers_m2", "area"),
+    width: cells.number("width_m", "width of a roll"),
+    lap: cells.number("lap_m", "lap"),
+  };
+  const hours = cells.number("hours_per_m2", "hours per area");
+  if (material === null || per === null) return null;
+  return { material, per, price, ...sizes, waste: (waste ?? 0) / 100, hours };
 }

@@ -34,6 +34,7 @@ const LIST_THINGS: Record<string, string> = {
   layers: "layer",
   variants: "variant",
   changes: "change",
+  prices: "price",
   "trapped water": "trapped water",
   "junction factors": "junction",
   external: "outer part",
@@ -61,16 +62,22 @@ function partInWords(path: ProblemPath, index: number, here: unknown): string[] 
   if (typeof step === "number") {
     const thing = LIST_THINGS[String(before)];
     if (thing === undefined) return [`value ${step + 1}`];
-    const name = nameOf(here);
+    const name = before === "changes" ? null : nameOf(here);
     return name === null ? [`${thing} ${step + 1}`] : [`${thing} ${step + 1}`, name];
   }
   const named = typeof before === "string" ? NAMED_THINGS.get(before) : undefined;
   if (named !== undefined) return [`${named} "${shortened(step)}"`];
   if (step === "indoor") return ["room indoor"];
+  if (isOfChange(path, index)) return ["the layer put in"];
   const next = path[index + 1];
   if (NAMED_THINGS.has(step) && typeof next === "string") return [];
   if (LIST_THINGS[step] !== undefined && typeof next === "number") return [];
   return [shortened(step)];
+}
+
+/** Whether a step leads to the layer that a change puts in, and further into it. */
+function isOfChange(path: ProblemPath, index: number): boolean {
+  return path[index - 2] === "changes" && (path[index] === "for" || path[index] === "add") && index < path.length - 1;
 }
 
 /** A thing's own name, or its material, or that it is air. */

@@ -8,8 +8,8 @@ import { ROOM_WORDINGS } from "./word-room-problems.ts";
 import { SHAPE_WORDINGS } from "./word-shape-problems.ts";
 import { TABLE_WORDINGS } from "./word-table-problems.ts";
 import { TEXT_WORDINGS } from "./word-text-problems.ts";
-import { YAML_WORDINGS } from "./word-yaml-problems.ts";
 import { VARIANT_WORDINGS } from "./word-variant-problems.ts";
+import { YAML_WORDINGS } from "./word-yaml-problems.ts";
 import { factsOf, type Wordings } from "./wording.ts";
 
 /** Every wording there is, by code. */

@@ -21,8 +21,24 @@ type Issue = z.core.$ZodIssue;
  * @param collector - where problems go
  */
 export function addProblemsOfShape(file: FileData, collector: ProblemCollector): void {
-  const issues = projectSchema.safeParse(file.data).error?.issues ?? [];
-  const faults = issues.flatMap((issue) => faultsOfIssue(issue, [], file));
+  addProblemsOfIssues(projectSchema.safeParse(file.data).error?.issues ?? [], [], file, collector);
+}
+
+/**
+ * Adds a problem for everything that a schema found at a place of the file.
+ *
+ * @param issues - what the schema found
+ * @param around - where in the file it was laid on
+ * @param file - data and positions
+ * @param collector - where problems go
+ */
+export function addProblemsOfIssues(
+  issues: readonly Issue[],
+  around: ProblemPath,
+  file: FileData,
+  collector: ProblemCollector,
+): void {
+  const faults = issues.flatMap((issue) => faultsOfIssue(issue, around, file));
   for (const { code, path, details, isAtKey } of withoutMisspelled(faults)) {
     if (isAtKey) collector.addAtKey(code, path, details);
     else collector.add(code, path, details);

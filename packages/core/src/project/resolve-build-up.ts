@@ -3,9 +3,10 @@ import type { ReadingContext } from "./reading-context.ts";
 import { checkFacing, resolveFacing } from "./resolve-facing.ts";
 import { resolveFramings } from "./resolve-framing.ts";
 import { resolveGround, resolveSpace, resolveVoid, resolveVoidClimate } from "./resolve-ground.ts";
-import { resolveLayer } from "./resolve-layer.ts";
+import { type LayerSurroundings, resolveLayer } from "./resolve-layer.ts";
 import { findRoom, type Rooms, USUAL_ROOM } from "./resolve-room.ts";
 import { resolveTrappedWater } from "./resolve-trapped-water.ts";
+import { resolveVariants, variantOf } from "./resolve-variants.ts";
 import { buildUpSchema } from "./schema-build-up.ts";
 import { makeSlug } from "./slug.ts";
 import type { BuildUp, Element, Layer } from "./types.ts";
@@ -37,20 +38,18 @@ export function resolveBuildUp(
   const before = context.collector.problems.length;
   const room = findRoom(textAt(data, [...path, "room"]) ?? USUAL_ROOM, [...path, "room"], rooms, context);
   const faces = resolveFacing(path, rooms, context);
-  const layers = resolveLayers(path, context);
+  const surroundings = surroundingsOfLayers(path, context);
+  const layers = resolveLayers(path, surroundings, context);
+  const variants = resolveVariants(path, layers, surroundings, context);
   const parsed = buildUpSchema.safeParse(valueAt(data, path));
   if (!parsed.success || room === null || faces === null) return null;
   checkFacing(parsed.data, path, room, faces, context);
-  checkVariants(parsed.data, path, context);
+  checkOpenings(parsed.data, path, context);
   const trappedWater = resolveTrappedWater(parsed.data, layers, path, context);
   if (context.collector.problems.length > before || layers.some((layer) => layer === null)) return null;
-  return makeBuildUp(parsed.data, {
-    room,
-    faces,
-    layers: layers as Layer[],
-    trappedWater,
-    slug: makeSlug(parsed.data.name, slugs),
-  });
+  const looked = { room, faces, layers: layers as Layer[], trappedWater, slug: makeSlug(parsed.data.name, slugs) };
+  const buildUp = makeBuildUp(parsed.data, looked);
+  return { ...buildUp, variants: variants.map((variant) => variantOf(buildUp, variant, slugs)) };
 }
 
 type Looked = Pick<BuildUp, "room" | "faces" | "layers" | "trappedWater" | "slug">;
@@ -87,13 +86,15 @@ function leakOf(written: WrittenBuildUp["leak"]): BuildUp["leak"] {
   return { length: written.length.value, width: written.width.value, pressure };
 }
 
-/** Layers are read one by one, so that each tells its own problems; a list may be longer than a build-up can be. */
-function resolveLayers(path: ProblemPath, context: ReadingContext): (Layer | null)[] {
-  const { data } = context.file;
-  const element = (textAt(data, [...path, "element"]) ?? "wall") as Element;
+function surroundingsOfLayers(path: ProblemPath, context: ReadingContext): LayerSurroundings {
+  const element = (textAt(context.file.data, [...path, "element"]) ?? "wall") as Element;
   const framings = resolveFramings(path, element, context);
-  const surroundings = { element, isUpright: isUpright(element, path, context), framings };
-  return listAt(data, [...path, "layers"]).map((_, index) =>
+  return { element, isUpright: isUpright(element, path, context), framings };
+}
+
+/** Layers are read one by one, so that each tells its own problems; a list may be longer than a build-up can be. */
+function resolveLayers(path: ProblemPath, surroundings: LayerSurroundings, context: ReadingContext): (Layer | null)[] {
+  return listAt(context.file.data, [...path, "layers"]).map((_, index) =>
     resolveLayer([...path, "layers", index], surroundings, context),
   );
 }
@@ -104,8 +105,10 @@ function isUpright(element: Element, path: ProblemPath, context: ReadingContext)
   return element === "wall" || element === "partition" || isSteep;
 }
 
-/** Variants are checked for their shape; applying them is not built yet, and saying nothing would be worse. */
-function checkVariants(written: WrittenBuildUp, path: ProblemPath, context: ReadingContext): void {
-  if (written.variants !== undefined)
-    context.collector.addAtKey("not-yet", [...path, "variants"], { what: "variants" });
+/** Openings are part of the area: something of the build-up is left beside them. */
+function checkOpenings(written: WrittenBuildUp, path: ProblemPath, context: ReadingContext): void {
+  const { area, openings } = written;
+  if (area === undefined || openings === undefined || openings.value < area.value) return;
+  const whole = context.file.source.writtenAt([...path, "area"]) ?? "";
+  context.collector.add("openings-fill-all", [...path, "openings"], { area: whole });
 }

@@ -36,7 +36,24 @@ export function resolveLayer(
     checkNames(path, surroundings, context);
     return null;
   }
-  const written = parsed.data;
+  return resolveWrittenLayer(parsed.data, path, surroundings, context);
+}
+
+/**
+ * Makes a layer of its keys.
+ *
+ * @param written - its keys, of the right shape
+ * @param path - where they stand: their problems point there
+ * @param surroundings - what it has to know of its build-up
+ * @param context - tables and problems
+ * @returns the layer, or null after adding a problem
+ */
+export function resolveWrittenLayer(
+  written: WrittenLayer,
+  path: ProblemPath,
+  surroundings: LayerSurroundings,
+  context: ReadingContext,
+): Layer | null {
   const framing = framingOf(written.framing, [...path, "framing"], surroundings, context);
   const layer =
     written.air === undefined

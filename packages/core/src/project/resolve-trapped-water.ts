@@ -62,7 +62,7 @@ function oneOf(
 }
 
 /** A moisture meter reads timber: the layer's own, or the framing that runs through it. */
-function holdsTimber(layer: SolidLayer): boolean {
+export function holdsTimber(layer: SolidLayer): boolean {
   return [layer.material, layer.framing?.material].some(
     (material) => material !== undefined && material.kind === "wood" && material.density !== null,
   );

@@ -14,6 +14,7 @@ import {
   words,
   yesOrNo,
 } from "./schema-values.ts";
+import { MOST_VARIANTS, variantSchema } from "./schema-variant.ts";
 import type { WrittenBuildUp, WrittenGround, WrittenTrappedWater, WrittenVoid } from "./written-project.ts";
 
 /** Layers in a build-up, and build-ups in a file, at most. */
@@ -139,11 +140,7 @@ export const buildUpSchema: z.ZodType<WrittenBuildUp> = z.strictObject(
       listOf("a list of places where water is trapped", trappedWaterSchema, 20),
     ]).optional(),
     "variable resistance": yesOrNo().optional(),
-    variants: listOf(
-      "a list of variants, each with name and changes",
-      z.strictObject({ name: words("a name"), changes: listOf("a list of changes", z.unknown(), 50) }),
-      50,
-    ).optional(),
+    variants: listOf("a list of variants, each with name and changes", variantSchema, MOST_VARIANTS).optional(),
   },
   { error: `${KIND_MARK}a build-up with name, element and layers, each on a line of its own` },
 );

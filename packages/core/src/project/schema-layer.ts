@@ -12,53 +12,58 @@ const MATERIAL_KEYS = [
   "facing emissivity inner", "facing emissivity outer", "facing sd inner", "facing sd outer",
 ] as const; // biome-ignore format: two groups
 
+/** A field of every key of a layer, each of which may be left out. */
+export type LayerFields = {
+  [Key in keyof Required<WrittenLayer>]: z.ZodOptional<z.ZodType<Required<WrittenLayer>[Key]>>;
+};
+
+/** The keys of a layer: what a layer has, and what a change may set. */
+export const LAYER_FIELDS: LayerFields = {
+  name: words("a name").optional(),
+  material: materialOrName.optional(),
+  thickness: quantity("thickness").optional(),
+  framing: either("the name of a framing, or its values in braces", [
+    words("the name of a framing"),
+    framingSchema,
+  ]).optional(),
+  fit: oneOf(["continuous", "gaps", "gaps and air behind"]).optional(),
+  fasteners: z
+    .strictObject({
+      "per area": quantity("fasteners per area"),
+      diameter: quantity("diameter of a fastener"),
+      conductivity: quantity("conductivity"),
+      recess: quantity("recess").optional(),
+    })
+    .optional(),
+  gaps: either("a share such as 0.1 %, or width and spacing in braces", [
+    quantity("share missing"),
+    z.strictObject({ width: quantity("width of a gap"), spacing: quantity("spacing") }),
+  ]).optional(),
+  purpose: oneOf([
+    "vapour layer",
+    "damp-proof membrane",
+    "radon membrane",
+    "gas membrane",
+    "weather skin",
+    "tanking",
+  ]).optional(),
+  "facing emissivity inner": bare("emissivity").optional(),
+  "facing emissivity outer": bare("emissivity").optional(),
+  "facing sd inner": quantity("sd").optional(),
+  "facing sd outer": quantity("sd").optional(),
+  air: quantity("thickness of an air layer").optional(),
+  ventilation: oneOf(["none", "slight", "well"]).optional(),
+  "ventilation area": words("an area of openings such as 1000 mm2/m").optional(),
+  open: oneOf(["both ends", "one end", "closed"]).optional(),
+  resistance: quantity("thermal resistance").optional(),
+  emissivity: bare("emissivity").optional(),
+};
+
 /** One layer: exactly one of a material or air. */
 export const layerSchema: z.ZodType<WrittenLayer> = z
-  .strictObject(
-    {
-      name: words("a name").optional(),
-      material: materialOrName.optional(),
-      thickness: quantity("thickness").optional(),
-      framing: either("the name of a framing, or its values in braces", [
-        words("the name of a framing"),
-        framingSchema,
-      ]).optional(),
-      fit: oneOf(["continuous", "gaps", "gaps and air behind"]).optional(),
-      fasteners: z
-        .strictObject({
-          "per area": quantity("fasteners per area"),
-          diameter: quantity("diameter of a fastener"),
-          conductivity: quantity("conductivity"),
-          recess: quantity("recess").optional(),
-        })
-        .optional(),
-      gaps: either("a share such as 0.1 %, or width and spacing in braces", [
-        quantity("share missing"),
-        z.strictObject({ width: quantity("width of a gap"), spacing: quantity("spacing") }),
-      ]).optional(),
-      purpose: oneOf([
-        "vapour layer",
-        "damp-proof membrane",
-        "radon membrane",
-        "gas membrane",
-        "weather skin",
-        "tanking",
-      ]).optional(),
-      "facing emissivity inner": bare("emissivity").optional(),
-      "facing emissivity outer": bare("emissivity").optional(),
-      "facing sd inner": quantity("sd").optional(),
-      "facing sd outer": quantity("sd").optional(),
-      air: quantity("thickness of an air layer").optional(),
-      ventilation: oneOf(["none", "slight", "well"]).optional(),
-      "ventilation area": words("an area of openings such as 1000 mm2/m").optional(),
-      open: oneOf(["both ends", "one end", "closed"]).optional(),
-      resistance: quantity("thermal resistance").optional(),
-      emissivity: bare("emissivity").optional(),
-    },
-    {
-      error: `${KIND_MARK}a layer in braces, such as { material: plywood, thickness: 12 mm } or { air: 25 mm, ventilation: well }`,
-    },
-  )
+  .strictObject(LAYER_FIELDS, {
+    error: `${KIND_MARK}a layer in braces, such as { material: plywood, thickness: 12 mm } or { air: 25 mm, ventilation: well }`,
+  })
   .check(({ value, issues }) => {
     const isAir = value.air !== undefined;
     if (isAir && value.material !== undefined) issues.push(custom("layer-both", {}, value));

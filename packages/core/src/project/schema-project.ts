@@ -1,8 +1,9 @@
 import * as z from "zod";
 import { readQuantity } from "../quantities/read-quantity.ts";
 import { buildUpSchema, MOST_BUILD_UPS } from "./schema-build-up.ts";
+import { MOST_PRICES, priceSchema } from "./schema-price.ts";
 import { roomSchema } from "./schema-room.ts";
-import { bare, custom, KIND_MARK, listOf, QUANTITY_MARK, quantity, words } from "./schema-values.ts";
+import { bare, custom, either, KIND_MARK, listOf, QUANTITY_MARK, quantity, words } from "./schema-values.ts";
 import type { WrittenProject, WrittenSeverity } from "./written-project.ts";
 
 const SEVERITIES = ["mean year", "one in ten colder", "one in ten warmer"] as const;
@@ -47,7 +48,10 @@ export const projectSchema: z.ZodType<WrittenProject> = z.strictObject(
     "lapse rate": quantity("lapse rate").optional(),
     "humidity margin": bare("humidity margin").optional(),
     materials: words("the path of a material table").optional(),
-    prices: words("the path of a price table").optional(),
+    prices: either("the path of a price table, or a list of prices", [
+      words("the path of a price table"),
+      listOf("a list of prices, each with material and per", priceSchema, MOST_PRICES),
+    ]).optional(),
     currency: words("a currency").optional(),
     "hour rate": bare("hour rate").optional(),
     "heat price": quantity("heat price").optional(),

@@ -19,7 +19,7 @@ export function queryOf(written: WrittenProject): Query | null {
  * Prices, where the file gives any.
  *
  * @param written - the top of the project
- * @param entries - rows of its price table; empty without
+ * @param entries - its price list, or the rows of its price table; empty without
  * @returns the list, or null when nothing has a price
  */
 export function pricesOf(written: WrittenProject, entries: readonly PriceEntry[]): PriceList | null {

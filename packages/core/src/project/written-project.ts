@@ -4,6 +4,7 @@ import type {
   InsulationFit,
   LayerPurpose,
   MaterialKind,
+  PriceUnit,
   RoofSpace,
   Soil,
   UnderfloorVoid,
@@ -32,7 +33,7 @@ export interface WrittenProject {
   "lapse rate"?: ReadValue;
   "humidity margin"?: ReadValue;
   materials?: string;
-  prices?: string;
+  prices?: string | WrittenPrice[];
   currency?: string;
   "hour rate"?: ReadValue;
   "heat price"?: ReadValue;
@@ -130,6 +131,36 @@ export interface WrittenLayer {
   emissivity?: ReadValue;
 }
 
+/** One change of a variant: exactly one verb, and what goes with it; `set` goes with keys of a layer. */
+export interface WrittenChange extends WrittenLayer {
+  swap?: string;
+  for?: WrittenLayer;
+  set?: string;
+  add?: WrittenLayer;
+  remove?: string;
+  move?: string;
+  before?: string;
+  after?: string;
+}
+
+export interface WrittenVariant {
+  name: string;
+  changes: WrittenChange[];
+}
+
+/** A row of the price list in the project file. */
+export interface WrittenPrice {
+  material: string;
+  thickness?: ReadValue;
+  per: PriceUnit;
+  price?: ReadValue;
+  covers?: ReadValue;
+  width?: ReadValue;
+  lap?: ReadValue;
+  waste?: ReadValue;
+  hours?: ReadValue;
+}
+
 export interface WrittenGround {
   area: ReadValue;
   perimeter: ReadValue;
@@ -190,5 +221,5 @@ export interface WrittenBuildUp {
   leak?: { length: ReadValue; width: ReadValue; pressure?: ReadValue };
   "trapped water"?: WrittenTrappedWater | WrittenTrappedWater[];
   "variable resistance"?: boolean;
-  variants?: { name: string; changes: unknown[] }[];
+  variants?: WrittenVariant[];
 }

@@ -1,4 +1,5 @@
 import { VAPOUR_PERMEABILITY_OF_AIR } from "../constants.ts";
+import { converted } from "./unit-reader.ts";
 
 /**
  * sd from a vapour resistance in the unit of British data sheets.
@@ -11,7 +12,7 @@ import { VAPOUR_PERMEABILITY_OF_AIR } from "../constants.ts";
  */
 export function sdFromVapourResistance(resistance: number): number {
   requireNotNegative("vapour resistance", resistance);
-  return VAPOUR_PERMEABILITY_OF_AIR * resistance * NEWTON_SECONDS_PER_KILOGRAM;
+  return VAPOUR_PERMEABILITY_OF_AIR * converted(resistance, "MN s/g", "N s/kg");
 }
 
 /**
@@ -25,7 +26,7 @@ export function sdFromVapourResistance(resistance: number): number {
  */
 export function sdFromPerms(perms: number): number {
   if (!(perms > 0)) throw new RangeError(`a permeance must be above 0 perm, was ${perms}`);
-  return VAPOUR_PERMEABILITY_OF_AIR / (perms * PERM);
+  return VAPOUR_PERMEABILITY_OF_AIR / converted(perms, "perm", "kg/(m^2 s Pa)");
 }
 
 /**
@@ -33,12 +34,12 @@ export function sdFromPerms(perms: number): number {
  *
  * @param inches - [in], any finite number
  * @returns [m]
+ * @throws RangeError when the input is not a finite number
  * Source: definition of the inch.
  * @example metresFromInches(2) // 0.0508
  */
 export function metresFromInches(inches: number): number {
-  requireFinite("length", inches);
-  return inches * INCH;
+  return converted(inches, "inch", "m");
 }
 
 /**
@@ -46,12 +47,12 @@ export function metresFromInches(inches: number): number {
  *
  * @param fahrenheit - [°F], any finite number
  * @returns [°C]
+ * @throws RangeError when the input is not a finite number
  * Source: definition of the Fahrenheit scale.
  * @example celsiusFromFahrenheit(68) // 20
  */
 export function celsiusFromFahrenheit(fahrenheit: number): number {
-  requireFinite("temperature", fahrenheit);
-  return (fahrenheit - FAHRENHEIT_AT_FREEZING) / FAHRENHEIT_PER_KELVIN;
+  return converted(fahrenheit, "degF", "degC");
 }
 
 /**
@@ -65,27 +66,12 @@ export function celsiusFromFahrenheit(fahrenheit: number): number {
  */
 export function resistanceFromImperial(resistance: number): number {
   requireNotNegative("thermal resistance", resistance);
-  return resistance * IMPERIAL_RESISTANCE;
+  // A difference of 1 °F is one of 1 °R, whose scale has no offset.
+  return converted(resistance, "hour ft^2 degR/BTU", "m^2 K/W");
 }
-
-/** 1 MN·s/g in N·s/kg. Source: definition of the prefixes. */
-export const NEWTON_SECONDS_PER_KILOGRAM = 1e9;
-/** 1 US perm [kg/(m²·s·Pa)]. Source: unit definition (from memory). */
-export const PERM = 5.72e-11;
-/** 1 inch [m]. Source: definition. */
-export const INCH = 0.0254;
-/** °F at 0 °C, and °F for each kelvin. Source: definition. */
-export const FAHRENHEIT_AT_FREEZING = 32;
-export const FAHRENHEIT_PER_KELVIN = 1.8;
-/** 1 h·ft²·°F/Btu [m²·K/W]. Source: definition of the units (from memory). */
-export const IMPERIAL_RESISTANCE = 0.176_110_2;
 
 function requireNotNegative(name: string, value: number): void {
   if (!(value >= 0 && value < Number.POSITIVE_INFINITY)) {
     throw new RangeError(`a ${name} must be a number of 0 or more, was ${value}`);
   }
-}
-
-function requireFinite(name: string, value: number): void {
-  if (!Number.isFinite(value)) throw new RangeError(`a ${name} must be a finite number, was ${value}`);
 }

@@ -45,6 +45,21 @@ export function parseUnit(number: string, unit: string): ParsedUnit | null {
 }
 
 /**
+ * A number in another unit.
+ *
+ * @param value - any finite number [from]
+ * @param from - the unit it is in, as mathjs reads it
+ * @param to - the unit wanted
+ * @returns the number [to]
+ * @throws RangeError when the number is not finite
+ * @example converted(2, "inch", "m") // 0.0508
+ */
+export function converted(value: number, from: string, to: string): number {
+  if (!Number.isFinite(value)) throw new RangeError(`only a finite number can be converted, was ${value}`);
+  return reader.unit(`${value} ${from}`).toNumber(to);
+}
+
+/**
  * Names in a unit that warmside does not know.
  *
  * @param unit - the unit as normalised
