@@ -1,5 +1,6 @@
-import { comparable, nearNames, type Problem, problemInText, wordProblem } from "@warmside/core";
+import { nearNames, type Problem, problemInText, wordProblem } from "@warmside/core";
 import { describe, expect, it } from "vitest";
+import { comparable } from "../../packages/core/src/problems/near-names.ts";
 import { orderProblems } from "../../packages/core/src/problems/order-problems.ts";
 import { pathInText } from "../../packages/core/src/problems/path-in-text.ts";
 import { placeInWords } from "../../packages/core/src/problems/place-in-words.ts";

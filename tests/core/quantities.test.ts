@@ -1,23 +1,21 @@
 import {
   celsiusFromFahrenheit,
-  formatInShownUnit,
   formatNumber,
   formatQuantity,
   metresFromInches,
   type QuantityName,
-  quantityOf,
-  readBareNumber,
   readQuantity,
   resistanceFromImperial,
   sdFromPerms,
   sdFromVapourResistance,
-  VOCABULARY,
-  whyOdd,
   writeQuantity,
 } from "@warmside/core";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { formatInShownUnit } from "../../packages/core/src/quantities/format-quantity.ts";
+import { readBareNumber, whyOdd } from "../../packages/core/src/quantities/read-quantity.ts";
 import { parseUnit } from "../../packages/core/src/quantities/unit-reader.ts";
+import { quantityOf, VOCABULARY } from "../../packages/core/src/quantities/vocabulary.ts";
 
 const names = Object.keys(VOCABULARY) as QuantityName[];
 const read = names.filter((name) => quantityOf(name).possible !== null);

@@ -106,6 +106,14 @@ describe("stage order of the core", () => {
     expect(missing.filter((line) => !line.endsWith("shipped-tables.ts"))).toEqual([]);
   });
 
+  it.each(ENTRIES)("the public names of %s stand in stage order", (entry) => {
+    const order = [...STAGES, ...Object.keys(BESIDE)];
+    const { imports } = sources.find(({ path }) => path === entry)!;
+    const stages = imports.flatMap(({ target }) => (target === null ? [] : [stageOf(target)]));
+    expect(stages.length).toBeGreaterThan(5);
+    expect(stages).toEqual([...stages].sort((one, other) => order.indexOf(one) - order.indexOf(other)));
+  });
+
   it("result holds types only, and its imports are of types", () => {
     const values = sources
       .filter(({ path }) => stageOf(path) === "result")

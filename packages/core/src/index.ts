@@ -3,10 +3,13 @@
  */
 
 // problems: data, and the words for them
-export { comparable, nearNames } from "./problems/near-names.ts";
+export { nearNames } from "./problems/near-names.ts";
 export { ProblemsError } from "./problems/problems-error.ts";
-export type { Problem, ProblemPath, Reading, TextPosition, WordedProblem } from "./problems/types.ts";
+export type { Problem, ProblemCode, ProblemPath, Reading, TextPosition, WordedProblem } from "./problems/types.ts";
 export { problemInText, wordProblem } from "./problems/word-problem.ts";
+
+// constants
+export { DAYS_IN_MONTH, MONTH_NAMES, SECONDS_PER_DAY, VAPOUR_PERMEABILITY_OF_AIR } from "./constants.ts";
 
 // quantities with units
 export {
@@ -16,13 +19,9 @@ export {
   sdFromPerms,
   sdFromVapourResistance,
 } from "./quantities/convert.ts";
-export { formatInShownUnit, formatNumber, formatQuantity, writeQuantity } from "./quantities/format-quantity.ts";
+export { formatNumber, formatQuantity, writeQuantity } from "./quantities/format-quantity.ts";
 export type { QuantityName } from "./quantities/quantity-names.ts";
-export { readBareNumber, readQuantity, whyOdd } from "./quantities/read-quantity.ts";
-export { type Quantity, quantityOf, type Range, VOCABULARY } from "./quantities/vocabulary.ts";
-
-// constants
-export { DAYS_IN_MONTH, MONTH_NAMES, SECONDS_PER_DAY, VAPOUR_PERMEABILITY_OF_AIR } from "./constants.ts";
+export { readQuantity } from "./quantities/read-quantity.ts";
 
 // air and vapour
 export { dewPoint } from "./air/dew-point.ts";
@@ -36,20 +35,19 @@ export type * from "./project/types.ts";
 
 // materials
 export { findInTables, type MaterialTable } from "./materials/material-table.ts";
-export { MATERIAL_COLUMNS, readMaterialTable } from "./materials/read-material-table.ts";
-export { PRICE_COLUMNS, readPriceTable } from "./materials/read-price-table.ts";
+export { readMaterialTable } from "./materials/read-material-table.ts";
+export { readPriceTable } from "./materials/read-price-table.ts";
 
 // outdoor climate
 export { correctForAltitude, STANDARD_LAPSE_RATE } from "./climate/altitude.ts";
 export { checkFit, type FitNote } from "./climate/check-fit.ts";
 export { climateMonths } from "./climate/climate-months.ts";
 export { readAltitude, readDegrees } from "./climate/degrees.ts";
-export { distanceBetween, type NearClimate, nearestClimates, type Site } from "./climate/nearest-climates.ts";
+export { type NearClimate, nearestClimates, type PlaceOnEarth } from "./climate/nearest-climates.ts";
 export { readClimate } from "./climate/read-climate.ts";
 export { applySeverity, MEAN_YEAR, ONE_IN_TEN_COLDER, ONE_IN_TEN_WARMER } from "./climate/severity.ts";
 
 // indoor climate
-export { describeRoom, type RoomDescription } from "./rooms/describe-room.ts";
 export { type ImpossibleMonth, impossibleMonths } from "./rooms/impossible-months.ts";
 export { roomMonths } from "./rooms/room-months.ts";
 
@@ -62,11 +60,24 @@ export { readProject, readProjectOrThrow, type Supplies } from "./read-project.t
 // the result
 export type * from "./result/types.ts";
 
+// heat
+export type { HeatCalculation } from "./heat/types.ts";
+
 // what surrounds the build-ups
-export { type Surroundings, surroundingsOf } from "./surroundings/surroundings.ts";
+export type { FarSide, Site } from "./surroundings/far-side-months.ts";
+export { type AssessmentSites, type Surroundings, surroundingsOf } from "./surroundings/surroundings.ts";
 
 // heat → year: figures only
-export { type BuildUpCalculation, calculateBuildUp, type SectionCalculation } from "./calculate-build-up.ts";
+export type { RepeatingYear, SectionYear } from "./year/types.ts";
+export {
+  type BuildUpCalculation,
+  type CalculationOptions,
+  calculateBuildUp,
+  type SectionCalculation,
+} from "./calculate-build-up.ts";
+
+// the figures in the shape of the result
+export { moistureResult } from "./describe/moisture-result.ts";
 
 // vapour layer, findings, judgement
 export { assessBuildUp } from "./assess-build-up.ts";

@@ -9,7 +9,7 @@ export const EARTH_RADIUS = 6_371_009;
 export const NOTABLE_DISTANCE = 100_000;
 
 /** A place on the Earth: degrees, north and east positive; altitude [m], null when not known. */
-export interface Site {
+export interface PlaceOnEarth {
   latitude: number;
   longitude: number;
   altitude: number | null;
@@ -35,7 +35,7 @@ export interface NearClimate {
  * @returns the climates with distances; equal distances in the order given
  * @throws RangeError when the position is out of range or not a number
  */
-export function nearestClimates(climates: readonly OutdoorClimate[], site: Site): NearClimate[] {
+export function nearestClimates(climates: readonly OutdoorClimate[], site: PlaceOnEarth): NearClimate[] {
   const near = climates.flatMap((climate) => {
     if (climate.latitude === null || climate.longitude === null) return [];
     const distance = distanceBetween(site.latitude, site.longitude, climate.latitude, climate.longitude);

@@ -41,6 +41,7 @@ export interface CombinedResistance {
   possibleError: number;
 }
 
+/** A correction of U to ISO 6946 Annex F, with its formula in figures. */
 export interface HeatCorrection {
   name: string;
   /** Index of the layer. */
@@ -59,6 +60,7 @@ export interface WorkingValue {
   unit: string;
 }
 
+/** A build-up's heat figures with the working behind them. */
 export interface HeatCalculation extends CombinedResistance {
   direction: HeatFlowDirection;
   surfaceResistances: SurfaceResistances;

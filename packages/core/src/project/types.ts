@@ -59,6 +59,7 @@ export interface Framing {
 /** ISO 6946 Annex F levels, in words: 0 continuous, 1 gaps, 2 gaps and air behind. */
 export type InsulationFit = "continuous" | "gaps" | "gaps and air behind";
 
+/** What a tight layer is for; all but the vapour layer are required and never removed. */
 export type LayerPurpose =
   | "vapour layer"
   | "damp-proof membrane"
@@ -67,6 +68,7 @@ export type LayerPurpose =
   | "weather skin"
   | "tanking";
 
+/** Fasteners through an insulation, ISO 6946 Annex F. */
 export interface Fasteners {
   /** [1/m²] */
   perArea: number;
@@ -85,6 +87,7 @@ export interface LayerGaps {
   laps: { width: number; spacing: number } | null;
 }
 
+/** A layer of one material, or a sheet, as it stands in a build-up. */
 export interface SolidLayer {
   type: "material" | "sheet";
   name: string;
@@ -104,8 +107,10 @@ export interface SolidLayer {
   facingOuter: number;
 }
 
+/** How an air layer is ventilated, ISO 6946. */
 export type Ventilation = "none" | "slight" | "well";
 
+/** A layer of air, as it stands in a build-up. */
 export interface AirLayer {
   type: "air";
   name: string;
@@ -122,6 +127,7 @@ export interface AirLayer {
   framing: Framing | null;
 }
 
+/** One layer of a build-up. */
 export type Layer = SolidLayer | AirLayer;
 
 /** Edge insulation of a slab: level (width) or upright (depth). */
@@ -135,6 +141,7 @@ export interface EdgeInsulation {
   upright: boolean;
 }
 
+/** What a floor stands on; it sets the conductivity of the ground. */
 export type Soil = "clay or silt" | "sand or gravel" | "rock" | "unknown";
 
 /** Slab on ground, ISO 13370:2017. */
@@ -177,8 +184,10 @@ export interface UnheatedSpace {
   volume: number;
 }
 
+/** The roof void above a ceiling, ISO 6946. */
 export type RoofSpace = "tiles without underlay" | "felt or boards" | "felt or boards, low emissivity";
 
+/** Water that starts in a layer, to see how long it takes to dry: an amount or a meter reading. */
 export interface TrappedWater {
   /** Index of the layer, from 0. */
   layer: number;
@@ -190,6 +199,7 @@ export interface TrappedWater {
   startMonth: number;
 }
 
+/** A gap through which room air leaks into the build-up. */
 export interface AirLeak {
   /** Length of the gap per m² of build-up [m/m²], its width [m], pressure [Pa]. */
   length: number;
@@ -197,6 +207,7 @@ export interface AirLeak {
   pressure: number;
 }
 
+/** A wall, roof, floor or partition as layers from the room outwards. */
 export interface BuildUp {
   name: string;
   /** The name in lower case with hyphens, unique in the project; finding ids begin with it. */
@@ -251,12 +262,14 @@ export interface Room {
   pool: boolean;
 }
 
+/** How the temperature of a room comes about [°C]. */
 export type TemperatureRule =
   | { kind: "heated"; setPoint: number; daysPerWeek: number; otherwise: number | null }
   | { kind: "held"; months: readonly number[] }
   | { kind: "by outdoor temperature" }
   | { kind: "unheated" };
 
+/** How the humidity of a room comes about. */
 export type HumidityRule =
   | { kind: "class"; class: 1 | 2 | 3 | 4 | 5 }
   | { kind: "months"; relativeHumidity: readonly number[] }
@@ -290,6 +303,7 @@ export interface OutdoorClimate {
   relativeHumidity: readonly number[];
 }
 
+/** What is asked, of whom and about which drawings, as printed on the first page. */
 export interface Query {
   question: string | null;
   to: string | null;
@@ -307,6 +321,7 @@ export interface AltitudeCorrection {
   lapseRate: number;
 }
 
+/** A place, its rooms, and the build-ups to assess. */
 export interface Project {
   name: string;
   reference: string | null;
@@ -346,6 +361,7 @@ export interface PriceList {
 /** What a price is for: a square metre, a cubic metre, a metre, a roll or a sheet. */
 export type PriceUnit = "m2" | "m3" | "m" | "roll" | "sheet";
 
+/** A row of a price list. */
 export interface PriceEntry {
   material: string;
   /** Thickness of the layer, or depth of the framing, that it is for [m]; null: any. */

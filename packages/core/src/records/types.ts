@@ -19,8 +19,11 @@ export type HumidityRole = "relative humidity" | "dew point" | "wet bulb" | "vap
 /** Which number of a date such as 03/04/2005 comes first. */
 export type DateOrder = "day first" | "month first";
 
+/** Units of temperature that records may be in. */
 export type TemperatureUnit = "°C" | "°F" | "K";
+/** Forms of relative humidity that records may be in. */
 export type HumidityUnit = "%" | "fraction";
+/** Units of vapour pressure that records may be in. */
 export type PressureUnit = "Pa" | "hPa" | "kPa";
 
 /** What the reader of records is told; all of it is guessed from headings and values when left out. */

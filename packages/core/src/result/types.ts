@@ -3,12 +3,16 @@
  * Months always run January to December, of the one year that begins at `startMonth`.
  */
 
-import type { Element, MaterialKind, ValueBasis, Ventilation } from "../project/types.ts";
+import type { Element, MaterialKind, PriceUnit, ValueBasis, Ventilation } from "../project/types.ts";
 
+/** What the monthly method says: ISO 13788 cases a, b and c. */
 export type VerdictWord = "dry" | "dries out" | "stays wet";
+/** What a careful adviser makes of it. */
 export type JudgementWord = "sound" | "sound with conditions" | "change it" | "beyond this method";
+/** How much a finding matters. */
 export type FindingSeverity = "note" | "caution" | "fault";
 
+/** A whole project, assessed. */
 export interface ProjectResult {
   format: 1;
   method: "ISO 13788:2012 clause 6";
@@ -30,8 +34,13 @@ export interface ProjectResult {
   oddities: { code: string; path: string; message: string; accepted: boolean }[];
   /** The vapour layer in each sensible position, in several climates; only when the study was asked for. */
   placement?: PlacementStudy;
+  /** The variants beside the build-ups they belong to; only where the file has any. */
+  comparison?: ComparisonStudy;
+  /** One layer in many thicknesses; only when the study was asked for. */
+  sweep?: SweepStudy;
 }
 
+/** The outdoor climate that was used, month by month. */
 export interface ClimateResult {
   name: string;
   severity: string;
@@ -45,6 +54,7 @@ export interface ClimateResult {
   months: MonthOfAir[];
 }
 
+/** The air of one month: [°C], a fraction, [Pa]. */
 export interface MonthOfAir {
   month: string;
   temperature: number;
@@ -52,6 +62,7 @@ export interface MonthOfAir {
   vapourPressure: number;
 }
 
+/** A room with its twelve months. */
 export interface RoomResult {
   name: string;
   /** How temperature and humidity come about, in words. */
@@ -61,6 +72,7 @@ export interface RoomResult {
   months: MonthOfAir[];
 }
 
+/** A build-up, assessed. */
 export interface BuildUpResult {
   name: string;
   slug: string;
@@ -97,6 +109,7 @@ export interface BuildUpResult {
   spread?: SpreadResult;
 }
 
+/** A layer with the properties that were used and where they come from, in SI. */
 export interface LayerResult {
   /** Counts from 1, room outwards. */
   number: number;
@@ -132,6 +145,7 @@ export interface LayerResult {
   counted: boolean;
 }
 
+/** A framing with its share of the area and where that comes from. */
 export interface FramingResult {
   name: string;
   material: string;
@@ -148,6 +162,7 @@ export interface FramingResult {
   spacing?: number | null;
 }
 
+/** The heat side: resistances [m²·K/W], transmittances [W/(m²·K)], temperature factors [–], with their working. */
 export interface HeatResult {
   /** Combined total resistance before corrections [m²·K/W]. */
   resistance: number;
@@ -196,6 +211,7 @@ export interface HeatResult {
   heatPerYearNote: string | null;
 }
 
+/** The inside surface: temperature factors [–] against what mould, drops and corrosion require. */
 export interface SurfaceResult {
   temperatureFactors: { where: string; factor: number }[];
   /** Required factor each month for mould, condensation and corrosion; null where the month does not count. */
@@ -216,12 +232,14 @@ export interface SurfaceResult {
   condensationMonths: string[];
 }
 
+/** The greatest month-end total of held water, and its month; null when dry. */
 export interface Peak {
   /** [kg/m²] */
   amount: number;
   month: string | null;
 }
 
+/** What the year comes to: verdict, peak, water left after twelve months [kg/m²], the month by which all is gone. */
 export interface YearSummary {
   verdict: VerdictWord;
   peak: Peak;
@@ -229,12 +247,14 @@ export interface YearSummary {
   dryBy: string | null;
 }
 
+/** The moisture side: what the governing section comes to, and every section. */
 export interface MoistureResult extends YearSummary {
   /** Name of the governing section. */
   section: string;
   sections: SectionResult[];
 }
 
+/** One straight way through, with its twelve months. Amounts are per m² of its own area. */
 export interface SectionResult extends YearSummary {
   name: string;
   share: number;
@@ -252,6 +272,7 @@ export interface SectionResult extends YearSummary {
   months: SectionMonth[];
 }
 
+/** One month of a section: the air on both sides [°C], [Pa], every node, and the nodes where water comes or goes [kg/m²]. */
 export interface SectionMonth {
   month: string;
   outdoor: { temperature: number; vapourPressure: number };
@@ -260,6 +281,7 @@ export interface SectionMonth {
   planes: { node: number; change: number; held: number }[];
 }
 
+/** A node in one month: place [m], temperature [°C], pressures [Pa]. */
 export interface NodeState {
   node: number;
   /** Number of the layer (from 0) that ends or is cut here; null at the room surface. */
@@ -274,6 +296,7 @@ export interface NodeState {
   vapourPressure: number;
 }
 
+/** The same build-up under one other assumption. */
 export interface SensitivityResult {
   /** "colder year", "unfavourable vapour resistance", "vapour layer ten times more open", "no vapour layer", "wetter room" … */
   name: string;
@@ -287,6 +310,7 @@ export interface SensitivityResult {
   message: string;
 }
 
+/** The vapour layer: which it is, on which side it lies, and how far from the dew point. */
 export interface VapourLayerResult {
   present: boolean;
   /** 0-based layer indices. */
@@ -310,6 +334,7 @@ export interface VapourLayerResult {
   message: string;
 }
 
+/** Equilibrium moisture content at the faces of a wooden layer. */
 export interface WoodResult {
   section: string;
   layer: number;
@@ -319,6 +344,7 @@ export interface WoodResult {
   monthsOverLimit: number;
 }
 
+/** How long water that starts in a layer takes to dry. */
 export interface TrappedWaterResult {
   layer: number;
   name: string;
@@ -341,6 +367,7 @@ export interface TrappedWaterResult {
   variants: { change: string; daysToDry: number | null }[];
 }
 
+/** The two-season check of DIN 4108-3. */
 export interface TwoSeasonResult {
   applies: boolean;
   reason: string | null;
@@ -353,6 +380,7 @@ export interface TwoSeasonResult {
   plane: string | null;
 }
 
+/** Water that leaking air brings, beside diffusion. */
 export interface LeakResult {
   area: number;
   pressure: number;
@@ -365,6 +393,7 @@ export interface LeakResult {
   message: string;
 }
 
+/** A sheet with part of its area missing. */
 export interface GapsResult {
   layer: number;
   name: string;
@@ -376,6 +405,7 @@ export interface GapsResult {
   message: string;
 }
 
+/** The year with each layer's vapour resistance following its own humidity. */
 export interface VariableResistanceResult {
   rounds: number;
   tolerance: number;
@@ -387,6 +417,7 @@ export interface VariableResistanceResult {
   layers: { layer: number; name: string; months: { month: string; relativeHumidity: number; sd: number }[] }[];
 }
 
+/** One thing worth telling, with the figures behind it and what to do. */
 export interface Finding {
   /** `build-up-slug/code`, with `/section` or a number when one code occurs twice. */
   id: string;
@@ -401,6 +432,7 @@ export interface Finding {
   figures: Record<string, number | string | null>;
 }
 
+/** The judgement with its reasons. */
 export interface Judgement {
   word: JudgementWord;
   /** Ids of findings. */
@@ -411,6 +443,7 @@ export interface Judgement {
   conditions: string[];
 }
 
+/** A change that was computed to turn the judgement, with its result. */
 export interface Remedy {
   change: string;
   judgement: JudgementWord;
@@ -437,6 +470,7 @@ export interface PlacementStudy {
   buildUps: PlacementOfBuildUp[];
 }
 
+/** The placement study of one build-up. */
 export interface PlacementOfBuildUp {
   name: string;
   slug: string;
@@ -451,6 +485,7 @@ export interface PlacementOfBuildUp {
   message: string | null;
 }
 
+/** One climate and use of the placement study. */
 export interface PlacementRow {
   climate: string;
   use: "heated" | "cooled" | "unheated";
@@ -464,6 +499,7 @@ export interface PlacementRow {
   cells: PlacementCell[];
 }
 
+/** What the build-up comes to with the vapour layer in one position. */
 export interface PlacementCell {
   position: PlacementPosition;
   judgement: JudgementWord;
@@ -501,6 +537,7 @@ export interface SpreadResult {
   message: string;
 }
 
+/** One input of the spread study, with how much it matters. */
 export interface SpreadInputResult {
   name: string;
   kind: SpreadInputKind;
@@ -520,6 +557,7 @@ export interface SpreadInputResult {
   influenceOnTransmittance: number;
 }
 
+/** What an input of the spread study is. */
 export type SpreadInputKind =
   | "conductivity"
   | "vapour resistance factor"
@@ -528,6 +566,7 @@ export type SpreadInputKind =
   | "gap share"
   | "indoor humidity";
 
+/** How often a word came up. */
 export interface SpreadProbability<Word> {
   word: Word;
   count: number;
@@ -543,4 +582,173 @@ export interface SpreadQuantiles {
   fifty: number;
   ninetyFive: number;
   ninetyNine: number;
+}
+
+/** The variants of the build-ups beside the build-ups themselves. */
+export interface ComparisonStudy {
+  /** As the file has it; empty when it names none. */
+  currency: string;
+  hourRate: number | null;
+  heatPricePerKilowattHour: number | null;
+  /** Build-ups that have variants. */
+  buildUps: ComparisonOfBuildUp[];
+  /** Materials with a price that no build-up uses: probably misspelt. */
+  unusedPrices: string[];
+  /** What the figures rest on, in sentences. */
+  assumptions: string[];
+}
+
+export interface ComparisonOfBuildUp {
+  name: string;
+  slug: string;
+  /** Area with openings off [m²], and length of the wall [m]; null when not stated. */
+  area: number | null;
+  length: number | null;
+  /** The build-up as drawn, then its variants in the order of the file. */
+  rows: ComparisonRow[];
+}
+
+export interface ComparisonRow {
+  /** Null for the build-up as drawn. */
+  variant: string | null;
+  slug: string;
+  /** In words, one each. */
+  changes: string[];
+  judgement: JudgementWord;
+  /** The judgement's reason in a sentence. */
+  reason: string;
+  /** Figures are null where the variant is beyond the method. */
+  transmittance: number | null;
+  clearTransmittance: number | null;
+  temperatureFactor: number | null;
+  requiredTemperatureFactor: number | null;
+  verdict: VerdictWord | null;
+  peak: Peak | null;
+  carriedOver: number | null;
+  /** Of the whole build-up [m]. */
+  thickness: number;
+  /** Floor area that a wall of the stated length stands on [m²]; null for roofs and floors, or without a length. */
+  floorArea: number | null;
+  vapourLayer: { name: string; sd: number } | null;
+  /** Whether it has to be continuous; null without a vapour layer, or where water is too much already. */
+  dependence: "forgives gaps" | "depends on its vapour layer" | null;
+  /** Most water in a year with the vapour layer ten times more open, and with none. */
+  whenOpened: { verdict: VerdictWord; peak: number } | null;
+  whenLeftOut: { verdict: VerdictWord; peak: number } | null;
+  /** [kWh/m²] and [kWh] */
+  heatPerYear: number | null;
+  heatPerYearInAll: number | null;
+  goods: GoodsResult[];
+  /** Null when nothing in it has a price. */
+  cost: CostResult | null;
+  /** Null for the build-up as drawn. */
+  againstBase: AgainstBase | null;
+  /** What the variant does, in one plain sentence; null for the build-up as drawn. */
+  sentence: string | null;
+}
+
+/** One thing to buy for a build-up; waste is left out of `perArea` and `inAll`. */
+export interface GoodsResult {
+  use: "layer" | "framing" | "tape";
+  material: string;
+  /** Of the layer, or depth of the framing [m]; null for sheets and tape. */
+  thickness: number | null;
+  /** For a square metre of the build-up; null for tape, which is counted for the whole only. */
+  perArea: GoodsAmounts | null;
+  /** For the whole, openings off; null where no area is stated. */
+  inAll: GoodsAmounts | null;
+  /** Share that goes to waste; 0 where no price states one. */
+  waste: number;
+  /** What to order, waste counted, whole rolls and sheets; null without a price or size. */
+  toBuy: { count: number; unit: PriceUnit } | null;
+  costPerArea: number | null;
+  costInAll: number | null;
+  /** Hours for a square metre of the build-up; null when not stated. */
+  hours: number | null;
+  /** How tape was counted. */
+  note: string | null;
+}
+
+/** Area [m²], volume [m³] and length [m]; null where it is not counted that way or not known. */
+export interface GoodsAmounts {
+  area: number | null;
+  volume: number | null;
+  length: number | null;
+}
+
+/** Money in the file's currency. */
+export interface CostResult {
+  materialsPerArea: number;
+  /** Null without an hour rate. */
+  labourPerArea: number | null;
+  /** Materials and labour for a square metre, rolls and sheets by their share. */
+  perArea: number;
+  /** For the whole, whole rolls and sheets; null without an area. */
+  inAll: number | null;
+  /** Hours for a square metre. */
+  hoursPerArea: number;
+  /** What has no price and is left out. */
+  unpriced: string[];
+}
+
+/** A variant less the build-up as drawn; savings count upwards. */
+export interface AgainstBase {
+  /** [m], [m²] */
+  thickness: number;
+  floorArea: number | null;
+  /** Heat saved over a year [kWh/m²] and [kWh]. */
+  heat: number | null;
+  heatInAll: number | null;
+  /** Heat saved over a year for each metre of thickness added [kWh/m³]; null where none is added. */
+  heatPerThickness: number | null;
+  /** Money saved over a year for a square metre and in all; null without a heat price. */
+  money: number | null;
+  moneyInAll: number | null;
+  /** Money saved over a year for a square metre and each metre of thickness added. */
+  moneyPerThickness: number | null;
+  /** Null where goods without a price differ. */
+  extraCost: number | null;
+  extraCostInAll: number | null;
+  /** Null without a heat price, where nothing is saved, or where the extra cost is not known. */
+  yearsToPay: number | null;
+}
+
+/** One layer of a build-up in many thicknesses. */
+export interface SweepStudy {
+  buildUp: { name: string; slug: string };
+  /** Counts from 1. */
+  layer: { number: number; name: string };
+  /** [m] */
+  from: number;
+  to: number;
+  step: number;
+  points: SweepPoint[];
+  /** Where the judgement turns, thinnest first. */
+  turns: SweepTurn[];
+  /** Least thickness at which the target is met, compared at two decimals; null without a target, or where it never is. */
+  meetsTargetFrom: number | null;
+  target: number | null;
+  message: string;
+}
+
+export interface SweepPoint {
+  /** [m]; 0 is the build-up without the layer. */
+  thickness: number;
+  isDrawn: boolean;
+  judgement: JudgementWord;
+  reason: string;
+  transmittance: number | null;
+  temperatureFactor: number | null;
+  verdict: VerdictWord | null;
+  peak: Peak | null;
+  carriedOver: number | null;
+  heatPerYear: number | null;
+}
+
+export interface SweepTurn {
+  /** Found by halving, to a tenth of a millimetre [m]: the thinnest with the new judgement. */
+  thickness: number;
+  from: JudgementWord;
+  to: JudgementWord;
+  reason: string;
 }

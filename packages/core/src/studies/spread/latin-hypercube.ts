@@ -11,9 +11,9 @@ export interface SampleTable {
  * A Latin hypercube: each input's range from 0 to 1 is cut into as many equal strips as there are samples, and every
  * strip holds exactly one sample, at a random place in it; the strips of different inputs are paired at random.
  *
- * @param count - samples, at least 1
- * @param dimensions - inputs, ≥ 0
- * @param seed - whole number, 0 to 2³² − 1
+ * @param count - samples [–], at least 1
+ * @param dimensions - inputs [–], ≥ 0
+ * @param seed - whole number [–], 0 to 2³² − 1
  * @returns the samples
  * @throws RangeError when the count is no whole number of at least 1
  * Source: the design of McKay, Beckman and Conover 1979, named after the Latin square.

@@ -9,8 +9,10 @@ import type { SampleTable } from "./latin-hypercube.ts";
 import { materialInputs } from "./material-inputs.ts";
 import type { SpreadInput, SpreadOutcomes } from "./types.ts";
 
-/** The words of an outcome, by their places. */
+/** The verdicts, by their places in an outcome. */
 export const VERDICTS: readonly VerdictWord[] = ["dry", "dries out", "stays wet"];
+
+/** The judgements, by their places in an outcome. */
 export const JUDGEMENTS: readonly JudgementWord[] = [
   "sound",
   "sound with conditions",
@@ -62,7 +64,12 @@ export function spreadQuestion(buildUp: BuildUp, surroundings: Surroundings): Sp
   return { inputs, workOut };
 }
 
-/** Outcomes of so many samples, to be filled. */
+/**
+ * Outcomes of so many samples, to be filled.
+ *
+ * @param count - samples [–], whole, ≥ 0
+ * @returns a place for each sample
+ */
 export function emptyOutcomes(count: number): SpreadOutcomes {
   return {
     verdict: new Uint8Array(count),

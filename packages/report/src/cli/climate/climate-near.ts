@@ -2,9 +2,9 @@ import {
   type NearClimate,
   nearestClimates,
   type OutdoorClimate,
+  type PlaceOnEarth,
   readAltitude,
   readDegrees,
-  type Site,
 } from "@warmside/core";
 import { jsonText } from "../answers/json-text.ts";
 import { CommandProblem, done, type Outcome } from "../outcome.ts";
@@ -50,7 +50,7 @@ export function climateNear(question: NearQuestion, climates: readonly OutdoorCl
  * @returns degrees and metres
  * @throws CommandProblem when one of them is none
  */
-export function siteOf(written: Pick<NearQuestion, "latitude" | "longitude" | "altitude">): Site {
+export function siteOf(written: Pick<NearQuestion, "latitude" | "longitude" | "altitude">): PlaceOnEarth {
   const latitude = readDegrees(written.latitude, "latitude");
   const longitude = readDegrees(written.longitude, "longitude");
   if (latitude === null)
@@ -79,7 +79,10 @@ function inWords({ climate, distance, heightOverStation }: NearClimate): string 
   return `${climate.name}: ${kilometres(distance)} away, ${height}`;
 }
 
-function adviceFor({ climate, distance, heightOverStation, far, otherHeight }: NearClimate, site: Site): string[] {
+function adviceFor(
+  { climate, distance, heightOverStation, far, otherHeight }: NearClimate,
+  site: PlaceOnEarth,
+): string[] {
   const cautions: string[] = [];
   if (site.latitude * climate.latitude! < 0) {
     cautions.push(`Caution: ${climate.name} lies in the other hemisphere. Its summer is the site's winter.`);

@@ -1,0 +1,124 @@
+/**
+ * Writes the signatures of everything that @warmside/core gives to the world into packages/core/api.md, so that a change
+ * of the public surface shows in review. `--print` writes them to standard output instead (a test compares).
+ */
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import ts from "typescript-5";
+
+const root = dirname(dirname(fileURLToPath(import.meta.url)));
+const folder = mkdtempSync(join(tmpdir(), "warmside-api-"));
+try {
+  compile();
+  const report = reportOn(join(folder, "index.d.ts"), join(folder, "calculation.d.ts"));
+  if (process.argv.includes("--print")) process.stdout.write(report);
+  else writeFileSync(join(root, "packages/core/api.md"), report);
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
+
+/** Declarations as the package carries them, made by the workspace's own compiler in a folder of their own. */
+function compile() {
+  const compiler = join(root, "node_modules/typescript/bin/tsc");
+  const only = ["--emitDeclarationOnly", "--composite", "false", "--incremental", "false", "--tsBuildInfoFile", "null"];
+  const command = [compiler, "-p", join(root, "packages/core"), "--outDir", folder, ...only];
+  const done = spawnSync(process.execPath, command, { encoding: "utf8" });
+  if (done.status !== 0) throw new Error(`the core does not compile:\n${done.stdout}${done.stderr}`);
+}
+
+function reportOn(whole, calculation) {
+  const options = { module: ts.ModuleKind.NodeNext, moduleResolution: ts.ModuleResolutionKind.NodeNext, types: [] };
+  const program = ts.createProgram([whole, calculation], options);
+  const checker = program.getTypeChecker();
+  const exportsOf = (file) =>
+    checker
+      .getExportsOfModule(checker.getSymbolAtLocation(program.getSourceFile(file)))
+      .map((symbol) => behind(symbol, checker))
+      .sort(byName);
+  const inWhole = exportsOf(whole);
+  const inCalculation = exportsOf(calculation);
+  const known = [...new Set([...inWhole, ...inCalculation])];
+  const named = typesNamedBy(known, checker).sort(byName);
+  return `# Public names of @warmside/core
+
+Written by \`node .ci/api-report.mjs\` from the compiler's declarations; a test compares it with the sources. A change here is
+a change for everyone who builds on the package: review it as such, and tell it in the changelog.
+
+## @warmside/core
+
+${inFence(inWhole)}
+
+## @warmside/core/calculation
+
+The same declarations under the same names: ${inCalculation.map(({ name }) => `\`${name}\``).join(", ")}.
+${onlyIn(inCalculation, inWhole)}
+## Types that these name without giving them a public name
+
+${inFence(named)}
+`;
+}
+
+/** What a name stands for, behind re-exports. */
+function behind(symbol, checker) {
+  return symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
+}
+
+function onlyIn(some, others) {
+  const only = some.filter((symbol) => !others.includes(symbol));
+  return only.length === 0 ? "" : `\nOnly here:\n\n${inFence(only)}\n`;
+}
+
+/** Types of the package's own that the declarations mention, and those that these mention, until there are no more. */
+function typesNamedBy(symbols, checker) {
+  const seen = new Set(symbols);
+  const found = [];
+  const visit = (node) => {
+    if (ts.isIdentifier(node)) {
+      const symbol = checker.getSymbolAtLocation(node);
+      if (symbol !== undefined) take(behind(symbol, checker));
+    }
+    ts.forEachChild(node, visit);
+  };
+  const take = (symbol) => {
+    if (seen.has(symbol) || !isOwnDeclaration(symbol)) return;
+    seen.add(symbol);
+    found.push(symbol);
+    symbol.declarations.forEach(visit);
+  };
+  for (const symbol of symbols) symbol.declarations?.forEach(visit);
+  return found;
+}
+
+/** A type, or a value whose type is asked for, that stands by itself in a file of the package. */
+function isOwnDeclaration(symbol) {
+  const [declaration] = symbol.declarations ?? [];
+  if (declaration === undefined || !declaration.getSourceFile().fileName.startsWith(folder.replaceAll("\\", "/")))
+    return false;
+  return (
+    statementOf(declaration).parent?.kind === ts.SyntaxKind.SourceFile && !ts.isTypeParameterDeclaration(declaration)
+  );
+}
+
+/** The statement that declares: for a constant the whole `const`. */
+function statementOf(declaration) {
+  return ts.isVariableDeclaration(declaration) ? declaration.parent.parent : declaration;
+}
+
+function inFence(symbols) {
+  const printer = ts.createPrinter({ removeComments: true });
+  const texts = symbols.flatMap(({ declarations }) =>
+    declarations.map((declaration) => {
+      const statement = statementOf(declaration);
+      const text = printer.printNode(ts.EmitHint.Unspecified, statement, statement.getSourceFile());
+      return text.replace(/^export /, "").replace(/^declare /, "");
+    }),
+  );
+  return ["```ts", ...texts, "```"].join("\n");
+}
+
+function byName(one, other) {
+  return one.name < other.name ? -1 : one.name > other.name ? 1 : 0;
+}
