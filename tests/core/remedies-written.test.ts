@@ -75,6 +75,11 @@ const written: Written[] = [
     edits: [["humidity: class 4", "humidity: class 2"]],
   },
   {
+    file: "32-cold-roof-one-end.yaml",
+    change: "50 mm of ventilated height above the insulation, open at both ends by a continuous 25 mm",
+    edits: [["open: one end", "open: both ends"]],
+  },
+  {
     file: "34-cold-roof-too-thin-an-air-layer.yaml",
     change: "50 mm of ventilated height above the insulation, open at both ends by a continuous 25 mm",
     edits: [["air: 25 mm", "air: 50 mm"]],

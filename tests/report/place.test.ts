@@ -1,0 +1,93 @@
+import { copyFileSync, readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { assessProject, type ProjectResult, readProjectOrThrow, studyPlacement } from "@warmside/core";
+import { renderReport } from "@warmside/report";
+import { beforeAll, describe, expect, test } from "vitest";
+import { bundledCommand, DEMO } from "./bundled-command.ts";
+import { visibleText } from "./page-text.ts";
+
+const command = bundledCommand();
+const project = readProjectOrThrow(readFileSync(DEMO, "utf8"));
+const placement = studyPlacement(project);
+
+describe("warmside place", () => {
+  test("writes the report, prints what each grid shows, and ends with 0", () => {
+    const folder = command.folder();
+    const out = join(folder, "places.html");
+    const ended = command.run(["place", DEMO, "--out", out]);
+    expect([ended.code, ended.err]).toEqual([0, ""]);
+    const answer = ended.out.replace(/\s+/g, " ");
+    for (const { message, leftOut, layer } of placement.buildUps) {
+      expect(answer).toContain(layer === null ? `left out. ${leftOut}` : message!);
+    }
+    expect(readFileSync(out, "utf8")).toContain("The vapour layer in other places and climates");
+  });
+
+  test("--json alone prints the result with the study, and writes nothing", () => {
+    const folder = command.folder();
+    copyFileSync(DEMO, join(folder, "demo.yaml"));
+    const ended = command.run(["place", "demo.yaml", "--json"], { cwd: folder });
+    expect([ended.code, ended.err]).toEqual([0, ""]);
+    const result = JSON.parse(ended.out) as ProjectResult;
+    expect(result.placement).toEqual(JSON.parse(JSON.stringify(placement)));
+    expect(result.buildUps).toHaveLength(project.buildUps.length);
+    expect(readdirSync(folder)).toEqual(["demo.yaml"]);
+  });
+
+  test("a file with problems ends with 1 and lists them", () => {
+    const ended = command.run(["place", join(command.folder(), "none.yaml")]);
+    expect(ended.code).toBe(1);
+    expect(ended.out).toBe("");
+    expect(ended.err).toContain("none.yaml");
+  });
+});
+
+describe("the study in the report", () => {
+  let withStudy = "";
+  let without = "";
+  beforeAll(async () => {
+    const result = assessProject(project);
+    withStudy = await renderReport({ ...result, placement });
+    without = await renderReport(result);
+  });
+
+  test("stands in every build-up's pages when asked for, and nowhere when not", () => {
+    expect(withStudy.match(/id="build-up-\d+-placement"/g)).toHaveLength(project.buildUps.length);
+    expect(without).not.toContain("-placement");
+  });
+
+  test("shows sentence, layer, every position and every cell's judgement, verdict, water and margin", () => {
+    for (const [index, grid] of placement.buildUps.entries()) {
+      const from = withStudy.indexOf(`id="build-up-${index + 1}-placement"`);
+      const part = withStudy.slice(from, withStudy.indexOf('<section class="part"', from + 1));
+      const text = visibleText(part);
+      if (grid.layer === null) {
+        expect(text).toContain(grid.leftOut!);
+        continue;
+      }
+      expect(text).toContain(grid.message!);
+      expect(text).toContain(grid.layer.name);
+      for (const { words } of grid.positions) expect(text).toContain(words);
+      const cells = [...part.matchAll(/<td[^>]*><strong>(.*?)<\/strong><span class="remark">(.*?)<\/span><\/td>/g)];
+      const expected = grid.rows.flatMap((row) => row.cells);
+      expect(cells.map(([, judgement]) => judgement)).toEqual(expected.map(({ judgement }) => judgement));
+      for (const [cell, [, , remark]] of cells.entries()) {
+        const { verdict, peak, dewPointMargin } = expected[cell]!;
+        const shown = visibleText(remark!);
+        expect(shown).toContain(verdict!);
+        expect(shown.includes("at most")).toBe(peak!.amount > 0);
+        expect(shown.includes("margin")).toBe(dewPointMargin !== null);
+        if (dewPointMargin !== null) expect(shown).toContain(`${Math.abs(dewPointMargin).toFixed(1)} K`);
+      }
+    }
+  });
+
+  test("beside every verdict in a cell stands what it does not cover", () => {
+    const verdicts = [...withStudy.matchAll(/<em class="verdict">(dry|dries out)<\/em>/g)];
+    for (const word of verdicts) {
+      expect(withStudy.slice(word.index + word[0].length, word.index + word[0].length + 60)).toMatch(
+        /^\s*<a class="limit"\s*href="#left-out">\(vapour/,
+      );
+    }
+  });
+});
