@@ -4,6 +4,7 @@ import type { BuildUp, Project, Room } from "./project/types.ts";
 import { findRemedies } from "./remedies/find-remedies.ts";
 import type { BuildUpResult, ProjectResult, RoomResult } from "./result/types.ts";
 import { describeRoom } from "./rooms/describe-room.ts";
+import { compareVariants } from "./studies/variants.ts";
 import type { Site } from "./surroundings/far-side-months.ts";
 import { type Surroundings, surroundingsOf } from "./surroundings/surroundings.ts";
 
@@ -17,6 +18,7 @@ import { type Surroundings, surroundingsOf } from "./surroundings/surroundings.t
 export function assessProject(project: Project): ProjectResult {
   const surroundings = surroundingsOf(project);
   const buildUps = project.buildUps.map((buildUp) => assessWithRemedies(buildUp, surroundings));
+  const comparison = compareVariants(project, buildUps);
   return {
     format: 1,
     method: "ISO 13788:2012 clause 6",
@@ -36,6 +38,7 @@ export function assessProject(project: Project): ProjectResult {
     rooms: usedRooms(project).map((room) => roomResult(room, surroundings.sites.reported)),
     buildUps,
     oddities: project.oddities.map((oddity) => ({ ...oddity })),
+    ...(comparison === null ? {} : { comparison }),
   };
 }
 

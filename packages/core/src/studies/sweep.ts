@@ -1,0 +1,116 @@
+import { assessBuildUp, judgeBuildUp } from "../assess-build-up.ts";
+import type { BuildUp, Project } from "../project/types.ts";
+import type { JudgementWord, SweepPoint, SweepStudy, SweepTurn } from "../result/types.ts";
+import { type Surroundings, surroundingsOf } from "../surroundings/surroundings.ts";
+import { sweepInWords } from "./sweep/sweep-in-words.ts";
+import { thicknessesOf } from "./sweep/thicknesses.ts";
+import { withThickness } from "./sweep/with-thickness.ts";
+
+/** What is varied. */
+export interface SweepQuestion {
+  /** Index of the build-up, and of its layer. */
+  buildUp: number;
+  layer: number;
+  /** [m], from 0 */
+  from: number;
+  to: number;
+  /** [m]; null: the least round step that takes at most twenty of them. */
+  step: number | null;
+}
+
+/** The place of a turn is found to this [m]. */
+const TURN_FOUND_TO = 1e-4;
+
+/**
+ * One layer of a build-up in many thicknesses, each assessed in full, and where the judgement turns.
+ *
+ * @param project - the project
+ * @param question - the layer and its thicknesses
+ * @returns the points of the curve; a judgement that turns and turns back between two points is not seen
+ * @throws RangeError when the layer has no thickness, or the thicknesses are out of range
+ */
+export function sweepThickness(project: Project, question: SweepQuestion): SweepStudy {
+  const surroundings = surroundingsOf(project);
+  const buildUp = project.buildUps[question.buildUp];
+  const layer = buildUp?.layers[question.layer];
+  if (buildUp === undefined || layer === undefined || layer.type === "sheet")
+    throw new RangeError("only a layer with a thickness can be varied");
+  const { thicknesses, step } = thicknessesOf(question, layer.thickness);
+  const points = thicknesses.map((thickness) => pointAt(thickness, buildUp, question.layer, surroundings));
+  const turns = turnsBetween(points, buildUp, question.layer, surroundings);
+  const { target } = buildUp;
+  const meetsTargetFrom =
+    target === null ? null : firstThatMeets(target, points, buildUp, question.layer, surroundings);
+  const study = {
+    buildUp: { name: buildUp.name, slug: buildUp.slug },
+    layer: { number: question.layer + 1, name: layer.name },
+    from: question.from,
+    to: question.to,
+    step,
+    points,
+    turns,
+    meetsTargetFrom,
+    target,
+  };
+  return { ...study, message: sweepInWords(study) };
+}
+
+function pointAt(thickness: number, buildUp: BuildUp, layer: number, surroundings: Surroundings): SweepPoint {
+  const { judgement, heat, moisture } = assessBuildUp(withThickness(buildUp, layer, thickness), surroundings);
+  return {
+    thickness,
+    isDrawn: thickness === buildUp.layers[layer]!.thickness,
+    judgement: judgement.word,
+    reason: judgement.message,
+    transmittance: heat?.transmittance ?? null,
+    temperatureFactor: heat?.temperatureFactor ?? null,
+    verdict: moisture?.verdict ?? null,
+    peak: moisture === null ? null : { ...moisture.peak },
+    carriedOver: moisture?.carriedOver ?? null,
+    heatPerYear: heat?.heatPerYear ?? null,
+  };
+}
+
+/** Between two points of different judgement the turn is found by halving; each half may hold a turn of its own. */
+function turnsBetween(
+  points: readonly SweepPoint[],
+  buildUp: BuildUp,
+  layer: number,
+  surroundings: Surroundings,
+): SweepTurn[] {
+  const judge = (thickness: number): { word: JudgementWord; message: string } =>
+    judgeBuildUp(withThickness(buildUp, layer, thickness), surroundings, "what the judgement rests on").judgement;
+  const between = (low: number, from: JudgementWord, high: number, to: JudgementWord): SweepTurn[] => {
+    if (from === to) return [];
+    if (high - low <= TURN_FOUND_TO) return [{ thickness: high, from, to, reason: judge(high).message }];
+    const middle = (low + high) / 2;
+    const { word } = judge(middle);
+    return [...between(low, from, middle, word), ...between(middle, word, high, to)];
+  };
+  return points.slice(1).flatMap((point, index) => {
+    const before = points[index]!;
+    return between(before.thickness, before.judgement, point.thickness, point.judgement);
+  });
+}
+
+/** Least thickness [m] from which U, at two decimals, is no more than the target; null where it never is. */
+function firstThatMeets(
+  target: number,
+  points: readonly SweepPoint[],
+  buildUp: BuildUp,
+  layer: number,
+  surroundings: Surroundings,
+): number | null {
+  const meets = (transmittance: number | null): boolean =>
+    transmittance !== null && Math.round(transmittance * 100) <= Math.round(target * 100);
+  const first = points.findIndex(({ transmittance }) => meets(transmittance));
+  if (first <= 0) return first === 0 ? points[0]!.thickness : null;
+  let low = points[first - 1]!.thickness;
+  let high = points[first]!.thickness;
+  while (high - low > TURN_FOUND_TO) {
+    const middle = (low + high) / 2;
+    if (meets(pointAt(middle, buildUp, layer, surroundings).transmittance)) high = middle;
+    else low = middle;
+  }
+  return high;
+}

@@ -1,0 +1,41 @@
+import type { SweepStudy } from "../../result/types.ts";
+
+/**
+ * What a sweep shows, in one or two sentences.
+ *
+ * @param study - its points and turns
+ * @returns such as "mineral wool slab: change it up to 39 mm, sound from 40 mm to 100 mm. U goes from 0.90 to 0.31 W/(m²·K)."
+ */
+export function sweepInWords(study: Omit<SweepStudy, "message">): string {
+  const { layer, points, turns, target, meetsTargetFrom } = study;
+  const first = points[0]!;
+  const last = points[points.length - 1]!;
+  const parts =
+    turns.length === 0
+      ? [`${first.judgement} all the way from ${millimetres(study.from)} to ${millimetres(study.to)}`]
+      : [
+          `${first.judgement} from ${millimetres(study.from)}`,
+          ...turns.map(({ thickness, to }) => `${to} from ${millimetres(thickness)}`),
+        ];
+  const ends =
+    first.transmittance === null || last.transmittance === null
+      ? ""
+      : ` U goes from ${first.transmittance.toFixed(2)} to ${last.transmittance.toFixed(2)} W/(m²·K)`;
+  return `${layer.name}: ${parts.join(", ")}.${ends === "" ? "" : `${ends}${targetInWords(target, meetsTargetFrom)}.`}`;
+}
+
+function targetInWords(target: number | null, meetsTargetFrom: number | null): string {
+  if (target === null) return "";
+  return meetsTargetFrom === null
+    ? `, which never meets the target of ${target.toFixed(2)}`
+    : ` and meets the target of ${target.toFixed(2)} from ${millimetres(meetsTargetFrom)}`;
+}
+
+/** Rounded up to a tenth: what is told is thick enough. */
+function millimetres(thickness: number): string {
+  return `${Math.ceil(thickness * TENTHS_PER_METRE - NOISE) / TENTHS_PER_MILLIMETRE} mm`;
+}
+
+const TENTHS_PER_METRE = 10_000;
+const TENTHS_PER_MILLIMETRE = 10;
+const NOISE = 1e-6;

@@ -1,0 +1,46 @@
+import type { SweepQuestion } from "../sweep.ts";
+
+/** Points of a sweep at most: more show nothing more. */
+export const MOST_POINTS = 200;
+
+/** Steps of a sweep at most where none is stated. */
+const USUAL_STEPS = 20;
+
+/** Round steps [m]. */
+const ROUND_STEPS: readonly number[] = [1, 2, 5, 10, 20, 50, 100, 200].map((millimetres) => millimetres / 1000);
+
+/** Thicknesses closer than this are one [m]. */
+const SAME = 1e-9;
+
+/**
+ * The thicknesses of a sweep: both ends, every step between, and the one that is drawn where it lies between.
+ *
+ * @param question - ends and step
+ * @param drawn - the layer's own thickness [m]
+ * @returns thicknesses, thinnest first, and the step [m]
+ * @throws RangeError when the ends are no range from 0 upwards, or hold more than 200 steps
+ */
+export function thicknessesOf(
+  { from, to, step: stated }: Pick<SweepQuestion, "from" | "to" | "step">,
+  drawn: number,
+): { thicknesses: number[]; step: number } {
+  if (!(from >= 0 && to > from))
+    throw new RangeError(`a range of thicknesses must rise from 0, was ${from} to ${to} m`);
+  const step = stated ?? roundStep(to - from);
+  if (!(step > 0 && (to - from) / step <= MOST_POINTS)) throw new RangeError(`steps of ${step} m are too many or none`);
+  const count = Math.ceil((to - from) / step - SAME);
+  const even = Array.from({ length: count }, (_, index) => withoutNoise(from + index * step));
+  const isBetween = drawn > from && drawn < to && even.every((one) => Math.abs(one - drawn) > SAME);
+  const isDrawn = (one: number): number => (Math.abs(one - drawn) <= SAME ? drawn : one);
+  const all = [...even, to, ...(isBetween ? [drawn] : [])].map(isDrawn);
+  return { thicknesses: all.sort((one, other) => one - other), step };
+}
+
+function roundStep(range: number): number {
+  return ROUND_STEPS.find((step) => range / step <= USUAL_STEPS + SAME) ?? range / USUAL_STEPS;
+}
+
+/** Sums of steps in binary carry noise in their last digits. */
+function withoutNoise(value: number): number {
+  return Number(value.toPrecision(12));
+}

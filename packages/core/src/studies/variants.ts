@@ -1,0 +1,151 @@
+import { assessBuildUp } from "../assess-build-up.ts";
+import { comparable } from "../problems/near-names.ts";
+import type { BuildUp, Layer, Project } from "../project/types.ts";
+import type { BuildUpResult, ComparisonOfBuildUp, ComparisonRow, ComparisonStudy } from "../result/types.ts";
+import { type Surroundings, surroundingsOf } from "../surroundings/surroundings.ts";
+import { againstBase, type PlainRow } from "./variants/against-base.ts";
+import { costOf, goodsWithPrices, netArea } from "./variants/cost.ts";
+import { TAPE } from "./variants/tape.ts";
+import { variantInWords } from "./variants/variant-in-words.ts";
+
+/**
+ * The variants beside the build-ups they belong to: heat, water, thickness, money and what there is to buy.
+ *
+ * @param project - the project
+ * @param assessed - its build-ups, where they are assessed already (default: they are assessed here)
+ * @returns one comparison for each build-up that has variants, the build-up as drawn first; null where none has any
+ */
+export function compareVariants(project: Project, assessed?: readonly BuildUpResult[]): ComparisonStudy | null {
+  const varied = project.buildUps.filter(({ variants }) => variants.length > 0);
+  if (varied.length === 0) return null;
+  const surroundings = surroundingsOf(project);
+  const { prices } = project;
+  return {
+    currency: prices?.currency ?? "",
+    hourRate: prices?.hourRate ?? null,
+    heatPricePerKilowattHour: prices?.heatPricePerKilowattHour ?? null,
+    buildUps: varied.map((buildUp) => {
+      const base = assessed?.find(({ slug }) => slug === buildUp.slug) ?? assessBuildUp(buildUp, surroundings);
+      return comparisonOf(buildUp, base, project, surroundings);
+    }),
+    unusedPrices: unusedPrices(project),
+    assumptions: assumptionsOf(project),
+  };
+}
+
+function comparisonOf(
+  buildUp: BuildUp,
+  assessed: BuildUpResult,
+  project: Project,
+  surroundings: Surroundings,
+): ComparisonOfBuildUp {
+  const base = plainRow(null, [], buildUp, assessed, project);
+  const variants = buildUp.variants.map(({ name, changes, buildUp: changed }) =>
+    heldAgainst(base, plainRow(name, changes, changed, assessBuildUp(changed, surroundings), project), project),
+  );
+  return {
+    name: buildUp.name,
+    slug: buildUp.slug,
+    area: netArea(buildUp),
+    length: buildUp.length,
+    rows: [{ ...base, againstBase: null, sentence: null }, ...variants],
+  };
+}
+
+function heldAgainst(base: PlainRow, variant: PlainRow, { prices }: Project): ComparisonRow {
+  const difference = againstBase(variant, base, prices?.heatPricePerKilowattHour ?? null);
+  const sentence = variantInWords(variant, base, difference, prices?.currency ?? "");
+  return { ...variant, againstBase: difference, sentence };
+}
+
+function plainRow(
+  variant: string | null,
+  changes: readonly string[],
+  buildUp: BuildUp,
+  result: BuildUpResult,
+  { prices }: Project,
+): PlainRow {
+  const area = netArea(buildUp);
+  const goods = goodsWithPrices(buildUp, prices);
+  const thickness = buildUp.layers.reduce((sum, layer) => sum + layer.thickness, 0);
+  const heatPerYear = result.heat?.heatPerYear ?? null;
+  return {
+    variant,
+    slug: buildUp.slug,
+    changes: [...changes],
+    judgement: result.judgement.word,
+    reason: result.judgement.message,
+    transmittance: result.heat?.transmittance ?? null,
+    clearTransmittance: result.heat?.clearTransmittance ?? null,
+    temperatureFactor: result.heat?.temperatureFactor ?? null,
+    requiredTemperatureFactor: result.heat?.requiredTemperatureFactor ?? null,
+    verdict: result.moisture?.verdict ?? null,
+    peak: result.moisture === null ? null : { ...result.moisture.peak },
+    carriedOver: result.moisture?.carriedOver ?? null,
+    thickness,
+    floorArea: isUpright(buildUp) && buildUp.length !== null ? thickness * buildUp.length : null,
+    ...continuity(result),
+    heatPerYear,
+    heatPerYearInAll: heatPerYear === null || area === null ? null : heatPerYear * area,
+    goods,
+    cost: costOf(goods, prices, area),
+  };
+}
+
+function isUpright({ element }: BuildUp): boolean {
+  return element === "wall" || element === "partition";
+}
+
+/** The vapour layer, and how much rests on its being continuous. */
+function continuity(
+  result: BuildUpResult,
+): Pick<PlainRow, "vapourLayer" | "dependence" | "whenOpened" | "whenLeftOut"> {
+  const { vapourLayer, findings, sensitivity, layers } = result;
+  const codes = new Set(findings.map(({ code }) => code));
+  const run = (name: string): PlainRow["whenOpened"] => {
+    const found = sensitivity.find((one) => one.name === name);
+    return found === undefined ? null : { verdict: found.verdict, peak: found.peak.amount };
+  };
+  return {
+    vapourLayer:
+      vapourLayer === null || !vapourLayer.present || vapourLayer.sd === null
+        ? null
+        : { name: vapourLayer.layers.map((index) => layers[index]!.name).join(" and "), sd: vapourLayer.sd },
+    dependence: codes.has("depends-on-vapour-layer")
+      ? "depends on its vapour layer"
+      : codes.has("forgives-gaps")
+        ? "forgives gaps"
+        : null,
+    whenOpened: run("vapour layer ten times more open"),
+    whenLeftOut: run("no vapour layer"),
+  };
+}
+
+function unusedPrices({ buildUps, prices }: Project): string[] {
+  const all = buildUps.flatMap((buildUp) => [buildUp, ...buildUp.variants.map((variant) => variant.buildUp)]);
+  const used = new Set([TAPE, ...all.flatMap(({ layers }) => layers.flatMap(materialNames))].map(comparable));
+  const unused = (prices?.entries ?? []).filter(({ material }) => !used.has(comparable(material)));
+  return [...new Set(unused.map(({ material }) => material))];
+}
+
+function materialNames(layer: Layer): string[] {
+  const framing = layer.framing === null ? [] : [layer.framing.material.name];
+  return layer.type === "air" ? framing : [layer.material.name, ...framing];
+}
+
+function assumptionsOf({ prices }: Project): string[] {
+  const always = [
+    "Heat over the year is U times the degree hours of the project's own months and rooms, without a heating limit: it overstates what is paid for, for every variant by the same share.",
+    "Amounts to buy have openings taken off and framing counted apart; waste is what the prices state.",
+  ];
+  if (prices === null) return [...always, "No prices are given: warmside ships none and invents none."];
+  const pays =
+    prices.heatPricePerKilowattHour === null
+      ? "Years until a variant pays are not told: no heat price is given."
+      : "Years until a variant pays are its extra cost over the money that a year's heat saves at the heat price given: no interest, no change of prices, and the heater's losses belong in that price.";
+  return [
+    ...always,
+    "Prices, waste and hours are those of the project file or its table; a cost for a square metre takes rolls and sheets by their share, a cost in all counts them whole.",
+    pays,
+  ];
+}

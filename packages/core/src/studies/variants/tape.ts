@@ -1,0 +1,59 @@
+import type { BuildUp, PriceEntry } from "../../project/types.ts";
+import { priceFor } from "./price-for.ts";
+
+/** Lap of a sheet's edges unless the price states one [m]. Common practice. */
+export const USUAL_LAP = 0.1;
+
+/** What tape is called in a price list. */
+export const TAPE = "tape";
+
+/** Tape for the sheets of a build-up. */
+export interface Tape {
+  /** [m] */
+  length: number;
+  /** How it was counted, in a sentence. */
+  note: string;
+}
+
+/**
+ * Metres of tape for the sheets of a build-up: along the laps, from the width of the roll, and around the edge, from the
+ * area and the length of the build-up. What is not stated is left out, and said.
+ *
+ * @param buildUp - the build-up, with its area
+ * @param entries - prices, with the width of rolls where it is given
+ * @returns tape for all sheets; null without sheets, without an area, or where neither laps nor edges can be counted
+ * Source: common practice: edges lap by 100 mm unless stated; each sheet is taped once at every lap and once around.
+ */
+export function tapeFor(buildUp: BuildUp, entries: readonly PriceEntry[]): Tape | null {
+  const sheets = buildUp.layers.flatMap((layer) =>
+    layer.type === "sheet" && layer.material.group !== "coating" ? [layer.material.name] : [],
+  );
+  const { area, openings, length } = buildUp;
+  if (sheets.length === 0 || area === null) return null;
+  const netArea = area - (openings ?? 0);
+  const laps = sheets.map((material) => {
+    const entry = priceFor({ use: "layer", material, thickness: null }, entries);
+    return entry === null || entry.width === null ? null : netArea / (entry.width - (entry.lap ?? USUAL_LAP));
+  });
+  const known = laps.filter((metres) => metres !== null);
+  const edges = length === null ? null : sheets.length * perimeter(area, length);
+  if (known.length === 0 && edges === null) return null;
+  const lapsInAll = known.reduce((sum, metres) => sum + metres, 0);
+  return { length: lapsInAll + (edges ?? 0), note: inWords(lapsInAll, laps, edges) };
+}
+
+/** Around a rectangle of an area and a length [m]. */
+function perimeter(area: number, length: number): number {
+  return 2 * (length + area / length);
+}
+
+function inWords(lapsInAll: number, laps: readonly (number | null)[], edges: number | null): string {
+  const missing = laps.filter((metres) => metres === null).length;
+  const alongLaps =
+    missing === laps.length
+      ? "laps not counted: no roll states its width"
+      : `${lapsInAll.toFixed(0)} m along laps${missing > 0 ? `, without ${missing} of the sheets, whose width is not stated` : ""}`;
+  const around =
+    edges === null ? "edges not counted: the build-up states no length" : `${edges.toFixed(0)} m around the edges`;
+  return `${alongLaps}; ${around}; openings and pipes come on top.`;
+}

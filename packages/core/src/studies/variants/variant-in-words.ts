@@ -1,0 +1,89 @@
+import type { AgainstBase } from "../../result/types.ts";
+import type { PlainRow } from "./against-base.ts";
+
+/**
+ * What a variant does against the build-up as drawn, in one plain sentence.
+ *
+ * @param variant - its row
+ * @param base - the row of the build-up as drawn
+ * @param difference - the one less the other
+ * @param currency - as the file has it
+ * @returns a sentence
+ */
+export function variantInWords(variant: PlainRow, base: PlainRow, difference: AgainstBase, currency: string): string {
+  const clauses = [
+    `${transmittance(variant, base)} and it is ${thickness(difference)}`,
+    judgement(variant, base),
+    ...heat(difference),
+    ...cost(difference, currency),
+  ];
+  const sentence = clauses.join("; ");
+  return `${sentence[0]!.toUpperCase()}${sentence.slice(1)}.`;
+}
+
+/**
+ * An amount of money.
+ *
+ * @param amount - in the currency
+ * @param currency - any text; a sign stands close before the figure, a word a space away
+ * @returns the amount without its sign, with two decimals below a hundred
+ * @example moneyInWords(-12.5, "£") // "£12.50"
+ */
+export function moneyInWords(amount: number, currency: string): string {
+  const size = Math.abs(amount);
+  const figure = size.toFixed(size < WHOLE_FROM ? 2 : 0);
+  if (currency === "") return figure;
+  return /^[\p{L}]/u.test(currency) ? `${currency} ${figure}` : `${currency}${figure}`;
+}
+
+const WHOLE_FROM = 100;
+
+function transmittance(variant: PlainRow, base: PlainRow): string {
+  if (variant.transmittance === null) return "U cannot be told by this method";
+  const now = variant.transmittance.toFixed(2);
+  const before = base.transmittance?.toFixed(2) ?? null;
+  if (before === null) return `U is ${now} W/(m²·K)`;
+  return now === before ? `U stays ${now} W/(m²·K)` : `U is ${now} in place of ${before} W/(m²·K)`;
+}
+
+function thickness({ thickness: added }: AgainstBase): string {
+  const millimetres = Number((Math.abs(added) * 1000).toFixed(1));
+  if (millimetres === 0) return "no thicker";
+  return `${millimetres} mm ${added > 0 ? "thicker" : "thinner"}`;
+}
+
+function judgement(variant: PlainRow, base: PlainRow): string {
+  return variant.judgement === base.judgement
+    ? `the judgement stays ${variant.judgement}`
+    : `the judgement turns from ${base.judgement} to ${variant.judgement}`;
+}
+
+function heat({ heat: saved, heatPerThickness }: AgainstBase): string[] {
+  if (saved === null || Math.abs(saved) < LEAST_HEAT) return [];
+  const amount = `${Math.abs(saved).toFixed(1)} kWh/m² of heat a year`;
+  if (saved < 0) return [`it loses ${amount} more`];
+  return [
+    `it saves ${amount}${heatPerThickness === null ? "" : `, ${(heatPerThickness * TEN_MILLIMETRES).toFixed(1)} for each 10 mm`}`,
+  ];
+}
+
+function cost({ extraCost, yearsToPay }: AgainstBase, currency: string): string[] {
+  if (extraCost === null) return [];
+  const amount = moneyInWords(extraCost, currency);
+  if (Math.abs(extraCost) < LEAST_MONEY) return ["it costs the same"];
+  if (extraCost < 0) return [`it costs ${amount}/m² less`];
+  const pays = yearsToPay === null ? "" : `, paid back in ${yearsInWords(yearsToPay)}`;
+  return [`it costs ${amount}/m² more${pays}`];
+}
+
+function yearsInWords(years: number): string {
+  if (years > LONGEST) return `more than ${LONGEST} years`;
+  return years < 1 ? "less than a year" : `${years.toFixed(0)} ${years < 1.5 ? "year" : "years"}`;
+}
+
+/** Less heat is none [kWh/m²]; a hundredth of the currency is none. */
+const LEAST_HEAT = 0.05;
+const LEAST_MONEY = 0.005;
+const LONGEST = 100;
+/** [m] */
+const TEN_MILLIMETRES = 0.01;
