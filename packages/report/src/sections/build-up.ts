@@ -15,6 +15,7 @@ import type { BuildUpPage } from "./part.ts";
 import { placementPart } from "./placement-part.ts";
 import { remediesPart } from "./remedies-part.ts";
 import { sensitivityPart } from "./sensitivity-part.ts";
+import { spreadPart } from "./spread-part.ts";
 import { surfacePart } from "./surface-part.ts";
 import { trappedWaterPart } from "./trapped-water-part.ts";
 import { twelveMonthsPart } from "./twelve-months-part.ts";
@@ -43,6 +44,7 @@ export async function buildUpPages(result: ProjectResult, buildUp: BuildUpResult
     vapourLayerPart(page),
     placementPart(page),
     sensitivityPart(page),
+    spreadPart(page),
     woodPart(page),
     trappedWaterPart(page),
     otherChecksPart(page),

@@ -24,8 +24,8 @@ function verdictSentence(verdicts: SpreadResult["verdicts"], samples: number): s
 }
 
 function judgementSentence(judgements: SpreadResult["judgements"]): string {
-  if (judgements.length === 1) return `The judgement is always "${judgements[0]!.word}".`;
-  return `The judgement is ${listed(judgements.map((entry) => `"${entry.word}" ${inOfHundred(entry)}`))}.`;
+  if (judgements.length === 1) return `The judgement is always “${judgements[0]!.word}”.`;
+  return `The judgement is ${listed(judgements.map((entry) => `“${entry.word}” ${inOfHundred(entry)}`))}.`;
 }
 
 /** What decides: the judgement where it differs, else how near it comes to water. */
@@ -35,9 +35,13 @@ function decidingSentence(result: Omit<SpreadResult, "message">): string {
   const input = inputs.find((entry) => entry.name === name);
   if (name === null || input === undefined) return "Nothing that was varied changes it.";
   const influence = decidesJudgement === null ? input.influenceOnWater : input.influenceOnJudgement;
-  const direction = influence > 0 ? "more of it is worse" : "more of it is better";
-  return `What decides it is the ${name}: ${direction} (rank correlation ${fixed(influence, 2)}).`;
+  if (Math.abs(influence) < WEAKEST_INFLUENCE) return "No single input decides it.";
+  const direction = influence > 0 ? "the more, the worse" : "the more, the better";
+  return `What decides it most: ${name}; ${direction} (rank correlation ${fixed(influence, 2)}).`;
 }
+
+/** Under this rank correlation an input decides nothing by itself [–] (this project's rule). */
+const WEAKEST_INFLUENCE = 0.1;
 
 function waterSentence({ peak }: Omit<SpreadResult, "message">): string {
   if (!(peak.ninetyFive > 0)) return "";

@@ -38,6 +38,7 @@ function shortAnswer(buildUp: BuildUpResult, result: ProjectResult, paper: Paper
       ? []
       : [wrap(heatInWords(buildUp.heat.transmittance, buildUp.target), paper.width, INDENT)]),
     ...(buildUp.moisture === null ? [] : [wrap(verdictInWords(buildUp.moisture), paper.width, INDENT)]),
+    ...(buildUp.spread === undefined ? [] : [wrap(harmless(buildUp.spread.message), paper.width, INDENT)]),
     ...placementInWords(buildUp, result).map((sentence) => wrap(harmless(sentence), paper.width, INDENT)),
   ];
   return lines.join("\n");
@@ -61,11 +62,10 @@ function reasonOf(buildUp: BuildUpResult): string {
   return withoutWord === "" ? message : withoutWord.charAt(0).toUpperCase() + withoutWord.slice(1);
 }
 
-/** Two decimals as asked for; a third where the target is so near that two would hide on which side it lies. */
+/** The U-value as it is quoted, and its target compared as it is quoted. */
 function heatInWords(transmittance: number, target: number | null): string {
-  const decimals = target !== null && transmittance.toFixed(2) === target.toFixed(2) ? 3 : 2;
-  const value = `U-value ${transmittance.toFixed(decimals)} W/(m²·K)`;
+  const value = `U-value ${transmittance.toFixed(2)} W/(m²·K)`;
   if (target === null) return `${value}.`;
-  const meets = transmittance <= target ? "meets" : "misses";
+  const meets = meetsTarget(transmittance, target) ? "meets" : "misses";
   return `${value}, which ${meets} the target of ${target.toFixed(2)}.`;
 }
