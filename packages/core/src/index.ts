@@ -61,6 +61,7 @@ export { readProject, readProjectOrThrow, type Supplies } from "./read-project.t
 export type * from "./result/types.ts";
 
 // heat
+export { meetsTarget } from "./heat/target.ts";
 export type { HeatCalculation } from "./heat/types.ts";
 
 // what surrounds the build-ups

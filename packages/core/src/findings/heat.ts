@@ -1,5 +1,6 @@
 import { LARGEST_LIMITS_RATIO } from "../heat/combined-resistance.ts";
 import { slightlyVentilatedLayer } from "../heat/heat-of-build-up.ts";
+import { meetsTarget } from "../heat/target.ts";
 import type { Layer } from "../project/types.ts";
 import { joined, percent, transmittanceInWords } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
@@ -18,7 +19,7 @@ export function heatFindings(evidence: Evidence): RuledFinding[] {
 function target({ buildUp, calculation }: Evidence): RuledFinding[] {
   if (buildUp.target === null) return [];
   const { transmittance, clearTransmittance } = calculation.heat;
-  const met = round(transmittance) <= round(buildUp.target);
+  const met = meetsTarget(transmittance, buildUp.target);
   return [
     {
       code: met ? "target-met" : "target-missed",
@@ -30,11 +31,6 @@ function target({ buildUp, calculation }: Evidence): RuledFinding[] {
       figures: { transmittance, target: buildUp.target, clearTransmittance },
     },
   ];
-}
-
-/** Two decimals, as U-values are compared. */
-function round(value: number): number {
-  return Math.round(value * 100);
 }
 
 function limits({ calculation }: Evidence): RuledFinding[] {

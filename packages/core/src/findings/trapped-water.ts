@@ -30,7 +30,14 @@ function describe(result: TrappedWaterResult): RuledFinding {
     code: "trapped-water",
     severity: matters ? "caution" : "note",
     effect: matters ? "condition" : "none",
-    message: [opening(result), whereItGoes(result), meanwhile(result), sideways(result), scope(result), fastest(result)].join(""),
+    message: [
+      opening(result),
+      whereItGoes(result),
+      meanwhile(result),
+      sideways(result),
+      scope(result),
+      fastest(result),
+    ].join(""),
     advice: matters
       ? `Let ${result.name} dry before it is closed in, and check it with a moisture meter: timber under 18 %.`
       : null,
@@ -60,12 +67,16 @@ function opening({ name, section, amount, startMonth, daysToDry }: TrappedWaterR
 /** In a layer between framing, or in the framing that runs through it. */
 function placeInWords(name: string, section: string): string {
   if (section === "whole") return `in ${name}`;
-  return section.startsWith("through ") ? `in the ${section.slice("through ".length)} of ${name}` : `in ${name} (${section})`;
+  return section.startsWith("through ")
+    ? `in the ${section.slice("through ".length)} of ${name}`
+    : `in ${name} (${section})`;
 }
 
 /** Timber framing also dries sideways, into what stands beside it; the method is one-dimensional. */
 function sideways({ section }: TrappedWaterResult): string {
-  return section.startsWith("through ") ? " Framing also dries sideways, which is not counted: it will be quicker." : "";
+  return section.startsWith("through ")
+    ? " Framing also dries sideways, which is not counted: it will be quicker."
+    : "";
 }
 
 function inMonths(days: number): string {

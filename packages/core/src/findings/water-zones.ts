@@ -80,8 +80,10 @@ function whereInside(section: SectionCalculation, node: number, layer: number, n
   const depthBefore = line.depth[node - 1]!;
   const depthAfter = line.depth[node + 1]!;
   const depth = line.depth[node]!;
-  if (facings.some(({ part }) => part === "outer facing") && depth === depthAfter) return `behind the outer facing of ${name}`;
-  if (facings.some(({ part }) => part === "inner facing") && depth === depthBefore) return `behind the inner facing of ${name}`;
+  if (facings.some(({ part }) => part === "outer facing") && depth === depthAfter)
+    return `behind the outer facing of ${name}`;
+  if (facings.some(({ part }) => part === "inner facing") && depth === depthBefore)
+    return `behind the inner facing of ${name}`;
   return `inside ${name}`;
 }
 

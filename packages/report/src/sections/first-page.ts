@@ -1,4 +1,4 @@
-import type { BuildUpResult, ProjectResult } from "@warmside/core";
+import { type BuildUpResult, meetsTarget, type ProjectResult } from "@warmside/core";
 import { shorten } from "../escape.ts";
 import { type Html, html } from "../html.ts";
 import { fixed, gramsPerArea } from "../numbers.ts";
@@ -80,7 +80,7 @@ const LONGEST_NAME = 160;
  */
 export function targetWords({ heat, target }: Pick<BuildUpResult, "heat" | "target">): string {
   if (!heat || target === null) return "";
-  const met = Number(fixed(heat.transmittance, 2)) <= Number(fixed(target, 2));
+  const met = meetsTarget(heat.transmittance, target);
   return `, target ${fixed(target, 2)}: ${met ? "met" : "not met"}`;
 }
 

@@ -1,4 +1,4 @@
-import type { BuildUpResult, JudgementWord, ProjectResult } from "@warmside/core";
+import { type BuildUpResult, type JudgementWord, meetsTarget, type ProjectResult } from "@warmside/core";
 import { type Colour, harmless, type Paper, wrap } from "../paper.ts";
 import { verdictInWords } from "./verdict-in-words.ts";
 
