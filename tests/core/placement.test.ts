@@ -186,7 +186,7 @@ describe("a cell is what assessing the same project file gives", () => {
     expect(cell.peak!.amount).toBeCloseTo(result.moisture!.peak.amount, 12);
     expect(cell.peak!.month).toBe(result.moisture!.peak.month);
     expect(cell.carriedOver).toBeCloseTo(result.moisture!.carriedOver, 12);
-    if (position === "towards the room" && use === "heated") {
+    if (position.startsWith("towards") && use === "heated") {
       expect(cell.dewPointMargin).toBeCloseTo(result.vapourLayer!.dewPointMargin!, 9);
       expect(cell.dewPointMarginMonth).toBe(result.vapourLayer!.dewPointMarginMonth);
     }

@@ -1,0 +1,87 @@
+import { describe, expect, test } from "vitest";
+import type { BuildUpResult } from "../../packages/core/src/result/types.ts";
+import { textOfCase } from "../practice/cases.ts";
+import { assessText } from "./corpus.ts";
+
+/**
+ * Rules of guidance on both sides of their limits. The practice corpus holds what they say of whole build-ups; here one
+ * figure of a build-up is moved over the limit and back.
+ */
+const codesOf = ({ findings }: BuildUpResult): string[] => findings.map(({ code }) => code);
+
+describe("a tight sheet outside a wall (common practice)", () => {
+  const text = textOfCase("05-sheet-on-the-cold-side.yaml");
+  const sheet = "      - { material: polyethylene sheet 0.15 mm }\n";
+  const withOutside = (millimetres: number): string =>
+    text.replace(sheet, `${sheet}      - { material: mineral wool slab, thickness: ${millimetres} mm }\n`);
+  test("with less than a third of the resistance outside it is refused by its place", () => {
+    expect(text).toContain(sheet);
+    expect(codesOf(assessText(text))).toContain("tight-sheet-under-floor");
+    expect(codesOf(assessText(withOutside(50)))).toContain("tight-sheet-under-floor");
+  });
+  test("with more it lies in the insulation, and the numbers decide", () => {
+    expect(codesOf(assessText(withOutside(90)))).not.toContain("tight-sheet-under-floor");
+  });
+});
+
+describe("openings of a ventilated cold flat roof (common practice: 0.6 % of the roof)", () => {
+  const text = textOfCase("29-cold-roof-ventilated.yaml");
+  test.each([
+    [5900, true],
+    [6000, false],
+  ])("%i mm² per m²: refused %s", (area, refused) => {
+    expect(text).toContain("10000 mm2/m2");
+    const codes = codesOf(assessText(text.replace("10000 mm2/m2", `${area} mm2/m2`)));
+    expect(codes.includes("cold-flat-roof-unventilated")).toBe(refused);
+  });
+});
+
+describe("water above a ground membrane", () => {
+  const text = textOfCase("42-slab-with-membrane.yaml");
+  test("between foam and concrete it is a condition, not a fault", () => {
+    const { judgement, findings } = assessText(text);
+    expect(judgement.word).toBe("sound with conditions");
+    expect(findings.find(({ code }) => code === "stays-wet")?.severity).toBe("caution");
+  });
+  test("against wood it is a fault", () => {
+    const boarded = text.replace(
+      "material: concrete 2200, thickness: 100 mm",
+      "material: oriented strand board, thickness: 18 mm",
+    );
+    const { judgement, findings } = assessText(boarded);
+    expect(judgement.word).toBe("change it");
+    expect(findings.find(({ code }) => code === "stays-wet")?.severity).toBe("fault");
+  });
+});
+
+describe("what holds vapour back on the warm side", () => {
+  const text = textOfCase("46-damp-room-board-only.yaml");
+  test("a board too open for the room is no vapour layer; a membrane of sd 2 m is one", () => {
+    expect(codesOf(assessText(text))).toContain("no-vapour-layer-warm-side");
+    const wool = text.match(/\n.*mineral wool slab.*\n/)![0];
+    const sheeted = text.replace(wool, `\n      - { material: vapour control layer sd 2 m }${wool}`);
+    expect(codesOf(assessText(sheeted))).not.toContain("no-vapour-layer-warm-side");
+  });
+});
+
+describe("a tight finish in a cooled building", () => {
+  const text = textOfCase("08-cooled-shop-vinyl-wallpaper.yaml");
+  test("vinyl wallpaper on the cold side is refused though no water condenses; paper wallpaper is not", () => {
+    const vinyl = assessText(text);
+    expect([vinyl.moisture!.verdict, vinyl.judgement.word]).toEqual(["dry", "change it"]);
+    expect(codesOf(vinyl)).toContain("vapour-layer-cold-side");
+    expect(vinyl.vapourLayer!.message).not.toContain("outer skin");
+    expect(codesOf(assessText(text.replaceAll("vinyl wallpaper", "paper wallpaper")))).not.toContain(
+      "vapour-layer-cold-side",
+    );
+  });
+});
+
+describe("two tight layers, however tight the tighter one is", () => {
+  const text = textOfCase("47-tanked-shower-wall.yaml");
+  test("a foil does not hide the tanking beside it", () => {
+    const foil = text.replace("polyethylene sheet 0.15 mm", "foil vapour control layer sd 1500 m");
+    expect(codesOf(assessText(text))).toContain("two-tight-layers");
+    expect(codesOf(assessText(foil))).toContain("two-tight-layers");
+  });
+});
