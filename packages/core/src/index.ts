@@ -87,7 +87,7 @@ export { assessBuildUp } from "./assess-build-up.ts";
 export { CLIMATES_FOR_PLACE, studyPlacement } from "./studies/placement.ts";
 export { type SweepQuestion, sweepThickness } from "./studies/sweep.ts";
 export { findSweepLayer, type SweepLayer } from "./studies/sweep/find-sweep-layer.ts";
-export { MOST_POINTS } from "./studies/sweep/thicknesses.ts";
+export { MOST_SWEEP_STEPS } from "./studies/sweep/thicknesses.ts";
 export { compareVariants } from "./studies/variants.ts";
 export { moneyInWords } from "./studies/variants/variant-in-words.ts";
 export { latinHypercube, type SampleTable } from "./studies/spread/latin-hypercube.ts";

@@ -18,19 +18,24 @@ import { styleSheet } from "./style.ts";
 export interface ReportOptions {
   /** Date of the report, worded by the caller; none is printed without. */
   date?: string;
+  /** How much is told of the variants: a short table, or everything (default short). */
+  comparison?: "short" | "whole";
 }
 
 /**
  * The report of a project: one self-contained HTML text.
  *
  * @param result - what `assessProject` gives
- * @param options - a date to print
+ * @param options - a date to print, how much is told of variants
  * @returns the file's text; the same result and options give the same text everywhere
  * @throws Error when a figure of the result is not finite or a plot cannot be drawn
  */
 export async function renderReport(result: ProjectResult, options: ReportOptions = {}): Promise<string> {
   const place = await workedOutFor(result);
-  const buildUps = await Promise.all(result.buildUps.map((buildUp, index) => buildUpPages(result, buildUp, index + 1)));
+  const { comparison = "short" } = options;
+  const buildUps = await Promise.all(
+    result.buildUps.map((buildUp, index) => buildUpPages(result, buildUp, index + 1, comparison)),
+  );
   return document({
     title: `${shorten(result.project, LONGEST_TITLE)}: moisture and heat report`,
     language: "en-GB",

@@ -25,6 +25,7 @@ export interface ReportOptions {
  * @param options - `--out`, `--json`, `--pdf`
  * @param standing - where the user stands
  * @param workOut - project to result: assessing, or one of the studies
+ * @param comparison - how much is told of variants
  * @returns what to print
  */
 export async function reportCommand(
@@ -32,6 +33,7 @@ export async function reportCommand(
   options: ReportOptions,
   standing: Standing,
   workOut: (project: Project) => Promise<ProjectResult>,
+  comparison: "short" | "whole" = "short",
 ): Promise<Outcome> {
   const asJson = options.json === true;
   return await withProblemsAsJson(asJson, async () => {
@@ -42,15 +44,20 @@ export async function reportCommand(
     await breathe();
     const result = await workOut(reading.value);
     await breathe();
-    if (places !== null) await writeReport(result, places, browser);
+    if (places !== null) await writeReport(result, places, browser, comparison);
     if (asJson) return done(jsonText(result), placesInWords(places));
-    return done(`${shortAnswers(result, standing.answers)}\n${placesInWords(places)}`);
+    return done(`${shortAnswers(result, standing.answers, comparison === "whole")}\n${placesInWords(places)}`);
   });
 }
 
-async function writeReport(result: ProjectResult, places: ReportPlaces, browser: string | null): Promise<void> {
+async function writeReport(
+  result: ProjectResult,
+  places: ReportPlaces,
+  browser: string | null,
+  comparison: "short" | "whole",
+): Promise<void> {
   const { renderReport } = await import("../render-report.ts");
-  const page = await renderReport(result);
+  const page = await renderReport(result, { comparison });
   await breathe();
   const files = [{ ...places.page, content: page as string | Uint8Array }];
   if (places.pdf !== null && browser !== null) files.push({ ...places.pdf, content: await printToPdf(page, browser) });

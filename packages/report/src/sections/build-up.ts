@@ -4,6 +4,7 @@ import { fixed, gramsPerArea } from "../numbers.ts";
 import { governingView } from "../section-view.ts";
 import { CLASSES, judgementSign } from "../signs.ts";
 import { ELEMENT_WORDS, fromRoomToFarSide, sentence, VERDICT_MEANING } from "../words.ts";
+import { comparisonPart } from "./comparison-part.ts";
 import { judgementWords, verdictWords } from "./coverage.ts";
 import { decidingMonthPart } from "./deciding-month-part.ts";
 import { drawingPart } from "./drawing-part.ts";
@@ -17,6 +18,7 @@ import { remediesPart } from "./remedies-part.ts";
 import { sensitivityPart } from "./sensitivity-part.ts";
 import { spreadPart } from "./spread-part.ts";
 import { surfacePart } from "./surface-part.ts";
+import { sweepPart } from "./sweep-part.ts";
 import { trappedWaterPart } from "./trapped-water-part.ts";
 import { twelveMonthsPart } from "./twelve-months-part.ts";
 import { vapourLayerPart } from "./vapour-layer-part.ts";
@@ -29,11 +31,17 @@ import { yearOfWaterPart } from "./year-of-water-part.ts";
  * @param result - the project's result
  * @param buildUp - one of its build-ups
  * @param number - which one, from 1
+ * @param comparison - how much is told of its variants
  * @returns the section
  */
-export async function buildUpPages(result: ProjectResult, buildUp: BuildUpResult, number: number): Promise<Html> {
+export async function buildUpPages(
+  result: ProjectResult,
+  buildUp: BuildUpResult,
+  number: number,
+  comparison: BuildUpPage["comparison"] = "short",
+): Promise<Html> {
   const id = `build-up-${number}`;
-  const page: BuildUpPage = { result, buildUp, number, id, view: governingView(buildUp) };
+  const page: BuildUpPage = { result, buildUp, number, id, view: governingView(buildUp), comparison };
   const made = await Promise.all([
     drawingPart(page),
     heatPart(page),
@@ -50,6 +58,8 @@ export async function buildUpPages(result: ProjectResult, buildUp: BuildUpResult
     otherChecksPart(page),
     findingsPart(page),
     remediesPart(page),
+    comparisonPart(page),
+    sweepPart(page),
   ]);
   const parts = made
     .filter((part) => part !== null)

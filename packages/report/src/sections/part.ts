@@ -12,6 +12,8 @@ export interface BuildUpPage {
   id: string;
   /** The governing section; null when moisture was not worked out. */
   view: SectionView | null;
+  /** How much is told of its variants. */
+  comparison: "short" | "whole";
 }
 
 /** A part with its heading; numbered when the pages are put together. */

@@ -1,7 +1,7 @@
 import type { SweepQuestion } from "../sweep.ts";
 
-/** Points of a sweep at most: more show nothing more. */
-export const MOST_POINTS = 200;
+/** Steps of a sweep at most: more show nothing more. */
+export const MOST_SWEEP_STEPS = 200;
 
 /** Steps of a sweep at most where none is stated. */
 const USUAL_STEPS = 20;
@@ -27,7 +27,8 @@ export function thicknessesOf(
   if (!(from >= 0 && to > from))
     throw new RangeError(`a range of thicknesses must rise from 0, was ${from} to ${to} m`);
   const step = stated ?? roundStep(to - from);
-  if (!(step > 0 && (to - from) / step <= MOST_POINTS)) throw new RangeError(`steps of ${step} m are too many or none`);
+  if (!(step > 0 && (to - from) / step <= MOST_SWEEP_STEPS))
+    throw new RangeError(`steps of ${step} m are too many or none`);
   const count = Math.ceil((to - from) / step - SAME);
   const even = Array.from({ length: count }, (_, index) => withoutNoise(from + index * step));
   const isBetween = drawn > from && drawn < to && even.every((one) => Math.abs(one - drawn) > SAME);

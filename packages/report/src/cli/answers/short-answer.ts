@@ -8,15 +8,16 @@ import { verdictInWords } from "./verdict-in-words.ts";
  *
  * @param result - the assessed project
  * @param paper - what it is printed on
+ * @param withVariants - whether each variant is told too
  * @returns text that ends with a line end
  */
-export function shortAnswers(result: ProjectResult, paper: Paper): string {
+export function shortAnswers(result: ProjectResult, paper: Paper, withVariants = false): string {
   const reference = result.reference === null ? "" : ` (${result.reference})`;
   const head = wrap(
     `${harmless(result.project)}${reference}, ${result.climate.name}, ${result.climate.severity}`,
     paper.width,
   );
-  return `${[head, ...result.buildUps.map((buildUp) => shortAnswer(buildUp, result, paper))].join("\n\n")}\n`;
+  return `${[head, ...result.buildUps.map((buildUp) => shortAnswer(buildUp, result, paper, withVariants))].join("\n\n")}\n`;
 }
 
 const INDENT = "  ";
@@ -28,7 +29,7 @@ const COLOUR_OF_JUDGEMENT: Readonly<Record<JudgementWord, Colour>> = {
   "beyond this method": "yellow",
 };
 
-function shortAnswer(buildUp: BuildUpResult, result: ProjectResult, paper: Paper): string {
+function shortAnswer(buildUp: BuildUpResult, result: ProjectResult, paper: Paper, withVariants: boolean): string {
   const { word } = buildUp.judgement;
   const name = paper.paint("bold", harmless(buildUp.name));
   const lines = [
@@ -40,6 +41,8 @@ function shortAnswer(buildUp: BuildUpResult, result: ProjectResult, paper: Paper
     ...(buildUp.moisture === null ? [] : [wrap(verdictInWords(buildUp.moisture), paper.width, INDENT)]),
     ...(buildUp.spread === undefined ? [] : [wrap(harmless(buildUp.spread.message), paper.width, INDENT)]),
     ...placementInWords(buildUp, result).map((sentence) => wrap(harmless(sentence), paper.width, INDENT)),
+    ...sweepInWords(buildUp, result).map((sentence) => wrap(harmless(sentence), paper.width, INDENT)),
+    ...(withVariants ? variantsInWords(buildUp, result, paper) : []),
   ];
   return lines.join("\n");
 }
@@ -51,6 +54,24 @@ function placementInWords({ slug }: BuildUpResult, { placement }: ProjectResult)
   if (study.layer === null) return [`Places of a vapour layer: left out. ${study.leftOut}`];
   const layer = `${study.layer.name} (sd ${study.layer.sd} m${study.layer.added ? ", added" : ""})`;
   return [`Places of ${layer}: ${study.message}`];
+}
+
+/** What the sweep shows, where it was asked for. */
+function sweepInWords({ slug }: BuildUpResult, { sweep }: ProjectResult): string[] {
+  return sweep?.buildUp.slug === slug ? [`Layer ${sweep.layer.number}, ${sweep.message}`] : [];
+}
+
+/** Each variant with its judgement and what it does against the build-up as drawn. */
+function variantsInWords({ slug }: BuildUpResult, { comparison }: ProjectResult, paper: Paper): string[] {
+  const rows = comparison?.buildUps.find((one) => one.slug === slug)?.rows ?? [];
+  return rows.flatMap(({ variant, judgement, sentence }, number) =>
+    variant === null || sentence === null
+      ? []
+      : [
+          `${INDENT}${number} ${paper.paint("bold", harmless(variant))}: ${paper.paint(COLOUR_OF_JUDGEMENT[judgement], judgement)}`,
+          wrap(harmless(sentence), paper.width, `${INDENT}  `),
+        ],
+  );
 }
 
 /** The reason without the word of the judgement, which stands before it. */

@@ -1,0 +1,48 @@
+import type { Project, ProjectResult } from "@warmside/core";
+import type { Command } from "commander";
+import { CommandProblem, type Outcome } from "./outcome.ts";
+import type { Registration } from "./registration.ts";
+import type { ReportOptions } from "./report-command.ts";
+
+/** `warmside compare FILE`: the variants of each build-up beside it, with heat, water, thickness, money and goods. */
+export const registerCompare: Registration = (program: Command, run): void => {
+  program
+    .command("compare")
+    .argument("<file>", "project file (YAML or JSON) whose build-ups have `variants`")
+    .summary("set variants side by side: is the extra layer worth it?")
+    .description(
+      "Works out every variant of every build-up and sets it beside the build-up as drawn: U, thickness, judgement, most " +
+        "water, how much rests on the vapour layer, heat over the year, cost where the file has prices, and what there is " +
+        "to buy. Writes the report with these tables and a plot, and prints a sentence for each variant.",
+    )
+    .option("--out <path>", "write the report to this path")
+    .option("--json", "print the whole result as JSON; a report is written only with --out or --pdf")
+    .option("--pdf", "write a PDF of the report too (needs Chromium or Chrome)")
+    .addHelpText("after", `\nA variant in the project file:\n${VARIANT}\nExample:\n  warmside compare studio.yaml\n`)
+    .action((file: string, options: ReportOptions) =>
+      run(async (standing): Promise<Outcome> => {
+        const { reportCommand } = await import("./report-command.ts");
+        return await reportCommand(file, options, standing, assessWithVariants, "whole");
+      }),
+    );
+};
+
+const VARIANT = `  variants:
+    - name: deeper studs
+      changes: [ { set: mineral wool slab, thickness: 200 mm } ]
+    - name: wood fibre outside the sheathing
+      changes:
+        - add: { material: wood fibre insulation board, thickness: 60 mm }
+          after: oriented strand board
+`;
+
+async function assessWithVariants(project: Project): Promise<ProjectResult> {
+  const { assessProject } = await import("@warmside/core");
+  const result = assessProject(project);
+  if (result.comparison !== undefined) return result;
+  throw new CommandProblem(
+    "no-variants",
+    "No build-up of the project has variants, so there is nothing to compare. Write `variants:` into a build-up; " +
+      "`warmside compare --help` shows one.",
+  );
+}

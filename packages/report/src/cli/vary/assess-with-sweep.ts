@@ -1,0 +1,32 @@
+import type { Project, ProjectResult } from "@warmside/core";
+import { CommandProblem } from "../outcome.ts";
+import type { VaryOptions } from "../vary.ts";
+import { readRange, readStep } from "./thickness-range.ts";
+
+/**
+ * A project's assessment, with one layer in many thicknesses.
+ *
+ * @param project - as read
+ * @param options - the layer, the range and the step
+ * @returns the result with the sweep
+ * @throws CommandProblem when a thickness cannot be read, or there is no such layer, or it has none to vary
+ */
+export async function assessWithSweep(project: Project, options: VaryOptions): Promise<ProjectResult> {
+  const { assessProject, findSweepLayer, MOST_SWEEP_STEPS, sweepThickness } = await import("@warmside/core");
+  const { from, to } = orRefuse(readRange(options.thickness.join(" ")));
+  const step = options.step === undefined ? null : orRefuse(readStep(options.step.join(" ")));
+  if (step !== null && (to - from) / step > MOST_SWEEP_STEPS)
+    throw new CommandProblem(
+      "too-many-steps",
+      `The range has more than ${MOST_SWEEP_STEPS} such steps. Give a larger --step.`,
+    );
+  const found = findSweepLayer(project, options.layer, options.buildUp ?? null, to);
+  if ("refused" in found) throw new CommandProblem("layer-to-vary", found.refused);
+  return { ...assessProject(project), sweep: sweepThickness(project, { ...found, from, to, step }) };
+}
+
+/** What could be read; a sentence that says why not ends the command. */
+function orRefuse<Value>(read: Value | string): Value {
+  if (typeof read === "string") throw new CommandProblem("thickness-unread", read);
+  return read;
+}

@@ -1,0 +1,111 @@
+import type { ComparisonOfBuildUp, ComparisonRow, ComparisonStudy } from "@warmside/core";
+import { type Html, html } from "../html.ts";
+import { fixed, grams, millimetres, signed, trimmed } from "../numbers.ts";
+import { comparisonPlot } from "../plots/comparison-plot.ts";
+import { toSvg } from "../plots/to-svg.ts";
+import { tableMarkup } from "../table.ts";
+import { costTable } from "./comparison/cost-table.ts";
+import { goodsTables } from "./comparison/goods-tables.ts";
+import { rowName } from "./comparison/row-name.ts";
+import { judgementWords, verdictWords } from "./coverage.ts";
+import { figure } from "./figure.ts";
+import type { BuildUpPage, Part } from "./part.ts";
+
+/** The variants beside the build-up as drawn: a short table, or everything where the comparison was asked for. */
+export async function comparisonPart({ result, buildUp, id, comparison: detail }: BuildUpPage): Promise<Part | null> {
+  const study = result.comparison;
+  const comparison = study?.buildUps.find(({ slug }) => slug === buildUp.slug);
+  if (study === undefined || comparison === undefined) return null;
+  const body =
+    detail === "whole" ? await whole(study, comparison, id) : html`${answers(comparison)}${sentences(comparison)}`;
+  return { key: "variants", heading: "Variants", body };
+}
+
+async function whole(study: ComparisonStudy, comparison: ComparisonOfBuildUp, id: string): Promise<Html> {
+  const plot = comparisonPlot(comparison, study.currency);
+  const drawn =
+    plot === null
+      ? null
+      : await figure(
+          toSvg(plot, `${id}-plot-variants`),
+          html`${plot.title}: the lower, the warmer; the further left, the ${plot.title.endsWith("cost") ? "cheaper" : "thinner"}. The tables have the figures.`,
+          "wide",
+        );
+  const unused =
+    study.unusedPrices.length === 0
+      ? null
+      : html`<p class="remark">Priced, but used by no build-up: ${study.unusedPrices.join(", ")}. A name may be misspelt.</p>`;
+  return html`${answers(comparison)}${sentences(comparison)}${drawn}${continuityTable(comparison)}${costTable(study, comparison)}${unused}${goodsTables(study, comparison)}
+<h4>What these figures rest on</h4><ul>${study.assumptions.map((sentence) => html`<li>${sentence}</li>`)}</ul>`;
+}
+
+function answers({ rows, length }: ComparisonOfBuildUp): Html {
+  const hasFloor = rows.some(({ floorArea }) => floorArea !== null);
+  const metres = length === null ? "" : ` of ${trimmed(length, 2)} m`;
+  return tableMarkup({
+    caption: "The build-up as drawn and its variants, each worked out in full",
+    columns: [
+      { head: "Variant", kind: "words" },
+      { head: "Judgement", kind: "words" },
+      { head: "Verdict", kind: "words" },
+      { head: "Most water", unit: "g/m²", kind: "figures" },
+      { head: "U", unit: "W/(m²·K)", kind: "figures" },
+      { head: "U between framing", unit: "W/(m²·K)", kind: "figures" },
+      { head: "Temperature factor", kind: "figures" },
+      { head: "Thickness", unit: "mm", kind: "figures" },
+      ...(hasFloor ? [{ head: `Floor under the wall${metres}`, unit: "m²", kind: "figures" as const }] : []),
+    ],
+    rows: rows.map((row, number) => [
+      html`${rowName(row, number)}${row.changes.map((change) => html`<span class="remark">${change}</span>`)}`,
+      judgementWords(row.judgement, "cell"),
+      row.verdict === null ? "not told" : verdictWords(row.verdict),
+      row.peak === null ? "–" : grams(row.peak.amount),
+      orDash(row.transmittance, 2),
+      orDash(row.clearTransmittance, 2),
+      orDash(row.temperatureFactor, 2),
+      millimetres(row.thickness),
+      ...(hasFloor ? [floorWords(row)] : []),
+    ]),
+    marked: [0],
+  });
+}
+
+function floorWords({ floorArea, againstBase }: ComparisonRow): string {
+  if (floorArea === null) return "–";
+  const more = againstBase?.floorArea ?? null;
+  return more === null ? fixed(floorArea, 2) : `${fixed(floorArea, 2)} (${signed(more, 2)})`;
+}
+
+function sentences({ rows }: ComparisonOfBuildUp): Html {
+  const said = rows.flatMap((row, number) => (row.sentence === null ? [] : [{ row, number, sentence: row.sentence }]));
+  return html`<ul>${said.map(({ row, number, sentence }) => html`<li><strong>${rowName(row, number)}.</strong> ${sentence}</li>`)}</ul>`;
+}
+
+/** The ways to make the vapour layer, and how much each rests on being continuous. */
+function continuityTable({ rows }: ComparisonOfBuildUp): Html {
+  const water = (run: ComparisonRow["whenOpened"]): Html | string =>
+    run === null ? "–" : html`<em class="verdict">${run.verdict}</em>, ${grams(run.peak)} g/m²`;
+  return tableMarkup({
+    caption: "The vapour layer, and what rests on its being continuous",
+    columns: [
+      { head: "Variant", kind: "words" },
+      { head: "Vapour layer", kind: "words" },
+      { head: "sd", unit: "m", kind: "figures" },
+      { head: "It", kind: "words" },
+      { head: "Ten times more open", kind: "words" },
+      { head: "Left out", kind: "words" },
+    ],
+    rows: rows.map((row, number) => [
+      rowName(row, number),
+      row.vapourLayer?.name ?? "none",
+      row.vapourLayer === null ? "–" : trimmed(row.vapourLayer.sd, 2),
+      row.dependence ?? "–",
+      water(row.whenOpened),
+      water(row.whenLeftOut),
+    ]),
+  });
+}
+
+function orDash(value: number | null, decimals: number): string {
+  return value === null ? "–" : fixed(value, decimals);
+}
