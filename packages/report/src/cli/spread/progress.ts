@@ -58,7 +58,7 @@ export function progressOn(
  */
 export function progressInWords(done: number, total: number, seconds: number): string {
   const share = Math.floor((100 * done) / total);
-  const left = Math.ceil((seconds / done) * (total - done));
+  const left = Math.ceil((seconds * (total - done)) / done);
   return `${done} of ${total} samples (${share} %), ${timeInWords(left)} left`;
 }
 

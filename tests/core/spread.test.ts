@@ -1,0 +1,191 @@
+import { readFileSync } from "node:fs";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { assessBuildUp, judgeBuildUp } from "../../packages/core/src/assess-build-up.ts";
+import type { BuildUp, Room } from "../../packages/core/src/project/types.ts";
+import { readProjectOrThrow } from "../../packages/core/src/read-project.ts";
+import { latinHypercube, type SampleTable } from "../../packages/core/src/studies/spread/latin-hypercube.ts";
+import { JUDGEMENTS, spreadQuestion, VERDICTS } from "../../packages/core/src/studies/spread/spread-question.ts";
+import { type Surroundings, surroundingsOf } from "../../packages/core/src/surroundings/surroundings.ts";
+import { situations } from "../laws/random-build-ups.ts";
+import { caseFiles } from "../practice/cases.ts";
+
+const demo = readProjectOrThrow(readFileSync(new URL("../../shared/alder-row-pottery.yaml", import.meta.url), "utf8"));
+const surroundings = surroundingsOf(demo);
+const named = (name: string): BuildUp => demo.buildUps.find((buildUp) => buildUp.name === name)!;
+const wall = named("Studio wall");
+
+/** Samples given by hand, one list of quantiles each. */
+const table = (rows: readonly number[][]): SampleTable => ({
+  count: rows.length,
+  dimensions: rows[0]!.length,
+  values: Float64Array.from(rows.flat()),
+});
+
+const ROOM: Room = {
+  name: "indoor",
+  temperature: { kind: "heated", setPoint: 20, daysPerWeek: 7, otherwise: null },
+  cooling: null,
+  humidity: { kind: "class", class: 3 },
+  burstsOfSteam: false,
+  pool: false,
+};
+
+describe("inputs of the spread", () => {
+  it("of the demo wall: each material once, sheets by sd, studs, gaps in the vapour layer, the room's vapour", () => {
+    const { inputs } = spreadQuestion(wall, surroundings);
+    expect(inputs.map(({ description }) => [description.name, description.kind])).toEqual([
+      ["conductivity of gypsum plasterboard", "conductivity"],
+      ["vapour resistance of gypsum plasterboard", "vapour resistance factor"],
+      ["vapour resistance of polyethylene sheet 0.15 mm", "sd"],
+      ["conductivity of mineral wool slab", "conductivity"],
+      ["vapour resistance of mineral wool slab", "vapour resistance factor"],
+      ["conductivity of softwood timber", "conductivity"],
+      ["vapour resistance of softwood timber", "vapour resistance factor"],
+      ["conductivity of oriented strand board", "conductivity"],
+      ["vapour resistance of oriented strand board", "vapour resistance factor"],
+      ["vapour resistance of breather membrane", "sd"],
+      ["share of studs", "framing share"],
+      ["gaps in polyethylene sheet 0.15 mm", "gap share"],
+      ["vapour in the room over outdoors", "indoor humidity"],
+    ]);
+  });
+
+  it("stated values lie within their ends; nothing is more open than still air", () => {
+    for (const buildUp of demo.buildUps) {
+      for (const { description } of spreadQuestion(buildUp, surroundings).inputs) {
+        expect(description.low).toBeLessThanOrEqual(description.stated);
+        expect(description.high).toBeGreaterThan(description.stated);
+        if (description.kind === "vapour resistance factor") expect(description.low).toBeGreaterThanOrEqual(1);
+      }
+    }
+  });
+
+  it("each moves what it should, the way it should", () => {
+    const { inputs, workOut } = spreadQuestion(wall, surroundings);
+    const stated: number[] = inputs.map(({ description }) => (description.kind === "gap share" ? 0 : 0.5));
+    const place = (name: string): number => inputs.findIndex(({ description }) => description.name === name);
+    const change = (name: string, quantile: number) => {
+      const outcomes = workOut(table([stated, stated.with(place(name), quantile)]));
+      return {
+        transmittance: outcomes.transmittance[1]! - outcomes.transmittance[0]!,
+        wetness: outcomes.wetness[1]! - outcomes.wetness[0]!,
+      };
+    };
+    expect(change("conductivity of mineral wool slab", 0.9).transmittance).toBeGreaterThan(0.001);
+    expect(change("share of studs", 0.9).transmittance).toBeGreaterThan(0.001);
+    expect(change("vapour resistance of polyethylene sheet 0.15 mm", 0.9).wetness).toBeLessThan(0);
+    expect(change("gaps in polyethylene sheet 0.15 mm", 0.9).wetness).toBeGreaterThan(0);
+    expect(change("vapour in the room over outdoors", 0.9).wetness).toBeGreaterThan(0);
+    expect(change("vapour resistance of breather membrane", 0.9).wetness).toBeGreaterThan(0);
+    expect(change("vapour in the room over outdoors", 0.9).transmittance).toBe(0);
+  });
+});
+
+describe("limiting cases of the spread", () => {
+  it("every input as stated: the very assessment of the build-up, whatever was tried in between", () => {
+    for (const buildUp of demo.buildUps) {
+      const { inputs, workOut } = spreadQuestion(buildUp, surroundings);
+      const unstatedGaps = (kind: string, stated: number): boolean => kind === "gap share" && stated === 0;
+      const stated = inputs.map(({ description: { kind, stated } }) => (unstatedGaps(kind, stated) ? 0 : 0.5));
+      const outcomes = workOut(table([stated, inputs.map(() => 0.99), inputs.map(() => 0.01), stated]));
+      const assessed = assessBuildUp(buildUp, surroundings);
+      for (const sample of [0, 3]) {
+        expect(VERDICTS[outcomes.verdict[sample]!]).toBe(assessed.moisture!.verdict);
+        expect(JUDGEMENTS[outcomes.judgement[sample]!]).toBe(assessed.judgement.word);
+        expect(outcomes.transmittance[sample]!).toBeCloseTo(assessed.heat!.transmittance, 12);
+        expect(outcomes.peak[sample]!).toBeCloseTo(assessed.moisture!.peak.amount, 10);
+        expect(outcomes.carriedOver[sample]!).toBeCloseTo(assessed.moisture!.carriedOver, 10);
+      }
+    }
+  });
+
+  it("no spread: one outcome", () => {
+    const still: BuildUp = {
+      ...named("Raised floor"),
+      room: "store",
+      layers: named("Raised floor").layers.map((layer) =>
+        layer.type === "air" ? layer : { ...layer, framing: null, material: { ...layer.material, spread: 0 } },
+      ),
+    };
+    const { inputs, workOut } = spreadQuestion(still, surroundings);
+    expect(inputs.every(({ description }) => description.low === description.high)).toBe(true);
+    const outcomes = workOut(latinHypercube(40, inputs.length, 1));
+    for (const column of Object.values(outcomes)) expect(new Set(column).size).toBe(1);
+  });
+
+  it("neither the build-up nor its surroundings are touched", () => {
+    const before = structuredClone({ wall, sites: surroundings.sites });
+    const { inputs, workOut } = spreadQuestion(wall, surroundings);
+    workOut(latinHypercube(20, inputs.length, 1));
+    expect({ wall, sites: surroundings.sites }).toEqual(before);
+  });
+
+  it("worked out in parts and in any order: the same outcomes, bit by bit", () => {
+    const { inputs, workOut } = spreadQuestion(wall, surroundings);
+    const samples = latinHypercube(60, inputs.length, 4);
+    const whole = workOut(samples);
+    const other = spreadQuestion(wall, surroundings);
+    for (const from of [40, 0, 20]) {
+      const values = samples.values.slice(from * samples.dimensions, (from + 20) * samples.dimensions);
+      const part = other.workOut({ count: 20, dimensions: samples.dimensions, values });
+      expect([...part.wetness]).toEqual([...whole.wetness.slice(from, from + 20)]);
+      expect([...part.transmittance]).toEqual([...whole.transmittance.slice(from, from + 20)]);
+      expect([...part.judgement]).toEqual([...whole.judgement.slice(from, from + 20)]);
+    }
+  });
+});
+
+describe("law of large numbers", () => {
+  it("the two halves of 4 000 samples agree within four standard errors of their difference", () => {
+    for (const name of ["Studio wall", "Warm flat roof"]) {
+      const { inputs, workOut } = spreadQuestion(named(name), surroundings);
+      const { judgement, verdict } = workOut(latinHypercube(4_000, inputs.length, 12));
+      let decided = 0;
+      for (const [column, words] of [[judgement, JUDGEMENTS.length] as const, [verdict, VERDICTS.length] as const]) {
+        for (let word = 0; word < words; word += 1) {
+          const [first, second] = [column.slice(0, 2_000), column.slice(2_000)].map(
+            (half) => half.filter((place) => place === word).length / 2_000,
+          ) as [number, number];
+          const both = (first + second) / 2;
+          expect(Math.abs(first - second)).toBeLessThanOrEqual(4 * Math.sqrt((2 * both * (1 - both)) / 2_000));
+          if (both > 0.02 && both < 0.98) decided += 1;
+        }
+      }
+      expect(decided).toBeGreaterThanOrEqual(2);
+    }
+  }, 60_000);
+});
+
+describe("what the judgement rests on", () => {
+  const sameWord = (buildUp: BuildUp, around: Surroundings): string => {
+    const { word } = judgeBuildUp(buildUp, around).judgement;
+    expect(judgeBuildUp(buildUp, around, "what the judgement rests on").judgement.word).toBe(word);
+    return word;
+  };
+
+  it("gives the same word as everything a reader is told: demo and cases of guidance", () => {
+    const texts = caseFiles().map((file) =>
+      readFileSync(new URL(`../practice/cases/${file}`, import.meta.url), "utf8"),
+    );
+    const projects = [demo, ...texts.map((text) => readProjectOrThrow(text))];
+    const words = projects.flatMap((project) =>
+      project.buildUps.map((buildUp) => sameWord(buildUp, surroundingsOf(project))),
+    );
+    expect(new Set(words)).toEqual(new Set(JUDGEMENTS));
+  });
+
+  it("and in 300 random build-ups", () => {
+    const words = new Set<string>();
+    fc.assert(
+      fc.property(situations, ({ buildUp, site }) => {
+        const rooms = new Map([...site.rooms.keys()].map((name) => [name, { ...ROOM, name }]));
+        words.add(
+          sameWord(buildUp, { rooms, humidityMargin: 1, sites: { reported: site, colder: site, wetter: site } }),
+        );
+      }),
+      { numRuns: 300, seed: 9, endOnFailure: true },
+    );
+    expect(words.size).toBeGreaterThanOrEqual(3);
+  }, 60_000);
+});
