@@ -288,7 +288,7 @@ describe("the sentence is computed from the grid", () => {
         row("b", "cooled", "outdoors", "xxssx"),
       ],
       sentence:
-        "Where the warm side is the room (a heated and cooled) it may lie towards the room; where the warm side is outdoors (b cooled) it may lie towards outdoors, or be left out; no position holds in all 3 cases.",
+        "Where the warm side is the room (a) it may lie towards the room; where the warm side is outdoors (b cooled) it may lie towards outdoors, or be left out; no position holds in all 3 cases.",
     },
     {
       rows: [row("a", "heated", "indoor", "sxxcs"), row("b", "cooled", "outdoors", "xxssc")],
@@ -296,8 +296,14 @@ describe("the sentence is computed from the grid", () => {
         "Where the warm side is the room (a heated) it may lie towards the room or on both faces, or be left out; where the warm side is outdoors (b cooled) it may lie towards outdoors or on both faces, or be left out; in all 2 cases it may lie on both faces, or be left out.",
     },
     {
-      rows: [row("a", "heated", "indoor", "sssss")],
-      sentence: "Where the warm side is the room (a heated) it may lie anywhere, or be left out.",
+      rows: [row("a", "heated", "indoor", "ssscs"), row("a", "cooled", "outdoors", "sssss")],
+      sentence:
+        "Its place does not matter: in all 2 cases it may lie anywhere, or be left out, since other layers do its work.",
+    },
+    {
+      rows: [row("a", "heated", "indoor", "sssss"), row("b", "heated", "outdoors", "xssss")],
+      sentence:
+        "Where the warm side is the room (a heated) it may lie anywhere, or be left out; where the warm side is outdoors (b heated) it may lie within the insulation, towards outdoors or on both faces, or be left out; in all 2 cases it may lie within the insulation, towards outdoors or on both faces, or be left out.",
     },
     {
       rows: [row("a", "heated", "indoor", "xxxsx")],

@@ -1,6 +1,6 @@
 import type { PlacementCell, PlacementOfBuildUp, PlacementRow } from "@warmside/core";
 import { type Html, html } from "../html.ts";
-import { fixed, grams, gramsPerArea, trimmed } from "../numbers.ts";
+import { fixed, grams, gramsPerArea, NO_BREAK_SPACE, trimmed } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
 import { sideWords } from "../words.ts";
 import { judgementWords, verdictWords } from "./coverage.ts";
@@ -42,14 +42,14 @@ function table(study: PlacementOfBuildUp, buildUp: BuildUpPage["buildUp"]): Html
       })),
     ],
     rows: rows.map((row) => [rowWords(row), warmSideWords(row, buildUp), ...row.cells.map(cell)]),
-    marked: rows.flatMap(({ climate }, index) => (climate === study.rows[0]!.climate ? [index] : [])),
   });
 }
 
 function cell({ judgement, verdict, peak, carriedOver, dewPointMargin }: PlacementCell): Html {
   if (verdict === null || peak === null || carriedOver === null) return html`${judgementWords(judgement)}`;
-  const water = peak.amount === 0 ? null : `${gramsPerArea(peak.amount)} at most, ${grams(carriedOver)} carried over`;
-  const margin = dewPointMargin === null ? null : `margin ${fixed(dewPointMargin, 1)} K`;
+  const left = verdict === "stays wet" ? grams(carriedOver) : "none";
+  const water = peak.amount === 0 ? null : `${gramsPerArea(peak.amount)} at most, ${left} carried over`;
+  const margin = dewPointMargin === null ? null : `margin ${fixed(dewPointMargin, 1)}${NO_BREAK_SPACE}K`;
   const figures = [water, margin].filter((figure) => figure !== null);
   return html`<strong>${judgement}</strong><span class="remark">${verdictWords(verdict)}${figures.map((figure) => `; ${figure}`)}</span>`;
 }
@@ -59,9 +59,8 @@ function rowWords({ climate, use }: PlacementRow): string {
 }
 
 function warmSideWords({ warmSide }: PlacementRow, buildUp: BuildUpPage["buildUp"]): string {
-  const { room, far } = sideWords(buildUp);
-  if (warmSide === buildUp.room) return room;
-  return warmSide === null || warmSide === "neither" ? "neither" : far;
+  if (warmSide === buildUp.room) return sideWords(buildUp).room;
+  return warmSide ?? "neither";
 }
 
 /** What "heated" and "cooled" stand for, once each. */

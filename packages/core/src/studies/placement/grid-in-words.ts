@@ -12,9 +12,14 @@ import type { PlacementCell, PlacementPosition, PlacementRow } from "../../resul
 export function gridInWords(rows: readonly PlacementRow[], farSide: string, room: string): string {
   const judged = rows.filter(({ cells }) => cells.length > 0);
   if (judged.length === 0) return "In none of these climates can the room be as it is stated.";
+  if (positionsThatHold(judged).length === judged[0]!.cells.length) {
+    return `Its place does not matter: in all ${judged.length} cases it may lie anywhere, or be left out, since other layers do its work.`;
+  }
+  const uses = new Set(judged.map(({ use }) => use)).size;
   const groups = grouped(judged, ({ warmSide }) => warmSide);
   const clauses = groups.map(
-    ([side, group]) => `${sideInWords(side, farSide, room)} (${casesInWords(group)}) ${groupInWords(group, farSide)}`,
+    ([side, group]) =>
+      `${sideInWords(side, farSide, room)} (${casesInWords(group, uses)}) ${groupInWords(group, farSide)}`,
   );
   const overall = groups.length === 1 ? [] : [overallInWords(judged, farSide)];
   const sentence = [...clauses, ...overall].join("; ");
@@ -38,9 +43,15 @@ function sideInWords(side: string | null, farSide: string, room: string): string
   return `where the warm side is ${side === room ? "the room" : farSide}`;
 }
 
-function casesInWords(rows: readonly PlacementRow[]): string {
+/** The cases by climate; where a climate comes in all its uses, its name is enough. */
+function casesInWords(rows: readonly PlacementRow[], uses: number): string {
   const byClimate = grouped(rows, ({ climate }) => climate);
-  return byClimate.map(([climate, cases]) => `${climate} ${cases.map(({ use }) => use).join(" and ")}`).join(", ");
+  return byClimate
+    .map(([climate, cases]) => {
+      const inUses = cases.map(({ use }) => use).join(" and ");
+      return uses > 1 && cases.length === uses ? climate : `${climate} ${inUses}`;
+    })
+    .join(", ");
 }
 
 /** Positions that hold in every row, or the one that holds in most. */
