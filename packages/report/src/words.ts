@@ -34,6 +34,16 @@ export const SEVERITY_WORDS: Readonly<Record<FindingSeverity, string>> = {
   note: "Note",
 };
 
+/**
+ * A way through, for a sentence.
+ *
+ * @param name - the section's name
+ * @returns such as "the section between framing"; "the whole build-up" where there is one way only
+ */
+export function wayWords(name: string): string {
+  return name === "whole" ? "the whole build-up" : `the section ${name}`;
+}
+
 /** A sentence with its first letter large: texts that begin with a layer's name come small. */
 export function sentence(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);

@@ -58,7 +58,18 @@ export function heatByHand(heat: HeatResult): HeatByHand {
     : mean;
   const correction = printed(heat.correction, DECIMALS.transmittance);
   const transmittance = printed(1 / resistance.value + correction.value, DECIMALS.transmittance);
-  return { paths, sumOfConductances, upperLimit, layers, lowerLimit, mean, slight, resistance, correction, transmittance };
+  return {
+    paths,
+    sumOfConductances,
+    upperLimit,
+    layers,
+    lowerLimit,
+    mean,
+    slight,
+    resistance,
+    correction,
+    transmittance,
+  };
 }
 
 const SHARE_DECIMALS = 4;

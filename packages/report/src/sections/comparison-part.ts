@@ -78,7 +78,7 @@ function floorWords({ floorArea, againstBase }: ComparisonRow): string {
 
 function sentences({ rows }: ComparisonOfBuildUp): Html {
   const said = rows.flatMap((row, number) => (row.sentence === null ? [] : [{ row, number, sentence: row.sentence }]));
-  return html`<ul>${said.map(({ row, number, sentence }) => html`<li><strong>${rowName(row, number)}.</strong> ${sentence}</li>`)}</ul>`;
+  return html`<ul>${said.map(({ row, number, sentence }) => html`<li><strong>${rowName(row, number)}.</strong> ${sentence} <span class="remark">${row.reason}</span></li>`)}</ul>`;
 }
 
 /** The ways to make the vapour layer, and how much each rests on being continuous. */

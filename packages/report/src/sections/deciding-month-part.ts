@@ -7,6 +7,7 @@ import { toSvg } from "../plots/to-svg.ts";
 import { vapourPlot } from "../plots/vapour-plot.ts";
 import type { SectionView } from "../section-view.ts";
 import { tableMarkup } from "../table.ts";
+import { sentence, wayWords } from "../words.ts";
 import { figure } from "./figure.ts";
 import { moistureByHandPart } from "./moisture-by-hand-part.ts";
 import type { BuildUpPage, Part } from "./part.ts";
@@ -19,7 +20,7 @@ export async function decidingMonthPart(page: BuildUpPage): Promise<Part | null>
   const table = "The table below has the figures.";
   const temperature = figure(
     toSvg(temperaturePlot(view), `${id}-plot-temperature`),
-    `${month}: temperature (whole line) and dew point (dashed) through the section ${view.section.name}. Where they touch, vapour turns to water. The numbers above are the layers. ${table}`,
+    `${month}: temperature (whole line) and dew point (dashed) through ${wayWords(view.section.name)}. Where they touch, vapour turns to water. The numbers above are the layers. ${table}`,
     "plain",
   );
   const vapour = figure(
@@ -34,7 +35,10 @@ export async function decidingMonthPart(page: BuildUpPage): Promise<Part | null>
 function why(view: SectionView): string {
   const { section, deciding } = view;
   const total = deciding.planes.reduce((sum, { change }) => sum + change, 0);
-  const where = `Section ${section.name}, which governs (${percent(section.share, 1)} of the area).`;
+  const where =
+    section.name === "whole"
+      ? "One way through."
+      : `${sentence(wayWords(section.name))} governs (${percent(section.share, 1)} of the area).`;
   if (deciding.planes.length > 0) {
     return `${where} ${deciding.month} has the greatest change: ${gramsPerArea(Math.abs(total))} ${total >= 0 ? "condense" : "dry"}, ${placeOf(view, deciding.planes[0]!.node)}${deciding.planes.length > 1 ? " and nearby" : ""}.`;
   }
@@ -48,7 +52,7 @@ function nodeTable(view: SectionView) {
   const { deciding } = view;
   const wet = new Set(deciding.planes.map(({ node }) => node));
   return tableMarkup({
-    caption: `${deciding.month}: every node from the room surface outwards, section ${view.section.name}`,
+    caption: `${deciding.month}: every node from the room surface outwards, ${wayWords(view.section.name)}`,
     columns: [
       { head: "Place", kind: "words" },
       { head: "Depth", unit: "mm", kind: "figures" },

@@ -5,7 +5,7 @@ import { type Html, html } from "../html.ts";
 import { fixed } from "../numbers.ts";
 import type { SectionView } from "../section-view.ts";
 import { tableMarkup } from "../table.ts";
-import { sentence } from "../words.ts";
+import { sentence, sideWords } from "../words.ts";
 
 /**
  * The deciding month written out so that someone with a pocket calculator gets the same figure.
@@ -24,7 +24,7 @@ export function moistureByHandPart(view: SectionView, buildUp: BuildUpResult): H
   return html`<section class="by-hand" data-by-hand="moisture"><h4>Worked by hand: ${sum.month}</h4>
 <p>Each line goes on with the rounded figures above it.</p>
 <ol class="steps">
-<li>Air of the room: ${sum.indoor.temperature.text} °C, ${sum.indoor.pressure.text} Pa. Air outside: ${sum.outdoor.temperature.text} °C${sum.underSky ? " as the outer surface feels it under a clear sky" : null}, ${sum.outdoor.pressure.text} Pa.</li>
+<li>Air of the room: ${sum.indoor.temperature.text} °C, ${sum.indoor.pressure.text} Pa. Far side (${sideWords(view.buildUp).far}): ${sum.outdoor.temperature.text} °C${sum.underSky ? " as the outer surface feels it under a clear sky" : null}, ${sum.outdoor.pressure.text} Pa.</li>
 <li>Resistance from air to air: ${fixed(surfaces.inside, 2)} (room surface) + ${fixed(layersOf(view), 4)} (layers) + ${fixed(surfaces.outside, 2)} (outer surface) = <b>${sum.totalResistance.text}</b> m²·K/W.</li>
 <li>Temperature at a place: θ = ${sum.indoor.temperature.text} − (${sum.indoor.temperature.text} − ${signedInBrackets(sum.outdoor.temperature.text)}) × R to there / ${sum.totalResistance.text}. Saturation pressure: 610.5 × exp(17.269 θ / (237.3 + θ)) from 0 °C up, 610.5 × exp(21.875 θ / (265.5 + θ)) below.</li>
 </ol>

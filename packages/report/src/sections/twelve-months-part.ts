@@ -6,7 +6,7 @@ import { toSvg } from "../plots/to-svg.ts";
 import { twelveMonthsPlot } from "../plots/twelve-months-plot.ts";
 import { faceNodes, type SectionView } from "../section-view.ts";
 import { tableMarkup } from "../table.ts";
-import { shortMonth } from "../words.ts";
+import { shortMonth, wayWords } from "../words.ts";
 import { figure } from "./figure.ts";
 import type { BuildUpPage, Part } from "./part.ts";
 
@@ -15,7 +15,7 @@ export async function twelveMonthsPart({ view, id }: BuildUpPage): Promise<Part 
   if (!view) return null;
   const plot = await figure(
     toSvg(twelveMonthsPlot(view), `${id}-plot-months`),
-    `Temperature (whole line, °C) and dew point (dashed) in each month, section ${view.section.name}, room on the left, outside on the right; depth in mm. A dot marks water.`,
+    `Temperature (whole line, °C) and dew point (dashed) in each month, ${wayWords(view.section.name)}, room on the left, outside on the right; depth in mm. A dot marks water.`,
     "wide",
   );
   return {

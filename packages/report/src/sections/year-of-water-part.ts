@@ -5,7 +5,7 @@ import { toSvg } from "../plots/to-svg.ts";
 import { yearOfWaterPlot } from "../plots/year-of-water-plot.ts";
 import { type SectionView, viewOf } from "../section-view.ts";
 import { tableMarkup } from "../table.ts";
-import { VERDICT_MEANING } from "../words.ts";
+import { sentence, VERDICT_MEANING, wayWords } from "../words.ts";
 import { verdictWords } from "./coverage.ts";
 import { figure } from "./figure.ts";
 import type { BuildUpPage, Part } from "./part.ts";
@@ -18,7 +18,7 @@ export async function yearOfWaterPart({ buildUp, view, id }: BuildUpPage): Promi
   const plot = wet
     ? await figure(
         toSvg(yearOfWaterPlot(view), `${id}-plot-water`),
-        `Water held at the end of each month, from ${view.waterYear[0]!.month}, section ${view.section.name}. The table below has the figures.`,
+        `Water held at the end of each month, from ${view.waterYear[0]!.month}, ${wayWords(view.section.name)}. The table below has the figures.`,
         "plain",
       )
     : null;
@@ -33,7 +33,7 @@ function summary(view: SectionView): Html {
     section.peak.amount > 0
       ? html` Peak ${gramsPerArea(section.peak.amount)} in ${section.peak.month}; months wet: ${wetMonths}; ${section.dryBy ? `dry by ${section.dryBy}` : "not dry within the year"}; carried over ${gramsPerArea(section.carriedOver)}.`
       : null;
-  return html`<p>Section ${section.name} governs. Verdict: ${verdictWords(section.verdict)}: ${VERDICT_MEANING[section.verdict]}.${figures}</p>${amounts(view)}`;
+  return html`<p>${section.name === "whole" ? null : `${sentence(wayWords(section.name))} governs. `}Verdict: ${verdictWords(section.verdict)}: ${VERDICT_MEANING[section.verdict]}.${figures}</p>${amounts(view)}`;
 }
 
 /** The amount against what it sits on: the two layers that meet there. */
