@@ -5,7 +5,7 @@
  */
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -15,7 +15,7 @@ const stamps = join(root, "node_modules", ".warmside");
 const filesBelow = (folder) =>
   readdirSync(join(root, folder), { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
-    .map((entry) => relative(root, join(entry.parentPath, entry.name)))
+    .map((entry) => relative(root, join(entry.parentPath, entry.name)).replaceAll("\\", "/"))
     .sort();
 
 const hashOf = (files) => {
@@ -93,5 +93,15 @@ if (existsSync(join(root, entry))) {
   );
 }
 
-if (process.argv.includes("--build"))
-  run(process.execPath, [join(root, "node_modules/typescript/bin/tsc"), "-b", "packages/report"]);
+if (process.argv.includes("--build")) {
+  run(process.execPath, [join(root, "node_modules/typescript/bin/tsc"), "-b", "--force", "packages/report"]);
+  for (const folder of ["packages/core", "packages/report"]) removeStale(folder);
+}
+
+/** Takes out of a package's dist what no source gives any more, so that it is not published. */
+function removeStale(folder) {
+  for (const file of filesBelow(`${folder}/dist`)) {
+    const source = file.replace("/dist/", "/src/").replace(/(\.d)?\.ts$|\.js$/, ".ts");
+    if (!existsSync(join(root, source))) rmSync(join(root, file));
+  }
+}

@@ -2,18 +2,6 @@
 export const ROUNDS = 15;
 
 /**
- * Time of one call, as the median of several rounds.
- *
- * @param work - what is measured; gives a number that is added up, so that nothing of it can be left out
- * @param calls - calls a round
- * @param rounds - rounds
- * @returns seconds a call [s]
- */
-export function timeOf(work: (call: number) => number, calls: number, rounds: number = ROUNDS): number {
-  return median(roundsOf([work], calls, rounds)[0]!);
-}
-
-/**
  * Time of one thing over the time of another, measured by turns: what slows one round slows both.
  *
  * @param above - measured

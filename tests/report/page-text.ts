@@ -15,15 +15,6 @@ export function attributeValues(page: string, name: string): string[] {
   return [...page.matchAll(new RegExp(`\\s${name}="([^"]*)"`, "g"))].map(([, value]) => value!);
 }
 
-/** The element that begins at a mark, up to the end of the first element of that name that closes. */
-export function between(page: string, from: string, to: string): string {
-  const start = page.indexOf(from);
-  if (start < 0) throw new Error(`the page has no ${from}`);
-  const end = page.indexOf(to, start);
-  if (end < 0) throw new Error(`the page has no ${to} after ${from}`);
-  return page.slice(start, end);
-}
-
 /** The part of the page about one build-up, from 1. */
 export function buildUpPart(page: string, number: number): string {
   const start = page.indexOf(`id="build-up-${number}"`);
