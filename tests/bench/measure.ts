@@ -33,13 +33,6 @@ export interface Measured {
   calls: number;
 }
 
-function roundsOf(works: readonly Measured["work"][], calls: number, rounds: number): number[][] {
-  return works.map((work) => {
-    warmUp({ work, calls });
-    return Array.from({ length: rounds }, () => timeOfRound(work, calls));
-  });
-}
-
 /** Long enough for the engine to have compiled all of it for good [s]. */
 const WARM_UP = 1;
 

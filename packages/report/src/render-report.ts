@@ -20,13 +20,15 @@ export interface ReportOptions {
   date?: string;
   /** How much is told of the variants: a short table, or everything (default short). */
   comparison?: "short" | "whole";
+  /** Style rules of the caller's own, after the page's own; its colours are custom properties. */
+  style?: string;
 }
 
 /**
  * The report of a project: one self-contained HTML text.
  *
  * @param result - what `assessProject` gives
- * @param options - a date to print, how much is told of variants
+ * @param options - a date to print, how much is told of variants, style rules
  * @returns the file's text; the same result and options give the same text everywhere
  * @throws Error when a figure of the result is not finite or a plot cannot be drawn
  */
@@ -39,7 +41,7 @@ export async function renderReport(result: ProjectResult, options: ReportOptions
   return document({
     title: `${shorten(result.project, LONGEST_TITLE)}: moisture and heat report`,
     language: "en-GB",
-    style: styleSheet(result),
+    style: styleSheet(result, options.style),
     first: firstPage(result, options.date ?? null),
     contents: contents(result),
     main: [

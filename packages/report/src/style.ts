@@ -6,13 +6,17 @@ import { printRules } from "./print-style.ts";
  * The page's style sheet: screen, telephone, dark theme and print.
  *
  * @param result - the project's result, for the running heads in print
+ * @param own - rules of the caller's own, which stand last and so win
  * @returns the rules as one text
+ * @throws RangeError when the caller's rules would end the style element
  */
-export function styleSheet(result: ProjectResult): string {
+export function styleSheet(result: ProjectResult, own = ""): string {
+  if (/<\//.test(own)) throw new RangeError("rules of one's own must not hold </, which would end the style sheet");
   const dark = `@media screen and (prefers-color-scheme:dark){:root{${DARK}}${darkDrawingRules()}}`;
-  return [`:root{${LIGHT}}`, TEXT, LAYOUT, ANSWER, TABLES, FIGURES, LISTS, ALONE, dark, printRules(result)]
+  return [`:root{${LIGHT}}`, TEXT, LAYOUT, ANSWER, TABLES, FIGURES, LISTS, ALONE, dark, printRules(result), own]
     .join("\n")
-    .replace(/\n\s*/g, "\n");
+    .replace(/\n\s*/g, "\n")
+    .trimEnd();
 }
 
 const LIGHT = `color-scheme:light;--ink:#1c2326;--soft:#4f585c;--paper:#fffefb;--tint:#f4f2ec;--rule:#c9c6bd;--link:#005c91;

@@ -1,0 +1,22 @@
+import { createHash } from "node:crypto";
+import { renderReport } from "@warmside/report";
+import { describe, expect, it } from "vitest";
+import { demoResult } from "./demo.ts";
+
+const result = demoResult();
+
+describe("style rules of the caller's own", () => {
+  const rules = ":root { --link: #6b2d5c }\n.contents { display: none }";
+
+  it("stand last in the one style sheet, and the policy allows just that", async () => {
+    const page = await renderReport(result, { style: rules });
+    const [, style] = /<style>([\s\S]*?)<\/style>/.exec(page)!;
+    expect(style!.endsWith(rules)).toBe(true);
+    const digest = createHash("sha256").update(style!, "utf8").digest("base64");
+    expect(page).toContain(`default-src 'none'; style-src 'sha256-${digest}';`);
+  }, 60_000);
+
+  it("cannot end the style element", async () => {
+    await expect(renderReport(result, { style: "</style><script>alert(1)</script>" })).rejects.toThrow(RangeError);
+  }, 60_000);
+});
