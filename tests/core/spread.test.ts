@@ -1,11 +1,13 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { saturationPressure } from "../../packages/core/src/air/saturation-pressure.ts";
 import { assessBuildUp, judgeBuildUp } from "../../packages/core/src/assess-build-up.ts";
 import type { BuildUp, Room } from "../../packages/core/src/project/types.ts";
 import { readProjectOrThrow } from "../../packages/core/src/read-project.ts";
 import { latinHypercube, type SampleTable } from "../../packages/core/src/studies/spread/latin-hypercube.ts";
 import { JUDGEMENTS, spreadQuestion, VERDICTS } from "../../packages/core/src/studies/spread/spread-question.ts";
+import type { Site } from "../../packages/core/src/surroundings/far-side-months.ts";
 import { type Surroundings, surroundingsOf } from "../../packages/core/src/surroundings/surroundings.ts";
 import { situations } from "../laws/random-build-ups.ts";
 import { caseFiles } from "../practice/cases.ts";
@@ -175,17 +177,33 @@ describe("what the judgement rests on", () => {
     expect(new Set(words)).toEqual(new Set(JUDGEMENTS));
   });
 
-  it("and in 300 random build-ups", () => {
+  it("and in 300 random build-ups, with a much colder year, half of them with a gap that leaks air", () => {
     const words = new Set<string>();
+    const turned = { byColderYear: 0, byLeak: 0 };
     fc.assert(
-      fc.property(situations, ({ buildUp, site }) => {
+      fc.property(situations, fc.boolean(), ({ buildUp, site }, leaks) => {
         const rooms = new Map([...site.rooms.keys()].map((name) => [name, { ...ROOM, name }]));
-        words.add(
-          sameWord(buildUp, { rooms, humidityMargin: 1, sites: { reported: site, colder: site, wetter: site } }),
-        );
+        const around = { rooms, humidityMargin: 1, sites: { reported: site, colder: muchColder(site), wetter: site } };
+        const leaking = leaks ? { ...buildUp, leak: { length: 1, width: 0.001, pressure: 2 } } : buildUp;
+        const word = sameWord(leaking, around);
+        words.add(word);
+        const inSameYear = judgeBuildUp(leaking, { ...around, sites: { ...around.sites, colder: site } });
+        if (inSameYear.judgement.word !== word) turned.byColderYear += 1;
+        if (leaks && judgeBuildUp(buildUp, around).judgement.word !== word) turned.byLeak += 1;
       }),
       { numRuns: 300, seed: 9, endOnFailure: true },
     );
     expect(words.size).toBeGreaterThanOrEqual(3);
+    expect(turned.byColderYear).toBeGreaterThan(0);
+    expect(turned.byLeak).toBeGreaterThan(0);
   }, 60_000);
 });
+
+/** The same outdoors 8 K colder, its vapour at most saturation; rooms as they are. */
+function muchColder(site: Site): Site {
+  const temperature = site.outdoor.temperature.map((value) => value - 8);
+  const vapourPressure = site.outdoor.vapourPressure.map((value, month) =>
+    Math.min(value, saturationPressure(temperature[month]!)),
+  );
+  return { ...site, outdoor: { temperature, vapourPressure } };
+}
