@@ -1,7 +1,8 @@
 import type { BuildUp, Material } from "../project/types.ts";
 import { insertLayers } from "./edit-layers.ts";
+import { boardLayer } from "./new-layers.ts";
 import { endOfCounted, placeInWords, sdOf } from "./places.ts";
-import { boardLayer, FOAM, ROOF_WOOL, WOOD_FIBRE } from "./stock.ts";
+import { FOAM, ROOF_WOOL, WOOD_FIBRE } from "./stock.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 import { mustStay, TIGHT } from "./what-must-stay.ts";
 

@@ -1,8 +1,9 @@
 import type { AirLayer, BuildUp, Layer, SolidLayer } from "../project/types.ts";
 import { holdsStatedWater, insertLayers, removeLayer, replaceLayer, spliceLayers } from "./edit-layers.ts";
 import { boardsFor, outerPlace, thicknesses } from "./insulate-outside.ts";
+import { boardLayer, emptiedLayer, sheetLayer } from "./new-layers.ts";
 import { type InsulationExtent, insulationExtent, sdOf } from "./places.ts";
-import { boardLayer, DECK_SHEET, emptiedLayer, sheetInWords, sheetLayer } from "./stock.ts";
+import { DECK_SHEET, sheetInWords } from "./stock.ts";
 import { WORTH_TAKING_OUT } from "./take-out-sheet.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 import { mustStay, TIGHT } from "./what-must-stay.ts";

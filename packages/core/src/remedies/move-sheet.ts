@@ -1,6 +1,7 @@
 import { holdsStatedWater, insertLayers, removeLayer, replaceLayer } from "./edit-layers.ts";
+import { sheetLayer } from "./new-layers.ts";
 import { endOfCounted, layersBySide, nameWithCount, placeInWords, sdOf, warmFace } from "./places.ts";
-import { BREATHER_SHEETS, sheetLayer } from "./stock.ts";
+import { BREATHER_SHEETS } from "./stock.ts";
 import { WORTH_TAKING_OUT } from "./take-out-sheet.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 import { mustStay } from "./what-must-stay.ts";

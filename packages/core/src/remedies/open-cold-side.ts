@@ -1,7 +1,8 @@
 import type { Material, SolidLayer } from "../project/types.ts";
 import { replaceLayer } from "./edit-layers.ts";
+import { boardLayer, sheetLayer } from "./new-layers.ts";
 import { isInsulating, layersBySide, nameWithCount, sdOf } from "./places.ts";
-import { BREATHER_SHEETS, boardLayer, OPEN_BOARDS, sheetInWords, sheetLayer } from "./stock.ts";
+import { BREATHER_SHEETS, OPEN_BOARDS, sheetInWords } from "./stock.ts";
 import { type Change, type ChangeStep, changeOf, EFFORT, type Situation } from "./types.ts";
 import { mustStay } from "./what-must-stay.ts";
 

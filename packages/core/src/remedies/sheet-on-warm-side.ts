@@ -1,7 +1,8 @@
 import type { BuildUp, Material } from "../project/types.ts";
 import { insertLayers, replaceLayer } from "./edit-layers.ts";
+import { sheetLayer } from "./new-layers.ts";
 import { endOfCounted, layersBySide, placeInWords, sdOf, warmFace } from "./places.ts";
-import { sheetInWords, sheetLayer, WARM_SIDE_SHEETS } from "./stock.ts";
+import { sheetInWords, WARM_SIDE_SHEETS } from "./stock.ts";
 import { type Change, type ChangeStep, changeOf, EFFORT, type Situation } from "./types.ts";
 import { mustStay, TIGHT } from "./what-must-stay.ts";
 

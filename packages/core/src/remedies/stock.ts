@@ -1,4 +1,4 @@
-import type { AirLayer, Framing, Material, MaterialKind, SolidLayer } from "../project/types.ts";
+import type { Material, MaterialKind } from "../project/types.ts";
 
 /**
  * What remedies are made of: ordinary goods without a brand. Names and values are rows of the material table, so that
@@ -68,64 +68,6 @@ export const DECK_SHEET: Material = sheet("vapour control layer sd 100 m", 100);
 /** A sheet with its sd in words; a name that tells the sd is enough. */
 export function sheetInWords({ name, equivalentAirLayerThickness }: Material): string {
   return / sd /.test(name) ? name : `${name} (sd ${equivalentAirLayerThickness} m)`;
-}
-
-/** A sheet of some material, in the place of nothing: no framing through it, no gaps. */
-export function sheetLayer(of: Material): SolidLayer {
-  return solidLayer("sheet", of, 0);
-}
-
-/** A continuous layer of some material [m]. */
-export function boardLayer(of: Material, thickness: number): SolidLayer {
-  return solidLayer("material", of, thickness);
-}
-
-/** Well-ventilated air [m]: open at both ends. */
-export function ventilatedAir(thickness: number, framing: Framing | null): AirLayer {
-  return {
-    type: "air",
-    name: `ventilated air ${Math.round(thickness * 1000)} mm`,
-    thickness,
-    ventilation: "well",
-    ventilationArea: null,
-    open: "both ends",
-    resistance: null,
-    emissivity: null,
-    framing,
-  };
-}
-
-/** Still air where insulation was. */
-export function emptiedLayer(of: SolidLayer): AirLayer {
-  return {
-    type: "air",
-    name: `space left by ${of.name}`,
-    thickness: of.thickness,
-    ventilation: "none",
-    ventilationArea: null,
-    open: null,
-    resistance: null,
-    emissivity: null,
-    framing: of.framing,
-  };
-}
-
-function solidLayer(type: "material" | "sheet", of: Material, thickness: number): SolidLayer {
-  return {
-    type,
-    name: of.name,
-    material: of,
-    thickness,
-    framing: null,
-    fit: "continuous",
-    fasteners: null,
-    gaps: null,
-    purpose: null,
-    emissivityInner: of.emissivity,
-    emissivityOuter: of.emissivity,
-    facingInner: of.facingInner ?? 0,
-    facingOuter: of.facingOuter ?? 0,
-  };
 }
 
 function sheet(name: string, sd: number): Material {

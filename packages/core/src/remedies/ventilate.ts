@@ -2,8 +2,9 @@ import { OPENINGS_OF_ROOF, VENTILATED_HEIGHT } from "../findings/cold-flat-roof.
 import { isUpright } from "../heat/heat-flow-direction.ts";
 import type { AirLayer, BuildUp, Layer } from "../project/types.ts";
 import { insertLayers, replaceLayer } from "./edit-layers.ts";
+import { sheetLayer, ventilatedAir } from "./new-layers.ts";
 import { endOfCounted, insulationExtent, isInsulating, mainInsulationIndex, placeInWords, sdOf } from "./places.ts";
-import { BREATHER_SHEETS, sheetLayer, ventilatedAir } from "./stock.ts";
+import { BREATHER_SHEETS } from "./stock.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 
 /** A ventilated cavity behind cladding [m] (common practice). */

@@ -1,7 +1,8 @@
 import type { BuildUp, Material, SolidLayer } from "../../project/types.ts";
 import { removeLayer, spliceLayers } from "../../remedies/edit-layers.ts";
+import { sheetLayer } from "../../remedies/new-layers.ts";
 import { endOfCounted, insulationExtent, mainInsulationIndex, sdOf } from "../../remedies/places.ts";
-import { sheetLayer, WARM_SIDE_SHEETS } from "../../remedies/stock.ts";
+import { WARM_SIDE_SHEETS } from "../../remedies/stock.ts";
 import { mustStay } from "../../remedies/what-must-stay.ts";
 import type { PlacementPosition } from "../../result/types.ts";
 

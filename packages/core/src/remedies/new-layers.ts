@@ -1,0 +1,59 @@
+import type { AirLayer, Framing, Material, SolidLayer } from "../project/types.ts";
+
+/** A sheet of some material, in the place of nothing: no framing through it, no gaps. */
+export function sheetLayer(of: Material): SolidLayer {
+  return solidLayer("sheet", of, 0);
+}
+
+/** A continuous layer of some material [m]. */
+export function boardLayer(of: Material, thickness: number): SolidLayer {
+  return solidLayer("material", of, thickness);
+}
+
+/** Well-ventilated air [m]: open at both ends. */
+export function ventilatedAir(thickness: number, framing: Framing | null): AirLayer {
+  return {
+    type: "air",
+    name: `ventilated air ${Math.round(thickness * 1000)} mm`,
+    thickness,
+    ventilation: "well",
+    ventilationArea: null,
+    open: "both ends",
+    resistance: null,
+    emissivity: null,
+    framing,
+  };
+}
+
+/** Still air where insulation was. */
+export function emptiedLayer(of: SolidLayer): AirLayer {
+  return {
+    type: "air",
+    name: `space left by ${of.name}`,
+    thickness: of.thickness,
+    ventilation: "none",
+    ventilationArea: null,
+    open: null,
+    resistance: null,
+    emissivity: null,
+    framing: of.framing,
+  };
+}
+
+function solidLayer(type: "material" | "sheet", of: Material, thickness: number): SolidLayer {
+  return {
+    type,
+    name: of.name,
+    material: of,
+    thickness,
+    framing: null,
+    fit: "continuous",
+    fasteners: null,
+    gaps: null,
+    purpose: null,
+    emissivityInner: of.emissivity,
+    emissivityOuter: of.emissivity,
+    facingInner: of.facingInner ?? 0,
+    facingOuter: of.facingOuter ?? 0,
+  };
+}
