@@ -1,4 +1,4 @@
-import type { NodeState, ProjectResult, SectionResult } from "@warmside/core";
+import type { ComparisonStudy, NodeState, ProjectResult, SectionResult } from "@warmside/core";
 import { roundFigures } from "./round-figures.ts";
 
 /**
@@ -6,16 +6,26 @@ import { roundFigures } from "./round-figures.ts";
  * by month for the others. Where a node lies is the same in every month and is told in January alone.
  *
  * @param result - the project's result
+ * @param comparison - how much the page tells of variants: what there is to buy travels only with the whole
  * @returns plain data, of the result's shape but for what is left out
  */
-export function embeddedData(result: ProjectResult): unknown {
+export function embeddedData(result: ProjectResult, comparison: "short" | "whole" = "short"): unknown {
   const buildUps = result.buildUps.map((buildUp) => {
     const { moisture } = buildUp;
     if (moisture === null) return buildUp;
     const sections = moisture.sections.map((section) => leaner(section, section.name === moisture.section));
     return { ...buildUp, moisture: { ...moisture, sections } };
   });
-  return roundFigures({ ...result, buildUps });
+  if (result.comparison === undefined || comparison === "whole") return roundFigures({ ...result, buildUps });
+  return roundFigures({ ...result, buildUps, comparison: withoutGoods(result.comparison) });
+}
+
+function withoutGoods(study: ComparisonStudy): unknown {
+  const buildUps = study.buildUps.map((buildUp) => ({
+    ...buildUp,
+    rows: buildUp.rows.map(({ goods: _, ...row }) => row),
+  }));
+  return { ...study, buildUps };
 }
 
 function leaner(section: SectionResult, governs: boolean): unknown {

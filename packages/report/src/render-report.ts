@@ -54,7 +54,7 @@ export async function renderReport(result: ProjectResult, options: ReportOptions
       checklist(result),
       signature(result),
     ],
-    data: embeddedData(result),
+    data: embeddedData(result, comparison),
   });
 }
 

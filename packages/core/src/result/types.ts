@@ -629,6 +629,7 @@ export interface ComparisonRow {
   thickness: number;
   /** Floor area that a wall of the stated length stands on [m²]; null for roofs and floors, or without a length. */
   floorArea: number | null;
+  /** On the warm side; null without one there. */
   vapourLayer: { name: string; sd: number } | null;
   /** Whether it has to be continuous; null without a vapour layer, or where water is too much already. */
   dependence: "forgives gaps" | "depends on its vapour layer" | null;

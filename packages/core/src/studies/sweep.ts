@@ -1,9 +1,10 @@
 import { assessBuildUp, judgeBuildUp } from "../assess-build-up.ts";
+import { meetsTarget } from "../heat/target.ts";
 import type { BuildUp, Project } from "../project/types.ts";
 import type { JudgementWord, SweepPoint, SweepStudy, SweepTurn } from "../result/types.ts";
 import { type Surroundings, surroundingsOf } from "../surroundings/surroundings.ts";
 import { sweepInWords } from "./sweep/sweep-in-words.ts";
-import { thicknessesOf } from "./sweep/thicknesses.ts";
+import { halfWay, thicknessesOf } from "./sweep/thicknesses.ts";
 import { withThickness } from "./sweep/with-thickness.ts";
 
 /** What is varied. */
@@ -17,9 +18,6 @@ export interface SweepQuestion {
   /** [m]; null: the least round step that takes at most twenty of them. */
   step: number | null;
 }
-
-/** The place of a turn is found to this [m]. */
-const TURN_FOUND_TO = 1e-4;
 
 /**
  * One layer of a build-up in many thicknesses, each assessed in full, and where the judgement turns.
@@ -82,8 +80,8 @@ function turnsBetween(
     judgeBuildUp(withThickness(buildUp, layer, thickness), surroundings, "what the judgement rests on").judgement;
   const between = (low: number, from: JudgementWord, high: number, to: JudgementWord): SweepTurn[] => {
     if (from === to) return [];
-    if (high - low <= TURN_FOUND_TO) return [{ thickness: high, from, to, reason: judge(high).message }];
-    const middle = (low + high) / 2;
+    const middle = halfWay(low, high);
+    if (middle === null) return [{ thickness: high, from, to, reason: judge(high).message }];
     const { word } = judge(middle);
     return [...between(low, from, middle, word), ...between(middle, word, high, to)];
   };
@@ -101,14 +99,12 @@ function firstThatMeets(
   layer: number,
   surroundings: Surroundings,
 ): number | null {
-  const meets = (transmittance: number | null): boolean =>
-    transmittance !== null && Math.round(transmittance * 100) <= Math.round(target * 100);
+  const meets = (transmittance: number | null): boolean => transmittance !== null && meetsTarget(transmittance, target);
   const first = points.findIndex(({ transmittance }) => meets(transmittance));
   if (first <= 0) return first === 0 ? points[0]!.thickness : null;
   let low = points[first - 1]!.thickness;
   let high = points[first]!.thickness;
-  while (high - low > TURN_FOUND_TO) {
-    const middle = (low + high) / 2;
+  for (let middle = halfWay(low, high); middle !== null; middle = halfWay(low, high)) {
     if (meets(pointAt(middle, buildUp, layer, surroundings).transmittance)) high = middle;
     else low = middle;
   }

@@ -96,7 +96,7 @@ function isUpright({ element }: BuildUp): boolean {
   return element === "wall" || element === "partition";
 }
 
-/** The vapour layer, and how much rests on its being continuous. */
+/** The vapour layer on the warm side, and how much rests on its being continuous. */
 function continuity(
   result: BuildUpResult,
 ): Pick<PlainRow, "vapourLayer" | "dependence" | "whenOpened" | "whenLeftOut"> {
@@ -108,7 +108,7 @@ function continuity(
   };
   return {
     vapourLayer:
-      vapourLayer === null || !vapourLayer.present || vapourLayer.sd === null
+      vapourLayer === null || vapourLayer.onWarmSide !== true || vapourLayer.sd === null
         ? null
         : { name: vapourLayer.layers.map((index) => layers[index]!.name).join(" and "), sd: vapourLayer.sd },
     dependence: codes.has("depends-on-vapour-layer")

@@ -3,9 +3,10 @@ import type { TopLevelSpec } from "vega-lite";
 import { shorten } from "../escape.ts";
 import { fixed } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
-import { evenScale } from "./even-scale.ts";
+import { areOne, evenScale } from "./even-scale.ts";
 import { judgementChannels } from "./judgement-marks.ts";
-import { type Labelled, type PlacedLabel, placeLabels } from "./place-labels.ts";
+import { type Labelled, nearestOnLabel, type PlacedLabel, placeLabels } from "./place-labels.ts";
+import { LABEL_HEIGHT, LABEL_SIZE, wordsLayers } from "./placed-words.ts";
 import { PLOT_CONFIG, PLOT_SCHEMA, type Plot } from "./plot.ts";
 import { textWidth } from "./text-width.ts";
 
@@ -15,15 +16,16 @@ import { textWidth } from "./text-width.ts";
  *
  * @param comparison - a build-up with its variants
  * @param currency - as the file has it
- * @returns the plot; null where U is known of none
+ * @returns the plot; null where U is known of none, or all marks would lie on one another
  */
 export function comparisonPlot(comparison: ComparisonOfBuildUp, currency: string): Plot | null {
   const shown = comparison.rows.flatMap((row, number) =>
     row.transmittance === null ? [] : [{ row, number, transmittance: row.transmittance }],
   );
-  if (shown.length === 0) return null;
   const againstCost = shown.every(({ row }) => row.cost !== null && row.cost.unpriced.length === 0);
   const across = (row: ComparisonRow): number => (againstCost ? row.cost!.perArea : row.thickness * MILLIMETRES);
+  const isOneMark = areOne(shown.map(({ row }) => across(row))) && areOne(shown.map((one) => one.transmittance));
+  if (shown.length === 0 || isOneMark) return null;
   const x = evenScale(
     shown.map(({ row }) => across(row)),
     WIDTH,
@@ -31,7 +33,7 @@ export function comparisonPlot(comparison: ComparisonOfBuildUp, currency: string
   const y = evenScale(
     shown.map(({ transmittance }) => transmittance),
     HEIGHT,
-    true,
+    { isUpright: true },
   );
   const marks = shown.map(({ row, number, transmittance }) => ({
     x: x.at(across(row)),
@@ -75,7 +77,7 @@ export function comparisonPlot(comparison: ComparisonOfBuildUp, currency: string
           x: { field: "x", ...point },
           y: { field: "y", ...point },
           x2: { field: "endX" },
-          y2: { field: "middle" },
+          y2: { field: "endY" },
         },
       },
       {
@@ -87,11 +89,7 @@ export function comparisonPlot(comparison: ComparisonOfBuildUp, currency: string
           ...judgementChannels(shown.map(({ row }) => row.judgement)),
         },
       },
-      {
-        data: { values: labels },
-        mark: { type: "text", align: "left", baseline: "middle", fontSize: LABEL_SIZE },
-        encoding: { x: { field: "left", ...point }, y: { field: "middle", ...point }, text: { field: "words" } },
-      },
+      ...wordsLayers(labels),
     ],
     resolve: { scale: { x: "independent", y: "independent" } },
   } as unknown as TopLevelSpec;
@@ -106,8 +104,6 @@ export function comparisonPlot(comparison: ComparisonOfBuildUp, currency: string
 const WIDTH = 440;
 const HEIGHT = 300;
 const MILLIMETRES = 1000;
-const LABEL_SIZE = 12;
-const LABEL_HEIGHT = 14;
 const MARK_HALF = 6;
 /** Lengths of a name that are tried, longest first; the number alone comes last [characters]. */
 const LENGTHS = [34, 22, 14];
@@ -123,6 +119,7 @@ interface DrawnLabel extends PlacedLabel {
   y: number;
   /** Where the thin line ends [px]. */
   endX: number;
+  endY: number;
   words: string;
 }
 
@@ -142,10 +139,9 @@ function labelsOf(marks: readonly Mark[]): DrawnLabel[] {
   }
   return placed.flatMap((place, index) => {
     if (place === null) return [];
-    const { x, y } = marks[index]!;
-    const right = place.left + textWidth(words[index]!, LABEL_SIZE, false);
-    const endX = Math.min(Math.max(x, place.left), right);
-    return [{ ...place, x, y, endX, words: words[index]! }];
+    const mark = marks[index]!;
+    const end = nearestOnLabel(labelled(mark, words[index]!), place);
+    return [{ ...place, x: mark.x, y: mark.y, endX: end.x, endY: end.y, words: words[index]! }];
   });
 }
 

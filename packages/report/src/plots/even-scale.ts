@@ -11,16 +11,20 @@ export interface EvenScale {
  *
  * @param values - at least one, finite
  * @param length - of the axis [px], above 0
- * @param isUpright - true for an axis that runs upwards: pixels count from the top
+ * @param options - an axis that runs upwards counts its pixels from the top; what is left free at both ends
  * @returns domain, ticks and the place of a value
  */
-export function evenScale(values: readonly number[], length: number, isUpright = false): EvenScale {
+export function evenScale(
+  values: readonly number[],
+  length: number,
+  { isUpright = false, margin = MARGIN }: ScaleOptions = {},
+): EvenScale {
   const least = Math.min(...values);
   const most = Math.max(...values);
-  const range = most - least || Math.max(Math.abs(most), 1) * LEAST_RANGE;
-  const step = roundStep((range * (1 + 2 * MARGIN)) / USUAL_TICKS);
-  const low = Math.floor((least - range * MARGIN) / step);
-  const high = Math.ceil((most + range * MARGIN) / step);
+  const range = areOne(values) ? Math.max(Math.abs(most), SMALLEST) * LEAST_RANGE : most - least;
+  const step = roundStep((range * (1 + 2 * margin)) / USUAL_TICKS);
+  const low = Math.floor((least - range * margin) / step + NOISE);
+  const high = Math.ceil((most + range * margin) / step - NOISE);
   const from = least >= 0 ? Math.max(0, low) : low;
   const ticks = Array.from({ length: high - from + 1 }, (_, index) => withoutNoise((from + index) * step));
   const domain: [number, number] = [ticks[0]!, ticks[ticks.length - 1]!];
@@ -31,7 +35,33 @@ export function evenScale(values: readonly number[], length: number, isUpright =
   return { domain, ticks, at };
 }
 
-/** Free at both ends, as a share of the range. */
+/** How a scale is laid out. */
+export interface ScaleOptions {
+  isUpright?: boolean;
+  /** Free at both ends, as a share of the range. */
+  margin?: number;
+}
+
+/**
+ * Whether values are one but for their last digits: sums taken in another order differ there.
+ *
+ * @param values - at least one, finite
+ * @returns true where a plot could not tell them apart
+ * @example areOne([0.1 + 0.2, 0.3]) // true
+ */
+export function areOne(values: readonly number[]): boolean {
+  const least = Math.min(...values);
+  const most = Math.max(...values);
+  return most - least <= Math.max(Math.abs(least), Math.abs(most)) * SAME_SHARE;
+}
+
+/** Values that differ by a smaller share are one. */
+const SAME_SHARE = 1e-6;
+const NOISE = 1e-9;
+/** The range around a single nothing is made from this. */
+const SMALLEST = 1e-3;
+
+/** Free at both ends unless stated, as a share of the range. */
 const MARGIN = 0.08;
 /** Range shown where all values are one, as a share of it. */
 const LEAST_RANGE = 0.2;

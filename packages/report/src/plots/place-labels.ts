@@ -41,6 +41,18 @@ export function placeLabels(marks: readonly Labelled[], room: PlotRoom): (Placed
   });
 }
 
+/**
+ * Where a thin line from a mark meets the words that belong to it.
+ *
+ * @param mark - the mark
+ * @param place - where its words stand
+ * @returns the nearest place on the edge of the words [px]
+ */
+export function nearestOnLabel(mark: Labelled, place: PlacedLabel): { x: number; y: number } {
+  const { left, right, top, bottom } = boxOf(place, mark);
+  return { x: Math.min(Math.max(mark.x, left), right), y: Math.min(Math.max(mark.y, top), bottom) };
+}
+
 interface Box {
   left: number;
   right: number;

@@ -5,6 +5,7 @@ import { PALETTE } from "../palette.ts";
 import { evenScale } from "./even-scale.ts";
 import { judgementChannels } from "./judgement-marks.ts";
 import { placeLabels } from "./place-labels.ts";
+import { LABEL_HEIGHT, LABEL_SIZE, type PlacedWords, wordsLayers } from "./placed-words.ts";
 import { PLOT_CONFIG, PLOT_SCHEMA, type Plot } from "./plot.ts";
 import { textWidth } from "./text-width.ts";
 
@@ -42,8 +43,9 @@ const HEIGHT = 250;
 const WATER_HEIGHT = 110;
 const MILLIMETRES = 1000;
 const GRAMS = 1000;
-const LABEL_SIZE = 12;
-const LABEL_HEIGHT = 14;
+const MARK_HALF = 4;
+/** The words of the target end this far from the right [px]. */
+const TARGET_WORDS = 40;
 
 interface Point {
   thickness: number;
@@ -66,12 +68,15 @@ function scaleOf(points: readonly Point[]): ReturnType<typeof evenScale> {
   return evenScale(
     points.map(({ thickness }) => thickness),
     WIDTH,
+    { margin: 0 },
   );
 }
 
 function curve(sweep: SweepStudy, points: readonly Point[]): object {
   const { target } = sweep;
-  const heights = evenScale([...points.map(({ u }) => u), ...(target === null ? [] : [target])], HEIGHT, true);
+  const heights = evenScale([...points.map(({ u }) => u), ...(target === null ? [] : [target])], HEIGHT, {
+    isUpright: true,
+  });
   const x = thicknessAxis(points, "thickness, mm");
   const y = {
     field: "u",
@@ -99,7 +104,7 @@ function curve(sweep: SweepStudy, points: readonly Point[]): object {
         mark: { type: "point", filled: true, size: 70, stroke: PALETTE.ink.light, strokeWidth: 0.6, opacity: 1 },
         encoding: { x, y, ...judgementChannels(points.map(({ judgement }) => judgement)) },
       },
-      words(sweep, points, heights),
+      ...wordsLayers(placedWords(sweep, points, heights)),
     ],
   };
 }
@@ -113,13 +118,16 @@ function targetRule(target: number, y: object): object {
 }
 
 /** The target and the turns in words, where nothing is covered. */
-function words(sweep: SweepStudy, points: readonly Point[], heights: ReturnType<typeof evenScale>): object {
+function placedWords(
+  { target, turns }: SweepStudy,
+  points: readonly Point[],
+  heights: ReturnType<typeof evenScale>,
+): PlacedWords[] {
   const across = scaleOf(points);
-  const { target, turns } = sweep;
   const said = [
     ...(target === null
       ? []
-      : [{ x: WIDTH - LABEL_HEIGHT * 5, y: heights.at(target), words: `target ${fixed(target, 2)}` }]),
+      : [{ x: WIDTH - TARGET_WORDS, y: heights.at(target), words: `target ${fixed(target, 2)}` }]),
     ...turns.map(({ thickness, to }) => ({
       x: across.at(thickness * MILLIMETRES),
       y: LABEL_HEIGHT,
@@ -130,19 +138,15 @@ function words(sweep: SweepStudy, points: readonly Point[], heights: ReturnType<
     ...said.map((one) => ({ ...one, width: textWidth(one.words, LABEL_SIZE, false) + 2, height: LABEL_HEIGHT })),
     ...points.map(({ thickness, u }) => ({ x: across.at(thickness), y: heights.at(u), width: 0, height: 0 })),
   ];
-  const placed = placeLabels(marks, { width: WIDTH, height: HEIGHT, mark: 4 });
-  const point = { type: "quantitative", scale: null, axis: null };
-  return {
-    data: {
-      values: said.flatMap((one, index) => (placed[index] === null ? [] : [{ ...placed[index], words: one.words }])),
-    },
-    mark: { type: "text", align: "left", baseline: "middle", fontSize: LABEL_SIZE },
-    encoding: { x: { field: "left", ...point }, y: { field: "middle", ...point }, text: { field: "words" } },
-  };
+  const placed = placeLabels(marks, { width: WIDTH, height: HEIGHT, mark: MARK_HALF });
+  return said.flatMap(({ words }, index) => {
+    const place = placed[index];
+    return place ? [{ left: place.left, middle: place.middle, words }] : [];
+  });
 }
 
 function water(points: readonly Point[]): object {
-  const { domain, ticks } = evenScale([0, ...points.map(({ grams }) => grams)], WATER_HEIGHT, true);
+  const { domain, ticks } = evenScale([0, ...points.map(({ grams }) => grams)], WATER_HEIGHT, { isUpright: true });
   return {
     width: WIDTH,
     height: WATER_HEIGHT,

@@ -25,7 +25,7 @@ async function whole(study: ComparisonStudy, comparison: ComparisonOfBuildUp, id
   const plot = comparisonPlot(comparison, study.currency);
   const drawn =
     plot === null
-      ? null
+      ? html`<p class="remark">No plot: all have the same U and thickness, or none has a U by this method.</p>`
       : await figure(
           toSvg(plot, `${id}-plot-variants`),
           html`${plot.title}: the lower, the warmer; the further left, the ${plot.title.endsWith("cost") ? "cheaper" : "thinner"}. The tables have the figures.`,
@@ -84,7 +84,7 @@ function sentences({ rows }: ComparisonOfBuildUp): Html {
 /** The ways to make the vapour layer, and how much each rests on being continuous. */
 function continuityTable({ rows }: ComparisonOfBuildUp): Html {
   const water = (run: ComparisonRow["whenOpened"]): Html | string =>
-    run === null ? "–" : html`<em class="verdict">${run.verdict}</em>, ${grams(run.peak)} g/m²`;
+    run === null ? "–" : html`${verdictWords(run.verdict)}, ${grams(run.peak)} g/m²`;
   return tableMarkup({
     caption: "The vapour layer, and what rests on its being continuous",
     columns: [

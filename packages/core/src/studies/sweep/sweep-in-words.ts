@@ -31,11 +31,8 @@ function targetInWords(target: number | null, meetsTargetFrom: number | null): s
     : ` and meets the target of ${target.toFixed(2)} from ${millimetres(meetsTargetFrom)}`;
 }
 
-/** Rounded up to a tenth: what is told is thick enough. */
 function millimetres(thickness: number): string {
-  return `${Math.ceil(thickness * TENTHS_PER_METRE - NOISE) / TENTHS_PER_MILLIMETRE} mm`;
+  return `${Number((thickness * MILLIMETRES_PER_METRE).toFixed(1))} mm`;
 }
 
-const TENTHS_PER_METRE = 10_000;
-const TENTHS_PER_MILLIMETRE = 10;
-const NOISE = 1e-6;
+const MILLIMETRES_PER_METRE = 1000;

@@ -37,6 +37,22 @@ export function thicknessesOf(
   return { thicknesses: all.sort((one, other) => one - other), step };
 }
 
+/**
+ * A thickness half way between two others, in whole tenths of a millimetre.
+ *
+ * @param low - the thinner [m]
+ * @param high - the thicker [m]
+ * @returns a thickness between them [m]; null where no whole tenth lies between
+ * @example halfWay(0.01, 0.02) // 0.015
+ */
+export function halfWay(low: number, high: number): number | null {
+  const middle = withoutNoise(Math.round(((low + high) / 2) * TENTHS_PER_METRE) / TENTHS_PER_METRE);
+  return middle > low + SAME && middle < high - SAME ? middle : null;
+}
+
+/** Tenths of a millimetre in a metre. */
+const TENTHS_PER_METRE = 10_000;
+
 function roundStep(range: number): number {
   return ROUND_STEPS.find((step) => range / step <= USUAL_STEPS + SAME) ?? range / USUAL_STEPS;
 }

@@ -1,4 +1,5 @@
 import type { AgainstBase } from "../../result/types.ts";
+import { formatSd } from "../../vapour-layer/vapour-layer-message.ts";
 import type { PlainRow } from "./against-base.ts";
 
 /**
@@ -13,6 +14,7 @@ import type { PlainRow } from "./against-base.ts";
 export function variantInWords(variant: PlainRow, base: PlainRow, difference: AgainstBase, currency: string): string {
   const clauses = [
     `${transmittance(variant, base)} and it is ${thickness(difference)}`,
+    ...vapourLayer(variant, base),
     judgement(variant, base),
     ...heat(difference),
     ...cost(difference, currency),
@@ -51,6 +53,23 @@ function thickness({ thickness: added }: AgainstBase): string {
   if (millimetres === 0) return "no thicker";
   return `${millimetres} mm ${added > 0 ? "thicker" : "thinner"}`;
 }
+
+/** Only where the variant has another vapour layer, or the build-up rests on it in another way. */
+function vapourLayer(variant: PlainRow, base: PlainRow): string[] {
+  const now = variant.vapourLayer;
+  const before = base.vapourLayer;
+  const isSame = now?.name === before?.name && now?.sd === before?.sd && variant.dependence === base.dependence;
+  if (isSame) return [];
+  if (now === null) return ["it has no vapour layer on the warm side"];
+  const rests = variant.dependence === null ? "" : `, which ${DEPENDENCE[variant.dependence]}`;
+  const sd = / sd /.test(now.name) ? "" : ` (sd ${formatSd(now.sd)} m)`;
+  return [`its vapour layer is ${now.name}${sd}${rests}`];
+}
+
+const DEPENDENCE: Readonly<Record<NonNullable<PlainRow["dependence"]>, string>> = {
+  "forgives gaps": "may have gaps",
+  "depends on its vapour layer": "has to be continuous",
+};
 
 function judgement(variant: PlainRow, base: PlainRow): string {
   return variant.judgement === base.judgement

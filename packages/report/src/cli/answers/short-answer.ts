@@ -64,12 +64,13 @@ function sweepInWords({ slug }: BuildUpResult, { sweep }: ProjectResult): string
 /** Each variant with its judgement and what it does against the build-up as drawn. */
 function variantsInWords({ slug }: BuildUpResult, { comparison }: ProjectResult, paper: Paper): string[] {
   const rows = comparison?.buildUps.find((one) => one.slug === slug)?.rows ?? [];
-  return rows.flatMap(({ variant, judgement, sentence }, number) =>
+  return rows.flatMap(({ variant, judgement, reason, sentence }, number) =>
     variant === null || sentence === null
       ? []
       : [
           `${INDENT}${number} ${paper.paint("bold", harmless(variant))}: ${paper.paint(COLOUR_OF_JUDGEMENT[judgement], judgement)}`,
           wrap(harmless(sentence), paper.width, `${INDENT}  `),
+          wrap(harmless(reason), paper.width, `${INDENT}  `),
         ],
   );
 }

@@ -1,0 +1,116 @@
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { assessProject, type ProjectResult, readProjectOrThrow, sweepThickness } from "@warmside/core";
+import { renderReport } from "@warmside/report";
+import { describe, expect, test } from "vitest";
+import { readRange, readStep } from "../../packages/report/src/cli/vary/thickness-range.ts";
+import { fixed } from "../../packages/report/src/numbers.ts";
+import { sweepPlot } from "../../packages/report/src/plots/sweep-plot.ts";
+import { toSvg } from "../../packages/report/src/plots/to-svg.ts";
+import { sentence } from "../../packages/report/src/words.ts";
+import { bundledCommand, DEMO, SMALL_PROJECT } from "./bundled-command.ts";
+import { attributeValues, buildUpPart, visibleText } from "./page-text.ts";
+
+const command = bundledCommand();
+const project = readProjectOrThrow(readFileSync(DEMO, "utf8"));
+const sweep = sweepThickness(project, { buildUp: 0, layer: 2, from: 0, to: 0.2, step: null });
+const ASKED = ["--build-up", "Studio wall", "--layer", "mineral wool slab"];
+
+describe("a range on the command line", () => {
+  test.each([
+    ["0 mm..100 mm", { from: 0, to: 0.1 }],
+    ["0mm..100mm", { from: 0, to: 0.1 }],
+    ["12.5 mm .. 0.2 m", { from: 0.0125, to: 0.2 }],
+  ])("%s", (written, range) => expect(readRange(written)).toEqual(range));
+
+  test.each([
+    ["100 mm", "two dots between"],
+    ["0..100", "is no thickness"],
+    ["0 mm..100", "Write `100 mm`"],
+    ["100 mm..50 mm", "has to rise"],
+    ["50 mm..50 mm", "has to rise"],
+    ["0 mm..5 m", "is no thickness"],
+    ["-5 mm..5 mm", "is no thickness"],
+    ["a..b", "is no thickness"],
+  ])("%s is refused", (written, says) => expect(readRange(written)).toContain(says));
+
+  test("a step is a thickness over nothing", () => {
+    expect(readStep("5mm")).toBe(0.005);
+    expect(readStep("0 mm")).toContain("leads nowhere");
+    expect(readStep("five")).toContain("is no thickness");
+  });
+});
+
+describe("the sweep in the report", () => {
+  test("stands with its build-up: sentence, turns, every point; and nowhere when not asked for", async () => {
+    const result = assessProject(project);
+    const page = await renderReport({ ...result, sweep });
+    const text = visibleText(buildUpPart(page, 1));
+    expect(text).toContain(sentence(sweep.message));
+    expect(sweep.turns.length).toBeGreaterThan(0);
+    for (const { reason } of sweep.turns) expect(text).toContain(sentence(reason).replace(/\s+/g, " "));
+    for (const { transmittance } of sweep.points) expect(text).toContain(fixed(transmittance!, 3));
+    expect(page.match(/id="build-up-\d+-sweep"/g)).toHaveLength(1);
+    const ids = attributeValues(page, "id");
+    expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);
+    expect(await renderReport(result)).not.toContain("-plot-sweep");
+  }, 60_000);
+
+  test("the plot shows target and turns in words, and the water where there is any", async () => {
+    const { text } = await toSvg(sweepPlot(sweep)!, "here");
+    expect(text).toContain(">target 0.30<");
+    for (const { to } of sweep.turns) expect(text).toContain(`>${to} from `);
+    expect(text).toContain("most water in a year, g/m²");
+    const dry = { ...sweep, points: sweep.points.slice(5) };
+    expect((await toSvg(sweepPlot(dry)!, "here")).text).not.toContain("most water");
+    expect(sweepPlot({ ...sweep, points: [{ ...sweep.points[0]!, transmittance: null }] })).toBeNull();
+  });
+});
+
+describe("warmside vary", () => {
+  test("takes the range with a space before its units, as everywhere", () => {
+    const out = join(command.folder(), "curve.html");
+    const ended = command.run(["vary", DEMO, ...ASKED, "--thickness", "0", "mm..200", "mm", "--out", out]);
+    expect([ended.code, ended.err]).toEqual([0, ""]);
+    expect(ended.out.replace(/\s+/g, " ")).toContain(`Layer 3, ${sweep.message}`);
+    expect(readFileSync(out, "utf8")).toContain("Layer 3 in other thicknesses");
+  });
+
+  test("--json alone prints the curve, and writes nothing", () => {
+    const folder = command.folder();
+    writeFileSync(join(folder, "wall.yaml"), SMALL_PROJECT);
+    const range = ["--layer", "mineral wool slab", "--thickness", "100mm..200mm", "--step", "50mm"];
+    const ended = command.run(["vary", "wall.yaml", ...range, "--json"], { cwd: folder });
+    expect([ended.code, ended.err]).toEqual([0, ""]);
+    const { points } = (JSON.parse(ended.out) as ProjectResult).sweep!;
+    expect(points.map(({ thickness }) => thickness)).toEqual([0.1, 0.14, 0.15, 0.2]);
+    expect(readdirSync(folder)).toEqual(["wall.yaml"]);
+  });
+
+  test.each([
+    ["no layer", ["--thickness", "0mm..100mm"], "--layer"],
+    ["no range", ["--layer", "deck"], "--thickness"],
+    ["a range that falls", [...ASKED, "--thickness", "100mm..0mm"], "The range has to rise"],
+    ["a range without units", [...ASKED, "--thickness", "0..100"], "is no thickness"],
+    ["a layer that is none", ["--layer", "wool", "--thickness", "0mm..100mm"], "No layer is called wool"],
+    [
+      "a layer of several build-ups",
+      ["--layer", "mineral wool slab", "--thickness", "0mm..100mm"],
+      "Several build-ups",
+    ],
+    [
+      "a build-up that is none",
+      ["--layer", "deck", "--build-up", "Shed", "--thickness", "0mm..100mm"],
+      "No build-up is called Shed",
+    ],
+    ["a sheet", ["--layer", "vapour layer", "--thickness", "0mm..100mm"], "has no thickness to vary"],
+    ["a million steps", [...ASKED, "--thickness", "0mm..1m", "--step", "0.001mm"], "more than 200 such steps"],
+  ])("%s ends with 1, says why and writes nothing", (_, words, says) => {
+    const folder = command.folder();
+    writeFileSync(join(folder, "demo.yaml"), readFileSync(DEMO));
+    const ended = command.run(["vary", "demo.yaml", ...words], { cwd: folder });
+    expect([ended.code, ended.out]).toEqual([1, ""]);
+    expect(ended.err.replace(/\s+/g, " ")).toContain(says);
+    expect(readdirSync(folder)).toEqual(["demo.yaml"]);
+  });
+});
