@@ -85,9 +85,10 @@ export { assessBuildUp } from "./assess-build-up.ts";
 
 // studies
 export { CLIMATES_FOR_PLACE, studyPlacement } from "./studies/placement.ts";
-export { type SweepQuestion, sweepThickness } from "./studies/sweep.ts";
+export { sweepThickness } from "./studies/sweep.ts";
 export { findSweepLayer, type SweepLayer } from "./studies/sweep/find-sweep-layer.ts";
 export { MOST_SWEEP_STEPS } from "./studies/sweep/thicknesses.ts";
+export type { SweepQuestion } from "./studies/sweep/types.ts";
 export { compareVariants } from "./studies/variants.ts";
 export { moneyInWords } from "./studies/variants/variant-in-words.ts";
 export { latinHypercube, type SampleTable } from "./studies/spread/latin-hypercube.ts";

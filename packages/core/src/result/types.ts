@@ -598,6 +598,7 @@ export interface ComparisonStudy {
   assumptions: string[];
 }
 
+/** A build-up beside its variants. */
 export interface ComparisonOfBuildUp {
   name: string;
   slug: string;
@@ -608,6 +609,7 @@ export interface ComparisonOfBuildUp {
   rows: ComparisonRow[];
 }
 
+/** The build-up as drawn, or one of its variants. */
 export interface ComparisonRow {
   /** Null for the build-up as drawn. */
   variant: string | null;
@@ -732,6 +734,7 @@ export interface SweepStudy {
   message: string;
 }
 
+/** One thickness of the layer that is varied. */
 export interface SweepPoint {
   /** [m]; 0 is the build-up without the layer. */
   thickness: number;
@@ -746,6 +749,7 @@ export interface SweepPoint {
   heatPerYear: number | null;
 }
 
+/** A thickness at which the judgement turns. */
 export interface SweepTurn {
   /** Found by halving, to a tenth of a millimetre [m]: the thinnest with the new judgement. */
   thickness: number;

@@ -5,19 +5,8 @@ import type { JudgementWord, SweepPoint, SweepStudy, SweepTurn } from "../result
 import { type Surroundings, surroundingsOf } from "../surroundings/surroundings.ts";
 import { sweepInWords } from "./sweep/sweep-in-words.ts";
 import { halfWay, thicknessesOf } from "./sweep/thicknesses.ts";
+import type { SweepQuestion } from "./sweep/types.ts";
 import { withThickness } from "./sweep/with-thickness.ts";
-
-/** What is varied. */
-export interface SweepQuestion {
-  /** Index of the build-up, and of its layer. */
-  buildUp: number;
-  layer: number;
-  /** [m], from 0 */
-  from: number;
-  to: number;
-  /** [m]; null: the least round step that takes at most twenty of them. */
-  step: number | null;
-}
 
 /**
  * One layer of a build-up in many thicknesses, each assessed in full, and where the judgement turns.

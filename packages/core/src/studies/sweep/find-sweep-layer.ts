@@ -2,7 +2,7 @@ import { comparable, nearNames } from "../../problems/near-names.ts";
 import { inSpeech } from "../../problems/wording.ts";
 import { DEEPEST_STILL_AIR } from "../../project/resolve-air-layer.ts";
 import type { BuildUp, Layer, Project } from "../../project/types.ts";
-import type { SweepQuestion } from "../sweep.ts";
+import type { SweepQuestion } from "./types.ts";
 
 /** The layer that is meant, or why none is, in sentences. */
 export type SweepLayer = Pick<SweepQuestion, "buildUp" | "layer"> | { refused: string };

@@ -1,4 +1,4 @@
-import type { SweepQuestion } from "../sweep.ts";
+import type { SweepQuestion } from "./types.ts";
 
 /** Steps of a sweep at most: more show nothing more. */
 export const MOST_SWEEP_STEPS = 200;

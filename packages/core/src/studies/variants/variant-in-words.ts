@@ -26,7 +26,7 @@ export function variantInWords(variant: PlainRow, base: PlainRow, difference: Ag
 /**
  * An amount of money.
  *
- * @param amount - in the currency
+ * @param amount - [currency], any finite number
  * @param currency - any text; a sign stands close before the figure, a word a space away
  * @returns the amount without its sign, with two decimals below a hundred
  * @example moneyInWords(-12.5, "£") // "£12.50"
