@@ -133,8 +133,28 @@ describe("a price table", () => {
     expect(reading).toEqual({
       ok: true,
       value: [
-        { material: "wool", per: "m2", price: 4.5, covers: null, waste: 0, hours: null },
-        { material: "membrane", per: "roll", price: 60, covers: 50, waste: 0, hours: null },
+        {
+          material: "wool",
+          per: "m2",
+          price: 4.5,
+          covers: null,
+          waste: 0,
+          hours: null,
+          thickness: null,
+          width: null,
+          lap: null,
+        },
+        {
+          material: "membrane",
+          per: "roll",
+          price: 60,
+          covers: 50,
+          waste: 0,
+          hours: null,
+          thickness: null,
+          width: null,
+          lap: null,
+        },
       ],
     });
   });

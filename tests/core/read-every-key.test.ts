@@ -67,7 +67,7 @@ describe("a project with every key", () => {
       fit: "gaps",
       fasteners: { perArea: 2.5, diameter: 0.004, conductivity: 17, recess: 0.02 },
     });
-    expect(wall!.layers[3]).toMatchObject({ gaps: { laps: { width: 0.002, spacing: 1.2 } } });
+    expect(wall!.layers[3]).toMatchObject({ gaps: { share: 0.002 / 1.2, laps: { width: 0.002, spacing: 1.2 } } });
     expect(wall!.layers[5]).toMatchObject({
       ventilationArea: 0.002,
       open: "both ends",

@@ -277,6 +277,19 @@ describe("air layers", () => {
     expect(area("pitched roof", "1000 mm2/m", "\n    pitch: 65 °")).toBeCloseTo(0.001, 12);
   });
 
+  it.each([
+    ["none", "500 mm2/m"],
+    ["slight", "501 mm2/m"],
+    ["slight", "1499 mm2/m"],
+    ["well", "1500 mm2/m"],
+  ])("are %s with openings of %s, and with nothing else (ISO 6946:2017 clause 6.9, from memory)", (right, area) => {
+    const read = ["none", "slight", "well"].filter((ventilation) => {
+      const text = changed("ventilation: well", `ventilation: ${ventilation}, ventilation area: ${area}`);
+      return readProject(text).ok;
+    });
+    expect(read).toEqual([right]);
+  });
+
   it("may state a resistance, an emissivity and where they are open", () => {
     const text = changed(
       "{ air: 25 mm, ventilation: well }",

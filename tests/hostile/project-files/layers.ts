@@ -93,6 +93,12 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "material-mixed",
     "has sd like a sheet",
   ),
+  lastLayer(
+    "laps as wide as their spacing",
+    "{ material: breather membrane, gaps: { width: 100 mm, spacing: 100 mm } }",
+    "laps-too-wide",
+    "the open laps are 100 mm wide",
+  ),
   lastLayer("a sheet told twice", sheet("sd: 3 m, permeance: 1 perm"), "material-two-sheets", "by sd and by permeance"),
   lastLayer(
     "a sheet whose humidities fall",

@@ -37,6 +37,11 @@ export const LAYER_WORDINGS: Wordings = {
     likelySlip: "Openings are counted for each metre of length in walls, and for each square metre in roofs and floors",
     write: `ventilation: ${text("meant")}`,
   }),
+  "laps-too-wide": ({ received }) => ({
+    says: `the open laps are ${received} wide, as wide as their spacing or wider`,
+    expected: "the width of one gap, and the spacing from gap to gap",
+    likelySlip: "Width and spacing may have changed places, or one is in the wrong unit",
+  }),
   "air-too-deep": ({ received, text }) => ({
     says: `an air layer of ${received} is deeper than the ${text("deepest")} up to which still air has a resistance by formula`,
     expected: "a stated resistance, or `ventilation: well`",

@@ -37,7 +37,9 @@ export const LAYER_FIELDS: LayerFields = {
     .optional(),
   gaps: either("a share such as 0.1 %, or width and spacing in braces", [
     quantity("share missing"),
-    z.strictObject({ width: quantity("width of a gap"), spacing: quantity("spacing") }),
+    z.strictObject({ width: quantity("width of a gap"), spacing: quantity("spacing") }).check(({ value, issues }) => {
+      if (value.width.value >= value.spacing.value) issues.push(custom("laps-too-wide", {}, value, ["width"]));
+    }),
   ]).optional(),
   purpose: oneOf([
     "vapour layer",
