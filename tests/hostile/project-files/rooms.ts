@@ -160,6 +160,13 @@ export const BAD_ROOMS: readonly BadFile[] = [
     "either a width or a depth",
   ),
   floor(
+    "edge insulation past the middle of the floor",
+    "    faces: ground\n    ground: { area: 80 m2, perimeter: 36 m, edge insulation: { resistance: 1.5 m2 K/W, thickness: 50 mm, width: 3 m } }\n",
+    10,
+    "edge-too-far",
+    "at most 2.22 m",
+  ),
+  floor(
     "soil that is none",
     "    faces: ground\n    ground: { area: 80 m2, perimeter: 36 m, soil: loam }\n",
     10,

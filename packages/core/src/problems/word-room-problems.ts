@@ -94,6 +94,10 @@ export const ROOM_WORDINGS: Wordings = {
     expected: "width for insulation that lies level, depth for insulation that stands upright",
     write: "width: 1 m or depth: 0.6 m",
   }),
+  "edge-too-far": ({ text }) => ({
+    says: `the edge insulation's ${text("key")} reaches too far: past there it is no edge insulation any more`,
+    expected: `a ${text("key")} of at most ${text("furthest")} for this floor, or the insulation as a layer of the floor`,
+  }),
   "void-half-climate": () => ({
     says: "the void's climate is given by half",
     expected: "temperature and humidity together, one value each or twelve",

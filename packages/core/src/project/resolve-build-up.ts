@@ -2,7 +2,7 @@ import type { ProblemPath } from "../problems/types.ts";
 import type { ReadingContext } from "./reading-context.ts";
 import { checkFacing, resolveFacing } from "./resolve-facing.ts";
 import { resolveFramings } from "./resolve-framing.ts";
-import { resolveGround, resolveSpace, resolveVoid, resolveVoidClimate } from "./resolve-ground.ts";
+import { checkEdgeInsulation, resolveGround, resolveSpace, resolveVoid, resolveVoidClimate } from "./resolve-ground.ts";
 import { type LayerSurroundings, resolveLayer } from "./resolve-layer.ts";
 import { findRoom, type Rooms, USUAL_ROOM } from "./resolve-room.ts";
 import { resolveTrappedWater } from "./resolve-trapped-water.ts";
@@ -45,6 +45,7 @@ export function resolveBuildUp(
   if (!parsed.success || room === null || faces === null) return null;
   checkFacing(parsed.data, path, room, faces, context);
   checkOpenings(parsed.data, path, context);
+  checkEdgeInsulation(parsed.data, path, context);
   const trappedWater = resolveTrappedWater(parsed.data, layers, path, context);
   if (context.collector.problems.length > before || layers.some((layer) => layer === null)) return null;
   const looked = { room, faces, layers: layers as Layer[], trappedWater, slug: makeSlug(parsed.data.name, slugs) };

@@ -1,4 +1,6 @@
 import { MONTHS_PER_YEAR } from "../constants.ts";
+import type { ProblemPath } from "../problems/types.ts";
+import type { ReadingContext } from "./reading-context.ts";
 import type { Ground, StatedMonths, UnderfloorVoid, UnheatedSpace } from "./types.ts";
 import type { ReadValue, WrittenBuildUp, WrittenGround, WrittenVoid } from "./written-project.ts";
 
@@ -33,6 +35,28 @@ export function resolveGround(written: WrittenGround | undefined): Ground | null
           },
     membrane: written.membrane ?? false,
   };
+}
+
+/**
+ * Edge insulation must not reach past the middle of the floor: its saving is that of the edge alone, and further in the
+ * formula takes off more than there is.
+ */
+export function checkEdgeInsulation(written: WrittenBuildUp, path: ProblemPath, context: ReadingContext): void {
+  const ground = resolveGround(written.ground);
+  if (ground?.edgeInsulation == null) return;
+  const { extent, upright } = ground.edgeInsulation;
+  const furthest = characteristicDimension(ground.area, ground.perimeter) / (upright ? 4 : 2);
+  if (extent <= furthest) return;
+  const key = upright ? "depth" : "width";
+  context.collector.add("edge-too-far", [...path, "ground", "edge insulation", key], {
+    key,
+    furthest: `${furthest.toFixed(2)} m`,
+  });
+}
+
+/** Area over half the exposed perimeter, B [m]. Source: ISO 13370:2017 equation 2 (from memory). */
+function characteristicDimension(area: number, perimeter: number): number {
+  return area / (0.5 * perimeter);
 }
 
 /** Void under a suspended floor; null when its own climate is given without area and perimeter. */
