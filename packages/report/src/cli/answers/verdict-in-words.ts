@@ -15,13 +15,17 @@ export function verdictInWords(moisture: MoistureResult): string {
 function mostInWords({ peak, section }: MoistureResult): string {
   const where = section === "whole" ? "" : ` ${section}`;
   const when = peak.month === null ? "" : ` in ${peak.month}`;
-  return `at most ${grams(peak.amount)} g/m² of water${where}${when}`;
+  const trace = peak.amount <= TRACE ? "only a trace, " : "";
+  return `${trace}at most ${grams(peak.amount)} g/m² of water${where}${when}`;
 }
 
 function endInWords({ verdict, carriedOver, dryBy }: MoistureResult): string {
   if (verdict === "stays wet") return `${grams(carriedOver)} g/m² left after twelve months`;
   return dryBy === null ? "none left within the year" : `none left by ${dryBy}`;
 }
+
+/** Up to this is a trace [kg/m²]; the judgement's rule. Source: this project's rule. */
+const TRACE = 0.01;
 
 /** The standard's month-end rule and drying inside the month may part; then both are told. */
 function withinMonthInWords(moisture: MoistureResult): string {
