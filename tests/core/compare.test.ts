@@ -73,6 +73,12 @@ describe("what there is to buy, worked by hand for 53 m²", () => {
     expect(goods(rowsOf(text)[0]!, "polyethylene sheet 0.15 mm").toBuy).toEqual({ count: 3, unit: "roll" });
   });
 
+  it("nor one that is whole but for its last digit: 53 m² with 10 % waste by sheets of 2.65 m² are 22", () => {
+    const text = changed("covers: 2.88 m2", "covers: 2.65 m2", WALL);
+    expect((1 / 2.65) * (1 + 0.1) * 53).toBeGreaterThan(22);
+    expect(goods(rowsOf(text)[0]!, "gypsum plasterboard").toBuy).toEqual({ count: 22, unit: "sheet" });
+  });
+
   it("studs: 15 % of the volume, and 0.15 / 0.045 m for each square metre", () => {
     const studs = goods(drawn, "softwood timber", "framing");
     expect(studs.thickness).toBeCloseTo(0.14, 12);
@@ -85,6 +91,19 @@ describe("what there is to buy, worked by hand for 53 m²", () => {
     const tape = goods(drawn, "tape", "tape");
     expect(tape.inAll!.length).toBeCloseTo(27.894737 + 53.166667, 5);
     expect(tape.note).toBe("28 m along laps; 53 m around the edges; openings and pipes come on top.");
+  });
+
+  it("laps are 100 mm unless stated", () => {
+    const usual = rowsOf(changed(", lap: 100 mm", "", WALL))[0]!;
+    expect(goods(usual, "tape", "tape").inAll!.length).toBeCloseTo(81.061404, 5);
+    const wider = rowsOf(changed("lap: 100 mm", "lap: 150 mm", WALL))[0]!;
+    expect(goods(wider, "tape", "tape").inAll!.length).toBeCloseTo(53 / 1.85 + 53.166667, 5);
+  });
+
+  it("hours are for each layer of it", () => {
+    const rows = rowsOf(changed("covers: 2.88 m2, waste: 10 %", "covers: 2.88 m2, waste: 10 %, hours: 0.2", WALL));
+    expect(rows[0]!.cost!.hoursPerArea).toBeCloseTo(0.3, 12);
+    expect(rows[2]!.cost!.hoursPerArea).toBeCloseTo(0.5, 12);
   });
 
   it("two layers of one board are bought together", () => {
@@ -263,6 +282,13 @@ describe("a variant is assessed as any build-up", () => {
     expect(drawn!.whenLeftOut!.verdict).toBe(run("no vapour layer").verdict);
     expect(woodFibre!.dependence).toBe("forgives gaps");
     expect([none!.vapourLayer, none!.dependence]).toEqual([null, null]);
+  });
+
+  it("a board on the cold side is no vapour layer", () => {
+    const sheathing = "      - { material: oriented strand board, thickness: 18 mm }\n      - { air: 25 mm";
+    const [withSheet, , , , without] = rowsOf(changed("      - { air: 25 mm", sheathing, WALL));
+    expect(withSheet!.vapourLayer!.name).toBe("polyethylene sheet 0.15 mm");
+    expect(without!.vapourLayer).toBeNull();
   });
 
   it("beyond the method it has no figures, and no difference in heat", () => {
