@@ -3,6 +3,7 @@ import { bytesPerCall } from "./bytes-per-call.ts";
 import { growthWithBuildUps, growthWithLayers } from "./growth.ts";
 import { calculationOverFloor, judgementOverFloor } from "./over-floor.ts";
 import { quadprogOverOurs } from "./over-quadprog.ts";
+import { spreadOnWorkers } from "./spread-on-workers.ts";
 import { reportBytes, startOverPlot } from "./start.ts";
 import { inTable, type Measure } from "./table.ts";
 
@@ -17,6 +18,7 @@ const steps: (() => Measure[] | Promise<Measure[]>)[] = [
   bytesPerCall,
   startOverPlot,
   reportBytes,
+  spreadOnWorkers,
 ];
 for (const step of steps) measures.push(...(await step()));
 process.stdout.write(asJson ? `${JSON.stringify(asObject(measures), null, 2)}\n` : inTable(measures));

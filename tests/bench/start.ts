@@ -6,8 +6,8 @@ import { median } from "./measure.ts";
 import type { Measure } from "./table.ts";
 
 const ROUNDS = 7;
-const COMMAND = "packages/report/bundle/warmside.mjs";
-const DEMO = "shared/alder-row-pottery.yaml";
+export const COMMAND = "packages/report/bundle/warmside.mjs";
+export const DEMO = "shared/alder-row-pottery.yaml";
 
 /** Imports vega and vega-lite and draws one plot: what any such report has to do. */
 const ONE_PLOT = `
