@@ -31,9 +31,11 @@ export interface WorkedOutSamples {
 export function spreadResult(worked: WorkedOutSamples): SpreadResult {
   const { inputs, samples, outcomes, asked, seed } = worked;
   if (!(samples.count >= 1)) throw new RangeError("the spread needs at least one sample");
-  const onJudgement = influencesOn(Float64Array.from(outcomes.judgement), samples);
-  const onWater = influencesOn(outcomes.wetness, samples);
-  const onTransmittance = influencesOn(outcomes.transmittance, samples);
+  const influences = influencesOn(
+    [Float64Array.from(outcomes.judgement), outcomes.wetness, outcomes.transmittance],
+    samples,
+  );
+  const [onJudgement, onWater, onTransmittance] = influences as [number[], number[], number[]];
   const nameOf = (place: number | null): string | null => (place === null ? null : inputs[place]!.description.name);
   const result = {
     samples: samples.count,
