@@ -202,8 +202,22 @@ describe("cost, worked by hand", () => {
   });
 
   it("a price that no build-up uses is told", () => {
-    expect(comparisonOf(WALL).unusedPrices).toEqual([]);
-    expect(comparisonOf(changed("material: tape", "material: tpae", WALL)).unusedPrices).toEqual(["tpae"]);
+    expect(comparisonOf(WALL).notes).toEqual([]);
+    expect(comparisonOf(changed("material: tape", "material: tpae", WALL)).notes).toEqual([
+      "No build-up uses tpae, which has a price: the name may be misspelt.",
+    ]);
+  });
+
+  it("a price for any thickness that is used for several is told, but not one for the volume", () => {
+    const text = changed(", thickness: 140 mm, per: m2, price: 9.50", ", per: m2, price: 9.50", WALL);
+    const again = text.replace(
+      "{ set: mineral wool slab, thickness: 200 mm }",
+      "{ set: mineral wool slab, thickness: 100 mm }",
+    );
+    expect(comparisonOf(text).notes).toEqual([]);
+    expect(comparisonOf(again).notes).toEqual([
+      "The price of mineral wool slab per m2 is used for 100 mm and 140 mm alike: state the thickness that it is for.",
+    ]);
   });
 });
 

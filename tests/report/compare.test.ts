@@ -69,7 +69,7 @@ describe("the comparison in the report", () => {
       if (againstBase?.yearsToPay) expect(text).toContain(fixed(againstBase.yearsToPay, 1));
     }
     expect(rows.some(({ againstBase }) => (againstBase?.yearsToPay ?? 0) > 0)).toBe(true);
-    expect(text).toContain("Priced, but used by no build-up: plywod.");
+    expect(text).toContain("No build-up uses plywod, which has a price: the name may be misspelt.");
     expect(text).toContain("What there is to buy, for one square metre: the file states no area");
     for (const sentence of study.assumptions) expect(text).toContain(sentence);
     expect(pagesOf(whole, "studio-wall")).toContain("What there is to buy, for 53 m², openings taken off");
@@ -182,6 +182,19 @@ describe("warmside compare", () => {
     const refused = command.run(["compare", "other.yaml"], { cwd: folder });
     expect(refused.code).toBe(1);
     expect(refused.err).toContain("none.csv");
+  });
+
+  test("the variants of a starter project work once their marks are taken away", () => {
+    const folder = command.folder();
+    expect(command.run(["new", "--element", "wall", "--out", "mine.yaml"], { cwd: folder }).code).toBe(0);
+    const lines = readFileSync(join(folder, "mine.yaml"), "utf8").split("\n");
+    const from = lines.findIndex((line) => line.trim() === "# variants:");
+    expect(from).toBeGreaterThan(0);
+    const taken = lines.map((line, index) => (index < from ? line : line.replace(/^ {4}# /, "    ")));
+    writeFileSync(join(folder, "mine.yaml"), taken.join("\n"));
+    const ended = command.run(["compare", "mine.yaml"], { cwd: folder });
+    expect([ended.code, ended.err]).toEqual([0, ""]);
+    expect(ended.out).toContain("2 deeper studs: ");
   });
 
   test("a project without variants ends with 1 and says what to write", () => {

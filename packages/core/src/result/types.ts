@@ -592,8 +592,8 @@ export interface ComparisonStudy {
   heatPricePerKilowattHour: number | null;
   /** Build-ups that have variants. */
   buildUps: ComparisonOfBuildUp[];
-  /** Materials with a price that no build-up uses: probably misspelt. */
-  unusedPrices: string[];
+  /** What is odd about the prices, in sentences: ones that nothing uses, ones used for several thicknesses alike. */
+  notes: string[];
   /** What the figures rest on, in sentences. */
   assumptions: string[];
 }

@@ -1,11 +1,10 @@
 import { assessBuildUp } from "../assess-build-up.ts";
-import { comparable } from "../problems/near-names.ts";
-import type { BuildUp, Layer, Project } from "../project/types.ts";
+import type { BuildUp, Project } from "../project/types.ts";
 import type { BuildUpResult, ComparisonOfBuildUp, ComparisonRow, ComparisonStudy } from "../result/types.ts";
 import { type Surroundings, surroundingsOf } from "../surroundings/surroundings.ts";
 import { againstBase, type PlainRow } from "./variants/against-base.ts";
 import { costOf, goodsWithPrices, netArea } from "./variants/cost.ts";
-import { TAPE } from "./variants/tape.ts";
+import { priceNotes } from "./variants/price-notes.ts";
 import { variantInWords } from "./variants/variant-in-words.ts";
 
 /**
@@ -28,7 +27,7 @@ export function compareVariants(project: Project, assessed?: readonly BuildUpRes
       const base = assessed?.find(({ slug }) => slug === buildUp.slug) ?? assessBuildUp(buildUp, surroundings);
       return comparisonOf(buildUp, base, project, surroundings);
     }),
-    unusedPrices: unusedPrices(project),
+    notes: priceNotes(project),
     assumptions: assumptionsOf(project),
   };
 }
@@ -119,18 +118,6 @@ function continuity(
     whenOpened: run("vapour layer ten times more open"),
     whenLeftOut: run("no vapour layer"),
   };
-}
-
-function unusedPrices({ buildUps, prices }: Project): string[] {
-  const all = buildUps.flatMap((buildUp) => [buildUp, ...buildUp.variants.map((variant) => variant.buildUp)]);
-  const used = new Set([TAPE, ...all.flatMap(({ layers }) => layers.flatMap(materialNames))].map(comparable));
-  const unused = (prices?.entries ?? []).filter(({ material }) => !used.has(comparable(material)));
-  return [...new Set(unused.map(({ material }) => material))];
-}
-
-function materialNames(layer: Layer): string[] {
-  const framing = layer.framing === null ? [] : [layer.framing.material.name];
-  return layer.type === "air" ? framing : [layer.material.name, ...framing];
 }
 
 function assumptionsOf({ prices }: Project): string[] {

@@ -31,11 +31,8 @@ async function whole(study: ComparisonStudy, comparison: ComparisonOfBuildUp, id
           html`${plot.title}: the lower, the warmer; the further left, the ${plot.title.endsWith("cost") ? "cheaper" : "thinner"}. The tables have the figures.`,
           "wide",
         );
-  const unused =
-    study.unusedPrices.length === 0
-      ? null
-      : html`<p class="remark">Priced, but used by no build-up: ${study.unusedPrices.join(", ")}. A name may be misspelt.</p>`;
-  return html`${answers(comparison)}${sentences(comparison)}${drawn}${continuityTable(comparison)}${costTable(study, comparison)}${unused}${goodsTables(study, comparison)}
+  const notes = study.notes.map((note) => html`<p class="remark">${note}</p>`);
+  return html`${answers(comparison)}${sentences(comparison)}${drawn}${continuityTable(comparison)}${costTable(study, comparison)}${notes}${goodsTables(study, comparison)}
 <h4>What these figures rest on</h4><ul>${study.assumptions.map((sentence) => html`<li>${sentence}</li>`)}</ul>`;
 }
 

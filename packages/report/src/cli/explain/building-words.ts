@@ -32,6 +32,28 @@ export const BUILDING_WORDS: readonly Entry[] = [
     see: ["stud", "noggin", "U-value", "section"],
   },
   {
+    word: "variant",
+    also: ["variants", "changes", "compare", "swap"],
+    unit: null,
+    says: [
+      "The same build-up with a few changes, set beside it by `warmside compare`. Each change has one verb and names a layer by its name, or by its material where that occurs once: `set` gives a layer other keys, `swap … for` puts another layer in its place, `add … before` or `after` puts one in, `remove` takes one out, `move … before` or `after` puts it elsewhere.",
+      "A name always means a layer of the build-up as drawn, whatever earlier changes did to it; only where it has none of that name does it mean a layer that an earlier change put in.",
+    ],
+    source: null,
+    see: ["build-up", "layer", "prices"],
+  },
+  {
+    word: "prices",
+    also: ["price", "cost", "costs", "waste"],
+    unit: "money of your own",
+    says: [
+      "Prices are yours: none come with warmside. They stand in the project file, as in `prices: [ { material: plywood, thickness: 12 mm, per: m2, price: 14, waste: 10 % } ]`, or in a table that it names. Units are m2, m3, m, roll and sheet; a roll or sheet says what it `covers`, and its `width` where laps are to be counted.",
+      "A price without a thickness is used for every thickness; `hour rate` prices the `hours` of each layer, and `heat price` tells after how many years a variant pays.",
+    ],
+    source: null,
+    see: ["variant"],
+  },
+  {
     word: "stud",
     also: ["studs", "joist", "rafter", "batten"],
     unit: null,

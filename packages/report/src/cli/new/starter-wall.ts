@@ -16,4 +16,10 @@ export const STARTER_WALL = `build-ups:
       - { material: softwood timber, thickness: 20 mm }                 # cladding
       # A material that is not in the table ("warmside materials WORD" searches it) is given on the spot:
       # - { material: { name: my board, conductivity: 0.04 W/(m K), vapour resistance factor: 5 }, thickness: 60 mm }
+    # Is an extra layer worth it? Take these # away and run:  warmside compare FILE
+    # variants:
+    #   - name: wood fibre outside
+    #     changes: [ { add: { material: wood fibre insulation board, thickness: 60 mm }, after: oriented strand board } ]
+    #   - name: deeper studs
+    #     changes: [ { set: mineral wool slab, thickness: 245 mm } ]
 `;
