@@ -1,27 +1,13 @@
 import { execFileSync } from "node:child_process";
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { ProjectResult } from "@warmside/core";
 import { renderReport } from "@warmside/report";
-import { type Browser, chromium, type Page } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, test } from "vitest";
-
-const PLACES = [process.env.CHROMIUM, "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
-const FLAGS = [
-  "--headless",
-  "--no-sandbox",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
-
-const program = PLACES.find((place) => place !== undefined && existsSync(place));
-const required = process.env.WARMSIDE_BROWSER === "required";
+import { browserIsHere, browserIsRequired, launchBrowser } from "./chromium.ts";
 
 /** The reader of printed pages, where the machine has it. */
 export const hasPageReader: boolean = canRun("pdftotext");
@@ -44,7 +30,7 @@ export interface Stage {
  * or fail where the run requires one.
  */
 export function describeInBrowser(title: string, result: () => ProjectResult, tests: (stage: Stage) => void): void {
-  if (!program && !required) {
+  if (!browserIsHere && !browserIsRequired) {
     describe.skip(`${title}: skipped, since no Chromium was found on this machine`, () => {
       test.todo("install Chromium, or name it in CHROMIUM");
     });
@@ -55,12 +41,11 @@ export function describeInBrowser(title: string, result: () => ProjectResult, te
     let folder: string;
     let address: string;
     beforeAll(async () => {
-      if (!program) throw new Error("this run requires Chromium, and none was found");
       folder = mkdtempSync(join(tmpdir(), "warmside-page-"));
       const file = join(folder, "report.html");
       writeFileSync(file, await renderReport(result()));
       address = pathToFileURL(file).href;
-      browser = await chromium.launch({ executablePath: program, args: FLAGS });
+      browser = await launchBrowser();
     }, 60_000);
     afterAll(async () => {
       await browser?.close();
@@ -94,7 +79,7 @@ export function pagesOf(pdf: Uint8Array): string[] {
 }
 
 /** A test that needs the reader of printed pages: skipped without it, unless the run requires it. */
-export const testOnPaper: typeof test | typeof test.skip = hasPageReader || required ? test : test.skip;
+export const testOnPaper: typeof test | typeof test.skip = hasPageReader || browserIsRequired ? test : test.skip;
 
 function canRun(name: string): boolean {
   try {
