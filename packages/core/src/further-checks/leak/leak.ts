@@ -1,6 +1,7 @@
 import type { BuildUpCalculation } from "../../calculate-build-up.ts";
 import { MONTH_NAMES } from "../../constants.ts";
 import { mainInsulation } from "../../heat/main-insulation.ts";
+import { formatNumber } from "../../quantities/format-quantity.ts";
 import type { LeakResult } from "../../result/types.ts";
 import { secondsOfMonth } from "../../year/month-balance.ts";
 import { facesOfSlices, placeInWords, slicesTouching } from "../along/places.ts";
@@ -62,12 +63,18 @@ function condensedByDiffusion({ governing }: BuildUpCalculation): number {
   );
 }
 
+/** Litres below a cubic metre, whole cubic metres above it, thousands apart by a thin space. */
+function airInWords(litres: number): string {
+  if (litres < LITRES_PER_CUBIC_METRE) return `${formatNumber(litres, 0)} litres`;
+  return `${formatNumber(litres / LITRES_PER_CUBIC_METRE, 0).replace(/\B(?=(\d{3})+$)/g, "\u202f")} m³`;
+}
+
 function messageOf(litresOfAir: number, total: number, diffusion: number, where: string): string {
   if (!(total > 0))
     return "Air through the stated gap leaves no water: the cold face of the insulation is never below the dew point of the room.";
   const litres = total >= 1 ? `, ${total.toFixed(1)} litres` : "";
   const flow =
-    `Through the stated gap ${Math.round(litresOfAir / 1000)} m³ of room air (${litresOfAir.toPrecision(3)} litres) would pass each square metre in the wet season ` +
+    `Through the stated gap ${airInWords(litresOfAir)} of room air would pass each square metre in the wet season ` +
     `and leave up to ${gramsInWords(total)} of water${litres}, ${where}.`;
   if (!(diffusion > 0)) return `${flow} Diffusion leaves none: what counts here is that the build-up is airtight.`;
   const ratio = total / diffusion;
