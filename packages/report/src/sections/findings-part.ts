@@ -1,6 +1,7 @@
 import type { Finding } from "@warmside/core";
 import { type Html, html } from "../html.ts";
 import { severitySign } from "../signs.ts";
+import { withCode } from "../with-code.ts";
 import { JUDGEMENT_MEANING, SEVERITY_WORDS, sentence } from "../words.ts";
 import { judgementWords } from "./coverage.ts";
 import type { BuildUpPage, Part } from "./part.ts";
@@ -27,7 +28,7 @@ const RANK = { fault: 0, caution: 1, note: 2 } as const;
 
 function entry(finding: Finding, isReason: boolean, id: string, number: number): Html {
   return html`<li class="finding ${finding.severity}" id="${id}-finding-${number}">${severitySign(finding.severity)}<div>
-<p><strong>${SEVERITY_WORDS[finding.severity]}.</strong> ${sentence(finding.message)}</p>
-${finding.advice ? html`<p class="advice">What to do: ${sentence(finding.advice)}</p>` : null}
+<p><strong>${SEVERITY_WORDS[finding.severity]}.</strong> ${withCode(sentence(finding.message))}</p>
+${finding.advice ? html`<p class="advice">What to do: ${withCode(sentence(finding.advice))}</p>` : null}
 <p class="aside">${isReason ? "A reason for the judgement. " : null}Source: ${finding.source}. <code>${finding.code}</code></p></div></li>`;
 }

@@ -1,4 +1,5 @@
 import { type BuildUpResult, type JudgementWord, meetsTarget, type ProjectResult } from "@warmside/core";
+import { withoutBackticks } from "../../with-code.ts";
 import { type Colour, harmless, type Paper, wrap } from "../paper.ts";
 import { verdictInWords } from "./verdict-in-words.ts";
 
@@ -34,7 +35,7 @@ function shortAnswer(buildUp: BuildUpResult, result: ProjectResult, paper: Paper
   const name = paper.paint("bold", harmless(buildUp.name));
   const lines = [
     `${name}: ${paper.paint(COLOUR_OF_JUDGEMENT[word], word)}`,
-    wrap(harmless(reasonOf(buildUp)), paper.width, INDENT),
+    wrap(harmless(withoutBackticks(reasonOf(buildUp))), paper.width, INDENT),
     ...(buildUp.heat === null
       ? []
       : [wrap(heatInWords(buildUp.heat.transmittance, buildUp.target), paper.width, INDENT)]),
