@@ -1,12 +1,17 @@
-import { html } from "../html.ts";
+import { MONTH_NAMES, type TrappedWaterResult } from "@warmside/core";
+import { type Html, html } from "../html.ts";
 import { fixed, grams } from "../numbers.ts";
+import { toSvg } from "../plots/to-svg.ts";
+import { trappedWaterPlot } from "../plots/trapped-water-plot.ts";
 import { tableMarkup } from "../table.ts";
+import { shortMonth } from "../words.ts";
+import { figure } from "./figure.ts";
 import type { BuildUpPage, Part } from "./part.ts";
 
 /** How long water that got in takes to leave. */
-export function trappedWaterPart({ buildUp }: BuildUpPage): Part | null {
+export async function trappedWaterPart({ buildUp, id }: BuildUpPage): Promise<Part | null> {
   if (buildUp.trappedWater.length === 0) return null;
-  const days = (count: number | null): string => (count === null ? "over 3650" : fixed(count, 0));
+  const days = (count: number | null): string => (count === null ? "over 3650" : fixed(Math.ceil(count), 0));
   const table = tableMarkup({
     caption: "Water put into a layer, and how it leaves",
     columns: [
@@ -31,10 +36,43 @@ export function trappedWaterPart({ buildUp }: BuildUpPage): Part | null {
   const variants = buildUp.trappedWater.flatMap((water) =>
     water.variants.map(({ change, daysToDry }) => html`<li>${water.name}, ${change}: ${days(daysToDry)} days</li>`),
   );
+  const courses = await Promise.all(
+    buildUp.trappedWater.map((water, index) => course(water, `${id}-plot-trapped-${index + 1}`)),
+  );
   const outside = buildUp.trappedWater.some(({ withinScope }) => !withinScope);
   return {
     key: "trapped-water",
     heading: "Trapped water",
-    body: html`<p>ISO 13788:2012 clause 7, with drying inside the month.${outside ? " Where the layer does not lie between two tight ones this use is ours, beyond the clause." : null}</p>${table}${variants.length > 0 ? html`<ul>${variants}</ul>` : null}`,
+    body: html`<p>ISO 13788:2012 clause 7, with drying inside the month.${outside ? " Where the layer does not lie between two tight ones this use is ours, beyond the clause." : null}</p>${table}${courses}${variants.length > 0 ? html`<ul>${variants}</ul>` : null}`,
   };
+}
+
+/** One layer's water over the years: the plot, and its figures with a year in each column. */
+async function course(water: TrappedWaterResult, id: string): Promise<Html> {
+  const year = MONTH_NAMES.length;
+  const years = Math.ceil(water.held.length / year);
+  const start = Math.max(0, MONTH_NAMES.indexOf(water.startMonth as (typeof MONTH_NAMES)[number]));
+  const plot = figure(
+    toSvg(trappedWaterPlot(water), id),
+    `Water held in layer ${water.layer + 1}, ${water.name}${water.mostHeldElsewhere > 0 ? ", and elsewhere (dashed)" : ""}. The table has the figures.`,
+    "plain",
+  );
+  const cell = (index: number): string => {
+    const held = water.held[index];
+    const beside = water.heldElsewhere[index] ?? 0;
+    if (held === undefined) return "–";
+    return beside > 0 ? `${grams(held)} + ${grams(beside)}` : grams(held);
+  };
+  const table = tableMarkup({
+    caption: `Held at each month’s end, g/m²${water.mostHeldElsewhere > 0 ? ": in the layer + elsewhere" : ""}`,
+    columns: [
+      { head: "Month", kind: "words" },
+      ...Array.from({ length: years }, (_, index) => ({ head: `year ${index + 1}`, kind: "figures" as const })),
+    ],
+    rows: MONTH_NAMES.map((_, month) => [
+      shortMonth(MONTH_NAMES[(start + month) % year]!),
+      ...Array.from({ length: years }, (_, index) => cell(index * year + month)),
+    ]),
+  });
+  return html`<div class="pair">${await plot}${table}</div>`;
 }
