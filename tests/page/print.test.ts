@@ -20,7 +20,7 @@ describeInBrowser("the demo's report on paper", demoResult, ({ open }) => {
       const pages = pagesOf(pdf);
       const count = pages.length;
       expect(count).toBeGreaterThan(result.buildUps.length * 3);
-      expect(count).toBeLessThan(result.buildUps.length * 12 + 15);
+      expect(count).toBeLessThan(result.buildUps.length * 6 + 7);
       pages.forEach((text, index) => {
         expect(text.includes(`Page ${index + 1} of ${count}`), `number of page ${index + 1}`).toBe(true);
         expect(text.trimStart().startsWith(result.project), `running head of page ${index + 1}`).toBe(true);

@@ -4,7 +4,7 @@ import { type Html, html } from "../html.ts";
 import { millimetres } from "../numbers.ts";
 import { fromRoomToFarSide } from "../words.ts";
 import { figure } from "./figure.ts";
-import { layerTable } from "./layer-table.ts";
+import { airLayers, layerTable } from "./layer-table.ts";
 import type { BuildUpPage, Part } from "./part.ts";
 
 /** The drawing to scale, the layers with where their values come from, and the framing. */
@@ -22,7 +22,7 @@ export async function drawingPart(page: BuildUpPage): Promise<Part> {
   return {
     key: "drawing",
     heading: "Drawing and layers",
-    body: html`<div class="beside">${drawing}<ol class="key">${list}</ol></div>${layerTable(buildUp)}${framings(page)}`,
+    body: html`<div class="beside">${drawing}<div><ol class="key">${list}</ol>${airLayers(buildUp)}${framings(page)}</div></div>${layerTable(buildUp)}`,
   };
 }
 

@@ -65,8 +65,7 @@ function byHand(heat: HeatResult): Html {
     sums: [["Sum: lower limit R″", steps.lowerLimit.text]],
   });
   return html`<section class="by-hand" data-by-hand="heat"><h4>Worked by hand: the transmittance</h4>
-<div class="pair">${upper}${lower}</div>
-<ol class="steps">
+<div class="pair"><div>${upper}<ol class="steps">
 <li>Upper limit R′ = 1 / ${steps.sumOfConductances.text} = <b>${steps.upperLimit.text}</b> m²·K/W</li>
 <li>R = (R′ + R″) / 2 = (${steps.upperLimit.text} + ${steps.lowerLimit.text}) / 2 = <b>${steps.mean.text}</b> m²·K/W${steps.slight ? " with the air layer closed" : null}</li>
 ${
@@ -75,7 +74,7 @@ ${
     : null
 }
 <li>U = 1 / R + corrections = 1 / ${steps.resistance.text} + ${steps.correction.text} = <b>${steps.transmittance.text}</b> W/(m²·K)${heat.ground ? " (of the floor alone, without the ground)" : null}</li>
-</ol>
+</ol></div>${lower}</div>
 <p class="aside">R′ / R″ = ${fixed(heat.limitsRatio, 3)}; possible error of R ${percent(heat.possibleError, 1)}. ${heat.limitsRatio > LARGEST_RATIO ? "Over 1.5: the method’s own bound is passed." : null} Calculated without rounding: U ${fixed(heat.transmittance, 4)}.</p></section>`;
 }
 

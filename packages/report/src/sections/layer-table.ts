@@ -7,7 +7,7 @@ import { tableMarkup } from "../table.ts";
  * The layer schedule from the room outwards, with the values used and where each comes from.
  *
  * @param buildUp - a build-up of the result
- * @returns the table, and what is said of its air layers
+ * @returns the table and a line on its symbols
  */
 export function layerTable(buildUp: BuildUpResult): Html {
   const table = tableMarkup({
@@ -31,7 +31,7 @@ export function layerTable(buildUp: BuildUpResult): Html {
       html`${layer.source} <strong class="basis">${layer.basis}</strong>`,
     ]),
   });
-  return html`${table}<p class="aside">λ conductivity, R resistance, μ vapour resistance factor (dry value), sd equivalent air layer thickness. <em>Declared</em>: by the maker; <em>tabulated</em>: from a table; <em>assumed</em>: neither, to be confirmed.</p>${airLayers(buildUp)}`;
+  return html`${table}<p class="aside">λ conductivity, R resistance, μ vapour resistance factor (dry value), sd equivalent air layer thickness. <em>Declared</em>: by the maker; <em>tabulated</em>: from a table; <em>assumed</em>: neither, to be confirmed.</p>`;
 }
 
 function sdText(sd: number): string {
@@ -53,7 +53,13 @@ function remarks(layer: LayerResult): Html | null {
 
 const SMALLEST_SHOWN = 0.0005;
 
-function airLayers(buildUp: BuildUpResult): Html | null {
+/**
+ * What is declared of every air layer and void, with the rule used.
+ *
+ * @param buildUp - a build-up of the result
+ * @returns a list, or that there is none
+ */
+export function airLayers(buildUp: BuildUpResult): Html {
   const air = buildUp.layers.filter(({ type }) => type === "air");
   if (air.length === 0) return html`<p>No air layer or void.</p>`;
   const entries = air.map(
