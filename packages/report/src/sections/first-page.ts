@@ -3,7 +3,7 @@ import { shorten } from "../escape.ts";
 import { type Html, html } from "../html.ts";
 import { fixed, gramsPerArea } from "../numbers.ts";
 import { CLASSES, judgementSign } from "../signs.ts";
-import { ELEMENT_WORDS, fromRoomToFarSide, sentence, sideWords, VERDICT_MEANING } from "../words.ts";
+import { firstSentence, sentence, sideWords } from "../words.ts";
 import { judgementWords, verdictWords } from "./coverage.ts";
 
 /**
@@ -57,16 +57,15 @@ function question(result: ProjectResult): Html {
 function answer(buildUp: BuildUpResult, index: number): Html {
   const { judgement, moisture, heat } = buildUp;
   const figures = [
-    heat ? `U ${fixed(heat.transmittance, 2)} W/(m²·K)${targetWords(buildUp)}` : null,
     moisture && moisture.peak.amount > 0
-      ? `at most ${gramsPerArea(moisture.peak.amount)} of water, in ${moisture.peak.month}`
+      ? `at most ${gramsPerArea(moisture.peak.amount)}, in ${moisture.peak.month}`
       : null,
+    heat ? `U ${fixed(heat.transmittance, 2)} W/(m²·K)${targetWords(buildUp)}` : null,
   ].filter((figure) => figure !== null);
   return html`<li class="answer ${CLASSES[judgement.word]}">${judgementSign(judgement.word)}<div>
-<p class="name"><a href="#build-up-${index + 1}">${shorten(buildUp.name, LONGEST_NAME)}</a> <span class="aside">${ELEMENT_WORDS[buildUp.element].toLowerCase()}, ${fromRoomToFarSide(buildUp)}</span></p>
-<p>${judgementWords(judgement.word)}</p>
-<p>${sentence(judgement.message)}</p>
-<p class="figures">${moisture ? html`Verdict of the method: ${verdictWords(moisture.verdict)}: ${VERDICT_MEANING[moisture.verdict]}. ` : null}${figures.join("; ")}${figures.length > 0 ? "." : null}</p>
+<p class="name"><a href="#build-up-${index + 1}">${shorten(buildUp.name, LONGEST_NAME)}</a>: ${judgementWords(judgement.word, "cell")}</p>
+<p>${firstSentence(sentence(judgement.message))}</p>
+<p class="figures">${moisture ? html`Verdict ${verdictWords(moisture.verdict)}${figures.length > 0 ? "; " : null}` : null}${figures.join("; ")}</p>
 </div></li>`;
 }
 
@@ -99,5 +98,5 @@ function conditions(result: ProjectResult): Html {
       ? html`<li>${condition}</li>`
       : html`<li>${condition} <span class="aside">(${names.map((name) => shorten(name, 40)).join(", ")})</span></li>`,
   );
-  return html`<ul>${first}${rest}</ul>`;
+  return html`<ul class="conditions">${first}${rest}</ul>`;
 }
