@@ -1,12 +1,13 @@
 /**
  * Bundles the command: one entry, with the plotting library in a part of its own that is read only when a page is drawn,
- * and beside it, whole, what the threads of the spread study run.
+ * and beside it, whole, what the threads of the spread study run; and the licences of the packages whose code is in them.
  * A folder as argument: bundles into that one (the tests do).
  */
-import { readFileSync, rmSync } from "node:fs";
+import { readFileSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
+import { licencesOf } from "./licences.mjs";
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const version = JSON.parse(readFileSync(join(root, "packages/report/package.json"), "utf8")).version;
@@ -30,9 +31,14 @@ const alike = {
   banner: {
     js: 'import { createRequire as __createRequire } from "node:module"; const require = __createRequire(import.meta.url);',
   },
+  metafile: true,
   logLevel: "warning",
 };
 
 rmSync(outdir, { recursive: true, force: true });
-await build({ ...alike, entryPoints: { warmside: "packages/report/src/cli/main.ts" }, splitting: true });
-await build({ ...alike, entryPoints: { "spread-worker": "packages/report/src/cli/spread/spread-worker.ts" } });
+const made = [
+  await build({ ...alike, entryPoints: { warmside: "packages/report/src/cli/main.ts" }, splitting: true }),
+  await build({ ...alike, entryPoints: { "spread-worker": "packages/report/src/cli/spread/spread-worker.ts" } }),
+];
+const inputs = made.flatMap(({ metafile }) => Object.keys(metafile.inputs));
+writeFileSync(join(outdir, "licences.txt"), licencesOf(root, inputs));

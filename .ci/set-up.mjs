@@ -87,7 +87,7 @@ const entry = "packages/report/src/cli/main.ts";
 if (existsSync(join(root, entry))) {
   step(
     "bundle",
-    [...sources, ...manifests, "pnpm-lock.yaml", ".ci/bundle.mjs"],
+    [...sources, ...manifests, "pnpm-lock.yaml", ".ci/bundle.mjs", ".ci/licences.mjs"],
     "packages/report/bundle/warmside.mjs",
     () => run(process.execPath, [join(root, ".ci", "bundle.mjs")]),
   );

@@ -65,7 +65,7 @@ describe.each(PACKAGES)("the packed %s", (name) => {
     const strange = filesOf(name).filter(
       (file) =>
         (file.startsWith("dist/") && !/\.(js|d\.ts)$/.test(file)) ||
-        (file.startsWith("bundle/") && !/\.mjs$/.test(file)),
+        (file.startsWith("bundle/") && !/\.mjs$|^bundle\/licences\.txt$/.test(file)),
     );
     expect(strange).toEqual([]);
     expect(filesOf(name).filter((file) => file.startsWith("dist/cli/"))).toEqual([]);
@@ -75,6 +75,17 @@ describe.each(PACKAGES)("the packed %s", (name) => {
     const text = (file: string): string => readFileSync(join(consumer.installed(name), file), "utf8");
     expect(text("LICENSE")).toBe(readFileSync(join(ROOT, "LICENSE"), "utf8"));
     expect(text("README.md").split("\n")[0]).toBe(`# @warmside/${name}`);
+  });
+
+  it.runIf(name === "report")("carries the licences of the packages whose code is bundled", () => {
+    const text = readFileSync(join(consumer.installed(name), "bundle/licences.txt"), "utf8");
+    const named = [...text.matchAll(/^-{72}\n(\S+) \d+\.\d+\.\d+ \(([^)]+)\)\n\n(.*)$/gm)].map(
+      ([, bundled]) => bundled,
+    );
+    expect(named).toEqual(expect.arrayContaining(["commander", "mathjs", "vega", "yaml", "zod", "d3-scale"]));
+    expect(text.match(/Permission is hereby granted|Redistribution and use|Apache License/g)!.length).toBeGreaterThan(
+      30,
+    );
   });
 
   it("tells its licence, engines and that it has no side effects; every export and command is there", () => {
