@@ -3,7 +3,7 @@ import { saturationPressure } from "../../packages/core/src/air/saturation-press
 import { calculateBuildUp } from "../../packages/core/src/calculate-build-up.ts";
 import { sectionYear } from "../../packages/core/src/year/section-year.ts";
 import { temperaturesOf, WALLS } from "./over-floor.ts";
-import { ourYear, wetSection } from "./over-quadprog.ts";
+import { FINE_PART, ourYear, wetSection } from "./over-quadprog.ts";
 import { sixLayerWall, surroundings } from "./six-layer-wall.ts";
 import { isMet } from "./table.ts";
 import { yearByQuadprog } from "./year-by-quadprog.ts";
@@ -29,8 +29,12 @@ describe("what the benchmark measures is what it says", () => {
     expect([...temperatures].map(saturationPressure)).toEqual(saturation);
   });
 
-  it("quadprog's year and ours are the same to a tenth of a milligram a m²", () => {
-    const section = wetSection();
+  it.each([
+    [22, undefined],
+    [90, FINE_PART],
+  ])("quadprog's year of %i nodes and ours are the same to a tenth of a milligram a m²", (nodes, largestPart) => {
+    const section = wetSection(largestPart);
+    expect(section.sd).toHaveLength(nodes);
     const ours = ourYear(section);
     const theirs = yearByQuadprog(section);
     expect(theirs.startMonth).toBe(ours.startMonth);
