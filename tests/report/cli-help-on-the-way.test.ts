@@ -177,6 +177,24 @@ describe("completion", () => {
     ["warmside assess x --out com", ["completion.bash"]],
   ])("bash: %s", (line, words) => expect(offered(line)).toEqual(words));
 
+  const hasZsh = spawnSync("zsh", ["--version"]).status === 0;
+
+  it.skipIf(!hasZsh).each([
+    ["warmside ''", ["assess", "climate", "new"]],
+    ["warmside assess ''", ["--json", "a file"]],
+    ["warmside new --element ''", ["wall", "roof", "floor"]],
+    ["warmside assess x --out ''", ["a file"]],
+    ["warmside climate ''", ["list", "near", "make"]],
+  ])("zsh (skipped where there is none): %s", (line, words) => {
+    const folder = command.folder();
+    writeFileSync(join(folder, "_warmside"), command.run(["completion", "zsh"]).out);
+    const standIns = `compadd() { shift; print -l -- "$@" }; _files() { print "a file" }; compdef() { : }`;
+    const script = `${standIns}; source ./_warmside; words=(${line}); CURRENT=$#words; _warmside`;
+    const ended = spawnSync("zsh", ["-f", "-c", script], { cwd: folder, encoding: "utf8" });
+    expect(ended.stderr).toBe("");
+    expect(ended.stdout.split("\n")).toEqual(expect.arrayContaining(words));
+  });
+
   it("zsh: the script names every command and option", () => {
     const { out } = command.run(["completion", "zsh"]);
     expect(out).toMatch(/^#compdef warmside\n/);
