@@ -21,6 +21,9 @@ export const HOURS_PER_DAY = 24;
 /** Stefan-Boltzmann constant σ [W/(m²·K⁴)]. Source: ISO 6946:2017 Annex C (from memory); CODATA rounded to four figures. */
 export const STEFAN_BOLTZMANN = 5.67e-8;
 
+/** Emissivity of any face that is not said to be bright [–]. Source: ISO 6946:2017 Annex D (from memory). */
+export const USUAL_EMISSIVITY = 0.9;
+
 /** The twelve calendar months, January to December. */
 export const MONTH_NAMES = [
   "January",

@@ -9,7 +9,13 @@ export type { Problem, ProblemCode, ProblemPath, Reading, TextPosition, WordedPr
 export { problemInText, wordProblem } from "./problems/word-problem.ts";
 
 // constants
-export { DAYS_IN_MONTH, MONTH_NAMES, SECONDS_PER_DAY, VAPOUR_PERMEABILITY_OF_AIR } from "./constants.ts";
+export {
+  DAYS_IN_MONTH,
+  MONTH_NAMES,
+  SECONDS_PER_DAY,
+  USUAL_EMISSIVITY,
+  VAPOUR_PERMEABILITY_OF_AIR,
+} from "./constants.ts";
 
 // quantities with units
 export {

@@ -130,8 +130,9 @@ export const MINUS = "−";
 const FIGURE_WIDE_SPACE = "\u2007";
 const POINT_WIDE_SPACE = "\u2008";
 const LONGEST_UNGROUPED = 4;
-const GRAMS_PER_KILOGRAM = 1000;
-const MILLIMETRES_PER_METRE = 1000;
+/** [g/kg] and [mm/m]. Source: definition of the prefixes. */
+export const GRAMS_PER_KILOGRAM = 1000;
+export const MILLIMETRES_PER_METRE = 1000;
 const PER_CENT = 100;
 const WHOLE_GRAMS_FROM = 10;
 const SMALLEST_SHOWN = 0.1;

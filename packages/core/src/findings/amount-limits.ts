@@ -1,7 +1,8 @@
 import type { SectionCalculation } from "../calculate-build-up.ts";
+import { materialAlong } from "../further-checks/along/material-of-slice.ts";
 import { isUpright } from "../heat/heat-flow-direction.ts";
 import type { BuildUp } from "../project/types.ts";
-import { materialAlong, type WaterZone } from "./water-zones.ts";
+import type { WaterZone } from "./water-zones.ts";
 
 /** Up to this is a trace [kg/m²] (this project's rule, method.md 7). */
 export const TRACE = 0.01;
@@ -37,7 +38,7 @@ export function amountLimits(zone: WaterZone, section: SectionCalculation, build
   const limits: AmountLimit[] = [{ amount: TOO_MUCH_ANYWHERE, reason: "the most that is accepted anywhere" }];
   for (const index of zone.layers) {
     const layer = buildUp.layers[index];
-    const material = layer === undefined ? null : materialAlong(section, layer);
+    const material = layer === undefined ? null : materialAlong(layer, section.path);
     if (layer === undefined || material === null || material.density === null || layer.thickness === 0) continue;
     const dryMass = material.density * layer.thickness;
     if (material.kind === "wood" || material.kind === "board") {
@@ -67,7 +68,7 @@ export function amountLimits(zone: WaterZone, section: SectionCalculation, build
 export function sitsOnSmooth(zone: WaterZone, section: SectionCalculation, buildUp: BuildUp): boolean {
   const touching = zone.layers.flatMap((index) => {
     const layer = buildUp.layers[index];
-    return layer === undefined ? [] : [{ layer, material: materialAlong(section, layer) }];
+    return layer === undefined ? [] : [{ layer, material: materialAlong(layer, section.path) }];
   });
   const smooth = touching.some(({ layer, material }) => layer.type === "sheet" || material?.kind === "metal");
   const takesUp = touching.some(({ layer, material }) => {

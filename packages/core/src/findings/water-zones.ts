@@ -1,5 +1,5 @@
 import type { SectionCalculation } from "../calculate-build-up.ts";
-import type { BuildUp, Layer, Material } from "../project/types.ts";
+import type { BuildUp } from "../project/types.ts";
 import { sumOf } from "../year/section-year.ts";
 import type { SectionYear } from "../year/types.ts";
 
@@ -97,10 +97,4 @@ function layerBeginningAt(section: SectionCalculation, node: number): number {
 
 function layersBetween(section: SectionCalculation, first: number, last: number): number[] {
   return Array.from({ length: last - first }, (_, step) => section.line.layer[first + 1 + step]!);
-}
-
-/** What stands in a layer's place along a section: its own material, or the framing that runs through it. */
-export function materialAlong(section: SectionCalculation, layer: Layer): Material | null {
-  if (layer.framing !== null && section.path.through.includes(layer.framing.name)) return layer.framing.material;
-  return layer.type === "air" ? null : layer.material;
 }

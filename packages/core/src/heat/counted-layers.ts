@@ -1,10 +1,8 @@
+import { USUAL_EMISSIVITY } from "../constants.ts";
 import type { AirLayer, BuildUp, Framing, Layer } from "../project/types.ts";
 import { airLayerResistance } from "./air-layer-resistance.ts";
 import { isUpright } from "./heat-flow-direction.ts";
 import type { CountedLayer, HeatFlowDirection } from "./types.ts";
-
-/** Emissivity of any face that is not said to be bright [–]. Source: ISO 6946:2017 Annex D (from memory). */
-export const USUAL_EMISSIVITY = 0.9;
 
 /** A bright foil that faces up gathers dust [–]. Source: common practice. */
 export const EMISSIVITY_OF_FOIL_FACING_UP = 0.2;

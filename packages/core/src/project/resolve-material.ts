@@ -1,11 +1,8 @@
-import { VAPOUR_PERMEABILITY_OF_AIR } from "../constants.ts";
+import { USUAL_EMISSIVITY, VAPOUR_PERMEABILITY_OF_AIR } from "../constants.ts";
 import type { ProblemPath } from "../problems/types.ts";
 import type { ReadingContext } from "./reading-context.ts";
 import type { Material } from "./types.ts";
 import type { WrittenMaterial } from "./written-project.ts";
-
-/** Emissivity of a surface that states none [–]. Source: ISO 6946:2017 Annex D (from memory). */
-export const USUAL_EMISSIVITY = 0.9;
 
 /**
  * Finds a material of the table, or makes the one given on the spot.

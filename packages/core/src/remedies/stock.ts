@@ -1,12 +1,10 @@
+import { USUAL_EMISSIVITY } from "../constants.ts";
 import type { Material, MaterialKind } from "../project/types.ts";
 
 /**
  * What remedies are made of: ordinary goods without a brand. Names and values are rows of the material table, so that
  * a remedy can be written into a project file as it is worded; a test holds the two together.
  */
-
-/** Emissivity of any face that is not bright [–]. Source: ISO 6946:2017 Annex D (from memory). */
-const USUAL_EMISSIVITY = 0.9;
 
 /** A material of which nothing is known but that it is ordinary. */
 const BARE: Omit<Material, "name" | "group" | "kind"> = {

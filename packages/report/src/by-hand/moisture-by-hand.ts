@@ -5,6 +5,7 @@ import {
   saturationPressure,
   VAPOUR_PERMEABILITY_OF_AIR,
 } from "@warmside/core";
+import { GRAMS_PER_KILOGRAM } from "../numbers.ts";
 import { placeOf, resistancesTo, shortPlaceOf } from "../places.ts";
 import type { SectionView } from "../section-view.ts";
 import { DECIMALS, type Printed, printed } from "./printed.ts";
@@ -29,6 +30,7 @@ export function moistureByHand(view: SectionView, surfaces: { inside: number; ou
   const gramsPerPascal = printed(VAPOUR_PERMEABILITY_OF_AIR * days * SECONDS_PER_DAY * GRAMS_PER_KILOGRAM, 5);
   const chosen = chosenNodes(view);
   const last = deciding.nodes.length - 1;
+  const decimalsOfSd = decimalsApart(chosen.map((node) => deciding.nodes[node]!.sd));
   const nodes = chosen.map((node): NodeByHand => {
     const resistance = printed(surfaces.inside + resistanceTo(view, node), DECIMALS.resistance);
     const share = resistance.value / totalResistance.value;
@@ -42,7 +44,7 @@ export function moistureByHand(view: SectionView, surfaces: { inside: number; ou
       resistance,
       temperature,
       saturation,
-      sd: printed(deciding.nodes[node]!.sd, DECIMALS.sd),
+      sd: printed(deciding.nodes[node]!.sd, decimalsOfSd),
       pressure: saturation,
     };
   });
@@ -63,8 +65,13 @@ export function moistureByHand(view: SectionView, surfaces: { inside: number; ou
   return { ...base, balances: balancesOf(view, nodes, flows) };
 }
 
-const GRAMS_PER_KILOGRAM = 1000;
 const SKY_SHOWS_FROM = 0.01;
+
+/** Decimals that tell the sd of neighbours apart: a flow is divided by their distance, however thin the layer. */
+function decimalsApart(sd: readonly number[]): number {
+  const ways = sd.slice(1).map((value, index) => value - sd[index]!);
+  return Math.max(DECIMALS.sd, 1 - Math.floor(Math.log10(Math.min(...ways))));
+}
 
 function air(state: { temperature: number; vapourPressure: number }): { temperature: Printed; pressure: Printed } {
   return {

@@ -1,7 +1,7 @@
 import type { BuildUpResult } from "@warmside/core";
 import { escapeText, shorten } from "../escape.ts";
 import { type Html, markup } from "../html.ts";
-import { gramsPerArea, millimetres, trimmed } from "../numbers.ts";
+import { gramsPerArea, MILLIMETRES_PER_METRE, millimetres, trimmed } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import type { SectionView } from "../section-view.ts";
 import { sideWords } from "../words.ts";
@@ -125,7 +125,7 @@ function wetPlaces(view: SectionView, scale: Scale): { marks: string; words: str
   const height = scale.bottom - scale.top;
   const drops = nodes.map(({ node }) => {
     const depth = fullest?.nodes[node]?.depth ?? 0;
-    const x = scale.left + depth * MILLIMETRES * scale.pixelsPerMillimetre;
+    const x = scale.left + depth * MILLIMETRES_PER_METRE * scale.pixelsPerMillimetre;
     return [0.3, 0.52, 0.74].map((share) => drop(x, scale.top + share * height)).join("");
   });
   if (drops.length === 0) return { marks: "", words: "" };
@@ -135,8 +135,6 @@ function wetPlaces(view: SectionView, scale: Scale): { marks: string; words: str
     words: word(DRAWING_WIDTH / 2, scale.bottom + BELOW + 12, "middle", text, 'font-size="13" font-weight="bold"'),
   };
 }
-
-const MILLIMETRES = 1000;
 
 function drop(x: number, y: number): string {
   const shape = "c2 5 7 9 7 15a7 7 0 1 1 -14 0c0 -6 5 -10 7 -15z";

@@ -1,4 +1,5 @@
 import type { BuildUpResult, FramingResult } from "@warmside/core";
+import { MILLIMETRES_PER_METRE } from "../numbers.ts";
 import { spread } from "../spread.ts";
 
 /** A layer as a rectangle of the drawing, room on the left. */
@@ -43,7 +44,7 @@ export interface Scale {
  * @returns places and sizes
  */
 export function scaleOf(buildUp: BuildUpResult): Scale {
-  const total = buildUp.layers.reduce((sum, { thickness }) => sum + thickness, 0) * MILLIMETRES;
+  const total = buildUp.layers.reduce((sum, { thickness }) => sum + thickness, 0) * MILLIMETRES_PER_METRE;
   const spacings = buildUp.framings.map(spacingOf).filter((spacing) => spacing !== null);
   const span = Math.min(Math.max(...spacings.map(({ width, spacing }) => spacing + 2.2 * width), 0), LONGEST_SPAN);
   const byWidth = BODY_WIDTH / Math.max(total, 1);
@@ -73,7 +74,6 @@ const BODY_WIDTH = 330;
 const BODY_HEIGHT = 470;
 const PLAIN_HEIGHT = 190;
 const TOP = 62;
-const MILLIMETRES = 1000;
 const MOST_PIXELS_PER_MILLIMETRE = 2;
 const MARK_DISTANCE = 23;
 /** Longest stretch along the wall that is drawn [mm]; wider spacing is cut off. */
@@ -82,7 +82,7 @@ const LONGEST_SPAN = 1300;
 function placedLayers(buildUp: BuildUpResult, left: number, perMillimetre: number): DrawnLayer[] {
   let at = left;
   const placed = buildUp.layers.map(({ thickness }, index) => {
-    const width = thickness * MILLIMETRES * perMillimetre;
+    const width = thickness * MILLIMETRES_PER_METRE * perMillimetre;
     at += width;
     return { index, left: at - width, width };
   });
@@ -123,5 +123,5 @@ const FIRST_MEMBER_AT = 0.6;
 /** Width and spacing [mm], when the framing was given by them. */
 function spacingOf(framing: FramingResult): { width: number; spacing: number } | null {
   const { width, spacing } = framing;
-  return width && spacing ? { width: width * MILLIMETRES, spacing: spacing * MILLIMETRES } : null;
+  return width && spacing ? { width: width * MILLIMETRES_PER_METRE, spacing: spacing * MILLIMETRES_PER_METRE } : null;
 }

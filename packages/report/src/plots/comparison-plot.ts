@@ -1,7 +1,7 @@
 import type { ComparisonOfBuildUp, ComparisonRow } from "@warmside/core";
 import type { TopLevelSpec } from "vega-lite";
 import { shorten } from "../escape.ts";
-import { fixed } from "../numbers.ts";
+import { fixed, MILLIMETRES_PER_METRE } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import { areOne, evenScale } from "./even-scale.ts";
 import { judgementChannels } from "./judgement-marks.ts";
@@ -23,7 +23,8 @@ export function comparisonPlot(comparison: ComparisonOfBuildUp, currency: string
     row.transmittance === null ? [] : [{ row, number, transmittance: row.transmittance }],
   );
   const againstCost = shown.every(({ row }) => row.cost !== null && row.cost.unpriced.length === 0);
-  const across = (row: ComparisonRow): number => (againstCost ? row.cost!.perArea : row.thickness * MILLIMETRES);
+  const across = (row: ComparisonRow): number =>
+    againstCost ? row.cost!.perArea : row.thickness * MILLIMETRES_PER_METRE;
   const isOneMark = areOne(shown.map(({ row }) => across(row))) && areOne(shown.map((one) => one.transmittance));
   if (shown.length === 0 || isOneMark) return null;
   const x = evenScale(
@@ -103,7 +104,6 @@ export function comparisonPlot(comparison: ComparisonOfBuildUp, currency: string
 
 const WIDTH = 440;
 const HEIGHT = 300;
-const MILLIMETRES = 1000;
 const MARK_HALF = 6;
 /** Lengths of a name that are tried, longest first; the number alone comes last [characters]. */
 const LENGTHS = [34, 22, 14];

@@ -1,3 +1,4 @@
+import { MILLIMETRES_PER_METRE } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import type { SectionView } from "../section-view.ts";
 import { spread } from "../spread.ts";
@@ -68,7 +69,7 @@ export function layerBands(view: SectionView, axis: Axis): Stretch {
  * @returns depth [mm] or sd [m]
  */
 export function along(node: { depth: number; sd: number }, axis: Axis): number {
-  return axis === "depth" ? node.depth * MILLIMETRES : node.sd;
+  return axis === "depth" ? node.depth * MILLIMETRES_PER_METRE : node.sd;
 }
 
 /**
@@ -97,7 +98,6 @@ export function bandMarks(stretch: Stretch, numbered: boolean): object[] {
   return numbered ? [tint, edges, numbers] : [tint, edges];
 }
 
-const MILLIMETRES = 1000;
 /** Width of the field of a plot, about [px]. */
 const FIELD_WIDTH = 430;
 const MARGIN_SHARE = 0.11;

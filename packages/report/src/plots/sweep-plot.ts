@@ -1,6 +1,6 @@
 import type { SweepStudy } from "@warmside/core";
 import type { TopLevelSpec } from "vega-lite";
-import { fixed, trimmed } from "../numbers.ts";
+import { fixed, GRAMS_PER_KILOGRAM, MILLIMETRES_PER_METRE, trimmed } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import { evenScale } from "./even-scale.ts";
 import { judgementChannels } from "./judgement-marks.ts";
@@ -19,7 +19,14 @@ export function sweepPlot(sweep: SweepStudy): Plot | null {
   const points = sweep.points.flatMap(({ thickness, transmittance, judgement, peak }) =>
     transmittance === null
       ? []
-      : [{ thickness: thickness * MILLIMETRES, u: transmittance, judgement, grams: (peak?.amount ?? 0) * GRAMS }],
+      : [
+          {
+            thickness: thickness * MILLIMETRES_PER_METRE,
+            u: transmittance,
+            judgement,
+            grams: (peak?.amount ?? 0) * GRAMS_PER_KILOGRAM,
+          },
+        ],
   );
   if (points.length === 0) return null;
   const isWet = points.some(({ grams }) => grams > 0);
@@ -30,7 +37,9 @@ export function sweepPlot(sweep: SweepStudy): Plot | null {
     spacing: 26,
     vconcat: [curve(sweep, points), ...(isWet ? [water(points)] : [])],
   } as unknown as TopLevelSpec;
-  const turns = sweep.turns.map(({ thickness, to }) => `${to} from ${trimmed(thickness * MILLIMETRES, 1)} mm`);
+  const turns = sweep.turns.map(
+    ({ thickness, to }) => `${to} from ${trimmed(thickness * MILLIMETRES_PER_METRE, 1)} mm`,
+  );
   return {
     title: `U against the thickness of ${sweep.layer.name}`,
     description: `A line from ${fixed(points[0]!.u, 2)} W/(m²·K) at ${trimmed(points[0]!.thickness, 1)} mm to ${fixed(points[points.length - 1]!.u, 2)} at ${trimmed(points[points.length - 1]!.thickness, 1)} mm, each point marked by its judgement. ${turns.length > 0 ? `The judgement turns: ${turns.join(", ")}.` : `The judgement is ${points[0]!.judgement} everywhere.`}`,
@@ -41,8 +50,6 @@ export function sweepPlot(sweep: SweepStudy): Plot | null {
 const WIDTH = 440;
 const HEIGHT = 250;
 const WATER_HEIGHT = 110;
-const MILLIMETRES = 1000;
-const GRAMS = 1000;
 const MARK_HALF = 4;
 /** The words of the target end this far from the right [px]. */
 const TARGET_WORDS = 40;
@@ -90,7 +97,7 @@ function curve(sweep: SweepStudy, points: readonly Point[]): object {
     layer: [
       ...(target === null ? [] : [targetRule(target, y)]),
       {
-        data: { values: sweep.turns.map(({ thickness }) => ({ thickness: thickness * MILLIMETRES })) },
+        data: { values: sweep.turns.map(({ thickness }) => ({ thickness: thickness * MILLIMETRES_PER_METRE })) },
         mark: { type: "rule", stroke: PALETTE.ink.light, strokeDash: [4, 3] },
         encoding: { x },
       },
@@ -129,9 +136,9 @@ function placedWords(
       ? []
       : [{ x: WIDTH - TARGET_WORDS, y: heights.at(target), words: `target ${fixed(target, 2)}` }]),
     ...turns.map(({ thickness, to }) => ({
-      x: across.at(thickness * MILLIMETRES),
+      x: across.at(thickness * MILLIMETRES_PER_METRE),
       y: LABEL_HEIGHT,
-      words: `${to} from ${trimmed(thickness * MILLIMETRES, 1)} mm`,
+      words: `${to} from ${trimmed(thickness * MILLIMETRES_PER_METRE, 1)} mm`,
     })),
   ];
   const marks = [

@@ -1,6 +1,6 @@
 import { MONTH_NAMES, type TrappedWaterResult } from "@warmside/core";
 import type { TopLevelSpec } from "vega-lite";
-import { gramsPerArea } from "../numbers.ts";
+import { GRAMS_PER_KILOGRAM, gramsPerArea } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import { FIT, PLOT_CONFIG, PLOT_HEIGHT, PLOT_SCHEMA, PLOT_WIDTH, type Plot } from "./plot.ts";
 
@@ -51,7 +51,6 @@ export function trappedWaterPlot(water: TrappedWaterResult): Plot {
   };
 }
 
-const GRAMS = 1000;
 const LOW = 0.7;
 const IN_LAYER = "in the layer";
 const ELSEWHERE = "elsewhere";
@@ -59,7 +58,7 @@ const SOLID = [1, 0];
 const DASHED = [6, 4];
 
 function point(month: number, held: number, place: string): { month: number; grams: number; place: string } {
-  return { month, grams: held * GRAMS, place };
+  return { month, grams: held * GRAMS_PER_KILOGRAM, place };
 }
 
 /** Ticks at whole years, at quarters where the time is short. */

@@ -1,5 +1,5 @@
 import type { TopLevelSpec } from "vega-lite";
-import { grams, gramsPerArea } from "../numbers.ts";
+import { GRAMS_PER_KILOGRAM, grams, gramsPerArea } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import { shortPlaceOf } from "../places.ts";
 import type { SectionView } from "../section-view.ts";
@@ -25,12 +25,16 @@ export function yearOfWaterPlot(view: SectionView): Plot {
         month: monthStart(month),
         place: shown.includes(node) ? placeName(view, node) : OTHERS,
         rank: shown.includes(node) ? shown.indexOf(node) : shown.length,
-        grams: held * GRAMS,
+        grams: held * GRAMS_PER_KILOGRAM,
       })),
   );
   const totals = view.waterYear.map(({ month, planes }) => {
     const held = planes.reduce((sum, plane) => sum + plane.held, 0);
-    return { month: monthStart(month), grams: held * GRAMS, words: held * GRAMS < 0.05 ? "" : grams(held) };
+    return {
+      month: monthStart(month),
+      grams: held * GRAMS_PER_KILOGRAM,
+      words: held * GRAMS_PER_KILOGRAM < 0.05 ? "" : grams(held),
+    };
   });
   const x = { field: "month", type: "ordinal", sort: months.map(monthStart), axis: { title: null, labelAngle: 0 } };
   const y = { field: "grams", type: "quantitative", axis: { title: "g/m²" } };
@@ -75,7 +79,6 @@ export function yearOfWaterPlot(view: SectionView): Plot {
   };
 }
 
-const GRAMS = 1000;
 const HEADROOM = 1.12;
 const MOST_PLACES = 3;
 const OTHERS = "other places";

@@ -1,6 +1,6 @@
 import type { SweepStudy } from "@warmside/core";
 import { type Html, html } from "../html.ts";
-import { fixed, grams, trimmed } from "../numbers.ts";
+import { fixed, grams, MILLIMETRES_PER_METRE, trimmed } from "../numbers.ts";
 import { sweepPlot } from "../plots/sweep-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { tableMarkup } from "../table.ts";
@@ -63,10 +63,8 @@ function table({ points, layer }: SweepStudy): Html {
 }
 
 function millimetres(thickness: number): string {
-  return trimmed(thickness * MILLIMETRES, 1);
+  return trimmed(thickness * MILLIMETRES_PER_METRE, 1);
 }
-
-const MILLIMETRES = 1000;
 
 function orDash(value: number | null, decimals: number): string {
   return value === null ? "–" : fixed(value, decimals);

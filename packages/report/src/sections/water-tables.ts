@@ -1,5 +1,5 @@
 import { type Html, html } from "../html.ts";
-import { fixed, signed } from "../numbers.ts";
+import { fixed, GRAMS_PER_KILOGRAM, signed } from "../numbers.ts";
 import { placeOf, shortPlaceOf } from "../places.ts";
 import type { SectionView } from "../section-view.ts";
 import { tableMarkup } from "../table.ts";
@@ -57,17 +57,16 @@ function byPlace(view: SectionView, nodes: readonly number[], what: "change" | "
       ...nodes.map((node) => {
         const plane = planes.find((entry) => entry.node === node);
         if (!plane) return fixed(0, 1);
-        return what === "change" ? signed(plane.change * GRAMS, 1) : inGrams(plane.held);
+        return what === "change" ? signed(plane.change * GRAMS_PER_KILOGRAM, 1) : inGrams(plane.held);
       }),
     ]),
   });
 }
 
-const GRAMS = 1000;
 const MOST_COLUMNS = 4;
 
 function inGrams(amount: number): string {
-  return fixed(amount * GRAMS, 1);
+  return fixed(amount * GRAMS_PER_KILOGRAM, 1);
 }
 
 function groupsOf(nodes: readonly number[]): number[][] {
