@@ -92,7 +92,7 @@ const written: Written[] = [
   {
     file: "28-warm-roof-over-half-below.yaml",
     change:
-      "The insulation moved out of the frame: 80 mm of polyurethane foam unfaced outside expanded polystyrene: a warm roof; " +
+      "The insulation moved out of the frame: 80 mm of polyurethane foam unfaced outside expanded polystyrene: a warm roof, the frame left empty; " +
       "and foil vapour control layer sd 1500 m on the warm side in the place of polyethylene sheet 0.25 mm",
     edits: [
       ["material: mineral wool slab, thickness: 150 mm", "air: 150 mm, ventilation: none"],

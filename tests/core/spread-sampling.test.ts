@@ -91,10 +91,10 @@ describe("widths", () => {
     expect(factorAt(width, 7 / 8)).toBeCloseTo(Math.SQRT2, 12);
   });
 
-  it("by how a value came about; a tabulated row that names common practice is wider; the file rules", () => {
+  it("by how a value came about; a table's row tells its own class; the file rules", () => {
     expect(widthsOf(material(0.1, 1, { basis: "declared" }))).toBe(WIDTHS.declared);
     expect(widthsOf(material(0.1, 1, { basis: "tabulated", source: "a table" }))).toBe(WIDTHS.tabulated);
-    expect(widthsOf(material(0.1, 1, { basis: "tabulated", source: "a table; common practice" }))).toBe(WIDTHS.common);
+    expect(widthsOf(material(0.1, 1, { basis: "assumed", spreadClass: "common" }))).toBe(WIDTHS.common);
     expect(widthsOf(material(0.1, 1, { basis: "assumed" }))).toBe(WIDTHS.assumed);
     const given = widthsOf(material(0.1, 1, { basis: "assumed", spread: 0.1 }));
     expect(given.conductivity).toMatchObject({ low: 0.9, high: 1.1 });

@@ -1,3 +1,4 @@
+import { isUpright } from "../heat/heat-flow-direction.ts";
 import { DROPS_GATHER, DROPS_MAY_RUN, sitsOnSmooth, TRACE } from "./amount-limits.ts";
 import { grams, inPlainTerms, monthName, yearsInWords } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
@@ -12,8 +13,26 @@ export function condensationFindings(evidence: Evidence): RuledFinding[] {
   if (judged.level !== "none") return describeWater(judged, evidence, "");
   const colder = evidence.sensitivity.find(({ name }) => name === "one in ten colder year");
   const inColder = colder === undefined ? null : judgeWater(colder.calculation);
-  if (inColder === null || inColder.level === "none" || inColder.level === "trace") return [];
+  if (inColder === null || inColder.level === "none" || inColder.level === "trace") return [staysDry(inColder)];
   return describeWater(inColder, evidence, "In a year 2 K colder, as one in ten is: ");
+}
+
+function staysDry(inColder: WaterJudged | null): RuledFinding {
+  const colder =
+    inColder === null
+      ? ""
+      : inColder.level === "none"
+        ? " Nor does it in a year 2 K colder."
+        : ` In a year 2 K colder a trace does (${grams(inColder.amount)}).`;
+  return {
+    code: "stays-dry",
+    severity: "note",
+    effect: "none",
+    message: `No water condenses inside it in any month.${colder} That is vapour alone: not rain, leaks, moving air or built-in water.`,
+    advice: null,
+    source: "ISO 13788:2012 clause 6 (from memory)",
+    figures: { amountInColderYear: inColder?.amount ?? 0 },
+  };
 }
 
 function describeWater(judged: WaterJudged, evidence: Evidence, opening: string): RuledFinding[] {
@@ -51,7 +70,8 @@ function describeWater(judged: WaterJudged, evidence: Evidence, opening: string)
     return judged.amount > judged.limit!.amount ? [stays, tooMuch] : [stays];
   }
   if (judged.level === "trace") return [{ ...common, ...traceOf(judged, evidence, place, opening) }];
-  const runs = judged.amount > DROPS_MAY_RUN && sitsOnSmooth(zone, section, evidence.buildUp);
+  const runs =
+    judged.amount > DROPS_MAY_RUN && isUpright(evidence.buildUp) && sitsOnSmooth(zone, section, evidence.buildUp);
   const driesOut: RuledFinding = {
     ...common,
     code: "condensation-dries-out",
@@ -60,7 +80,7 @@ function describeWater(judged: WaterJudged, evidence: Evidence, opening: string)
     message:
       `${opening}Water condenses ${place} and dries out again within the year: ${most}. ` +
       `The limit there is ${grams(judged.limit!.amount)} (${judged.limit!.reason}).` +
-      (runs ? " On a smooth surface drops may run down from about 50 g/m²." : ""),
+      (runs ? " On a smooth upright surface drops may run down from about 50 g/m²." : ""),
     advice: runs
       ? "Bond the insulation to the smooth surface so that no air reaches it, or keep the bottom plate clear of what runs down."
       : "Keep the layer that limits the vapour continuous: the amount rises quickly when it is not.",

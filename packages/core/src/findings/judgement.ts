@@ -31,12 +31,12 @@ export function judge(findings: readonly FindingWithEffect[], verdict: VerdictWo
     word,
     reasons: reasons.map(({ finding }) => finding.id),
     message: speaking[0]?.finding.message ?? SOUND[verdict],
-    conditions,
+    conditions: word === "sound with conditions" ? conditions : [],
   };
 }
 
 /** Findings that speak for a sound build-up. */
-const SUPPORTING: ReadonlySet<string> = new Set(["forgives-gaps", "trace", "condensation-dries-out"]);
+const SUPPORTING: ReadonlySet<string> = new Set(["stays-dry", "forgives-gaps", "trace", "condensation-dries-out"]);
 
 const SOUND: Readonly<Record<VerdictWord, string>> = {
   dry: "No water condenses inside it in any month of the year.",

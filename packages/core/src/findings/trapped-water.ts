@@ -39,7 +39,7 @@ function describe(result: TrappedWaterResult): RuledFinding {
       fastest(result),
     ].join(""),
     advice: matters
-      ? `Let ${result.name} dry before it is closed in, and check it with a moisture meter: timber under 18 %.`
+      ? `Let ${whatIsWet(result)} dry before closing in, and check with a moisture meter: timber under 20 %.`
       : null,
     source: result.withinScope
       ? "ISO 13788:2012 clause 7 (from memory)"
@@ -70,6 +70,10 @@ function placeInWords(name: string, section: string): string {
   return section.startsWith("through ")
     ? `in the ${section.slice("through ".length)} of ${name}`
     : `in ${name} (${section})`;
+}
+
+function whatIsWet({ name, section }: TrappedWaterResult): string {
+  return section.startsWith("through ") ? `the ${section.slice("through ".length)}` : name;
 }
 
 /** Timber framing also dries sideways, into what stands beside it; the method is one-dimensional. */

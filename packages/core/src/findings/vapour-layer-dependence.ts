@@ -36,7 +36,7 @@ export function dependenceFindings(evidence: Evidence): RuledFinding[] {
         severity: "caution",
         effect: "condition",
         message: `The build-up depends on ${name} being continuous: ten times more open it ${outcome(whenOpened)}.`,
-        advice: SEALING,
+        advice: sealing(evidence),
       },
     ];
   }
@@ -48,13 +48,22 @@ export function dependenceFindings(evidence: Evidence): RuledFinding[] {
       severity: "note",
       effect: "none",
       message: `The build-up forgives gaps: with ${name} ten times more open it still ${outcome(whenOpened)}.${gone}`,
-      advice: bad(whenGone) ? SEALING : null,
+      advice: bad(whenGone) ? sealing(evidence) : null,
     },
   ];
 }
 
-const SEALING =
-  "Seal laps, the perimeter, sockets and pipes: tape on the sheet, a batten or sealant along the edges, airtight boxes or a service layer on the room side.";
+/** What to seal: laps of a sheet, or joints of boards. */
+function sealing({ tightLayer, buildUp }: Evidence): string {
+  const isBoard = tightLayer!.parts.every(({ layer }) => buildUp.layers[layer]?.type === "material");
+  const joints = isBoard ? "the joints of the boards (tape or sealant)" : "laps (tape on the sheet)";
+  return `Seal ${joints}, the perimeter (a batten or sealant along the edges), sockets and pipes (airtight boxes, or a service layer on the room side).`;
+}
+
+/** How slowly a trace gathers where it does not dry out; nothing where it does. */
+function untilItGathers({ yearsToGather }: WaterJudged): string {
+  return yearsToGather === null ? "" : ` in the first year, ${Math.round(yearsToGather)} years until 200 g/m²`;
+}
 
 function bad(judged: WaterJudged): boolean {
   return judged.level === "too much" || judged.level === "stays";
@@ -66,7 +75,7 @@ function outcome(judged: WaterJudged): string {
   if (judged.level === "too much")
     return `takes up too much water (${grams(judged.amount)}, limit ${grams(judged.limit!.amount)})`;
   return judged.level === "trace"
-    ? `has only a trace of water (${grams(judged.amount)})`
+    ? `has only a trace of water (${grams(judged.amount)}${untilItGathers(judged)})`
     : `dries out (${grams(judged.amount)} at most)`;
 }
 

@@ -1,3 +1,4 @@
+import { USUAL_EMISSIVITY } from "../constants.ts";
 import { comparable } from "../problems/near-names.ts";
 import { orderProblems } from "../problems/order-problems.ts";
 import type { Problem, Reading } from "../problems/types.ts";
@@ -15,9 +16,6 @@ export const MATERIAL_COLUMNS: TableForm = {
     "facing_sd_m", "facing_emissivity", "spread_class", "source",
   ],
 }; // biome-ignore format: short names side by side
-
-/** Emissivity of a surface that states none [–]. Source: ISO 6946:2017 Annex D (from memory). */
-const USUAL_EMISSIVITY = 0.9;
 
 /**
  * Reads a table of materials: rows with a conductivity and μ have a thickness in a layer, rows with sd are sheets.
@@ -52,6 +50,7 @@ function materialOf(row: TableRow, file: string, cells: CellReader, problems: re
   const dry = cells.number("mu_dry", "vapour resistance factor");
   const facingSd = cells.number("facing_sd_m", "sd");
   const emissivity = cells.number("emissivity", "emissivity");
+  const spreadClass = cells.word("spread_class", ["tabulated", "common", "assumed"]);
   const material: Material = {
     name,
     group: cells.text("group"),
@@ -67,7 +66,8 @@ function materialOf(row: TableRow, file: string, cells: CellReader, problems: re
     facingInner: facingSd,
     facingOuter: facingSd,
     source: cells.text("source") ?? `the table ${file}, which names no source`,
-    basis: basisOf(cells.word("spread_class", ["tabulated", "common", "assumed"]), cells.text("source")),
+    basis: basisOf(spreadClass, cells.text("source")),
+    ...(spreadClass === null ? {} : { spreadClass }),
     spread: null,
   };
   if (problems.length === before) checkKind(row, cells);
@@ -86,7 +86,7 @@ function checkKind({ cells }: TableRow, reader: CellReader): void {
 }
 
 function basisOf(spreadClass: "tabulated" | "common" | "assumed" | null, source: string | null): ValueBasis {
-  if (spreadClass === "assumed") return "assumed";
-  if (spreadClass !== null) return "tabulated";
+  if (spreadClass === "tabulated") return "tabulated";
+  if (spreadClass !== null) return "assumed";
   return source === null ? "assumed" : "declared";
 }

@@ -36,6 +36,8 @@ export interface Material {
   facingOuter: number | null;
   source: string;
   basis: ValueBasis;
+  /** How far the values may be off, as the table's row tells; left out: by the basis. */
+  spreadClass?: "tabulated" | "common" | "assumed";
   /** Relative spread of its values for the spread study (0.1 is ±10 %); null: the default of its basis. */
   spread: number | null;
 }

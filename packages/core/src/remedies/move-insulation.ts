@@ -35,7 +35,8 @@ export function moveInsulation({ buildUp, warmSide }: Situation): Change[] {
       words:
         `the insulation moved out of the frame: ${Math.round(thickness * 1000)} mm of ${board.name} outside ${outside}` +
         (sheets.length > 0 ? ` on a vapour layer (${sheetInWords(DECK_SHEET)})` : "") +
-        (onDeck ? ": a warm roof" : ", the frame left empty"),
+        (onDeck ? ": a warm roof, the frame left empty" : ", the frame left empty") +
+        takenOutInWords(buildUp, emptied),
       buildUp: insertLayers(emptied, at, ...sheets, boardLayer(board, thickness)),
       surroundings: null,
       thicknessInside: 0,
@@ -48,6 +49,13 @@ export function moveInsulation({ buildUp, warmSide }: Situation): Change[] {
       keepsWarmth: true,
     });
   });
+}
+
+/** Sheets that the change takes out, by name: nobody may think they stay. */
+function takenOutInWords(before: BuildUp, after: BuildUp): string {
+  const kept = new Set(after.layers.map(({ name }) => name));
+  const gone = before.layers.filter((layer) => layer.type === "sheet" && !kept.has(layer.name));
+  return gone.length === 0 ? "" : ` and ${gone.map(({ name }) => name).join(" and ")} below it taken out`;
 }
 
 /** A tight sheet between the empty frame and what comes outside it: the deck has its vapour layer. */

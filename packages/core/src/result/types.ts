@@ -304,7 +304,7 @@ export interface SensitivityResult {
   withinMonthVerdict: VerdictWord;
   peak: Peak;
   carriedOver: number;
-  /** True when the verdict is worse than the reported one. */
+  /** True when the verdict is worse than the reported one, or the peak higher by more than a trace. */
   worse: boolean;
   /** One plain sentence. */
   message: string;

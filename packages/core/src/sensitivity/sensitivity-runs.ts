@@ -38,6 +38,9 @@ export const RUNS_THAT_JUDGE: readonly SensitivityName[] = [
   "no vapour layer",
 ];
 
+/** A run is worse where it holds this much more water [kg/m²], a trace (this project's rule). */
+const MORE_WATER = 0.01;
+
 /** A vapour layer is opened by this factor. Source: this project's rule (method.md 7). */
 export const OPENED_BY = 10;
 
@@ -90,7 +93,8 @@ function runOf(
 
 function describeRun(name: SensitivityName, run: BuildUpCalculation, reported: BuildUpCalculation): SensitivityResult {
   const { year, withinMonth } = run.governing;
-  const worse = RANK[year.verdict] > RANK[reported.governing.year.verdict];
+  const worseVerdict = RANK[year.verdict] > RANK[reported.governing.year.verdict];
+  const worse = worseVerdict || year.peak - reported.governing.year.peak > MORE_WATER;
   const peak = { amount: year.peak, month: year.peakMonth === null ? null : MONTH_NAMES[year.peakMonth]! };
   return {
     name,
@@ -107,7 +111,7 @@ const RANK: Readonly<Record<VerdictWord, number>> = { dry: 0, "dries out": 1, "s
 
 const OPENING: Readonly<Record<SensitivityName, string>> = {
   "one in ten colder year": "In a year 2 K colder, as one in ten is, it",
-  "unfavourable vapour resistance": "With the vapour resistances that suit it least it",
+  "unfavourable vapour resistance": "With the less favourable of the two tabulated vapour resistances it",
   "vapour layer ten times more open": "With the vapour layer ten times more open it",
   "no vapour layer": "With no vapour layer it",
   "wetter room": "With a wetter room it",

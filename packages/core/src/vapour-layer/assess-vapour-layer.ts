@@ -2,8 +2,8 @@ import { dewPoint } from "../air/dew-point.ts";
 import type { BuildUpCalculation, SectionCalculation } from "../calculate-build-up.ts";
 import { MONTH_NAMES } from "../constants.ts";
 import type { VapourLayerResult } from "../result/types.ts";
+import { type DriveFrom, type VapourDrive, vapourDrive } from "../vapour/drive.ts";
 import { type InsulationPlace, type TightLayer, tightLayers } from "./candidates.ts";
-import { type DriveFrom, type VapourDrive, vapourDrive } from "./drive.ts";
 import { vapourLayerMessage } from "./vapour-layer-message.ts";
 
 /** The result, and the tight layer that it speaks of with its parts. */
@@ -74,7 +74,9 @@ function sideWord(roomSide: boolean, farSide: boolean, warm: DriveFrom): "warm" 
 
 function nameOf(side: DriveFrom, calculation: BuildUpCalculation): string {
   if (side === "inside") return calculation.buildUp.room;
-  return side === "outside" ? calculation.farSide.name : "neither";
+  if (side === "neither") return "neither";
+  const { name } = calculation.farSide;
+  return name === "ground" || name === "void" ? "outdoors" : name;
 }
 
 function monthlyDrive(drive: VapourDrive, calculation: BuildUpCalculation): VapourLayerResult["drive"] {

@@ -35,7 +35,8 @@ export function vapourLayerMessage(
 
 /** A side in words for a sentence: "the room", "the damp room", "outdoors". */
 export function sideInWords(side: string, calculation: BuildUpCalculation): string {
-  if (side === "outdoors") return "outdoors";
+  const { name } = calculation.farSide;
+  if (side === "outdoors") return name === "outdoors" ? name : `the ${name}`;
   if (side === "indoor") return "the room";
   return calculation.buildUp.room === side || calculation.farSide.name === side ? `the ${side}` : side;
 }

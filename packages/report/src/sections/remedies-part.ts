@@ -1,3 +1,4 @@
+import { meetsTarget } from "@warmside/core";
 import { type Html, html } from "../html.ts";
 import { fixed, grams, millimetres } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
@@ -11,18 +12,18 @@ export function remediesPart({ buildUp }: BuildUpPage): Part | null {
   return {
     key: "remedies",
     heading: "Remedies",
-    body: html`${remedySearch ? html`<p>${remedySearch}</p>` : null}${remedies.length > 0 ? table(buildUp.remedies) : null}`,
+    body: html`${remedySearch ? html`<p>${remedySearch}</p>` : null}${remedies.length > 0 ? table(buildUp) : null}`,
   };
 }
 
-function table(remedies: BuildUpPage["buildUp"]["remedies"]): Html {
+function table({ remedies, target }: BuildUpPage["buildUp"]): Html {
   return tableMarkup({
     caption: "Each change was worked out in full",
     columns: [
       { head: "Change", kind: "words" },
       { head: "Judgement then", kind: "words" },
       { head: "Verdict then", kind: "words" },
-      { head: "U", unit: "W/(m²·K)", kind: "figures" },
+      { head: "U", unit: "W/(m²·K)", kind: "words" },
       { head: "Peak", unit: "g/m²", kind: "figures" },
       { head: "Thicker inside", unit: "mm", kind: "figures" },
       { head: "Thicker outside", unit: "mm", kind: "figures" },
@@ -31,7 +32,9 @@ function table(remedies: BuildUpPage["buildUp"]["remedies"]): Html {
       remedy.change,
       judgementWords(remedy.judgement, "cell"),
       verdictWords(remedy.verdict),
-      fixed(remedy.transmittance, 2),
+      target !== null && !meetsTarget(remedy.transmittance, target)
+        ? `${fixed(remedy.transmittance, 2)}, over the target`
+        : fixed(remedy.transmittance, 2),
       grams(remedy.peak.amount),
       millimetres(remedy.thicknessInside),
       millimetres(remedy.thicknessOutside),

@@ -1,7 +1,8 @@
 import { type BuildUpCalculation, calculateBuildUp } from "../../calculate-build-up.ts";
-import type { SolidLayer } from "../../project/types.ts";
+import type { BuildUp, SolidLayer } from "../../project/types.ts";
 import type { GapsResult, Peak, VerdictWord } from "../../result/types.ts";
 import type { Site } from "../../surroundings/far-side-months.ts";
+import { vapourDrive } from "../../vapour/drive.ts";
 import { layerSd, sdWithGaps, wholeSd } from "../../vapour/layer-sd.ts";
 import type { SdOverrides } from "../../vapour/section-slices.ts";
 import { peakOfYear } from "../along/peak-of-year.ts";
@@ -56,7 +57,7 @@ function statedGaps(calculation: BuildUpCalculation, site: Site, layer: SolidLay
   const { share, laps } = layer.gaps!;
   const sdWhole = wholeSd(layer, "dry");
   const sdEffective = layerSd(layer, "dry");
-  const without = yearWith(calculation, site, new Map([[index, sdWhole]]));
+  const without = yearWith(calculation.buildUp, site, new Map([[index, sdWhole]]));
   const { verdict } = calculation.governing.year;
   const peak = peakOfYear(calculation.governing.year);
   const words =
@@ -71,9 +72,13 @@ function statedGaps(calculation: BuildUpCalculation, site: Site, layer: SolidLay
 
 function usualGaps(calculation: BuildUpCalculation, site: Site, layer: SolidLayer, index: number): GapsResult {
   const share = USUAL_SHARE_OF_GAPS;
-  const sdWhole = layerSd(layer, "dry");
+  const facing = warmFacing(calculation, layer);
+  const sdWhole = facing === null ? layerSd(layer, "dry") : layer[facing];
   const sdEffective = sdWithGaps(sdWhole, share);
-  const { verdict, peak } = yearWith(calculation, site, new Map([[index, sdEffective]]));
+  const { verdict, peak } =
+    facing === null
+      ? yearWith(calculation.buildUp, site, new Map([[index, sdEffective]]))
+      : yearWith(withLayer(calculation.buildUp, index, { ...layer, [facing]: sdEffective }), site);
   const whole = calculation.governing.year;
   const message =
     `No gaps are stated, so the vapour layer counts as whole: ${yearInWords(whole.verdict, peakOfYear(whole))}. ` +
@@ -82,11 +87,18 @@ function usualGaps(calculation: BuildUpCalculation, site: Site, layer: SolidLaye
   return { layer: index, name: layer.name, share, sdWhole, sdEffective, verdict, peak, message };
 }
 
-function yearWith(
-  calculation: BuildUpCalculation,
-  site: Site,
-  sdOverrides: SdOverrides,
-): { verdict: VerdictWord; peak: Peak } {
-  const { year } = calculateBuildUp(calculation.buildUp, site, { sdOverrides, runOn: false }).governing;
+/** The facing on the warm side of a faced board, which is its vapour layer; null for a layer without one there. */
+function warmFacing(calculation: BuildUpCalculation, layer: SolidLayer): "facingInner" | "facingOuter" | null {
+  const { year } = vapourDrive(calculation.inside, calculation.farSide.months);
+  const facing = year === "outside" ? "facingOuter" : "facingInner";
+  return layer[facing] > 0 ? facing : null;
+}
+
+function withLayer(buildUp: BuildUp, index: number, layer: SolidLayer): BuildUp {
+  return { ...buildUp, layers: buildUp.layers.map((other, at) => (at === index ? layer : other)) };
+}
+
+function yearWith(buildUp: BuildUp, site: Site, sdOverrides?: SdOverrides): { verdict: VerdictWord; peak: Peak } {
+  const { year } = calculateBuildUp(buildUp, site, { sdOverrides, runOn: false }).governing;
   return { verdict: year.verdict, peak: peakOfYear(year) };
 }

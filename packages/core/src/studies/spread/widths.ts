@@ -39,15 +39,14 @@ export const MOST_OF_UNSTATED_GAPS = 0.001;
  *
  * @param material - its `spread` rules where it is given: ± that share of every value
  * @returns factors at the two ends
- * Source: this project's own judgement; a tabulated row whose source names common practice takes the wider class.
+ * Source: this project's own judgement; a table's row tells its own class.
  */
 export function widthsOf(material: Material): MaterialWidths {
   if (material.spread !== null) {
     const given = { low: 1 - material.spread, high: 1 + material.spread, origin: "given in the project file" };
     return { conductivity: given, vapourResistance: given };
   }
-  const common = material.basis === "tabulated" && material.source.includes("common practice");
-  return WIDTHS[common ? "common" : material.basis];
+  return WIDTHS[material.spreadClass ?? material.basis];
 }
 
 /**
