@@ -16,7 +16,8 @@ export default defineConfig({
     include: ["tests/**/*.test.ts"],
     exclude: ["**/node_modules/**", ...(process.env["WARMSIDE_LONG"] ? [] : ["tests/**/*.long.test.ts"])],
     env: { TZ: "UTC", LANG: "C.UTF-8", NO_COLOR: "1" },
-    testTimeout: 30_000,
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
     maxWorkers: 2,
   },
 });
