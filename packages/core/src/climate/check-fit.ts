@@ -1,4 +1,5 @@
 import { MONTH_NAMES } from "../constants.ts";
+import { inSpeech } from "../problems/wording.ts";
 import type { OutdoorClimate, Room } from "../project/types.ts";
 import { climateMonths } from "./climate-months.ts";
 
@@ -83,9 +84,10 @@ function monthsWhere(holds: (month: number) => boolean): number[] {
 }
 
 function listed(months: readonly number[]): string {
-  const names = months.map((month) => MONTH_NAMES[month]!);
-  const last = names[names.length - 1]!;
-  return names.length === 1 ? last : `${names.slice(0, -1).join(", ")} and ${last}`;
+  return inSpeech(
+    months.map((month) => MONTH_NAMES[month]!),
+    "and",
+  );
 }
 
 function roomName(room: Room): string {

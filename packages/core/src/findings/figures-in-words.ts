@@ -1,13 +1,9 @@
 import { MONTH_NAMES } from "../constants.ts";
+import { inSpeech } from "../problems/wording.ts";
+
+export { gramsInWords as grams } from "../further-checks/figures.ts";
 
 /** Figures as they stand in a sentence. Rounded for showing only. */
-
-/** Water [kg/m²] in grams: "187 g/m²", "0.4 g/m²". */
-export function grams(amount: number): string {
-  const value = amount * 1000;
-  if (value > 0 && value < 0.05) return "under 0.1 g/m²";
-  return `${value < 10 ? value.toFixed(1) : value.toFixed(0)} g/m²`;
-}
 
 /** A share 0 to 1: "15 %". */
 export function percent(share: number, decimals = 0): string {
@@ -51,6 +47,5 @@ export function yearsInWords(years: number): string {
 
 /** Words joined: "a", "a and b", "a, b and c". */
 export function joined(words: readonly string[]): string {
-  if (words.length <= 1) return words[0] ?? "";
-  return `${words.slice(0, -1).join(", ")} and ${words[words.length - 1]}`;
+  return inSpeech(words, "and");
 }

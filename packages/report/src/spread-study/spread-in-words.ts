@@ -1,5 +1,6 @@
 import type { SpreadProbability, SpreadResult } from "@warmside/core";
 import { fixed, gramsPerArea } from "../numbers.ts";
+import { sentence } from "../words.ts";
 
 /**
  * The spread in plain sentences: how often which verdict and judgement, and what decides it.
@@ -20,7 +21,7 @@ const VERDICT_CLAUSES = {
 
 function verdictSentence(verdicts: SpreadResult["verdicts"], samples: number): string {
   if (verdicts.length === 1) return `In all ${samples} samples it ${VERDICT_CLAUSES[verdicts[0]!.word]}.`;
-  return `${capital(listed(verdicts.map((entry) => `${inOfHundred(entry)} it ${VERDICT_CLAUSES[entry.word]}`)))}.`;
+  return `${sentence(listed(verdicts.map((entry) => `${inOfHundred(entry)} it ${VERDICT_CLAUSES[entry.word]}`)))}.`;
 }
 
 function judgementSentence(judgements: SpreadResult["judgements"]): string {
@@ -66,8 +67,4 @@ const HUNDRED = 100;
 
 function listed(parts: readonly string[]): string {
   return parts.length <= 1 ? (parts[0] ?? "") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
