@@ -92,4 +92,9 @@ export const LAYER_WORDINGS: Wordings = {
     expected: "amount, such as 1 kg/m2, for everything that is not timber",
     write: "amount: 1 kg/m2",
   }),
+  "resists-too-much": ({ text }) => ({
+    says: `the layers together resist ${text("resistance")}, most of it ${text("layer")}: ${text("reason")}`,
+    expected: `layers that together resist ${text("most")} or less`,
+    likelySlip: "a thickness in the wrong unit, or a conductivity with its point in the wrong place",
+  }),
 };

@@ -80,8 +80,8 @@ const MOST_PROBLEMS = 200;
 
 const FIRST_LETTER: TextPosition = { line: 1, column: 1 };
 
-/** Keys that mean something to the language this is written in. */
-const FORBIDDEN_KEYS = new Set(["__proto__", "constructor", "prototype"]);
+/** Keys that mean something to the language this is written in: what every object has by itself. */
+const FORBIDDEN_KEYS = new Set([...Object.getOwnPropertyNames(Object.prototype), "prototype"]);
 
 function nameOfKey(node: unknown): string | null {
   if (!isScalar(node)) return null;

@@ -1,4 +1,6 @@
 import type { ProblemPath } from "../problems/types.ts";
+import { checkResistance } from "./check-resistance.ts";
+import { framingsApart } from "./framings-apart.ts";
 import type { ReadingContext } from "./reading-context.ts";
 import { checkFacing, resolveFacing } from "./resolve-facing.ts";
 import { resolveFramings } from "./resolve-framing.ts";
@@ -45,10 +47,17 @@ export function resolveBuildUp(
   if (!parsed.success || room === null || faces === null) return null;
   checkFacing(parsed.data, path, room, faces, context);
   checkOpenings(parsed.data, path, context);
+  checkResistance(layers, [...path, "layers"], context);
   checkEdgeInsulation(parsed.data, path, context);
   const trappedWater = resolveTrappedWater(parsed.data, layers, path, context);
   if (context.collector.problems.length > before || layers.some((layer) => layer === null)) return null;
-  const looked = { room, faces, layers: layers as Layer[], trappedWater, slug: makeSlug(parsed.data.name, slugs) };
+  const looked = {
+    room,
+    faces,
+    layers: framingsApart(layers as Layer[]),
+    trappedWater,
+    slug: makeSlug(parsed.data.name, slugs),
+  };
   const buildUp = makeBuildUp(parsed.data, looked);
   return { ...buildUp, variants: variants.map((variant) => variantOf(buildUp, variant, slugs)) };
 }

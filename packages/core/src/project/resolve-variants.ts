@@ -1,6 +1,8 @@
 import { comparable } from "../problems/near-names.ts";
 import type { ProblemPath } from "../problems/types.ts";
+import { checkResistance } from "./check-resistance.ts";
 import { type DraftLayer, draftOf } from "./draft-layers.ts";
+import { framingsApart } from "./framings-apart.ts";
 import type { ReadingContext } from "./reading-context.ts";
 import { applyChange } from "./resolve-change.ts";
 import type { LayerSurroundings } from "./resolve-layer.ts";
@@ -70,6 +72,11 @@ function resolveVariant(
   }
   if (context.collector.problems.length === before && layers.length === 0)
     context.collector.add("variant-nothing-left", [...path, "changes"]);
+  checkResistance(
+    layers.map(({ layer }) => layer),
+    [...path, "changes"],
+    context,
+  );
   return context.collector.problems.length > before
     ? null
     : { name: textAt(data, [...path, "name"]) ?? "", changes, layers };
@@ -85,7 +92,7 @@ function resolveVariant(
  */
 export function variantOf(buildUp: BuildUp, changed: ChangedLayers, slugs: Set<string>): Variant {
   const { name } = changed;
-  const layers = changed.layers.map(({ layer }) => layer!);
+  const layers = framingsApart(changed.layers.map(({ layer }) => layer!));
   const trappedWater = buildUp.trappedWater.flatMap((water) => waterIn(water, changed.layers));
   const gone = buildUp.trappedWater.length - trappedWater.length;
   return {

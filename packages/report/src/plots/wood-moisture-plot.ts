@@ -5,14 +5,17 @@ import { PALETTE } from "../palette.ts";
 import { FIT, PLOT_CONFIG, PLOT_HEIGHT, PLOT_SCHEMA, PLOT_WIDTH, type Plot } from "./plot.ts";
 
 /**
- * Moisture content that wood would come to at its wetter face, month by month, against the 20 % limit.
+ * Moisture content that wood would come to at its wetter face, month by month, against the 20 % limit; of many layers
+ * the eight that come to most.
  *
  * @param wood - wooden layers of one section
  * @returns the plot
  */
 export function woodMoisturePlot(wood: readonly WoodResult[]): Plot {
+  const wettest = new Set(byMoisture(wood).slice(0, MOST_LINES));
+  const drawn = wood.filter((layer) => wettest.has(layer));
   const months = wood[0]?.months.map(({ month }) => month.slice(0, 3)) ?? [];
-  const rows = wood.flatMap((layer) =>
+  const rows = drawn.flatMap((layer) =>
     layer.months.map(({ month, inner, outer }) => ({
       month: month.slice(0, 3),
       layer: nameOf(layer),
@@ -20,7 +23,7 @@ export function woodMoisturePlot(wood: readonly WoodResult[]): Plot {
     })),
   );
   const highest = Math.max(LIMIT + 4, ...rows.map(({ moisture }) => moisture));
-  const names = wood.map(nameOf);
+  const names = drawn.map(nameOf);
   const scale = (range: readonly unknown[]): object => ({
     domain: names,
     range: names.map((_, index) => range[index % range.length]),
@@ -71,12 +74,22 @@ export function woodMoisturePlot(wood: readonly WoodResult[]): Plot {
   } as unknown as TopLevelSpec;
   return {
     title: "Moisture content of the wood, month by month",
-    description: `One line for each wooden layer at its wetter face, with the limit of 20 %. Highest: ${Math.max(
+    description: `One line for ${drawn.length < wood.length ? `the ${MOST_LINES} wettest wooden layers, each` : "each wooden layer"} at its wetter face, with the limit of 20 %. Highest: ${Math.max(
       0,
       ...rows.map(({ moisture }) => moisture),
     ).toFixed(1)} %.`,
     spec,
   };
+}
+
+/** Lines that can be told apart in one plot. */
+const MOST_LINES = 8;
+
+/** Wooden layers, the one that comes to most first. */
+export function byMoisture(wood: readonly WoodResult[]): WoodResult[] {
+  const most = ({ months }: WoodResult): number =>
+    Math.max(...months.map(({ inner, outer }) => Math.max(inner, outer)));
+  return [...wood].sort((one, other) => most(other) - most(one));
 }
 
 const PER_CENT = 100;

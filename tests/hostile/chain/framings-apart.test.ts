@@ -1,0 +1,49 @@
+import { calculateBuildUp, surroundingsOf } from "@warmside/core";
+import { describe, expect, it } from "vitest";
+import { projectOf } from "../../core/project-texts.ts";
+
+/** A wall of two insulated layers, each with framing of the same timber written inside it or named. */
+const wall = (studs: string, battens: string, framings = ""): string => `project: two layers
+climate: de-bilt
+indoor: { heating: 20 °C, humidity: class 3 }
+build-ups:
+  - name: Wall
+    element: wall
+${framings}    layers:
+      - { material: mineral wool slab, thickness: 140 mm, framing: ${studs} }
+      - { material: mineral wool slab, thickness: 50 mm, framing: ${battens} }
+`;
+
+const heatOf = (text: string) => {
+  const project = projectOf(text);
+  return calculateBuildUp(project.buildUps[0]!, surroundingsOf(project).sites.reported).heat;
+};
+
+describe("framing written inside a layer is of that layer alone, whatever its timber", () => {
+  const timber = (fraction: string): string => `{ material: softwood timber, fraction: ${fraction} }`;
+  const named = `    framings:\n      studs: ${timber("15 %")}\n      battens: ${timber("10 %")}\n`;
+
+  it("two of one timber cross as two named ones do: four ways through, the same U", () => {
+    const inside = heatOf(wall(timber("15 %"), timber("10 %")));
+    const byName = heatOf(wall("studs", "battens", named));
+    expect(inside.paths).toHaveLength(4);
+    expect(inside.upperLimit).toBeCloseTo(byName.upperLimit, 12);
+    expect(inside.transmittance).toBeCloseTo(byName.transmittance, 12);
+    expect(inside.upperLimit).toBeGreaterThan(inside.lowerLimit);
+  });
+
+  it("also beside a framing that is called after the same timber", () => {
+    const called = `    framings:\n      softwood timber: ${timber("15 %")}\n`;
+    expect(heatOf(wall("softwood timber", timber("10 %"), called)).paths).toHaveLength(4);
+    expect(heatOf(wall("softwood timber", "softwood timber", called)).paths).toHaveLength(2);
+  });
+
+  it("and in a variant", () => {
+    const variants = `${wall(timber("15 %"), timber("10 %"))}    variants:\n      - { name: thicker, changes: [ { set: mineral wool slab 0.032, thickness: 100 mm } ] }\n`;
+    const project = projectOf(
+      variants.replace("mineral wool slab, thickness: 50", "mineral wool slab 0.032, thickness: 50"),
+    );
+    const [variant] = project.buildUps[0]!.variants;
+    expect(new Set(variant!.buildUp.layers.map(({ framing }) => framing!.name)).size).toBe(2);
+  });
+});

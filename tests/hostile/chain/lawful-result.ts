@@ -1,0 +1,126 @@
+import {
+  type BuildUpResult,
+  MONTH_NAMES,
+  type MoistureResult,
+  type ProjectResult,
+  type SectionResult,
+} from "@warmside/core";
+import { firstNotFinite } from "../../laws/every-number.ts";
+
+/** Digits that adding up may cost, relative and absolute [kg/m²]. */
+const ROUNDING = 1e-9;
+/** What a plane must change by to be shown [kg/m²]. */
+const CHANGE_SHOWN = 1e-6;
+const SEVERITY_OF_VERDICT = ["dry", "dries out", "stays wet"];
+
+/**
+ * What every result has to hold, whatever the project says.
+ *
+ * @returns the laws that are broken, in words with the place; none for a lawful result
+ */
+export function lawsBroken(result: ProjectResult): string[] {
+  const notFinite = firstNotFinite(result);
+  const ids = result.buildUps.flatMap(({ findings }) => findings.map(({ id }) => id));
+  return [
+    ...(notFinite === null ? [] : [`result${notFinite}`]),
+    ...(new Set(ids).size === ids.length ? [] : ["two findings have one id"]),
+    ...result.buildUps.flatMap((buildUp, at) => ofBuildUp(buildUp).map((law) => `build-up ${at + 1}: ${law}`)),
+  ];
+}
+
+function ofBuildUp(buildUp: BuildUpResult): string[] {
+  const { findings, judgement, heat, moisture, beyond, remedies } = buildUp;
+  const known = new Set(findings.map(({ id }) => id));
+  const broken: string[] = [];
+  const hold = (holds: boolean, law: string): void => {
+    if (!holds) broken.push(law);
+  };
+  hold(
+    judgement.reasons.every((id) => known.has(id)),
+    "a reason of the judgement is no finding",
+  );
+  hold(judgement.word === "sound" || judgement.reasons.length > 0 || beyond !== null, "a judgement without a reason");
+  hold(judgement.message.trim() !== "", "a judgement without words");
+  hold((heat === null || moisture === null) === (beyond !== null), "beyond the method, and nothing says so");
+  if (heat !== null) {
+    hold(heat.transmittance > 0, "a transmittance of nothing or less");
+    hold(heat.lowerLimit <= heat.upperLimit * (1 + ROUNDING), "the lower limit of resistance is above the upper");
+    hold(
+      heat.slightVentilation !== undefined || sumsToOne(heat.paths.map(({ share }) => share)),
+      "shares of the ways through do not add to one",
+    );
+  }
+  hold(remedies.length === 0 || judgement.word !== "sound", "a remedy for what is sound");
+  const laws = moisture === null ? [] : lawsOfMoistureBroken(moisture);
+  return [...broken, ...laws];
+}
+
+/** What the moisture side of a result breaks, in words. */
+export function lawsOfMoistureBroken(moisture: MoistureResult): string[] {
+  const broken = moisture.sections.flatMap((section) => ofSection(section).map((law) => `${section.name}: ${law}`));
+  const governing = moisture.sections.find(({ name }) => name === moisture.section);
+  if (governing === undefined) return [...broken, "the governing section is none of the sections"];
+  const rank = ({ verdict }: { verdict: string }): number => SEVERITY_OF_VERDICT.indexOf(verdict);
+  if (rank(governing) !== Math.max(...moisture.sections.map(rank))) broken.push("a worse section does not govern");
+  for (const key of ["verdict", "carriedOver", "dryBy"] as const) {
+    if (governing[key] !== moisture[key]) broken.push(`${key} is not that of the governing section`);
+  }
+  if (!sumsToOne(moisture.sections.map(({ share }) => share))) broken.push("shares of the sections do not add to one");
+  return broken;
+}
+
+function ofSection(section: SectionResult): string[] {
+  const { months, verdict, peak, carriedOver, startMonth, dryBy } = section;
+  const broken: string[] = [];
+  const hold = (holds: boolean, law: string): void => {
+    if (!holds) broken.push(law);
+  };
+  const planes = months.flatMap((month) => month.planes);
+  hold(months.map(({ month }) => month).join() === MONTH_NAMES.join(), "months are not January to December");
+  hold((verdict === "dry") === (planes.length === 0), "dry, and only it, has no plane in any month");
+  hold(
+    planes.every(({ held }) => held >= 0),
+    "a plane holds less than nothing",
+  );
+  hold(
+    (verdict === "dry") === (peak.month === null) && (verdict === "dry") === (startMonth === null),
+    "dry has no month",
+  );
+  hold((dryBy !== null) === (verdict === "dries out"), "only what dries out is dry by a month");
+  hold(section.writtenOff >= 0 && carriedOver >= 0, "water below nothing");
+  const sums = months.map(({ planes: all }) => all.reduce((sum, { held }) => sum + held, 0));
+  const near = (one: number, other: number): boolean =>
+    Math.abs(one - other) <= ROUNDING * (months[0]!.nodes.length + Math.abs(one));
+  hold(near(Math.max(0, ...sums), peak.amount), "the peak is not the greatest sum of a month");
+  if (startMonth !== null) {
+    const start = MONTH_NAMES.indexOf(startMonth as (typeof MONTH_NAMES)[number]);
+    hold(near(sums[(start + 11) % 12]!, carriedOver), "what is carried over is not the last month's sum");
+    hold(yearAddsUp(section, start), "a node's changes do not add up to what it holds");
+  }
+  hold(
+    months.every(({ nodes }) =>
+      nodes.slice(1, -1).every(({ vapourPressure: p, saturationPressure: most }) => p <= most * (1 + ROUNDING)),
+    ),
+    "vapour over saturation inside a build-up",
+  );
+  return broken;
+}
+
+/** From empty, month by month: what a node held and what it changed by is what it holds. */
+function yearAddsUp({ months }: SectionResult, start: number): boolean {
+  const held = new Map<number, number>();
+  for (let step = 0; step < 12; step += 1) {
+    const { planes } = months[(start + step) % 12]!;
+    for (const plane of planes) {
+      const before = held.get(plane.node) ?? 0;
+      // A change too small to be shown may have gone before.
+      if (Math.abs(before + plane.change - plane.held) > 12 * CHANGE_SHOWN) return false;
+      held.set(plane.node, plane.held);
+    }
+  }
+  return true;
+}
+
+function sumsToOne(shares: readonly number[]): boolean {
+  return Math.abs(shares.reduce((sum, share) => sum + share, 0) - 1) < ROUNDING;
+}

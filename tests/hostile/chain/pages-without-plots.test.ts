@@ -1,0 +1,8 @@
+import { describe, it, vi } from "vitest";
+import { pagesAreWellFormed } from "./pages.ts";
+
+vi.mock("../../../packages/report/src/plots/to-svg.ts", () => import("./drawn-as-a-word.ts"));
+
+describe("random valid project files end in a page that is well-formed, every text escaped", () => {
+  it("200 of them, without plots", { timeout: 1_800_000 }, () => pagesAreWellFormed(200, 200));
+});

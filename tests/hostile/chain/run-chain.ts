@@ -1,0 +1,30 @@
+import { assessProject, type ProjectResult, problemInText, readProject, wordProblem } from "@warmside/core";
+import { expect } from "vitest";
+import { lawsBroken } from "./lawful-result.ts";
+import type { ProjectFile } from "./random-project-files.ts";
+
+/** Longest time that a file's answer may take, a slow machine that does other work beside it counted in [ms]. */
+export const LONGEST_ANSWER = 2000;
+
+/** What a file of sound values may still be refused for: a room that cannot exist in its climate, too much insulation. */
+const REFUSED_TOGETHER = ["room-impossible", "resists-too-much"];
+
+/**
+ * A file through the whole chain to its result, which must be lawful and in time.
+ *
+ * @returns the result; null for a file whose values are sound each by itself and cannot be together
+ */
+export function resultOf({ text, supplies }: ProjectFile): ProjectResult | null {
+  const begun = process.cpuUsage();
+  const reading = readProject(text, supplies);
+  if (!reading.ok) {
+    const others = reading.problems.filter(({ code }) => !REFUSED_TOGETHER.includes(code));
+    expect(others.map((problem) => problemInText(wordProblem(problem)))).toEqual([]);
+    return null;
+  }
+  const result = assessProject(reading.value);
+  const { user, system } = process.cpuUsage(begun);
+  expect(lawsBroken(result)).toEqual([]);
+  expect((user + system) / 1000, "milliseconds of work").toBeLessThan(LONGEST_ANSWER * reading.value.buildUps.length);
+  return result;
+}

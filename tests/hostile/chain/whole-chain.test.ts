@@ -1,0 +1,55 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { lawsBroken } from "./lawful-result.ts";
+import { projectFiles } from "./random-project-files.ts";
+import { resultOf } from "./run-chain.ts";
+
+describe("random valid project files always come to a finite, lawful result", () => {
+  const seen = {
+    verdicts: new Set<string>(),
+    judgements: new Set<string>(),
+    elements: new Set<string>(),
+    far: 0,
+    wet: 0,
+  };
+
+  it("2 000 of them, each in under two seconds", { timeout: 300_000 }, () => {
+    const property = fc.property(projectFiles, (file) => {
+      const result = resultOf(file);
+      fc.pre(result !== null);
+      for (const { element, judgement, moisture, faces, trappedWater } of result.buildUps) {
+        seen.elements.add(element);
+        seen.judgements.add(judgement.word);
+        seen.verdicts.add(moisture?.verdict ?? "beyond");
+        seen.far += faces === "outdoors" ? 0 : 1;
+        seen.wet += trappedWater.length;
+      }
+    });
+    fc.assert(property, { numRuns: 2000, seed: 2000, endOnFailure: true });
+  });
+
+  it("and they are worth it: every element, every judgement and every verdict was among them", () => {
+    expect([...seen.elements].sort()).toEqual(["flat roof", "floor", "partition", "pitched roof", "wall"]);
+    expect([...seen.verdicts].sort()).toEqual(["beyond", "dries out", "dry", "stays wet"]);
+    expect(seen.judgements.size).toBeGreaterThanOrEqual(4);
+    expect(seen.far).toBeGreaterThan(300);
+    expect(seen.wet).toBeGreaterThan(200);
+  });
+
+  it("a broken law would be seen", () => {
+    const drawn = fc.sample(projectFiles, { numRuns: 200, seed: 7 }).map(resultOf);
+    const wet = drawn.find((result) => result?.buildUps.some(({ moisture }) => moisture?.verdict === "stays wet"))!;
+    const spoilt = (change: (copy: typeof wet) => void): string[] => {
+      const copy = structuredClone(wet);
+      change(copy);
+      return lawsBroken(copy);
+    };
+    const wetSection = ({ buildUps }: typeof wet) =>
+      buildUps.flatMap(({ moisture }) => moisture?.sections ?? []).find(({ verdict }) => verdict === "stays wet")!;
+    expect(spoilt(() => {})).toEqual([]);
+    expect(spoilt((copy) => void (wetSection(copy).verdict = "dry"))).not.toEqual([]);
+    expect(spoilt((copy) => void (wetSection(copy).peak.amount += 1e-6))).not.toEqual([]);
+    expect(spoilt((copy) => void (copy.buildUps[0]!.judgement.reasons = ["nowhere/nothing"]))).not.toEqual([]);
+    expect(spoilt((copy) => void (copy.buildUps[0]!.layers[0]!.sd = Number.NaN))).not.toEqual([]);
+  });
+});
