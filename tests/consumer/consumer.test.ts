@@ -219,8 +219,8 @@ describe("the packed command", () => {
 
 describe("the calculation in a page", () => {
   /** The whole entry, bundled as a page would have it; its names stand in one object. */
-  const bundled = async (): Promise<string> => {
-    consumer.write("page.js", 'export * from "@warmside/core/calculation";\n');
+  const bundled = async (program = 'export * from "@warmside/core/calculation";\n'): Promise<string> => {
+    consumer.write("page.js", program);
     const made = await build({
       absWorkingDir: consumer.folder(),
       entryPoints: ["page.js"],
@@ -240,6 +240,17 @@ describe("the calculation in a page", () => {
       const size = Buffer.byteLength(await bundled());
       expect(size).toBeGreaterThan(10_000);
       expect(size).toBeLessThan(MOST_BYTES);
+    },
+    LONG,
+  );
+
+  it(
+    "of the whole package only what is used comes along: no units, no readers with the judgement",
+    async () => {
+      const judging = await bundled('export { assessBuildUp } from "@warmside/core";\n');
+      const reading = await bundled('export { readProject } from "@warmside/core";\n');
+      expect(judging.length).toBeLessThan(150_000);
+      expect(reading.length).toBeGreaterThan(2 * judging.length);
     },
     LONG,
   );
