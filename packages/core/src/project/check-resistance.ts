@@ -24,8 +24,13 @@ export function checkResistance(layers: readonly (Layer | null)[], path: Problem
   });
 }
 
-/** R of a layer beside its framing or through it, the greater of the two [m²·K/W]; air has no part in it. */
-function greatestResistance(layer: Layer): number {
+/**
+ * R of a layer beside its framing or through it, the greater of the two; air has no part in it.
+ *
+ * @param layer - of a build-up
+ * @returns R [m²·K/W]
+ */
+export function greatestResistance(layer: Layer): number {
   if (layer.type === "air") return 0;
   const conductivities = [layer.material, layer.framing?.material].flatMap((material) => material?.conductivity ?? []);
   return conductivities.length === 0 ? 0 : layer.thickness / Math.min(...conductivities);

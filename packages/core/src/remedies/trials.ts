@@ -1,7 +1,9 @@
 import { assessBuildUp } from "../assess-build-up.ts";
 import { ventilationCases } from "../heat/slight-ventilation.ts";
+import { greatestResistance } from "../project/check-resistance.ts";
 import type { BuildUp } from "../project/types.ts";
 import type { BuildUpResult, JudgementWord } from "../result/types.ts";
+import { LARGEST_PART_RESISTANCE } from "../vapour/node-line.ts";
 import type { ChangeStep, Situation } from "./types.ts";
 
 /** No more calculations than this are spent on a build-up (this project's rule: about half a second). */
@@ -60,9 +62,24 @@ function losesWarmth(after: number, before: number | null): boolean {
   return before !== null && Math.round(after * 100) > Math.round(before * 100);
 }
 
-/** Calculations that an assessment takes at most: one more a layer with stated gaps, twice with slightly ventilated air. */
+/**
+ * Calculations that an assessment takes at most: one more a layer with stated gaps, twice with slightly ventilated air;
+ * one of a build-up with very many nodes counts for several.
+ */
 function calculationsAtMost(buildUp: BuildUp): number {
   const withGaps = buildUp.layers.filter((layer) => layer.type !== "air" && layer.gaps !== null).length;
   const cases = ventilationCases(buildUp) === null ? 1 : 2;
-  return cases * (CALCULATIONS_OF_ASSESSMENT + withGaps);
+  return cases * (CALCULATIONS_OF_ASSESSMENT + withGaps) * Math.ceil(nodesAtMost(buildUp) / NODES_OF_CALCULATION);
+}
+
+/** Nodes of all ways through together that one calculation stands for: four ways through a wall of 10 m²·K/W have fewer. */
+const NODES_OF_CALCULATION = 250;
+
+function nodesAtMost({ layers }: BuildUp): number {
+  const framings = new Set(layers.flatMap(({ framing }) => framing?.name ?? []));
+  const nodes = layers.reduce(
+    (sum, layer) => sum + Math.ceil(greatestResistance(layer) / LARGEST_PART_RESISTANCE) + 1,
+    1,
+  );
+  return nodes * 2 ** framings.size;
 }
