@@ -64,13 +64,19 @@ function losesWarmth(after: number, before: number | null): boolean {
 
 /**
  * Calculations that an assessment takes at most: one more a layer with stated gaps, twice with slightly ventilated air;
- * one of a build-up with very many nodes counts for several.
+ * trapped water that is followed for years, and a build-up with very many nodes, count for several.
  */
 function calculationsAtMost(buildUp: BuildUp): number {
   const withGaps = buildUp.layers.filter((layer) => layer.type !== "air" && layer.gaps !== null).length;
+  const water = CALCULATIONS_OF_TRAPPED_WATER * buildUp.trappedWater.length;
   const cases = ventilationCases(buildUp) === null ? 1 : 2;
-  return cases * (CALCULATIONS_OF_ASSESSMENT + withGaps) * Math.ceil(nodesAtMost(buildUp) / NODES_OF_CALCULATION);
+  return (
+    cases * (CALCULATIONS_OF_ASSESSMENT + withGaps + water) * Math.ceil(nodesAtMost(buildUp) / NODES_OF_CALCULATION)
+  );
 }
+
+/** Calculations that trapped water counts for: it is followed until it is dry, with each change that may help. */
+const CALCULATIONS_OF_TRAPPED_WATER = 4;
 
 /** Nodes of all ways through together that one calculation stands for: four ways through a wall of 10 m²·K/W have fewer. */
 const NODES_OF_CALCULATION = 250;
