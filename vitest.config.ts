@@ -14,7 +14,7 @@ export default defineConfig({
   },
   test: {
     include: ["tests/**/*.test.ts"],
-    exclude: ["**/node_modules/**", ...(process.env["WARMSIDE_LONG"] ? [] : ["tests/**/*.long.test.ts"])],
+    exclude: ["**/node_modules/**", ...(process.env.WARMSIDE_LONG ? [] : ["tests/**/*.long.test.ts"])],
     env: { TZ: "UTC", LANG: "C.UTF-8", NO_COLOR: "1" },
     testTimeout: 60_000,
     hookTimeout: 120_000,

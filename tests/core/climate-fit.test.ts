@@ -1,3 +1,4 @@
+import { assessProject, readProjectOrThrow } from "@warmside/core";
 import { describe, expect, test } from "vitest";
 import { checkFit } from "../../packages/core/src/climate/check-fit.ts";
 import type { OutdoorClimate, Room } from "../../packages/core/src/project/types.ts";
@@ -76,5 +77,30 @@ describe("a climate and a room's use", () => {
     expect(checkFit(hotHumid, { ...heated, name: "damp room" })[0]?.message).toContain(
       "the room “damp room” is heated only",
     );
+  });
+});
+
+describe("the notes reach the reader", () => {
+  const project = (accept: string): string => `project: Alder Row kiln shop
+climate: melbourne-florida
+${accept}
+indoor: { heating: 20 °C, humidity: class 2 }
+build-ups:
+  - name: Wall
+    element: wall
+    layers:
+      - { material: gypsum plasterboard, thickness: 12.5 mm }
+      - { material: mineral wool slab, thickness: 90 mm }
+      - { material: oriented strand board, thickness: 11 mm }
+`;
+  const noteOf = (text: string) =>
+    assessProject(readProjectOrThrow(text)).oddities.find(({ code }) => code === "hot-humid-heated-only");
+
+  test("a heated-only room in a hot and humid place is told of in the result", () => {
+    expect(noteOf(project(""))).toMatchObject({ path: "indoor", accepted: false });
+  });
+
+  test("and can be acknowledged", () => {
+    expect(noteOf(project("accept: [hot-humid-heated-only]"))).toMatchObject({ accepted: true });
   });
 });

@@ -2,15 +2,15 @@ import { renderReport } from "@warmside/report";
 import { afterAll, expect, test } from "vitest";
 import { demoResult } from "./demo.ts";
 
-const zone = process.env["TZ"];
+const zone = process.env.TZ;
 afterAll(() => {
-  process.env["TZ"] = zone;
+  process.env.TZ = zone;
 });
 
 test("the same result gives the same bytes in any time zone and at any time of a process", async () => {
   const first = await renderReport(demoResult());
   for (const other of ["Asia/Kolkata", "Pacific/Kiritimati", "America/St_Johns"]) {
-    process.env["TZ"] = other;
+    process.env.TZ = other;
     expect(new Date(2026, 0, 1).getTimezoneOffset()).not.toBe(0);
     expect((await renderReport(demoResult())) === first, other).toBe(true);
   }

@@ -77,7 +77,10 @@ describe.each<[string, () => ProjectResult]>([
       const layers = lower.slice(0, -1).reduce((total, row) => total + cell(row, 1), 0);
       expectPrinted(cell(lower.at(-1)!, 1), layers, 4, "sum of resistances");
       const slightLine = lines.find((line) => line.includes("slightly ventilated: R ="));
-      const [first, second, third] = lines.filter((line) => line !== slightLine).slice(0, 3).map(figures);
+      const [first, second, third] = lines
+        .filter((line) => line !== slightLine)
+        .slice(0, 3)
+        .map(figures);
       expect(slightLine !== undefined).toBe(Boolean(buildUp.heat.slightVentilation));
       const slight = slightLine ? figures(slightLine) : null;
       if (slight) {

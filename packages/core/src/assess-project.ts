@@ -1,4 +1,5 @@
 import { assessBuildUp } from "./assess-build-up.ts";
+import { checkFit } from "./climate/check-fit.ts";
 import { monthsOfAir } from "./describe/months-of-air.ts";
 import type { BuildUp, Project, Room } from "./project/types.ts";
 import { findRemedies } from "./remedies/find-remedies.ts";
@@ -37,7 +38,7 @@ export function assessProject(project: Project): ProjectResult {
     },
     rooms: usedRooms(project).map((room) => roomResult(room, surroundings.sites.reported)),
     buildUps,
-    oddities: project.oddities.map((oddity) => ({ ...oddity })),
+    oddities: [...project.oddities.map((oddity) => ({ ...oddity })), ...fitNotes(project)],
     ...(comparison === null ? {} : { comparison }),
   };
 }
@@ -60,4 +61,19 @@ function roomResult(room: Room, site: Site): RoomResult {
 function altitudeCorrection({ altitudeCorrection }: Project): ProjectResult["climate"]["altitudeCorrection"] {
   if (altitudeCorrection === null) return null;
   return { siteAltitude: altitudeCorrection.altitude, lapseRate: altitudeCorrection.lapseRate };
+}
+
+/** Where the climate does not fit the use of a room: notes, acknowledged like odd values. */
+function fitNotes({ climate, rooms, accept, buildUps }: Project): ProjectResult["oddities"] {
+  const used = new Set(buildUps.flatMap(({ room, faces }) => [room, faces]));
+  return [...rooms.values()]
+    .filter(({ name }) => used.has(name))
+    .flatMap((room) =>
+      checkFit(climate, room).map(({ code, message }) => ({
+        code,
+        path: room.name === "indoor" ? "indoor" : `rooms.${room.name}`,
+        message,
+        accepted: accept.includes(code),
+      })),
+    );
 }

@@ -29,7 +29,7 @@ const property = fc.property(situations, ({ buildUp, site }) => {
 
 function tell(how: string): void {
   const took = Math.round((performance.now() - begun) / 1000);
-  console.log(`${done} build-ups of seed ${seed} ${how}, ${took} s, slowest ${Math.round(slowest)} ms`);
+  process.stdout.write(`${done} build-ups of seed ${seed} ${how}, ${took} s, slowest ${Math.round(slowest)} ms\n`);
 }
 
 fc.assert(property, {

@@ -38,7 +38,7 @@ const EXPRESSIONS: readonly string[] = [
   "140 toString",
   "140 __proto__",
   "process.exit(1)",
-  "${140} mm",
+  `$${"{140} mm"}`,
   "`140` mm",
 ];
 

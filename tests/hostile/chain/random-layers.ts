@@ -163,8 +163,8 @@ export function layersOf(isUpright: boolean, named: readonly string[]): fc.Arbit
   });
   return fc
     .oneof(
-      { weight: 19, arbitrary: fc.array(layers, { minLength: 1, maxLength: 7 }) },
-      { weight: 1, arbitrary: fc.array(layers, { minLength: 8, maxLength: 20 }) },
+      { weight: 29, arbitrary: fc.array(layers, { minLength: 1, maxLength: 5 }) },
+      { weight: 1, arbitrary: fc.array(layers, { minLength: 6, maxLength: 20 }) },
     )
     .map((list) => list.map(({ body, name }, at) => ({ ...body, name: `${at + 1} ${name}` })));
 }

@@ -59,13 +59,13 @@ const climates = fc.oneof(
 const otherRooms = fc.dictionary(
   fc.constantFrom("damp room", "store", "<b>kiln</b>", "signal", 'shop "quoted"', "\u202eroom"),
   rooms,
-  { maxKeys: 3, noNullPrototype: true },
+  { maxKeys: 2, noNullPrototype: true },
 );
 
-/** One build-up, two in one file of six. */
+/** One build-up, two in one file of ten. */
 const buildUpsBeside = (others: readonly string[]): fc.Arbitrary<Record<string, unknown>[]> => {
   const one = writtenBuildUps(others);
-  return fc.oneof({ weight: 5, arbitrary: fc.tuple(one) }, { weight: 1, arbitrary: fc.tuple(one, one) });
+  return fc.oneof({ weight: 9, arbitrary: fc.tuple(one) }, { weight: 1, arbitrary: fc.tuple(one, one) });
 };
 
 /** Texts of whole project files; nearly all are valid, some have a room that cannot exist in its climate. */

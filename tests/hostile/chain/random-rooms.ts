@@ -8,6 +8,8 @@ const percent = quantity(25, 75, "%");
 
 const humidities = fc.oneof(
   fc.constantFrom("class 1", "class 2", "class 3", "class 4", "class 5"),
+  fc.constantFrom("class 2", "class 3", "class 4"),
+  percent,
   percent,
   twelve(quantity(5, 100, "%")),
   fc.constantFrom("normal by outdoor temperature", "high by outdoor temperature"),

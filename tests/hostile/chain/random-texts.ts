@@ -16,7 +16,7 @@ export const HOSTILE_PIECES: readonly string[] = [
   "&#60;b&#62;",
   "javascript:alert(7)",
   "url(http://example.invalid/x)",
-  "${7*7} {{7*7}} `7`",
+  `$${"{7*7}"} {{7*7}} \`7\``,
   "\u202eyrettop",
   "\u2066clay\u2069 \u200f",
   "\u0007bell\u001b[31m",

@@ -153,11 +153,14 @@ const trappedIn = (layers: readonly Keys[]): fc.Arbitrary<Keys> => {
     .map(([at, byNumber, amount, reading, start]): Keys => {
       const { material } = layers[at]!;
       const isTimber = typeof material === "string" && TIMBERS.includes(material);
-      const layer = byNumber ? at + 1 : layers[at]!["name"];
+      const layer = byNumber ? at + 1 : layers[at]!.name;
       return { layer, ...(isTimber ? { reading } : { amount }), start };
     });
   return fc
-    .option(fc.oneof(water, fc.array(water, { minLength: 1, maxLength: 3 })), { freq: 2 })
+    .oneof(
+      { weight: 2, arbitrary: fc.constant(null) },
+      { weight: 1, arbitrary: fc.oneof(water, fc.array(water, { minLength: 1, maxLength: 3 })) },
+    )
     .map((given): Keys => (given === null ? {} : { "trapped water": given }));
 };
 
@@ -181,11 +184,11 @@ const variantsOf = (layers: readonly Keys[]): fc.Arbitrary<Keys> => {
 /** A build-up of a project whose other rooms are named. */
 export const writtenBuildUps = (others: readonly string[]): fc.Arbitrary<Keys> =>
   fc.tuple(placesOf(others), fc.option(framings), names).chain(([place, framing, name]) => {
-    const isUpright = place["element"] === "wall" || place["element"] === "partition";
+    const isUpright = place.element === "wall" || place.element === "partition";
     return layersOf(isUpright, Object.keys(framing ?? {})).chain((layers) =>
       fc
         .tuple(
-          fc.oneof({ weight: 2, arbitrary: fc.constant<Keys>({}) }, { weight: 1, arbitrary: rarerKeys }),
+          fc.oneof({ weight: 3, arbitrary: fc.constant<Keys>({}) }, { weight: 1, arbitrary: rarerKeys }),
           areas,
           trappedIn(layers),
           fc.oneof({ weight: 7, arbitrary: fc.constant<Keys>({}) }, { weight: 1, arbitrary: variantsOf(layers) }),

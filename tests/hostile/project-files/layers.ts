@@ -222,6 +222,14 @@ export const BAD_LAYERS: readonly BadFile[] = [
     problems: [{ line: 9, code: "layer-not-one", says: "layers 1 and 5 are both called softwood timber" }],
   },
   {
+    title: "layers that together resist more than can be built",
+    text: changed(
+      "{ material: softwood timber, thickness: 20 mm }",
+      "{ material: { name: dream foam, conductivity: 0.005 W/(m K), vapour resistance factor: 5 }, thickness: 300 mm }",
+    ),
+    problems: [{ line: 12, code: "resists-too-much", says: "most of it dream foam" }],
+  },
+  {
     title: "names are checked in a layer that has other problems",
     text: changed(
       "mineral wool slab, thickness: 140 mm, framing: studs",
