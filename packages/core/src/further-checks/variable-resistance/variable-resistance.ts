@@ -42,9 +42,13 @@ export function variableResistance(calculation: BuildUpCalculation): VariableRes
   };
 }
 
-function layersOf({ slices, follow }: VaryingSection, year: VaryingYear): VariableResistanceResult["layers"] {
+/** A slice too thin to have a part of its own has no humidity of its own to tell. */
+function layersOf(
+  { slices, follow, partSlice }: VaryingSection,
+  year: VaryingYear,
+): VariableResistanceResult["layers"] {
   return slices.flatMap(({ layer, name }, slice) => {
-    if (follow[slice] === null) return [];
+    if (follow[slice] === null || !partSlice.includes(slice)) return [];
     const months = MONTH_NAMES.map((month, index) => ({
       month,
       relativeHumidity: year.months[index]!.humidity[slice]!,
