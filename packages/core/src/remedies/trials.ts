@@ -45,6 +45,7 @@ export function trialsOn(situation: Situation, transmittance: number | null): Tr
     }
     spent += cost;
     const result = assessBuildUp(step.buildUp, step.surroundings ?? situation.surroundings);
+    spent = Math.min(MOST_CALCULATIONS, spent + calculationsOfRunOn(result) * sizeOf(step.buildUp));
     results.set(step, result);
     return result;
   };
@@ -70,9 +71,7 @@ function calculationsAtMost(buildUp: BuildUp): number {
   const withGaps = buildUp.layers.filter((layer) => layer.type !== "air" && layer.gaps !== null).length;
   const water = CALCULATIONS_OF_TRAPPED_WATER * buildUp.trappedWater.length;
   const cases = ventilationCases(buildUp) === null ? 1 : 2;
-  return (
-    cases * (CALCULATIONS_OF_ASSESSMENT + withGaps + water) * Math.ceil(nodesAtMost(buildUp) / NODES_OF_CALCULATION)
-  );
+  return cases * (CALCULATIONS_OF_ASSESSMENT + withGaps + water) * sizeOf(buildUp);
 }
 
 /** Calculations that trapped water counts for: it is followed until it is dry, with each change that may help. */
@@ -80,6 +79,21 @@ const CALCULATIONS_OF_TRAPPED_WATER = 4;
 
 /** Nodes of all ways through together that one calculation stands for: four ways through a wall of 10 m²·K/W have fewer. */
 const NODES_OF_CALCULATION = 250;
+
+/** Years run on beyond the few of an ordinary wall: each takes about half a calculation. */
+function calculationsOfRunOn({ moisture }: BuildUpResult): number {
+  const years = moisture?.sections.map(({ repeating }) => repeating.years) ?? [0];
+  const mean = years.reduce((sum, count) => sum + count, 0) / years.length;
+  return Math.max(0, Math.floor(mean / 2) - ORDINARY_RUN_ON);
+}
+
+/** Calculations that the years run on of an ordinary wall take: they are counted already. */
+const ORDINARY_RUN_ON = 3;
+
+/** How many ordinary calculations one of this build-up stands for. */
+function sizeOf(buildUp: BuildUp): number {
+  return Math.ceil(nodesAtMost(buildUp) / NODES_OF_CALCULATION);
+}
 
 function nodesAtMost({ layers }: BuildUp): number {
   const framings = new Set(layers.flatMap(({ framing }) => framing?.name ?? []));
