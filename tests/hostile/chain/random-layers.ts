@@ -110,7 +110,7 @@ const framed = (named: readonly string[]): fc.Arbitrary<Record<string, unknown>>
 const solids = fc
   .tuple(
     fc.oneof({ weight: 3, arbitrary: fc.constantFrom(...solidNames) }, { weight: 1, arbitrary: solidOnTheSpot }),
-    fc.oneof(quantity(5, 250, "mm"), quantity(2, 12, "inch"), quantity(0.01, 0.6, "m")),
+    fc.oneof(quantity(5, 250, "mm"), quantity(0.5, 6, "inch"), quantity(0.01, 0.3, "m")),
     extras(4),
   )
   .map(([material, thickness, more]) => ({ material, thickness, ...more }));
@@ -163,7 +163,7 @@ export function layersOf(isUpright: boolean, named: readonly string[]): fc.Arbit
   });
   return fc
     .oneof(
-      { weight: 29, arbitrary: fc.array(layers, { minLength: 1, maxLength: 5 }) },
+      { weight: 79, arbitrary: fc.array(layers, { minLength: 1, maxLength: 5 }) },
       { weight: 1, arbitrary: fc.array(layers, { minLength: 6, maxLength: 20 }) },
     )
     .map((list) => list.map(({ body, name }, at) => ({ ...body, name: `${at + 1} ${name}` })));

@@ -40,10 +40,11 @@ const heated = fc
 const held = fc.record({
   temperature: fc.oneof(
     quantity(-25, 40, "°C"),
+    quantity(10, 25, "°C"),
     twelve(quantity(-60, 60, "°C")),
     fc.constant("by outdoor temperature"),
   ),
-  humidity: fc.oneof(percent, twelve(quantity(1, 100, "%"))),
+  humidity: fc.oneof(percent, percent, percent, twelve(quantity(1, 100, "%"))),
 });
 
 const unheated = fc.constant({ unheated: true });

@@ -1,3 +1,4 @@
+import type { ProjectResult } from "@warmside/core";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { lawsBroken } from "./lawful-result.ts";
@@ -37,8 +38,7 @@ describe("random valid project files always come to a finite, lawful result", ()
   });
 
   it("a broken law would be seen", () => {
-    const drawn = fc.sample(projectFiles, { numRuns: 40, seed: 7 }).map(resultOf);
-    const wet = drawn.find((result) => result?.buildUps.some(({ moisture }) => moisture?.verdict === "stays wet"))!;
+    const wet = firstThatStaysWet();
     const spoilt = (change: (copy: typeof wet) => void): string[] => {
       const copy = structuredClone(wet);
       change(copy);
@@ -56,3 +56,11 @@ describe("random valid project files always come to a finite, lawful result", ()
     for (const [name, fault] of Object.entries(faults)) expect(spoilt(fault), name).not.toEqual([]);
   });
 });
+
+function firstThatStaysWet(): ProjectResult {
+  for (const file of fc.sample(projectFiles, { numRuns: 200, seed: 7 })) {
+    const result = resultOf(file);
+    if (result?.buildUps.some(({ moisture }) => moisture?.verdict === "stays wet")) return result;
+  }
+  throw new Error("none of them stays wet");
+}
