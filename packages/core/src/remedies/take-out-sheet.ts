@@ -19,6 +19,8 @@ const THICKEST_FINISH = 0.005;
  */
 export function takeOutSheet({ buildUp }: Situation): Change[] {
   const extent = insulationExtent(buildUp);
+  const isAllThereIs = endOfCounted(buildUp) === 1;
+  if (isAllThereIs) return [];
   return buildUp.layers.slice(0, endOfCounted(buildUp)).flatMap((layer, index) => {
     const isOuterSheet = index > (extent?.last ?? 0);
     if (isOuterSheet || !comesOff(layer) || mustStay(buildUp, index) || holdsStatedWater(buildUp, index)) return [];
