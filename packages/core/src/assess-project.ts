@@ -64,16 +64,13 @@ function altitudeCorrection({ altitudeCorrection }: Project): ProjectResult["cli
 }
 
 /** Where the climate does not fit the use of a room: notes, acknowledged like odd values. */
-function fitNotes({ climate, rooms, accept, buildUps }: Project): ProjectResult["oddities"] {
-  const used = new Set(buildUps.flatMap(({ room, faces }) => [room, faces]));
-  return [...rooms.values()]
-    .filter(({ name }) => used.has(name))
-    .flatMap((room) =>
-      checkFit(climate, room).map(({ code, message }) => ({
-        code,
-        path: room.name === "indoor" ? "indoor" : `rooms.${room.name}`,
-        message,
-        accepted: accept.includes(code),
-      })),
-    );
+function fitNotes(project: Project): ProjectResult["oddities"] {
+  return usedRooms(project).flatMap((room) =>
+    checkFit(project.climate, room).map(({ code, message }) => ({
+      code,
+      path: room.name === "indoor" ? "indoor" : `rooms.${room.name}`,
+      message,
+      accepted: project.accept.includes(code),
+    })),
+  );
 }

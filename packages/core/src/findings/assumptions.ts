@@ -1,6 +1,6 @@
 import { grams } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
-import { judgeWater, type WaterJudged } from "./water-level.ts";
+import { isTooMuch, judgeWater } from "./water-level.ts";
 
 /** What the room's air and the far side rest on. Source: ISO 13788:2012 Annex A (from memory) and this project's rules. */
 export function assumptionFindings(evidence: Evidence): RuledFinding[] {
@@ -26,25 +26,22 @@ function classInCooledRoom({ room }: Evidence): RuledFinding[] {
 function unfavourableVerdict({ sensitivity, calculation }: Evidence): RuledFinding[] {
   const run = sensitivity.find(({ name }) => name === "unfavourable vapour resistance");
   if (run === undefined) return [];
-  const overLimit = isTooMuch(judgeWater(run.calculation)) && !isTooMuch(judgeWater(calculation));
-  if (!overLimit && run.result.verdict === calculation.governing.year.verdict) return [];
   const judged = judgeWater(run.calculation);
+  const turns = isTooMuch(judged) && !isTooMuch(judgeWater(calculation));
+  if (!turns && run.result.verdict === calculation.governing.year.verdict) return [];
+  const overLimit = turns && judged.amount > judged.limit!.amount;
   const limit = overLimit ? ` That is over the limit of ${grams(judged.limit!.amount)} there.` : "";
   return [
     {
       code: "unfavourable-vapour-resistance",
-      severity: overLimit ? "caution" : "note",
-      effect: overLimit ? "condition" : "none",
+      severity: turns ? "caution" : "note",
+      effect: turns ? "condition" : "none",
       message: `The answer hangs on the vapour resistances: ${run.result.message}${limit}`,
       advice: "Use declared values of the products where you have them.",
       source: "ISO 10456:2007 gives each material a dry and a wet value (from memory)",
       figures: { verdict: run.result.verdict, peak: run.result.peak.amount },
     },
   ];
-}
-
-function isTooMuch({ level }: WaterJudged): boolean {
-  return level === "too much" || level === "stays";
 }
 
 function groundUnderVoid({ buildUp }: Evidence): RuledFinding[] {

@@ -1,7 +1,7 @@
 import { formatSd } from "../vapour-layer/vapour-layer-message.ts";
 import { grams } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
-import { judgeWater, type WaterJudged } from "./water-level.ts";
+import { isTooMuch, judgeWater, type WaterJudged } from "./water-level.ts";
 
 /**
  * Whether the design forgives gaps in its vapour layer or depends on the layer being continuous: worked out again with
@@ -16,7 +16,7 @@ export function dependenceFindings(evidence: Evidence): RuledFinding[] {
     return [];
   if (isItselfTheInsulation(evidence)) return [];
   const now = judgeWater(evidence.calculation);
-  if (bad(now)) return [];
+  if (isTooMuch(now)) return [];
   const whenOpened = judgeWater(opened.calculation);
   const whenGone = judgeWater(without.calculation);
   const figures = {
@@ -28,7 +28,7 @@ export function dependenceFindings(evidence: Evidence): RuledFinding[] {
   };
   const common = { source: "worked out again for this build-up; what counts as too much is as for any water", figures };
   const name = `${tightLayer.name} (sd ${formatSd(tightLayer.sd)} m)`;
-  if (bad(whenOpened)) {
+  if (isTooMuch(whenOpened)) {
     return [
       {
         ...common,
@@ -40,7 +40,7 @@ export function dependenceFindings(evidence: Evidence): RuledFinding[] {
       },
     ];
   }
-  const gone = bad(whenGone) ? ` Left out altogether it ${outcome(whenGone)}.` : " It would even do without it.";
+  const gone = isTooMuch(whenGone) ? ` Left out altogether it ${outcome(whenGone)}.` : " It would even do without it.";
   return [
     {
       ...common,
@@ -48,7 +48,7 @@ export function dependenceFindings(evidence: Evidence): RuledFinding[] {
       severity: "note",
       effect: "none",
       message: `The build-up forgives gaps: with ${name} ten times more open it still ${outcome(whenOpened)}.${gone}`,
-      advice: bad(whenGone) ? sealing(evidence) : null,
+      advice: isTooMuch(whenGone) ? sealing(evidence) : null,
     },
   ];
 }
@@ -63,10 +63,6 @@ function sealing({ tightLayer, buildUp }: Evidence): string {
 /** How slowly a trace gathers where it does not dry out; nothing where it does. */
 function untilItGathers({ yearsToGather }: WaterJudged): string {
   return yearsToGather === null ? "" : ` in the first year, ${Math.round(yearsToGather)} years until 200 g/m²`;
-}
-
-function bad(judged: WaterJudged): boolean {
-  return judged.level === "too much" || judged.level === "stays";
 }
 
 function outcome(judged: WaterJudged): string {

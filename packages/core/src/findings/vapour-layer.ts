@@ -3,7 +3,7 @@ import { betweenFraming } from "../vapour-layer/assess-vapour-layer.ts";
 import type { TightLayer } from "../vapour-layer/candidates.ts";
 import { formatSd, sideInWords } from "../vapour-layer/vapour-layer-message.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
-import { judgeWater } from "./water-level.ts";
+import { isTooMuch, judgeWater } from "./water-level.ts";
 
 /** A layer on the cold side matters where the air at its warm face stands this damp [–] … */
 export const DAMP_FACE = 0.8;
@@ -25,10 +25,10 @@ export function vapourLayerFindings(evidence: Evidence): RuledFinding[] {
       findings.push(coldSideLayer(evidence, coldSide, damp, side));
   }
   const missing = vapourLayer.warmSide !== "neither" && vapourLayer.onWarmSide !== true;
-  const { level } = judgeWater(calculation);
-  const tooMuch = level === "too much" || level === "stays";
+  const judged = judgeWater(calculation);
+  const tooMuch = isTooMuch(judged);
   const tooOpen = tightLayer !== null && tooMuch && isTooOpen(evidence, tightLayer);
-  if (tooOpen || (missing && (tooMuch || level === "some"))) {
+  if (tooOpen || (missing && (tooMuch || judged.level === "some"))) {
     findings.push({
       code: "no-vapour-layer-warm-side",
       severity: "caution",

@@ -19,6 +19,11 @@ export interface WaterJudged {
   yearsToGather: number | null;
 }
 
+/** More water than is accepted: over its limit, or staying for good. */
+export function isTooMuch({ level }: Pick<WaterJudged, "level">): boolean {
+  return level === "too much" || level === "stays";
+}
+
 /** Water that takes longer than this to gather is a trace a year [a] (this project's rule). */
 export const LONG_ENOUGH = 50;
 
