@@ -7,7 +7,8 @@ import { harmless, wrap } from "../paper.ts";
 import type { Standing } from "../standing.ts";
 import { progressOn } from "./progress.ts";
 import { finished, openStudies, type Study } from "./studies.ts";
-import { workOutStudies } from "./work-out.ts";
+import { tasksFor, workOutStudies } from "./work-out.ts";
+import { startWorkers, type Workers } from "./workers.ts";
 
 /** What the study is asked to do. */
 export interface SpreadChoice {
@@ -30,20 +31,32 @@ export async function assessWithSpread(
   choice: SpreadChoice,
   standing: Standing,
 ): Promise<ProjectResult> {
-  const assessed = assessProject(project);
-  const studies = openStudies(project, choice);
-  const progress = progressOn(process.stderr, studies.length * choice.samples);
+  const tasks = project.buildUps.length * tasksFor(choice.samples);
+  const workers = await startWorkers(project, Math.min(choice.workers ?? availableParallelism(), tasks));
+  try {
+    const assessed = assessProject(project);
+    const studies = openStudies(project, choice);
+    await workOutWithProgress(studies, workers, standing);
+    return { ...assessed, buildUps: assessed.buildUps.map((buildUp, index) => withSpread(buildUp, studies[index]!)) };
+  } finally {
+    await workers.close();
+  }
+}
+
+/** The work itself, with a line that tells how far it is; interrupted, it prints what was done by then. */
+async function workOutWithProgress(studies: readonly Study[], workers: Workers, standing: Standing): Promise<void> {
+  const asked = studies.reduce((sum, { samples }) => sum + samples.count, 0);
+  const progress = progressOn(process.stderr, asked);
   const forget = whenInterrupted(() => {
     progress.clear();
     writeSync(STANDARD_OUTPUT, soFar(studies, standing));
   });
   try {
-    await workOutStudies(project, studies, choice.workers ?? availableParallelism(), progress.advance);
+    await workOutStudies(studies, workers, progress.advance);
   } finally {
     forget();
     progress.clear();
   }
-  return { ...assessed, buildUps: assessed.buildUps.map((buildUp, index) => withSpread(buildUp, studies[index]!)) };
 }
 
 const STANDARD_OUTPUT = 1;
