@@ -1,3 +1,4 @@
+import { assessProject } from "@warmside/core";
 import { describe, expect, test } from "vitest";
 import { saturationPressure } from "../../packages/core/src/air/saturation-pressure.ts";
 import { correctForAltitude, STANDARD_LAPSE_RATE } from "../../packages/core/src/climate/altitude.ts";
@@ -7,8 +8,11 @@ import {
   MEAN_YEAR,
   ONE_IN_TEN_COLDER,
   ONE_IN_TEN_WARMER,
+  oneInTenColder,
 } from "../../packages/core/src/climate/severity.ts";
 import type { OutdoorClimate } from "../../packages/core/src/project/types.ts";
+import { surroundingsOf } from "../../packages/core/src/surroundings/surroundings.ts";
+import { changed, projectOf } from "./project-texts.ts";
 
 const climate: OutdoorClimate = {
   name: "place",
@@ -80,5 +84,50 @@ describe("outdoor months", () => {
     expect(vapourPressure[2]).toBeCloseTo(518.925, 9);
     expect(vapourPressure[3]).toBeCloseTo(650.2785, 3);
     expect(vapourPressure[6]).toBeCloseTo(0.7 * saturationPressure(16), 9);
+  });
+});
+
+describe("what the file says of its year and its height is what is worked out", () => {
+  const january = (line: string) => {
+    const { climate, rooms, buildUps } = assessProject(projectOf(changed("indoor:", `${line}\nindoor:`)));
+    return { outdoors: climate.months[0]!, room: rooms[0]!.months[0]!, heat: buildUps[0]!.heat!, climate };
+  };
+  const mean = january("severity: mean year");
+
+  test.each([
+    ["severity: one in ten colder", -2],
+    ["severity: one in ten warmer", 2],
+    ["severity: +1.5 K", 1.5],
+    ["altitude: 302 m", -1.95],
+    ["altitude: 302 m\nlapse rate: 5 K/km", -1.5],
+    ["altitude: 302 m\nseverity: +1 K", -0.95],
+  ])("%s: %d K in January, at De Bilt (station 2 m)", (line, change) => {
+    const { outdoors, room, climate } = january(line);
+    expect(outdoors.temperature - mean.outdoors.temperature).toBeCloseTo(change, 9);
+    expect(outdoors.relativeHumidity).toBeCloseTo(mean.outdoors.relativeHumidity, 9);
+    const pressure = outdoors.relativeHumidity * saturationPressure(outdoors.temperature);
+    expect(outdoors.vapourPressure).toBeCloseTo(pressure, 6);
+    // Class 3: 810 Pa over outdoors at 0 °C, none at 20 °C.
+    expect(room.vapourPressure).toBeCloseTo(pressure + (810 * (20 - outdoors.temperature)) / 20, 6);
+    expect(climate.origin.length).toBeGreaterThan(mean.climate.origin.length);
+  });
+
+  test("a colder year asks for a better inside surface", () => {
+    const colder = january("severity: one in ten colder");
+    expect(colder.heat.requiredTemperatureFactor).not.toBe(mean.heat.requiredTemperatureFactor);
+    expect(colder.heat.transmittance).toBe(mean.heat.transmittance);
+  });
+
+  test("the year of one in ten that is always tried is that of the place, whichever year is reported", () => {
+    const colderOf = (line: string) => {
+      const { sites } = surroundingsOf(projectOf(changed("indoor:", `${line}\nindoor:`)));
+      return sites.colder.outdoor.temperature[0]! - mean.outdoors.temperature;
+    };
+    expect(colderOf("severity: mean year")).toBeCloseTo(-2, 9);
+    expect(colderOf("severity: one in ten colder")).toBeCloseTo(-2, 9);
+    expect(colderOf("severity: one in ten warmer")).toBeCloseTo(-2, 9);
+    // A stated difference is a place of its own, such as a warmer future.
+    expect(colderOf("severity: +1 K")).toBeCloseTo(-1, 9);
+    expect(oneInTenColder(climate, ONE_IN_TEN_COLDER).temperature).toEqual(climate.temperature);
   });
 });

@@ -70,6 +70,18 @@ describe("the shipped material table", () => {
     expect(answer.found).toBeNull();
     if (answer.found === null) expect(answer.near[0]).toBe(near);
   });
+
+  it.each([
+    ["bitumen roofing felt", ["roofing underlay felt bituminous"]],
+    [
+      "brickwork pier",
+      ["facing brick", "inner leaf brick", "solid clay brick 1800", "engineering brick", "sand-lime brick 1800"],
+    ],
+    ["unobtainium", []],
+    ["a b c", []],
+  ])("nothing is near %s: rows that share most of its words are shown", (name, alike) => {
+    expect(findInTables(name, [table])).toEqual({ found: null, near: [], alike });
+  });
 });
 
 describe("a material table of the user's own", () => {

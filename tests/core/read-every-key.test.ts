@@ -91,7 +91,7 @@ describe("a project with every key", () => {
   });
 
   it("notes the odd boarding of 700 mm, acknowledged by the file", () => {
-    expect(project.oddities).toEqual([
+    expect(project.oddities.filter(({ code }) => code.startsWith("odd"))).toEqual([
       {
         code: "odd-thickness",
         path: "build-ups[0].layers[6].thickness",
@@ -102,7 +102,25 @@ describe("a project with every key", () => {
       },
     ]);
     const unaccepted = projectOf(EVERY_KEY.replace("accept: [odd-thickness]\n", ""), FILES_OF_EVERY_KEY);
-    expect(unaccepted.oddities.map(({ accepted }) => accepted)).toEqual([false]);
+    expect(unaccepted.oddities.map(({ accepted }) => accepted)).toEqual([false, false]);
+  });
+
+  it("notes that the cooling never runs: no month is over 26 °C at 340 m, 1 K warmer than the mean year", () => {
+    expect(project.oddities.filter(({ code }) => code === "cooling-never-runs")).toMatchObject([
+      { path: "indoor", message: expect.stringContaining("no month at de-bilt is warmer than"), accepted: false },
+    ]);
+  });
+
+  it("notes what is accepted and not there, and what is likely meant", () => {
+    const notesOf = (codes: string) =>
+      projectOf(EVERY_KEY.replace("[odd-thickness]", codes), FILES_OF_EVERY_KEY).oddities.filter(
+        ({ code }) => code === "accepts-nothing",
+      );
+    expect(notesOf("[odd-thicknes, odd-area]").map(({ path, message }) => [path, message])).toEqual([
+      ["accept[0]", "accept names odd-thicknes, and this file has no such note. Is odd-thickness meant?"],
+      ["accept[1]", "accept names odd-area, and this file has no such note. Take it out."],
+    ]);
+    expect(notesOf("[odd-thickness, cooling-never-runs]")).toEqual([]);
   });
 });
 

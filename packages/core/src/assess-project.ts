@@ -1,7 +1,7 @@
 import { assessBuildUp } from "./assess-build-up.ts";
-import { checkFit } from "./climate/check-fit.ts";
 import { monthsOfAir } from "./describe/months-of-air.ts";
 import type { BuildUp, Project, Room } from "./project/types.ts";
+import { usedRooms } from "./project/used-rooms.ts";
 import { findRemedies } from "./remedies/find-remedies.ts";
 import type { BuildUpResult, ProjectResult, RoomResult } from "./result/types.ts";
 import { describeRoom } from "./rooms/describe-room.ts";
@@ -38,7 +38,7 @@ export function assessProject(project: Project): ProjectResult {
     },
     rooms: usedRooms(project).map((room) => roomResult(room, surroundings.sites.reported)),
     buildUps,
-    oddities: [...project.oddities.map((oddity) => ({ ...oddity })), ...fitNotes(project)],
+    oddities: project.oddities.map((oddity) => ({ ...oddity })),
     ...(comparison === null ? {} : { comparison }),
   };
 }
@@ -49,11 +49,6 @@ function assessWithRemedies(buildUp: BuildUp, surroundings: Surroundings): Build
   return { ...assessed, remedies, remedySearch: search };
 }
 
-function usedRooms(project: Project): Room[] {
-  const used = new Set(project.buildUps.flatMap(({ room, faces }) => [room, faces]));
-  return [...project.rooms.values()].filter(({ name }) => used.has(name));
-}
-
 function roomResult(room: Room, site: Site): RoomResult {
   return { name: room.name, ...describeRoom(room), months: monthsOfAir(site.rooms.get(room.name)!) };
 }
@@ -61,16 +56,4 @@ function roomResult(room: Room, site: Site): RoomResult {
 function altitudeCorrection({ altitudeCorrection }: Project): ProjectResult["climate"]["altitudeCorrection"] {
   if (altitudeCorrection === null) return null;
   return { siteAltitude: altitudeCorrection.altitude, lapseRate: altitudeCorrection.lapseRate };
-}
-
-/** Where the climate does not fit the use of a room: notes, acknowledged like odd values. */
-function fitNotes(project: Project): ProjectResult["oddities"] {
-  return usedRooms(project).flatMap((room) =>
-    checkFit(project.climate, room).map(({ code, message }) => ({
-      code,
-      path: room.name === "indoor" ? "indoor" : `rooms.${room.name}`,
-      message,
-      accepted: project.accept.includes(code),
-    })),
-  );
 }

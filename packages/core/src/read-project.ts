@@ -1,16 +1,13 @@
-import { saturationPressure } from "./air/saturation-pressure.ts";
-import { correctForAltitude, STANDARD_LAPSE_RATE } from "./climate/altitude.ts";
-import { climateMonths } from "./climate/climate-months.ts";
-import { readClimate } from "./climate/read-climate.ts";
-import { applySeverity, MEAN_YEAR, ONE_IN_TEN_COLDER, ONE_IN_TEN_WARMER } from "./climate/severity.ts";
-import { MONTH_NAMES } from "./constants.ts";
+import { checkFit } from "./climate/check-fit.ts";
+import { climateAtSite, siteStated } from "./climate/climate-at-site.ts";
+import { resolveClimate } from "./climate/resolve-climate.ts";
 import { materialsOfProject } from "./materials/materials-of-project.ts";
 import { pricesOfProject } from "./materials/prices-of-project.ts";
 import { orderProblems } from "./problems/order-problems.ts";
 import { ProblemsError } from "./problems/problems-error.ts";
-import type { Problem, Reading } from "./problems/types.ts";
-import { collectNotes } from "./project/accept-notes.ts";
-import { findClimateText, findPlaces, type Supplies } from "./project/find-text.ts";
+import type { Reading } from "./problems/types.ts";
+import { collectNotes, type NoteCollector, noteIdleAcceptances } from "./project/accept-notes.ts";
+import { findPlaces, type Supplies } from "./project/find-text.ts";
 import { noteOddValues } from "./project/odd-values.ts";
 import { parseFileText } from "./project/parse-file-text.ts";
 import { collectProblems } from "./project/problem-collector.ts";
@@ -20,18 +17,11 @@ import { resolveBuildUp } from "./project/resolve-build-up.ts";
 import { pathOfRoom, type Rooms, resolveRooms } from "./project/resolve-room.ts";
 import { projectSchema } from "./project/schema-project.ts";
 import { pricesOf, queryOf } from "./project/top-of-project.ts";
-import type {
-  AirMonths,
-  AltitudeCorrection,
-  BuildUp,
-  OutdoorClimate,
-  Project,
-  Room,
-  Severity,
-} from "./project/types.ts";
-import { listAt, textAt } from "./project/value-at.ts";
-import type { WrittenProject, WrittenSeverity } from "./project/written-project.ts";
-import { type ImpossibleMonth, impossibleMonths } from "./rooms/impossible-months.ts";
+import type { BuildUp, OutdoorClimate, Project, Room } from "./project/types.ts";
+import { usedRooms } from "./project/used-rooms.ts";
+import { listAt } from "./project/value-at.ts";
+import type { WrittenProject } from "./project/written-project.ts";
+import { checkRoomsInYear } from "./rooms/check-rooms-in-year.ts";
 import { CLIMATE_CSVS, MATERIALS_CSV } from "./shipped-tables.ts";
 
 export type { Supplies };
@@ -55,29 +45,27 @@ export function readProject(text: string, supplies?: Supplies): Reading<Project>
 
   const rooms = resolveRooms(context);
   const buildUps = resolveBuildUps(rooms, context);
-  const climate = resolveClimate(supplies, context);
+  const climate = resolveClimate(CLIMATE_CSVS, supplies, context);
   const prices = pricesOfProject(supplies, context);
   const placesForStudy = findPlaces(["climates for place"], Object.keys(CLIMATE_CSVS), context);
   const written = projectSchema.safeParse(file.data);
-  if (written.success && climate.value !== null) {
-    checkYear(written.data, climate.value, rooms, context);
-    noteOddValues(written.data, context);
-  }
+  const atSite =
+    written.success && climate.value !== null ? yearOfSite(written.data, climate.value, rooms, context) : null;
+  if (written.success) noteOddValues(written.data, context);
 
   const found = collector.problems.filter(({ code }) => materials.isComplete || code !== "material-unknown");
   const problems = [...found, ...materials.problems, ...climate.problems, ...prices.problems];
   if (problems.length > 0) return { ok: false, problems: orderProblems(problems) };
-  if (!written.success || climate.value === null || buildUps.some((buildUp) => buildUp === null)) {
+  if (!written.success || atSite === null || buildUps.some((buildUp) => buildUp === null)) {
     throw new Error("a project without problems could not be read");
   }
   const value: Project = {
     name: written.data.project,
     reference: written.data.reference ?? null,
     query: queryOf(written.data),
-    climate: climate.value,
-    severity: severityOf(written.data.severity),
-    altitudeCorrection: altitudeCorrectionOf(written.data),
-    humidityMargin: written.data["humidity margin"]?.value ?? 1,
+    climate: atSite,
+    ...siteStated(written.data),
+    humidityMargin: humidityMarginOf(written.data),
     rooms: rooms as ReadonlyMap<string, Room>,
     buildUps: buildUps as BuildUp[],
     accept: written.data.accept ?? [],
@@ -85,6 +73,8 @@ export function readProject(text: string, supplies?: Supplies): Reading<Project>
     climatesForPlace: placesForStudy,
     prices: pricesOf(written.data, prices.value),
   };
+  noteFit(value, notes);
+  noteIdleAcceptances(value.accept, notes);
   return { ok: true, value };
 }
 
@@ -109,62 +99,30 @@ function resolveBuildUps(rooms: Rooms, context: ReadingContext): (BuildUp | null
   );
 }
 
-function resolveClimate(
-  supplies: Supplies | undefined,
+/** The year the project is worked out for, with what can be told only then: rooms that cannot exist. */
+function yearOfSite(
+  written: WrittenProject,
+  climate: OutdoorClimate,
+  rooms: Rooms,
   context: ReadingContext,
-): { value: OutdoorClimate | null; problems: readonly Problem[] } {
-  const written = textAt(context.file.data, ["climate"]);
-  const found = written === null ? null : findClimateText(written, ["climate"], CLIMATE_CSVS, supplies, context);
-  if (found === null) return { value: null, problems: [] };
-  const reading = readClimate(found.text, found.name);
-  if (reading.ok) return { value: reading.value, problems: [] };
-  return {
-    value: null,
-    problems: reading.problems.map((problem) => inFile(problem, found.file ?? `climate/${found.name}.csv`)),
-  };
-}
-
-function inFile(problem: Problem, file: string): Problem {
-  return { ...problem, details: { ...problem.details, file } };
-}
-
-/** What can be told only with the year: a site's height over a station of unknown height, rooms that cannot exist. */
-function checkYear(written: WrittenProject, climate: OutdoorClimate, rooms: Rooms, context: ReadingContext): void {
-  const correction = altitudeCorrectionOf(written);
-  if (correction !== null && climate.altitude === null) {
+): OutdoorClimate | null {
+  const stated = siteStated(written);
+  if (stated.altitudeCorrection !== null && climate.altitude === null) {
     context.collector.add("altitude-of-station", ["altitude"], { name: climate.name });
-    return;
+    return null;
   }
-  const atSite = correction === null ? climate : correctForAltitude(climate, correction);
-  const outdoor = climateMonths(applySeverity(atSite, severityOf(written.severity)));
-  for (const [name, room] of rooms) {
-    const months = room === null ? [] : impossibleMonths(room, outdoor, written["humidity margin"]?.value ?? 1);
-    if (months.length > 0) {
-      context.collector.addAtKey("room-impossible", pathOfRoom(name), detailsOf(months, outdoor));
-    }
+  const atSite = climateAtSite(climate, stated);
+  checkRoomsInYear(rooms, atSite, humidityMarginOf(written), context);
+  return atSite;
+}
+
+function humidityMarginOf(written: WrittenProject): number {
+  return written["humidity margin"]?.value ?? 1;
+}
+
+/** Where the climate does not fit the use of a room: notes, acknowledged like odd values. */
+function noteFit(project: Project, notes: NoteCollector): void {
+  for (const room of usedRooms(project)) {
+    for (const { code, message } of checkFit(project.climate, room)) notes.add(code, pathOfRoom(room.name), message);
   }
-}
-
-function detailsOf(months: readonly ImpossibleMonth[], outdoor: AirMonths): Problem["details"] {
-  const worst = months.reduce((one, other) =>
-    other.vapourPressure / other.saturation > one.vapourPressure / one.saturation ? other : one,
-  );
-  return {
-    months: months.map(({ month }) => MONTH_NAMES[month]!),
-    worst: MONTH_NAMES[worst.month]!,
-    vapourPressure: Math.round(worst.vapourPressure),
-    saturation: Math.round(worst.saturation),
-    isWarmerThanOutdoors: worst.saturation > saturationPressure(outdoor.temperature[worst.month]!) ? "yes" : "no",
-  };
-}
-
-function severityOf(written: WrittenSeverity | undefined): Severity {
-  const named = [MEAN_YEAR, ONE_IN_TEN_COLDER, ONE_IN_TEN_WARMER].find(({ name }) => name === (written ?? "mean year"));
-  if (named !== undefined || typeof written !== "object") return named ?? MEAN_YEAR;
-  return { name: `${written.value < 0 ? "−" : "+"}${Math.abs(written.value)} K`, offset: written.value };
-}
-
-function altitudeCorrectionOf(written: WrittenProject): AltitudeCorrection | null {
-  if (written.altitude === undefined) return null;
-  return { altitude: written.altitude.value, lapseRate: written["lapse rate"]?.value ?? STANDARD_LAPSE_RATE };
 }

@@ -30,6 +30,20 @@ export function applySeverity(climate: OutdoorClimate, severity: Severity): Outd
   return { ...climate, temperature: shifted, origin: [...climate.origin, remark] };
 }
 
+/**
+ * The colder year met once in ten, of a climate that already carries a severity.
+ *
+ * @param climate - the reported year's twelve monthly means
+ * @param severity - what the reported year already is
+ * @returns 2 K under the mean year where the reported one is met once in ten; else 2 K under the reported year, which
+ *   then counts as the mean
+ * Source: ISO 13788:2012 clause 4.2 (from memory).
+ */
+export function oneInTenColder(climate: OutdoorClimate, severity: Severity): OutdoorClimate {
+  const reported = [ONE_IN_TEN_COLDER, ONE_IN_TEN_WARMER].find(({ name }) => name === severity.name)?.offset ?? 0;
+  return applySeverity(climate, { ...ONE_IN_TEN_COLDER, offset: ONE_IN_TEN_COLDER.offset - reported });
+}
+
 function signed(offset: number): string {
   return offset < 0 ? `−${-offset}` : `+${offset}`;
 }

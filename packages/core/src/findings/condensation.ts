@@ -14,7 +14,7 @@ export function condensationFindings(evidence: Evidence): RuledFinding[] {
   const colder = evidence.sensitivity.find(({ name }) => name === "one in ten colder year");
   const inColder = colder === undefined ? null : judgeWater(colder.calculation);
   if (inColder === null || inColder.level === "none" || inColder.level === "trace") return [staysDry(inColder)];
-  return describeWater(inColder, evidence, "In a year 2 K colder, as one in ten is: ");
+  return describeWater(inColder, evidence, "In a year 2 K colder than usual, as one in ten is: ");
 }
 
 function staysDry(inColder: WaterJudged | null): RuledFinding {
@@ -22,8 +22,8 @@ function staysDry(inColder: WaterJudged | null): RuledFinding {
     inColder === null
       ? ""
       : inColder.level === "none"
-        ? " Nor does it in a year 2 K colder."
-        : ` In a year 2 K colder a trace does (${grams(inColder.amount)}).`;
+        ? " Nor does it in a year 2 K colder than usual."
+        : ` In a year 2 K colder than usual a trace does (${grams(inColder.amount)}).`;
   return {
     code: "stays-dry",
     severity: "note",

@@ -1,4 +1,6 @@
+import { namesAlike } from "../problems/names-alike.ts";
 import { comparable, nearNames } from "../problems/near-names.ts";
+import type { Found } from "../project/reading-context.ts";
 import type { Material } from "../project/types.ts";
 import { OTHER_NAMES } from "./other-names.ts";
 
@@ -10,13 +12,10 @@ export type MaterialTable = readonly Material[];
  *
  * @param name - as a project file writes it
  * @param tables - the shipped table, then the user's own
- * @returns the material, or the names that are near
- * @example findInTables("Steel", []) // { found: null, near: [] }
+ * @returns the material; else the names that are likely meant, and where there are none those that share a word
+ * @example findInTables("Steel", []) // { found: null, near: [], alike: [] }
  */
-export function findInTables(
-  name: string,
-  tables: readonly MaterialTable[],
-): { found: Material } | { found: null; near: readonly string[] } {
+export function findInTables(name: string, tables: readonly MaterialTable[]): Found<Material> {
   const wanted = comparable(name);
   for (const table of [...tables].reverse()) {
     const found = table.find((material) => comparable(material.name) === wanted);
@@ -24,5 +23,6 @@ export function findInTables(
   }
   const names = tables.flatMap((table) => table.map((material) => material.name));
   const other = OTHER_NAMES[wanted]?.filter((candidate) => names.includes(candidate)) ?? [];
-  return { found: null, near: other.length > 0 ? other : nearNames(name, names) };
+  const near = other.length > 0 ? other : nearNames(name, names);
+  return { found: null, near, alike: near.length > 0 ? [] : namesAlike(name, names) };
 }

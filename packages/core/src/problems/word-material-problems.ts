@@ -5,7 +5,7 @@ export const MATERIAL_WORDINGS: Wordings = {
   "material-unknown": ({ text, list }) => ({
     says: `no material is called ${text("name")}`,
     expected: "a name from the table, or the material's values in braces",
-    likelySlip: didYouMean(list("near")),
+    likelySlip: didYouMean(list("near")) ?? inTheTable(list("alike")),
     write:
       list("near").length > 0
         ? onlyOne(list("near"))
@@ -68,3 +68,8 @@ export const MATERIAL_WORDINGS: Wordings = {
     write: "softwood timber",
   }),
 };
+
+function inTheTable(names: readonly string[]): string | null {
+  if (names.length === 0) return null;
+  return names.length === 1 ? `The table has ${names[0]}` : `The table has ${inSpeech(names, "and")}, for example`;
+}

@@ -3,8 +3,8 @@ import type { FileData } from "./file-data.ts";
 import type { ProblemCollector } from "./problem-collector.ts";
 import type { Material } from "./types.ts";
 
-/** What a name leads to, or the names that are near it. */
-export type Found<Thing> = { found: Thing } | { found: null; near: readonly string[] };
+/** What a name leads to; else the names that are likely meant, and those that share a word with it. */
+export type Found<Thing> = { found: Thing } | { found: null; near: readonly string[]; alike: readonly string[] };
 
 /** A file beside the project file, as whoever reads disks supplies it. */
 export type SuppliedFile = { text: string } | { failure: string };

@@ -30,7 +30,9 @@ export function resolveMaterial(
  */
 export function findMaterial(name: string, path: ProblemPath, context: ReadingContext): Material | null {
   const answer = context.findMaterial(name);
-  if (answer.found === null) context.collector.add("material-unknown", path, { name, near: answer.near });
+  if (answer.found === null) {
+    context.collector.add("material-unknown", path, { name, near: answer.near, alike: answer.alike });
+  }
   return answer.found;
 }
 

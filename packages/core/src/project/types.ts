@@ -328,6 +328,7 @@ export interface Project {
   name: string;
   reference: string | null;
   query: Query | null;
+  /** The year it is worked out for: altitude and severity are in it. */
   climate: OutdoorClimate;
   severity: Severity;
   altitudeCorrection: AltitudeCorrection | null;
@@ -337,7 +338,7 @@ export interface Project {
   rooms: ReadonlyMap<string, Room>;
   buildUps: readonly BuildUp[];
   accept: readonly string[];
-  /** Odd but possible values found while reading; shown, and marked accepted when `accept` names them. */
+  /** Odd but possible values found while reading, and where climate and rooms do not fit; shown, and marked accepted when `accept` names them. */
   oddities: readonly Oddity[];
   climatesForPlace: readonly string[];
   prices: PriceList | null;

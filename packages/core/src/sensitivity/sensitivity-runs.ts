@@ -110,7 +110,7 @@ function describeRun(name: SensitivityName, run: BuildUpCalculation, reported: B
 const RANK: Readonly<Record<VerdictWord, number>> = { dry: 0, "dries out": 1, "stays wet": 2 };
 
 const OPENING: Readonly<Record<SensitivityName, string>> = {
-  "one in ten colder year": "In a year 2 K colder, as one in ten is, it",
+  "one in ten colder year": "In a year 2 K colder than usual, as one in ten is, it",
   "unfavourable vapour resistance": "With the less favourable of the two tabulated vapour resistances it",
   "vapour layer ten times more open": "With the vapour layer ten times more open it",
   "no vapour layer": "With no vapour layer it",

@@ -1,6 +1,6 @@
 import { climateMonths } from "../climate/climate-months.ts";
-import { applySeverity, ONE_IN_TEN_COLDER } from "../climate/severity.ts";
-import type { OutdoorClimate, Project, Room } from "../project/types.ts";
+import { MEAN_YEAR, oneInTenColder } from "../climate/severity.ts";
+import type { OutdoorClimate, Project, Room, Severity } from "../project/types.ts";
 import { roomMonths } from "../rooms/room-months.ts";
 import { wetterRoom } from "../rooms/wetter-room.ts";
 import type { Site } from "./far-side-months.ts";
@@ -23,24 +23,23 @@ export interface Surroundings {
 /**
  * What surrounds a project's build-ups: the reported year, the one-in-ten colder year, and the year with wetter rooms.
  *
- * @param project - the project; its climate already carries severity and altitude
- * @param climate - another outdoor climate to put the project in (default its own)
+ * @param project - the project; its climate already carries severity (the mean year unless said) and altitude
+ * @param climate - another outdoor climate to put the project in, with the project's severity (default its own)
  * @returns sites and rooms
  * Source: ISO 13788:2012 clause 4.2 (from memory).
  */
 export function surroundingsOf(
-  project: Pick<Project, "climate" | "rooms" | "humidityMargin">,
+  project: Pick<Project, "climate" | "rooms" | "humidityMargin"> & { severity?: Severity },
   climate: OutdoorClimate = project.climate,
 ): Surroundings {
-  const { rooms, humidityMargin } = project;
+  const { severity = MEAN_YEAR, rooms, humidityMargin } = project;
   const all = [...rooms.values()];
-  const colder = applySeverity(climate, ONE_IN_TEN_COLDER);
   return {
     rooms,
     humidityMargin,
     sites: {
       reported: siteOf(climate, all, humidityMargin),
-      colder: siteOf(colder, all, humidityMargin),
+      colder: siteOf(oneInTenColder(climate, severity), all, humidityMargin),
       wetter: siteOf(climate, all.map(wetterRoom), humidityMargin),
     },
   };

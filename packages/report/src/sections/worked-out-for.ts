@@ -36,7 +36,7 @@ function placeWords(climate: ClimateResult): Html {
   ].filter((part) => part !== null);
   const lift = climate.altitudeCorrection;
   const correction = lift
-    ? ` Corrected for a site at ${fixed(lift.siteAltitude, 0)} m, at ${fixed(lift.lapseRate * METRES_PER_KILOMETRE, 1)} K/km.`
+    ? ` Corrected from the station's height to the site's ${fixed(lift.siteAltitude, 0)} m, at ${fixed(lift.lapseRate * METRES_PER_KILOMETRE, 1)} K/km.`
     : "";
   return html`<p>Year: ${climate.severity}.${at.length > 0 ? ` ${sentence(at.join(", "))}.` : null}${correction}</p>`;
 }

@@ -1,0 +1,12 @@
+import type { Project, Room } from "./types.ts";
+
+/**
+ * The rooms that any build-up begins in or faces.
+ *
+ * @param project - its rooms and build-ups
+ * @returns in the file's order
+ */
+export function usedRooms({ rooms, buildUps }: Pick<Project, "rooms" | "buildUps">): Room[] {
+  const used = new Set(buildUps.flatMap(({ room, faces }) => [room, faces]));
+  return [...rooms.values()].filter(({ name }) => used.has(name));
+}
