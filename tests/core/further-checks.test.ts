@@ -6,6 +6,7 @@ import { growthLimit } from "../../packages/core/src/further-checks/mould/growth
 import { type HumidInterface, humidInterfaces } from "../../packages/core/src/further-checks/mould/humid-interfaces.ts";
 import { equilibriumMoisture } from "../../packages/core/src/further-checks/wood/equilibrium-moisture.ts";
 import type { BuildUp, HumidityRule, Layer } from "../../packages/core/src/project/types.ts";
+import { firstNotFinite } from "../laws/every-number.ts";
 import { air, buildUp, material, sheet, solid } from "../published/build-up-by-hand.ts";
 import { checked, heatedRoom, layerOf, materialNamed, shippedClimate, siteOf, studs } from "./build-ups.ts";
 
@@ -203,6 +204,17 @@ describe("resistance by humidity", () => {
       const humidities = layers[layer]!.months.map(({ relativeHumidity: humidity }) => humidity);
       expect(Math.min(...humidities)).toBeLessThan(0.75 + 0.25 * layer);
     }
+  });
+
+  test("a film too thin for a humidity of its own varies untold, and changes nothing", () => {
+    const film = solid(1e-7, 0.2, { name: "film", material: material(0.2, 5, { vapourResistanceFactorWet: 2 }) });
+    const thin = buildUp([lining, film, membrane, wool, sheathing], { variableResistance: true });
+    const without = checked(wall({ variableResistance: true }), site, room).checks.variableResistance!;
+    const result = checked(thin, site, room).checks.variableResistance!;
+    expect(result.layers.map(({ name }) => name)).toEqual(without.layers.map(({ name }) => name));
+    expect(result).toMatchObject({ converged: true, verdict: without.verdict });
+    expect(result.peak.amount).toBeCloseTo(without.peak.amount, 4);
+    expect(firstNotFinite(result)).toBeNull();
   });
 
   test("is not worked out where nothing asks for it", () => {

@@ -126,3 +126,22 @@ describe("helpers of the plots", () => {
     expect(textWidth("Room 20", 10, true)).toBeGreaterThan(textWidth("Room 20", 10, false));
   });
 });
+
+describe("many wooden layers in one plot", () => {
+  const [layer] = result.buildUps[1]!.wood;
+  const many = Array.from({ length: 12 }, (_, number) => ({
+    ...layer!,
+    layer: number,
+    name: `board ${number}`,
+    months: layer!.months.map((month) => ({ ...month, inner: 0.1, outer: 0.1 + (number % 6) / 100 + number / 10_000 })),
+  }));
+
+  test("the eight wettest have a line and a place in the legend each, and the description says so", async () => {
+    const plot = woodMoisturePlot(many);
+    const drawn = new Set(JSON.stringify(plot.spec).match(/board \d+/g));
+    const wettest = [...many].sort((one, other) => other.months[0]!.outer - one.months[0]!.outer).slice(0, 8);
+    expect([...drawn].sort()).toEqual(wettest.map(({ name }) => name).sort());
+    expect(plot.description).toContain("the 8 wettest wooden layers");
+    await expect(toSvg(plot, "many")).resolves.toBeDefined();
+  });
+});

@@ -1,4 +1,4 @@
-import { dewPoint, type ProjectResult, saturationPressure } from "@warmside/core";
+import { assessProject, dewPoint, type ProjectResult, readProjectOrThrow, saturationPressure } from "@warmside/core";
 import { renderReport } from "@warmside/report";
 import { beforeAll, describe, expect, test } from "vitest";
 import { readFigure } from "../../packages/report/src/numbers.ts";
@@ -51,7 +51,25 @@ function expectPrinted(outcome: number, value: number, decimals: number, line: s
 
 const cell = (row: readonly string[], place: number): number => readFigure(row[place]!);
 
+/** Water on both faces of a film: flows are divided by the hundredth of a millimetre of sd between them. */
+const thinFilm = (): ProjectResult =>
+  assessProject(
+    readProjectOrThrow(`project: Alder Row pottery studio
+climate: de-bilt
+indoor: { heating: 20 °C, humidity: class 3 }
+build-ups:
+  - name: Wall with a film
+    element: wall
+    layers:
+      - { material: gypsum plasterboard, thickness: 12.5 mm }
+      - { material: mineral wool slab, thickness: 140 mm }
+      - { material: { name: open film, conductivity: 0.2 W/(m K), vapour resistance factor: 1 }, thickness: 0.01 mm }
+      - { material: { name: tight skin, sd: 1500 m } }
+`),
+  );
+
 describe.each<[string, () => ProjectResult]>([
+  ["a wall with a very thin film", thinFilm],
   ["the demo", demoResult],
   ["a project with every part", everyPart],
   ["two walls made by hand", twoWalls],
