@@ -7,7 +7,7 @@ import type { ProjectFile } from "./random-project-files.ts";
 const LONGEST_ANSWER = 4000;
 
 /** What a file of sound values may still be refused for: a room that cannot exist in its climate, too much insulation. */
-const REFUSED_TOGETHER = ["room-impossible", "resists-too-much"];
+export const REFUSED_TOGETHER = ["room-impossible", "resists-too-much"];
 
 /**
  * A file through the whole chain to its result, which must be lawful and in time.

@@ -1,15 +1,15 @@
-/** Bundles the run over a great many build-ups as the command is bundled, and runs it: COUNT SEED [SECONDS]. */
+/** Bundles the run over a great many project files as the command is bundled, and runs it: COUNT SEED [SECONDS]. */
 import { mkdirSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 
 const root = dirname(dirname(dirname(dirname(fileURLToPath(import.meta.url)))));
-const outfile = join(root, "node_modules", ".warmside", `many-build-ups-${process.pid}.mjs`);
+const outfile = join(root, "node_modules", ".warmside", `many-files-${process.pid}.mjs`);
 mkdirSync(dirname(outfile), { recursive: true });
 await build({
   absWorkingDir: root,
-  entryPoints: ["tests/hostile/chain/many-build-ups.ts"],
+  entryPoints: ["tests/hostile/chain/many-files.ts"],
   outfile,
   bundle: true,
   format: "esm",
