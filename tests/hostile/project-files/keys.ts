@@ -4,8 +4,8 @@ const withoutBuildUps = SMALL_PROJECT.slice(0, SMALL_PROJECT.indexOf("build-ups:
 
 /** Keys that are missing, misspelt or of the wrong kind. */
 export const BAD_KEYS: readonly BadFile[] = [
-  bad("a word", "hello\n", 1, "wrong-kind", "hello is none"),
-  bad("a list", "- a\n- b\n", 1, "wrong-kind", "a list of 2 is none"),
+  bad("a word", "hello\n", 1, "wrong-kind", "the file is just hello, without keys"),
+  bad("a list", "- a\n- b\n", 1, "wrong-kind", "the file is just a list of 2, without keys"),
   bad("no build-ups", withoutBuildUps, 1, "key-missing", "build-ups is missing"),
   bad("build-ups without a value", `${withoutBuildUps}build-ups:\n`, 6, "value-missing", "build-ups has no value"),
   bad("no build-up in the list", `${withoutBuildUps}build-ups: []\n`, 6, "list-empty", "build-ups is an empty list"),
@@ -14,7 +14,7 @@ export const BAD_KEYS: readonly BadFile[] = [
     `${withoutBuildUps}build-ups: [ wall ]\n`,
     6,
     "wrong-kind",
-    "wall is none. Expected a build-up with name",
+    "the build-up is just wall, without keys. Expected a build-up with name",
   ),
   piece("no climate", "climate: de-bilt\n", "", 1, "key-missing", "climate is missing. Expected the name of a place"),
   piece("no name", "  - name: Studio wall\n    element", "  - element", 7, "key-missing", "name is missing"),
@@ -60,7 +60,7 @@ export const BAD_KEYS: readonly BadFile[] = [
     "- polyethylene sheet 0.15 mm",
     13,
     "wrong-kind",
-    "polyethylene sheet 0.15 mm is none",
+    "the layer is just polyethylene sheet 0.15 mm, without keys",
   ),
   wallKey("a word where true or false belongs", "wetted by rain: often", "wrong-kind", "Expected true or false"),
   wallKey("framing in the plural's place", "framing: studs", "key-unknown", "Write `framings`"),
@@ -75,7 +75,7 @@ export const BAD_KEYS: readonly BadFile[] = [
     "a place for the study that is none",
     "climates for place: [oslo, Parys]",
     "climate-unknown",
-    "a climate names Parys",
+    "there is no climate called Parys",
   ),
   piece(
     "a climate that is none",
@@ -92,7 +92,7 @@ export const BAD_KEYS: readonly BadFile[] = [
     "climate: ../../etc/passwd",
     2,
     "climate-unknown",
-    "no place of that name",
+    "there is no climate called ../../etc/passwd",
   ),
   piece(
     "a climate table that is not there",

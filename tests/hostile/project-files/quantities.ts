@@ -45,7 +45,7 @@ export const BAD_QUANTITIES: readonly BadFile[] = [
   thickness("a call after a unit", "\"5 mm; import('x')\"", "unit-unknown", "not known here"),
   thickness("a list", "[12.5 mm]", "wrong-kind", "thickness cannot be a list of one. Expected a length such as 140 mm"),
   thickness("true", "true", "wrong-kind", "thickness cannot be true"),
-  piece("celsius without its sign", "heating: 20 °C", "heating: 20 C", 3, "unit-unknown", "C alone is the coulomb"),
+  piece("celsius without its sign", "heating: 20 °C", "heating: 20 C", 3, "unit-unknown", "C without its degree sign"),
   piece("kelvin", "heating: 20 °C", "heating: 20 K", 3, "temperature-in-kelvin", "Write `20 °C`"),
   piece(
     "a temperature of no room",

@@ -26,7 +26,7 @@ export const BAD_ROOMS: readonly BadFile[] = [
     "drying clay, showers and drying laundry belong to class 4 or 5",
   ),
   damp("nothing", "", "value-missing", "the room has no value"),
-  damp("a word", "warm", "wrong-kind", "warm is none"),
+  damp("a word", "warm", "wrong-kind", "the room is just warm, without keys"),
   damp(
     "a class that is none",
     "{ heating: 18 °C, humidity: class 6 }",
@@ -150,7 +150,7 @@ export const BAD_ROOMS: readonly BadFile[] = [
     "    faces: void\n    void: { temperature: 8 °C }\n",
     10,
     "void-half-climate",
-    "temperature and humidity together",
+    "only one of the void's temperature and humidity is given",
   ),
   floor(
     "edge insulation both ways",

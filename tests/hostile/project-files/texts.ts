@@ -14,7 +14,7 @@ export const BAD_TEXTS: readonly BadFile[] = [
   bad("a byte-order mark and nothing else", "\uFEFF", null, "file-empty", "the file is empty"),
   bad("a picture", "\u0089PNG\r\n\0\0\0", 2, "file-not-text", "the file is not text"),
   bad("an old encoding", changed("Alder Row pottery", "Alder Row caf\uFFFD"), 1, "file-encoding", "not saved in UTF-8"),
-  bad("more than 2 MB", `project: ${"x".repeat(2_000_001)}`, null, "file-too-large", "the file has 2.0 MB"),
+  bad("more than 2 MB", `project: ${"x".repeat(2_000_001)}`, null, "file-too-large", "the file is larger than 2 MB"),
   bad("a table of numbers", "1,2\n".repeat(40_000), null, "too-many-values", "more than 60000 values"),
   bad("anchors that blow up", bomb, null, "too-many-values", "more than 50000 values"),
   bad("brackets without end", "[".repeat(50_000), 1, "nesting-too-deep", "too deeply"),

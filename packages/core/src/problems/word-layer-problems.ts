@@ -95,6 +95,6 @@ export const LAYER_WORDINGS: Wordings = {
   "resists-too-much": ({ text }) => ({
     says: `the layers together resist ${text("resistance")}, most of it ${text("layer")}: ${text("reason")}`,
     expected: `layers that together resist ${text("most")} or less`,
-    likelySlip: "a thickness in the wrong unit, or a conductivity with its point in the wrong place",
+    likelySlip: "Probably a thickness is in the wrong unit, or the point of a conductivity in the wrong place",
   }),
 };

@@ -77,7 +77,7 @@ function slipOfUnit({ text }: Facts): string | null {
   if (text("quantity") === "ventilation area") {
     return "Openings are counted for each metre of length in walls, and for each square metre in roofs and floors";
   }
-  if (unit === "C") return "C alone is the coulomb; the degree sign makes it a temperature";
+  if (unit === "C") return "C without its degree sign is a unit of electric charge";
   if (/^W\/m(2)? ?K$/.test(unit)) return "Without brackets the K is read as part of another unit";
   return null;
 }

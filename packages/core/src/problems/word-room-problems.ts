@@ -95,12 +95,12 @@ export const ROOM_WORDINGS: Wordings = {
     write: "width: 1 m or depth: 0.6 m",
   }),
   "edge-too-far": ({ text }) => ({
-    says: `the edge insulation's ${text("key")} reaches too far: past there it is no edge insulation any more`,
+    says: `the edge insulation's ${text("key")} reaches to the middle of the floor or past it`,
     expected: `a ${text("key")} of at most ${text("furthest")} for this floor, or the insulation as a layer of the floor`,
   }),
   "void-half-climate": () => ({
-    says: "the void's climate is given by half",
-    expected: "temperature and humidity together, one value each or twelve",
+    says: "only one of the void's temperature and humidity is given",
+    expected: "both, one value each or twelve, or neither",
   }),
   "void-needs": ({ text }) => ({
     says: `${text("key")} is missing`,
@@ -111,7 +111,7 @@ export const ROOM_WORDINGS: Wordings = {
     says:
       `the room as described cannot exist in ${monthsInWords(list("months"))}: in ${text("worst")} its air would hold ` +
       `${text("vapourPressure")} Pa of vapour, but at its temperature air holds at most ${text("saturation")} Pa`,
-    expected: "a room whose air can exist: its own relative humidity in per cent, and cooling where it is cooled",
+    expected: "the relative humidity that the room really has, and `cooling` where it is cooled",
     likelySlip:
       text("isWarmerThanOutdoors") === "yes"
         ? "That much damp does not stay in the air of a room this cool: it settles on walls and windows. Heat the room more, or state the relative humidity that is really kept"

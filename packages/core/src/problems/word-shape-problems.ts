@@ -27,7 +27,7 @@ export const SHAPE_WORDINGS: Wordings = {
   }),
   "wrong-kind": ({ subject, received, text }) => ({
     says: subject.startsWith("the ")
-      ? `${subject} is given by keys with values, and ${received} is none`
+      ? `${subject} is just ${received}, without keys`
       : `${subject} cannot be ${received}`,
     expected: text("expected"),
   }),
@@ -69,6 +69,6 @@ export const SHAPE_WORDINGS: Wordings = {
 
 /** All keys are told only where none of them is near. */
 function expectedKey(near: readonly string[], known: readonly string[]): string {
-  if (near.length > 0) return "one of the keys that a project file has at this place";
+  if (near.length > 0) return "a key that is known in this place";
   return known.length === 0 ? "no key" : oneOf(known);
 }

@@ -40,7 +40,10 @@ export const TABLE_WORDINGS: Wordings = {
   "row-length": ({ text }) => ({
     says: `the row has ${text("cells")} cells, and the header ${text("columns")}`,
     expected: "as many commas in every row as in the header",
-    likelySlip: "A decimal comma or a comma in a name makes one cell too many; put such a name in quotation marks",
+    likelySlip:
+      Number(text("cells")) > Number(text("columns"))
+        ? "A decimal comma or a comma in a name makes one cell too many; put such a name in quotation marks"
+        : "A cell that is left empty still needs its comma",
   }),
   "row-twice": ({ text }) => ({
     says: `the name stands in line ${text("earlier")} already`,

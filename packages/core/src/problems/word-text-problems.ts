@@ -8,7 +8,7 @@ export const TEXT_WORDINGS: Wordings = {
     likelySlip: "It may have been saved before anything was written, or the wrong file was named",
   }),
   "file-too-large": ({ text }) => ({
-    says: `the file has ${text("size")}, and a project file may have ${text("limit")}`,
+    says: `the file is larger than ${text("limit")}`,
     expected: "a project file, which has a few kilobytes",
     likelySlip: "Another file was probably named",
   }),
@@ -31,9 +31,9 @@ export const TEXT_WORDINGS: Wordings = {
     says: `${subject} names the file ${text("name")}, which cannot be read: ${text("failure")}`,
     expected: "the path of a table, taken from the project file's folder",
   }),
-  "climate-unknown": ({ subject, text, list }) => ({
-    says: `${subject === "climate" ? "climate" : "a climate"} names ${text("name")}, and no place of that name comes with warmside`,
-    expected: `${list("near").length > 0 ? "the name of a place that does" : oneOf(list("known"))}, or the path of a climate table that ends in .csv`,
+  "climate-unknown": ({ text, list }) => ({
+    says: `there is no climate called ${text("name")}`,
+    expected: `${list("near").length > 0 ? "a place that comes with warmside" : oneOf(list("known"))}, or the path of a climate table that ends in .csv`,
     likelySlip: /[./\\]/.test(text("name"))
       ? "What does not end in .csv is taken for a name and not for a path"
       : didYouMean(list("near")),

@@ -35,13 +35,8 @@ export const VARIANT_WORDINGS: Wordings = {
         : `Keys of the layer that is put in stand inside its own braces, after \`${text("verb") === "add" ? "add" : "for"}\``,
   }),
   "change-alone": ({ text, list }) => ({
-    says: `\`${text("verb")}\` lacks what goes with it`,
-    expected:
-      text("verb") === "set"
-        ? "at least one key of the layer, such as thickness: 200 mm"
-        : text("verb") === "swap"
-          ? "`for`, with the layer that comes in its place"
-          : `one of ${inSpeech(list("known"), "and")}, with a layer that stays`,
+    says: `\`${text("verb")}\` does not say ${GOES_WITH[text("verb")]?.lacks ?? "where"}`,
+    expected: GOES_WITH[text("verb")]?.expected ?? `one of ${inSpeech(list("known"), "and")}, with a layer that stays`,
   }),
   "change-two-places": ({ text }) => ({
     says: `the change has both before and after for one \`${text("verb")}\``,
@@ -79,7 +74,7 @@ export const VARIANT_WORDINGS: Wordings = {
   }),
   "price-missing": ({ text }) => ({
     says: `the price per ${text("per")} is missing`,
-    expected: "a bare number, such as price: 4.50; only the size of a roll or sheet may stand without one",
+    expected: "a bare number, such as price: 4.50; an entry without one may only tell the size of a roll or sheet",
     write: "price: 4.50",
   }),
   "price-key-of-piece": ({ text }) => ({
@@ -100,4 +95,10 @@ export const VARIANT_WORDINGS: Wordings = {
     expected: "one price of a kind for each material and thickness",
     likelySlip: "State the `thickness` that each is for",
   }),
+};
+
+/** What a change lacks that is written with its verb alone; one that puts a layer somewhere lacks the place. */
+const GOES_WITH: Readonly<Record<string, { lacks: string; expected: string }>> = {
+  set: { lacks: "what is changed", expected: "at least one key of the layer, such as thickness: 200 mm" },
+  swap: { lacks: "what comes in its place", expected: "`for`, with the layer that comes in its place" },
 };

@@ -15,7 +15,7 @@ export const YAML_WORDINGS: Wordings = {
   "yaml-indent": () => ({
     says: "this line does not begin in the column of the lines it belongs to",
     expected: "the keys of one thing to begin in the same column, and what belongs to a key to stand further in",
-    likelySlip: "A space too many or too few at the beginning of the line",
+    likelySlip: "There may be a space too many or too few at the beginning of the line",
   }),
   "yaml-two-keys": ({ received }) => ({
     says:
@@ -90,7 +90,7 @@ export const YAML_WORDINGS: Wordings = {
   "key-not-text": () => ({
     says: "a key here is not a word",
     expected: "a word, a colon and a value",
-    likelySlip: "Braces within braces, or a question mark at the beginning of a line",
+    likelySlip: "There may be braces within braces, or a question mark at the beginning of a line",
   }),
   "key-forbidden": ({ received }) => ({
     says: `\`${received}\` cannot be a key`,
@@ -99,7 +99,7 @@ export const YAML_WORDINGS: Wordings = {
   "nesting-too-deep": () => ({
     says: "lists and keys stand inside one another too deeply",
     expected: "at most about ten levels, as a project has",
-    likelySlip: "Brackets that are not closed, or not a project file",
+    likelySlip: "A bracket is not closed, or this is no project file",
   }),
   "too-many-values": ({ text }) => ({
     says: `the file holds more than ${text("limit")} values`,

@@ -56,12 +56,13 @@ export function factsOf(problem: Problem): Facts {
  *
  * @param names - any number
  * @param joint - the word before the last
- * @returns such as "a, b or c"
+ * @returns such as "a, b or c"; a name that has a comma itself stands in quotation marks
  * @example inSpeech(["a", "b", "c"], "or") // "a, b or c"
  */
 export function inSpeech(names: readonly string[], joint: "and" | "or"): string {
   if (names.length < 2) return names.join("");
-  return `${names.slice(0, -1).join(", ")} ${joint} ${names[names.length - 1]}`;
+  const apart = names.map((name) => (name.includes(",") ? `“${name}”` : name));
+  return `${apart.slice(0, -1).join(", ")} ${joint} ${apart[apart.length - 1]}`;
 }
 
 /**

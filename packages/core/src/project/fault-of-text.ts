@@ -8,7 +8,7 @@ import type { Problem } from "../problems/types.ts";
  */
 export function faultOfText(text: string): Problem | null {
   if (text.length > LONGEST_PROJECT_FILE) {
-    return fault("file-too-large", null, { limit: "2 MB", size: `${(text.length / 1e6).toFixed(1)} MB` });
+    return fault("file-too-large", null, { limit: "2 MB" });
   }
   if (/^[\uFEFF\s]*$/.test(text)) return fault("file-empty", null);
   if ((text.match(SIGNS)?.length ?? 0) > MOST_SIGNS) return fault("too-many-values", null, { limit: MOST_SIGNS });

@@ -43,7 +43,7 @@ export const roomSchema: z.ZodType<WrittenRoom> = z
         quantity("temperature"),
         twelve("twelve temperatures, January to December", quantity("temperature")),
       ]).optional(),
-      unheated: z.literal(true, { error: `${KIND_MARK}true` }).optional(),
+      unheated: z.literal(true, { error: `${KIND_MARK}true, or heating or temperature in its place` }).optional(),
       cooling: quantity("temperature").optional(),
       humidity: humiditySchema.optional(),
       "heated days": bare("heated days").optional(),
