@@ -9,6 +9,8 @@ const command = bundledCommand();
 
 /** A user without special rights. */
 const NOBODY = 65534;
+/** Longest that any refusal may take, the start of Node included [ms]. */
+const LONGEST = 2000;
 const isRoot = process.getuid?.() === 0;
 
 function isRefused({ args, says, prepare, env = {}, asNobody }: HostileCase): void {
@@ -19,7 +21,9 @@ function isRefused({ args, says, prepare, env = {}, asNobody }: HostileCase): vo
   prepare?.(folder);
   const before = contentsOf(folder);
   const uid = asNobody === true && isRoot ? { uid: NOBODY } : {};
+  const begun = performance.now();
   const { code, out, err } = command.run(args, { cwd: folder, env, ...uid });
+  expect(performance.now() - begun, "milliseconds").toBeLessThan(LONGEST);
   expect(err.replaceAll(/\s+/g, " ")).toContain(says);
   expect(err).not.toMatch(/\n\s+at |^Error|undefined|\[object/m);
   expect(out).toBe("");

@@ -197,9 +197,12 @@ const RECORD_WORDINGS: Wordings = {
     write: "--humidity-unit fraction",
   }),
   "records-no-readings": ({ text }) => ({
-    says: `none of the ${grouped(text("rows"))} rows holds both a temperature and a humidity`,
-    expected: "both in one row",
-    likelySlip: "A column is named that is empty",
+    says:
+      text("rows") === "0"
+        ? "the file has headings and no readings"
+        : `none of the ${grouped(text("rows"))} rows holds both a temperature and a humidity`,
+    expected: "rows with both",
+    likelySlip: text("rows") === "0" ? "A download broke off" : "A column is named that is empty",
   }),
   "records-one-reading": () => ({
     says: "the file holds readings of one time only",
