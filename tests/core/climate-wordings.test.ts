@@ -5,6 +5,7 @@ import { readClimate } from "../../packages/core/src/climate/read-climate.ts";
 import { CLIMATE_COLUMNS } from "../../packages/core/src/climate/read-climate-rows.ts";
 import { CLIMATE_WORDINGS } from "../../packages/core/src/problems/word-climate-problems.ts";
 import { wordProblem } from "../../packages/core/src/problems/word-problem.ts";
+import { RECORD_WORDINGS } from "../../packages/core/src/problems/word-record-problems.ts";
 import { readRecords } from "../../packages/core/src/records/record-reader.ts";
 import { isoRecords, madeUpReadings } from "./record-years.ts";
 
@@ -18,7 +19,7 @@ const codes = new Set(
 
 describe("wordings of climates and weather records", () => {
   test("every code that is given has one, and none is left over", () => {
-    expect([...codes].sort()).toEqual(Object.keys(CLIMATE_WORDINGS).sort());
+    expect([...codes].sort()).toEqual(Object.keys({ ...CLIMATE_WORDINGS, ...RECORD_WORDINGS }).sort());
   });
 
   test("the headings to write are those that are read", () => {

@@ -121,7 +121,10 @@ describe("stage order of the core", () => {
         ...tree.statements
           .filter(
             (each) =>
-              !ts.isInterfaceDeclaration(each) && !ts.isTypeAliasDeclaration(each) && !ts.isImportDeclaration(each),
+              !ts.isInterfaceDeclaration(each) &&
+              !ts.isTypeAliasDeclaration(each) &&
+              !ts.isImportDeclaration(each) &&
+              !(ts.isExportDeclaration(each) && each.isTypeOnly),
           )
           .map((each) => `${path}: ${each.getText().slice(0, 60)}`),
         ...imports.filter(({ typeOnly }) => !typeOnly).map(({ specifier }) => `${path} imports ${specifier}`),

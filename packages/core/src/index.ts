@@ -36,7 +36,7 @@ export { saturationPressure } from "./air/saturation-pressure.ts";
 
 // the project
 export type { SuppliedFile } from "./project/reading-context.ts";
-export { projectJsonSchema } from "./project/schema-project.ts";
+export { projectJsonSchema } from "./project/schema/schema-project.ts";
 export type * from "./project/types.ts";
 
 // materials

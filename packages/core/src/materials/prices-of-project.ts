@@ -1,7 +1,7 @@
 import type { Problem } from "../problems/types.ts";
 import { fetchTable, type Supplies } from "../project/find-text.ts";
 import type { ReadingContext } from "../project/reading-context.ts";
-import { resolvePriceList } from "../project/resolve-price-list.ts";
+import { resolvePriceList } from "../project/resolve/resolve-price-list.ts";
 import type { PriceEntry } from "../project/types.ts";
 import { textAt } from "../project/value-at.ts";
 import { readPriceTable } from "./read-price-table.ts";

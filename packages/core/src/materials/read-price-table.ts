@@ -1,7 +1,7 @@
 import { orderProblems } from "../problems/order-problems.ts";
 import type { Reading } from "../problems/types.ts";
-import { samePriceKey } from "../project/resolve-price-list.ts";
-import { PRICE_UNITS } from "../project/schema-price.ts";
+import { samePriceKey } from "../project/resolve/resolve-price-list.ts";
+import { PRICE_UNITS } from "../project/schema/schema-price.ts";
 import type { PriceEntry } from "../project/types.ts";
 import { readTable, type TableForm } from "./read-table.ts";
 import { type CellReader, cellReader } from "./table-cells.ts";

@@ -4,6 +4,7 @@ import { CLIMATE_WORDINGS } from "./word-climate-problems.ts";
 import { LAYER_WORDINGS } from "./word-layer-problems.ts";
 import { MATERIAL_WORDINGS } from "./word-material-problems.ts";
 import { QUANTITY_WORDINGS } from "./word-quantity-problems.ts";
+import { RECORD_WORDINGS } from "./word-record-problems.ts";
 import { ROOM_WORDINGS } from "./word-room-problems.ts";
 import { SHAPE_WORDINGS } from "./word-shape-problems.ts";
 import { TABLE_WORDINGS } from "./word-table-problems.ts";
@@ -24,6 +25,7 @@ export const WORDINGS: Wordings = {
   ...TABLE_WORDINGS,
   ...VARIANT_WORDINGS,
   ...CLIMATE_WORDINGS,
+  ...RECORD_WORDINGS,
 };
 
 /**

@@ -2,7 +2,7 @@ import type { ProblemPath } from "../problems/types.ts";
 import { whyOdd } from "../quantities/read-quantity.ts";
 import { quantityOf } from "../quantities/vocabulary.ts";
 import type { ReadingContext } from "./reading-context.ts";
-import type { ReadValue } from "./written-project.ts";
+import type { ReadValue } from "./schema/written-project.ts";
 
 /**
  * Notes every value that is possible but odd.

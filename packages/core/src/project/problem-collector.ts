@@ -1,6 +1,6 @@
 import { placeInWords } from "../problems/place-in-words.ts";
 import type { Problem, ProblemCode, ProblemPath } from "../problems/types.ts";
-import type { FileData } from "./file-data.ts";
+import type { FileData } from "./text/file-data.ts";
 import { valueAt } from "./value-at.ts";
 
 /** Gathers the problems of one project file; nothing stops at the first. */

@@ -1,6 +1,6 @@
 import type { ProblemCode, ProblemPath } from "../problems/types.ts";
-import type { FileData } from "./file-data.ts";
 import type { ProblemCollector } from "./problem-collector.ts";
+import type { FileData } from "./text/file-data.ts";
 import type { Material } from "./types.ts";
 
 /** What a name leads to; else the names that are likely meant, and those that share a word with it. */

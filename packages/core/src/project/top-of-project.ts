@@ -1,5 +1,5 @@
+import type { WrittenProject } from "./schema/written-project.ts";
 import type { PriceEntry, PriceList, Query } from "./types.ts";
-import type { WrittenProject } from "./written-project.ts";
 
 /** The words of the first page, as the file has them. */
 export function queryOf(written: WrittenProject): Query | null {

@@ -1,6 +1,6 @@
 import { assessBuildUp } from "../assess-build-up.ts";
 import { ventilationCases } from "../heat/slight-ventilation.ts";
-import { greatestResistance } from "../project/check-resistance.ts";
+import { greatestResistance } from "../project/resolve/check-resistance.ts";
 import type { BuildUp } from "../project/types.ts";
 import type { BuildUpResult, JudgementWord } from "../result/types.ts";
 import { LARGEST_PART_RESISTANCE } from "../vapour/node-line.ts";

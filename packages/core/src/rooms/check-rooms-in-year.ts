@@ -3,7 +3,7 @@ import { climateMonths } from "../climate/climate-months.ts";
 import { MONTH_NAMES } from "../constants.ts";
 import type { Problem } from "../problems/types.ts";
 import type { ReadingContext } from "../project/reading-context.ts";
-import { pathOfRoom, type Rooms } from "../project/resolve-room.ts";
+import { pathOfRoom, type Rooms } from "../project/resolve/resolve-room.ts";
 import type { AirMonths, OutdoorClimate } from "../project/types.ts";
 import { type ImpossibleMonth, impossibleMonths } from "./impossible-months.ts";
 

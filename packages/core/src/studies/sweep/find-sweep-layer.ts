@@ -1,6 +1,6 @@
 import { comparable, nearNames } from "../../problems/near-names.ts";
 import { inSpeech } from "../../problems/wording.ts";
-import { DEEPEST_STILL_AIR } from "../../project/resolve-air-layer.ts";
+import { DEEPEST_STILL_AIR } from "../../project/resolve/resolve-air-layer.ts";
 import type { BuildUp, Layer, Project } from "../../project/types.ts";
 import type { SweepQuestion } from "./types.ts";
 

@@ -3,7 +3,7 @@ import {
   isPolythene,
   sheetOfPolythene,
   THICKEST_POLYTHENE_SHEET,
-} from "../../project/special-sheets.ts";
+} from "../../project/resolve/special-sheets.ts";
 import type { BuildUp, Layer, SolidLayer } from "../../project/types.ts";
 
 /**

@@ -1,0 +1,88 @@
+import { comparable, nearNames } from "../../problems/near-names.ts";
+import type { ProblemPath } from "../../problems/types.ts";
+import type { ReadingContext } from "../reading-context.ts";
+import type { Layer } from "../types.ts";
+import { listAt } from "../value-at.ts";
+
+/** A layer while a variant is made. */
+export interface DraftLayer {
+  /** Its index in the build-up that the variant belongs to; null for one that a change put in. */
+  base: number | null;
+  /** Its keys as the file has them. */
+  written: unknown;
+  /** Null where the build-up's own layer has problems. */
+  layer: Layer | null;
+}
+
+/**
+ * The layers of a build-up, ready to be changed.
+ *
+ * @param path - where the build-up stands
+ * @param layers - its layers; null for those with problems
+ * @param context - data
+ * @returns one entry a layer
+ */
+export function draftOf(
+  path: ProblemPath,
+  layers: readonly (Layer | null)[],
+  context: ReadingContext,
+): readonly DraftLayer[] {
+  const written = listAt(context.file.data, [...path, "layers"]);
+  return layers.map((layer, index) => ({ base: index, written: written[index], layer }));
+}
+
+/**
+ * Finds the layer that a change names: one of the build-up it belongs to, else one that an earlier change put in.
+ *
+ * @param wanted - its name, or its material where that occurs once
+ * @param path - where it is named
+ * @param draft - the layers as changed so far
+ * @param original - the layers of the build-up
+ * @param context - problems
+ * @returns its index among the layers as changed so far; null after adding a problem, or where a layer has its own
+ */
+export function findInDraft(
+  wanted: string,
+  path: ProblemPath,
+  draft: readonly DraftLayer[],
+  original: readonly DraftLayer[],
+  context: ReadingContext,
+): number | null {
+  const own = called(wanted, original);
+  const putIn = draft.filter(({ base, layer }) => base === null || layer !== original[base]!.layer);
+  const found = own.length > 0 ? own : called(wanted, putIn);
+  const [only] = found;
+  if (found.length > 1) {
+    const numbers = found.map((layer) => String((own.length > 0 ? original : draft).indexOf(layer) + 1));
+    context.collector.add("change-layer-not-one", path, { name: wanted, numbers });
+    return null;
+  }
+  if (only === undefined) {
+    if (original.some(({ layer }) => layer === null)) return null;
+    const known = [...new Set([...original, ...putIn].map(({ layer }) => layer!.name))];
+    context.collector.add("change-layer-unknown", path, { name: wanted, near: nearNames(wanted, known), known });
+    return null;
+  }
+  const at = draft.findIndex((layer) => (only.base === null ? layer === only : layer.base === only.base));
+  if (at === -1) context.collector.add("change-layer-gone", path, { name: wanted });
+  return at === -1 ? null : at;
+}
+
+/** Layers of that name; without any, layers of that material. */
+function called(wanted: string, layers: readonly DraftLayer[]): DraftLayer[] {
+  const named = layers.filter(({ layer }) => layer !== null && hasOwnName(layer) && isCalled(layer.name, wanted));
+  if (named.length > 0) return named;
+  return layers.filter(({ layer }) => layer !== null && isCalled(materialName(layer), wanted));
+}
+
+function hasOwnName(layer: Layer): boolean {
+  return layer.name !== materialName(layer);
+}
+
+function materialName(layer: Layer): string {
+  return layer.type === "air" ? layer.name : layer.material.name;
+}
+
+function isCalled(name: string, wanted: string): boolean {
+  return comparable(name) === comparable(wanted);
+}

@@ -1,0 +1,77 @@
+import type { ProblemPath } from "../../problems/types.ts";
+import { plainDigits } from "../../quantities/format-quantity.ts";
+import { readQuantity } from "../../quantities/read-quantity.ts";
+import type { ReadingContext } from "../reading-context.ts";
+import type { WrittenLayer } from "../schema/written-project.ts";
+import type { AirLayer, Ventilation } from "../types.ts";
+
+/** Openings up to here leave an air layer unventilated [m² per m or per m²]. Source: ISO 6946:2017 clause 6.9 (from memory). */
+export const UNVENTILATED_UP_TO = 500e-6;
+/** Openings from here ventilate it well. Source: ISO 6946:2017 clause 6.9 (from memory). */
+export const WELL_VENTILATED_FROM = 1500e-6;
+/** Deepest still air that has a resistance by formula [m]. Source: ISO 6946:2017 clause 6.9 (from memory). */
+export const DEEPEST_STILL_AIR = 0.3;
+
+/**
+ * Makes an air layer.
+ *
+ * @param written - its keys, of the right shape
+ * @param path - where it stands
+ * @param isUpright - whether its openings are counted along a length
+ * @param context - problems
+ * @returns the layer without framing, or null after adding a problem
+ */
+export function resolveAirLayer(
+  written: WrittenLayer,
+  path: ProblemPath,
+  isUpright: boolean,
+  context: ReadingContext,
+): AirLayer | null {
+  const thickness = written.air!.value;
+  const ventilation = written.ventilation!;
+  const area = ventilationArea(written["ventilation area"], path, isUpright, context);
+  if (area === "faulty" || !openingsFit(ventilation, area, path, context)) return null;
+  const isCalculated = ventilation !== "well" && written.resistance === undefined;
+  if (thickness > DEEPEST_STILL_AIR && isCalculated) {
+    context.collector.add("air-too-deep", [...path, "air"], { deepest: "300 mm" });
+    return null;
+  }
+  return {
+    type: "air",
+    name: written.name ?? `air layer, ${plainDigits(thickness * 1000)} mm`,
+    thickness,
+    ventilation,
+    ventilationArea: area,
+    open: written.open ?? null,
+    resistance: written.resistance?.value ?? null,
+    emissivity: written.emissivity?.value ?? null,
+    framing: null,
+  };
+}
+
+function ventilationArea(
+  written: string | undefined,
+  path: ProblemPath,
+  isUpright: boolean,
+  context: ReadingContext,
+): number | null | "faulty" {
+  if (written === undefined) return null;
+  const reading = readQuantity(written, isUpright ? "ventilation area upright" : "ventilation area level");
+  if (reading.ok) return reading.value;
+  for (const problem of reading.problems) context.collector.adopt(problem, [...path, "ventilation area"]);
+  return "faulty";
+}
+
+/** Whether the openings are those of the ventilation that the file names. */
+function openingsFit(
+  ventilation: Ventilation,
+  area: number | null,
+  path: ProblemPath,
+  context: ReadingContext,
+): boolean {
+  if (area === null) return true;
+  const meant = area <= UNVENTILATED_UP_TO ? "none" : area < WELL_VENTILATED_FROM ? "slight" : "well";
+  if (meant === ventilation) return true;
+  context.collector.add("ventilation-contradicts", [...path, "ventilation area"], { ventilation, meant });
+  return false;
+}

@@ -1,0 +1,124 @@
+import type { ProblemPath } from "../../problems/types.ts";
+import type { ReadingContext } from "../reading-context.ts";
+import { buildUpSchema } from "../schema/schema-build-up.ts";
+import type { WrittenBuildUp } from "../schema/written-project.ts";
+import { makeSlug } from "../slug.ts";
+import type { BuildUp, Element, Layer } from "../types.ts";
+import { listAt, textAt, valueAt } from "../value-at.ts";
+import { checkResistance } from "./check-resistance.ts";
+import { framingsApart } from "./framings-apart.ts";
+import { checkFacing, resolveFacing } from "./resolve-facing.ts";
+import { resolveFramings } from "./resolve-framing.ts";
+import { checkEdgeInsulation, resolveGround, resolveSpace, resolveVoid, resolveVoidClimate } from "./resolve-ground.ts";
+import { type LayerSurroundings, resolveLayer } from "./resolve-layer.ts";
+import { findRoom, type Rooms, USUAL_ROOM } from "./resolve-room.ts";
+import { resolveTrappedWater } from "./resolve-trapped-water.ts";
+import { resolveVariants, variantOf } from "./resolve-variants.ts";
+
+/** A roof steeper than this is a wall [°]. Source: ISO 6946:2017 clause 6.8 (from memory). */
+export const STEEPEST_ROOF = 60;
+
+/** Pressure over a leak unless stated [Pa]. Rule of this project. */
+export const USUAL_LEAK_PRESSURE = 2;
+
+/**
+ * Reads one build-up, with all names looked up.
+ *
+ * @param path - where it stands
+ * @param rooms - the project's rooms
+ * @param slugs - slugs given so far
+ * @param context - data, tables and problems
+ * @returns the build-up, or null when it or one of its layers has problems
+ */
+export function resolveBuildUp(
+  path: ProblemPath,
+  rooms: Rooms,
+  slugs: Set<string>,
+  context: ReadingContext,
+): BuildUp | null {
+  const { data } = context.file;
+  const before = context.collector.problems.length;
+  const room = findRoom(textAt(data, [...path, "room"]) ?? USUAL_ROOM, [...path, "room"], rooms, context);
+  const faces = resolveFacing(path, rooms, context);
+  const surroundings = surroundingsOfLayers(path, context);
+  const layers = resolveLayers(path, surroundings, context);
+  const variants = resolveVariants(path, layers, surroundings, context);
+  const parsed = buildUpSchema.safeParse(valueAt(data, path));
+  if (!parsed.success || room === null || faces === null) return null;
+  checkFacing(parsed.data, path, room, faces, context);
+  checkOpenings(parsed.data, path, context);
+  checkResistance(layers, [...path, "layers"], context);
+  checkEdgeInsulation(parsed.data, path, context);
+  const trappedWater = resolveTrappedWater(parsed.data, layers, path, context);
+  if (context.collector.problems.length > before || layers.some((layer) => layer === null)) return null;
+  const looked = {
+    room,
+    faces,
+    layers: framingsApart(layers as Layer[]),
+    trappedWater,
+    slug: makeSlug(parsed.data.name, slugs),
+  };
+  const buildUp = makeBuildUp(parsed.data, looked);
+  return { ...buildUp, variants: variants.map((variant) => variantOf(buildUp, variant, slugs)) };
+}
+
+type Looked = Pick<BuildUp, "room" | "faces" | "layers" | "trappedWater" | "slug">;
+
+function makeBuildUp(written: WrittenBuildUp, looked: Looked): BuildUp {
+  return {
+    name: written.name,
+    element: written.element,
+    ...looked,
+    target: written.target?.value ?? null,
+    pitch: written.pitch?.value ?? null,
+    clearSky: written["clear sky"] ?? false,
+    ground: resolveGround(written.ground),
+    void: resolveVoid(written.void),
+    voidClimate: resolveVoidClimate(written.void),
+    space: resolveSpace(written.space),
+    roofSpace: written["roof space"] ?? null,
+    area: written.area?.value ?? null,
+    openings: written.openings?.value ?? null,
+    length: written.length?.value ?? null,
+    wettedByRain: written["wetted by rain"] ?? false,
+    unheatedSkin: written["unheated skin"] ?? false,
+    junctionFactors: written["junction factors"]?.map(({ name, factor }) => ({ name, factor: factor.value })) ?? [],
+    twoSeasonCheck: written["two-season check"] ?? false,
+    leak: leakOf(written.leak),
+    variableResistance: written["variable resistance"] ?? false,
+    variants: [],
+  };
+}
+
+function leakOf(written: WrittenBuildUp["leak"]): BuildUp["leak"] {
+  if (written === undefined) return null;
+  const pressure = written.pressure?.value ?? USUAL_LEAK_PRESSURE;
+  return { length: written.length.value, width: written.width.value, pressure };
+}
+
+function surroundingsOfLayers(path: ProblemPath, context: ReadingContext): LayerSurroundings {
+  const element = (textAt(context.file.data, [...path, "element"]) ?? "wall") as Element;
+  const framings = resolveFramings(path, element, context);
+  return { element, isUpright: isUpright(element, path, context), framings };
+}
+
+/** Layers are read one by one, so that each tells its own problems; a list may be longer than a build-up can be. */
+function resolveLayers(path: ProblemPath, surroundings: LayerSurroundings, context: ReadingContext): (Layer | null)[] {
+  return listAt(context.file.data, [...path, "layers"]).map((_, index) =>
+    resolveLayer([...path, "layers", index], surroundings, context),
+  );
+}
+
+function isUpright(element: Element, path: ProblemPath, context: ReadingContext): boolean {
+  const pitch = /^\d+(\.\d+)? ?°$/.exec(textAt(context.file.data, [...path, "pitch"]) ?? "");
+  const isSteep = pitch !== null && Number.parseFloat(pitch[0]) > STEEPEST_ROOF;
+  return element === "wall" || element === "partition" || isSteep;
+}
+
+/** Openings are part of the area: something of the build-up is left beside them. */
+function checkOpenings(written: WrittenBuildUp, path: ProblemPath, context: ReadingContext): void {
+  const { area, openings } = written;
+  if (area === undefined || openings === undefined || openings.value < area.value) return;
+  const whole = context.file.source.writtenAt([...path, "area"]) ?? "";
+  context.collector.add("openings-fill-all", [...path, "openings"], { area: whole });
+}

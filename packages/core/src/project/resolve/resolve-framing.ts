@@ -1,0 +1,93 @@
+import type { ProblemPath } from "../../problems/types.ts";
+import type { ReadingContext } from "../reading-context.ts";
+import { framingSchema } from "../schema/schema-material.ts";
+import type { WrittenFraming } from "../schema/written-project.ts";
+import type { Element, Framing } from "../types.ts";
+import { keysOf, textAt, valueAt } from "../value-at.ts";
+import { findMaterial, resolveMaterial } from "./resolve-material.ts";
+
+/** Rails, plates, noggins and corners beside the studs, as a share of the area [–]. Common practice. */
+export const OTHER_TIMBER_IN_WALLS = 0.075;
+/** Noggins and trimmers beside joists and rafters, as a share of the area [–]. Common practice. */
+export const OTHER_TIMBER_IN_ROOFS_AND_FLOORS = 0.01;
+
+/** A build-up's framings by name; null for one that has problems of its own. */
+export type Framings = ReadonlyMap<string, Framing | null>;
+
+/**
+ * Reads the framings that a build-up names.
+ *
+ * @param path - where the build-up stands
+ * @param element - what the build-up is, for the share of other timber
+ * @param context - data, tables and problems
+ * @returns every name there is
+ */
+export function resolveFramings(path: ProblemPath, element: Element, context: ReadingContext): Framings {
+  const framings = new Map<string, Framing | null>();
+  for (const name of keysOf(context.file.data, [...path, "framings"])) {
+    const framingPath = [...path, "framings", name];
+    const parsed = framingSchema.safeParse(valueAt(context.file.data, framingPath));
+    if (parsed.success) framings.set(name, resolveFraming(name, parsed.data, element, framingPath, false, context));
+    else {
+      checkFramingNames(framingPath, context);
+      framings.set(name, null);
+    }
+  }
+  return framings;
+}
+
+/**
+ * Makes one framing.
+ *
+ * @param name - its name
+ * @param written - its values in the file
+ * @param element - what the build-up is
+ * @param path - where it stands
+ * @param ofOneLayer - true when written inside a layer
+ * @param context - tables and problems
+ * @returns the framing, or null after adding a problem
+ */
+export function resolveFraming(
+  name: string,
+  written: WrittenFraming,
+  element: Element,
+  path: ProblemPath,
+  ofOneLayer: boolean,
+  context: ReadingContext,
+): Framing | null {
+  const material = resolveMaterial(written.material, [...path, "material"], context);
+  if (material === null) return null;
+  if (material.conductivity === null) {
+    context.collector.add("framing-of-sheet", [...path, "material"], { name: material.name });
+    return null;
+  }
+  if (written.fraction !== undefined) {
+    return { name, material, share: written.fraction.value, origin: { kind: "fraction" }, ofOneLayer };
+  }
+  const width = written.width!.value;
+  const spacing = written.spacing!.value;
+  const otherTimber = written["other timber"]?.value ?? usualOtherTimber(element);
+  const share = width / spacing + otherTimber;
+  if (!(share < 1)) {
+    context.collector.add("framing-fills-all", path, { share: `${Math.round(share * 100)} %` });
+    return null;
+  }
+  const otherTimberByDefault = written["other timber"] === undefined;
+  return {
+    name,
+    material,
+    share,
+    origin: { kind: "width and spacing", width, spacing, otherTimber, otherTimberByDefault },
+    ofOneLayer,
+  };
+}
+
+/** Checks the names inside a framing that has other problems. */
+export function checkFramingNames(path: ProblemPath, context: ReadingContext): void {
+  const name = textAt(context.file.data, [...path, "material"]);
+  if (name !== null) findMaterial(name, [...path, "material"], context);
+}
+
+function usualOtherTimber(element: Element): number {
+  return element === "wall" || element === "partition" ? OTHER_TIMBER_IN_WALLS : OTHER_TIMBER_IN_ROOFS_AND_FLOORS;
+}

@@ -1,0 +1,96 @@
+import type { ProblemPath } from "../../problems/types.ts";
+import { plainDigits } from "../../quantities/format-quantity.ts";
+import type { ReadingContext } from "../reading-context.ts";
+import type { WrittenLayer } from "../schema/written-project.ts";
+import type { Fasteners, LayerGaps, Material, SolidLayer } from "../types.ts";
+import { resolveMaterial } from "./resolve-material.ts";
+import { asTightAsMetal, isPolythene, sheetOfPolythene, THICKEST_POLYTHENE_SHEET } from "./special-sheets.ts";
+
+/**
+ * Makes a layer of a material, or a sheet.
+ *
+ * @param written - its keys, of the right shape
+ * @param path - where it stands
+ * @param context - tables and problems
+ * @returns the layer without framing, or null after adding a problem
+ */
+export function resolveSolidLayer(
+  written: WrittenLayer,
+  path: ProblemPath,
+  context: ReadingContext,
+): SolidLayer | null {
+  const material = resolveMaterial(written.material!, [...path, "material"], context);
+  if (material === null) return null;
+  const kind = kindOfLayer(material, written, path, context);
+  if (kind === null) return null;
+  return {
+    type: kind.type,
+    name: written.name ?? kind.material.name,
+    material: kind.material,
+    thickness: kind.thickness,
+    framing: null,
+    fit: written.fit ?? "continuous",
+    fasteners: fastenersOf(written.fasteners),
+    gaps: gapsOf(written.gaps),
+    purpose: written.purpose ?? null,
+    emissivityInner: written["facing emissivity inner"]?.value ?? kind.material.emissivity,
+    emissivityOuter: written["facing emissivity outer"]?.value ?? kind.material.emissivity,
+    facingInner: written["facing sd inner"]?.value ?? kind.material.facingInner ?? 0,
+    facingOuter: written["facing sd outer"]?.value ?? kind.material.facingOuter ?? 0,
+  };
+}
+
+interface KindOfLayer {
+  type: "material" | "sheet";
+  material: Material;
+  thickness: number;
+}
+
+/** A sheet, a material with its thickness, or polythene so thin that it is a sheet. */
+function kindOfLayer(
+  material: Material,
+  written: WrittenLayer,
+  path: ProblemPath,
+  context: ReadingContext,
+): KindOfLayer | null {
+  const { collector, file } = context;
+  const thickness = written.thickness?.value;
+  const inGauge = /gauge/.test(file.source.writtenAt([...path, "thickness"]) ?? "");
+  if (material.conductivity === null) {
+    if (thickness === undefined) return { type: "sheet", material, thickness: 0 };
+    collector.add("sheet-with-thickness", [...path, "thickness"], { name: material.name });
+    return null;
+  }
+  if (thickness === undefined) {
+    collector.addAtKey("thickness-missing", [...path, "thickness"], { name: material.name });
+    return null;
+  }
+  if (inGauge && !isPolythene(material)) {
+    collector.add("gauge-not-polythene", [...path, "thickness"], {
+      name: material.name,
+      write: `${plainDigits(thickness * 1000)} mm`,
+    });
+    return null;
+  }
+  if (isPolythene(material) && (inGauge || thickness < THICKEST_POLYTHENE_SHEET)) {
+    return { type: "sheet", material: sheetOfPolythene(material, thickness), thickness: 0 };
+  }
+  return { type: "material", material: asTightAsMetal(material, thickness), thickness };
+}
+
+function fastenersOf(written: WrittenLayer["fasteners"]): Fasteners | null {
+  if (written === undefined) return null;
+  return {
+    perArea: written["per area"].value,
+    diameter: written.diameter.value,
+    conductivity: written.conductivity.value,
+    recess: written.recess?.value ?? 0,
+  };
+}
+
+function gapsOf(written: WrittenLayer["gaps"]): LayerGaps | null {
+  if (written === undefined) return null;
+  if ("value" in written) return { share: written.value, laps: null };
+  const laps = { width: written.width.value, spacing: written.spacing.value };
+  return { share: laps.width / laps.spacing, laps };
+}

@@ -1,0 +1,104 @@
+import { comparable, nearNames } from "../../problems/near-names.ts";
+import type { ProblemPath } from "../../problems/types.ts";
+import type { ReadingContext } from "../reading-context.ts";
+import type { WrittenBuildUp, WrittenTrappedWater } from "../schema/written-project.ts";
+import type { Layer, SolidLayer, TrappedWater } from "../types.ts";
+
+/** Water that is put into the layer unless stated [kg/m²]. Source: ISO 13788:2012 clause 7 (from memory). */
+export const USUAL_TRAPPED_WATER = 1;
+
+/** Month in which it starts unless stated: October. Source: ISO 13788:2012 clause 7 (from memory). */
+export const USUAL_START_MONTH = 9;
+
+/**
+ * Finds the layers in which water is trapped.
+ *
+ * @param written - the build-up, of the right shape
+ * @param layers - its layers; null for those with problems
+ * @param path - where the build-up stands
+ * @param context - problems
+ * @returns one entry each; those with problems are left out
+ */
+export function resolveTrappedWater(
+  written: WrittenBuildUp,
+  layers: readonly (Layer | null)[],
+  path: ProblemPath,
+  context: ReadingContext,
+): TrappedWater[] {
+  const given = written["trapped water"];
+  if (given === undefined) return [];
+  const isList = Array.isArray(given);
+  const list = isList ? given : [given];
+  const waterPath = [...path, "trapped water"];
+  return list
+    .map((water, index) => oneOf(water, layers, isList ? [...waterPath, index] : waterPath, context))
+    .filter((water) => water !== null);
+}
+
+function oneOf(
+  written: WrittenTrappedWater,
+  layers: readonly (Layer | null)[],
+  path: ProblemPath,
+  context: ReadingContext,
+): TrappedWater | null {
+  const layer = findLayer(written.layer, layers, [...path, "layer"], context);
+  if (layer === null) return null;
+  const found = layers[layer];
+  if (found === null || found === undefined) return null;
+  if (found.type !== "material") {
+    context.collector.add("trapped-water-nowhere", [...path, "layer"], { name: found.name });
+    return null;
+  }
+  if (written.reading !== undefined && !holdsTimber(found)) {
+    context.collector.add("reading-not-timber", [...path, "reading"], { name: found.name });
+    return null;
+  }
+  return {
+    layer,
+    amount: written.reading === undefined ? (written.amount?.value ?? USUAL_TRAPPED_WATER) : null,
+    reading: written.reading?.value ?? null,
+    startMonth: written.start ?? USUAL_START_MONTH,
+  };
+}
+
+/** A moisture meter reads timber: the layer's own, or the framing that runs through it. */
+export function holdsTimber(layer: SolidLayer): boolean {
+  return [layer.material, layer.framing?.material].some(
+    (material) => material !== undefined && material.kind === "wood" && material.density !== null,
+  );
+}
+
+/** By number from 1, else by name, else by material. */
+function findLayer(
+  wanted: string | number,
+  layers: readonly (Layer | null)[],
+  path: ProblemPath,
+  context: ReadingContext,
+): number | null {
+  if (typeof wanted === "number") {
+    if (wanted <= layers.length) return wanted - 1;
+    context.collector.add("layer-not-there", path, { count: layers.length });
+    return null;
+  }
+  for (const nameOf of [(layer: Layer) => layer.name, materialName]) {
+    const matches = layers.flatMap((layer, index) =>
+      layer !== null && comparable(nameOf(layer)) === comparable(wanted) ? [index] : [],
+    );
+    if (matches.length === 1) return matches[0]!;
+    if (matches.length > 1) {
+      context.collector.add("layer-not-one", path, {
+        name: wanted,
+        numbers: matches.map((index) => String(index + 1)),
+      });
+      return null;
+    }
+  }
+  if (layers.some((layer) => layer === null)) return null;
+  const names = layers.map((layer) => layer!.name);
+  context.collector.add("layer-unknown", path, { name: wanted, near: nearNames(wanted, names), known: names });
+  return null;
+}
+
+function materialName(layer: Layer): string {
+  return layer.type === "air" ? layer.name : layer.material.name;
+}

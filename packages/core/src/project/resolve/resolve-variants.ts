@@ -1,0 +1,118 @@
+import { comparable } from "../../problems/near-names.ts";
+import type { ProblemPath } from "../../problems/types.ts";
+import type { ReadingContext } from "../reading-context.ts";
+import { changeSchema } from "../schema/schema-variant.ts";
+import { makeSlug } from "../slug.ts";
+import type { BuildUp, Layer, TrappedWater, Variant } from "../types.ts";
+import { listAt, textAt, valueAt } from "../value-at.ts";
+import { checkResistance } from "./check-resistance.ts";
+import { type DraftLayer, draftOf } from "./draft-layers.ts";
+import { framingsApart } from "./framings-apart.ts";
+import { applyChange } from "./resolve-change.ts";
+import type { LayerSurroundings } from "./resolve-layer.ts";
+import { holdsTimber } from "./resolve-trapped-water.ts";
+
+/** A variant's layers, each with the index that it has in the build-up it belongs to. */
+export interface ChangedLayers {
+  name: string;
+  /** The changes in words. */
+  changes: string[];
+  layers: readonly DraftLayer[];
+}
+
+/**
+ * Reads the variants of a build-up: each change laid on in its turn.
+ *
+ * @param path - where the build-up stands
+ * @param layers - its layers; null for those with problems
+ * @param surroundings - what a layer has to know of its build-up
+ * @param context - data, tables and problems
+ * @returns the variants; those with problems are left out
+ */
+export function resolveVariants(
+  path: ProblemPath,
+  layers: readonly (Layer | null)[],
+  surroundings: LayerSurroundings,
+  context: ReadingContext,
+): ChangedLayers[] {
+  const names = new Set<string>();
+  return listAt(context.file.data, [...path, "variants"]).flatMap((_, index) => {
+    const variantPath = [...path, "variants", index];
+    checkName(variantPath, names, context);
+    const variant = resolveVariant(variantPath, draftOf(path, layers, context), surroundings, context);
+    return variant === null ? [] : [variant];
+  });
+}
+
+/** Two variants of one name could not be told apart. */
+function checkName(path: ProblemPath, names: Set<string>, context: ReadingContext): void {
+  const name = textAt(context.file.data, [...path, "name"]);
+  if (name === null) return;
+  if (names.has(comparable(name))) context.collector.add("variant-twice", [...path, "name"], { name });
+  names.add(comparable(name));
+}
+
+function resolveVariant(
+  path: ProblemPath,
+  draft: readonly DraftLayer[],
+  surroundings: LayerSurroundings,
+  context: ReadingContext,
+): ChangedLayers | null {
+  const { data } = context.file;
+  const before = context.collector.problems.length;
+  const changes: string[] = [];
+  let layers = draft;
+  for (const index of listAt(data, [...path, "changes"]).keys()) {
+    const changePath = [...path, "changes", index];
+    const parsed = changeSchema.safeParse(valueAt(data, changePath));
+    const applied = parsed.success ? applyChange(parsed.data, changePath, layers, draft, surroundings, context) : null;
+    if (applied === null) continue;
+    layers = applied.layers;
+    changes.push(applied.words);
+  }
+  if (context.collector.problems.length === before && layers.length === 0)
+    context.collector.add("variant-nothing-left", [...path, "changes"]);
+  checkResistance(
+    layers.map(({ layer }) => layer),
+    [...path, "changes"],
+    context,
+  );
+  return context.collector.problems.length > before
+    ? null
+    : { name: textAt(data, [...path, "name"]) ?? "", changes, layers };
+}
+
+/**
+ * A variant as a whole build-up again.
+ *
+ * @param buildUp - the build-up it belongs to
+ * @param changed - its layers
+ * @param slugs - slugs given so far
+ * @returns the variant; water that was stated for a layer stays with it, or goes with it and the words say so
+ */
+export function variantOf(buildUp: BuildUp, changed: ChangedLayers, slugs: Set<string>): Variant {
+  const { name } = changed;
+  const layers = framingsApart(changed.layers.map(({ layer }) => layer!));
+  const trappedWater = buildUp.trappedWater.flatMap((water) => waterIn(water, changed.layers));
+  const gone = buildUp.trappedWater.length - trappedWater.length;
+  return {
+    name,
+    changes: gone === 0 ? changed.changes : [...changed.changes, "the water stated for it goes with the layer"],
+    buildUp: {
+      ...buildUp,
+      name: `${buildUp.name}: ${name}`,
+      slug: makeSlug(`${buildUp.slug} ${name}`, slugs),
+      layers,
+      trappedWater,
+      variants: [],
+    },
+  };
+}
+
+/** Stated water under the layer's new index; none where the layer is gone or can hold none. */
+function waterIn(water: TrappedWater, layers: readonly DraftLayer[]): TrappedWater[] {
+  const at = layers.findIndex(({ base }) => base === water.layer);
+  const layer = layers[at]?.layer;
+  if (layer?.type !== "material" || (water.reading !== null && !holdsTimber(layer))) return [];
+  return [{ ...water, layer: at }];
+}

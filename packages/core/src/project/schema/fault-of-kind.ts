@@ -1,0 +1,46 @@
+import type { Problem, ProblemPath } from "../../problems/types.ts";
+import type { QuantityName } from "../../quantities/quantity-names.ts";
+import { readBareNumber, readQuantity } from "../../quantities/read-quantity.ts";
+import { quantityOf } from "../../quantities/vocabulary.ts";
+import type { FileData } from "../text/file-data.ts";
+import { valueAt } from "../value-at.ts";
+import { isHalfOfComma } from "./fault-of-unknown-key.ts";
+import { keysAt } from "./keys-of-schema.ts";
+import { KIND_MARK, QUANTITY_MARK } from "./schema-values.ts";
+import { faultOfKey, faultOfValue, type ShapeFault } from "./shape-fault.ts";
+
+/**
+ * What is wrong with a value of the wrong kind: missing, empty, a number without unit, or something else altogether.
+ *
+ * @param mark - what the schema expected, as `schema-values.ts` marks it
+ * @param path - where the value should stand
+ * @param file - data and positions
+ * @returns the faults; none where the same slip is told elsewhere
+ */
+export function faultsOfKind(mark: string, path: ProblemPath, file: FileData): ShapeFault[] {
+  const kind = mark.startsWith(KIND_MARK) ? mark.slice(KIND_MARK.length) : null;
+  const quantity = mark.startsWith(QUANTITY_MARK) ? (mark.slice(QUANTITY_MARK.length) as QuantityName) : null;
+  const details = whatIsExpected(kind, quantity, path);
+  const received = valueAt(file.data, path);
+  if (received === undefined) return [faultOfKey("key-missing", path, details)];
+  if (received === null) return [faultOfKey("value-missing", path, details)];
+  if (typeof received === "number" && isHalfOfComma(path, file)) return [];
+  if (quantity !== null && (typeof received === "number" || typeof received === "string")) {
+    const isBare = quantityOf(quantity).unit.written === "";
+    const reading = isBare ? readBareNumber(received, quantity) : readQuantity(String(received), quantity);
+    if (!reading.ok) return reading.problems.map((problem) => faultOfValue(problem.code, path, problem.details));
+  }
+  return [faultOfValue("wrong-kind", path, details)];
+}
+
+/** What belongs at a place, in words. */
+function whatIsExpected(kind: string | null, quantity: QuantityName | null, path: ProblemPath): Problem["details"] {
+  const key = String(path[path.length - 1] ?? "");
+  if (quantity !== null) {
+    const { kind: quantityKind, example } = quantityOf(quantity);
+    return { expected: `${quantityKind} such as ${example}`, key, example };
+  }
+  const keys = keysAt(path);
+  const expected = kind ?? (keys.length > 0 ? `keys in braces: ${keys.join(", ")}` : "something else");
+  return { expected, key, example: null };
+}

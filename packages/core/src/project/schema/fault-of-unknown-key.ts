@@ -1,0 +1,65 @@
+import { comparable, nearNames } from "../../problems/near-names.ts";
+import type { ProblemPath } from "../../problems/types.ts";
+import type { FileData } from "../text/file-data.ts";
+import { keysOf, valueAt } from "../value-at.ts";
+import { keysAt } from "./keys-of-schema.ts";
+import { faultOfKey, type ShapeFault } from "./shape-fault.ts";
+
+/**
+ * A key that means nothing at its place, with the keys that are near; or the second half of a number that a decimal
+ * comma cut in two.
+ *
+ * @param key - as written
+ * @param around - path of what it stands in
+ * @param file - data and positions
+ * @returns the fault
+ */
+export function faultOfUnknownKey(key: string, around: ProblemPath, file: FileData): ShapeFault {
+  const path = [...around, key];
+  const firstHalf = firstHalfOf(key, around, file);
+  if (firstHalf !== null) {
+    const write = `${firstHalf.key}: ${firstHalf.value}.${key}`;
+    return faultOfKey("comma-in-braces", path, { key, first: firstHalf.key, write });
+  }
+  const known = keysAt(around);
+  const spelled = known.find((candidate) => comparable(candidate) === comparable(key));
+  const near = spelled === undefined ? nearNames(key, known) : [spelled];
+  return faultOfKey("key-unknown", path, { key, near, known });
+}
+
+/**
+ * Whether a number is the first half of one that a comma cut in two: YAML in braces reads `width: 0,5 mm` as
+ * `width: 0` and a key `5 mm` without a value.
+ *
+ * @param path - of the number
+ * @param file - data and positions
+ * @returns true when the next key is the other half
+ */
+export function isHalfOfComma(path: ProblemPath, file: FileData): boolean {
+  const around = path.slice(0, -1);
+  const keys = keysInOrder(around, file);
+  const next = keys[keys.indexOf(String(path[path.length - 1])) + 1];
+  return next !== undefined && firstHalfOf(next, around, file) !== null;
+}
+
+function firstHalfOf(key: string, around: ProblemPath, file: FileData): { key: string; value: number } | null {
+  if (!SECOND_HALF.test(key) || valueAt(file.data, [...around, key]) !== null) return null;
+  const keys = keysInOrder(around, file);
+  const before = keys[keys.indexOf(key) - 1];
+  const value = before === undefined ? undefined : valueAt(file.data, [...around, before]);
+  return before !== undefined && typeof value === "number" ? { key: before, value } : null;
+}
+
+/** In the order of the text: an object of JavaScript puts keys of digits first. */
+function keysInOrder(around: ProblemPath, file: FileData): string[] {
+  const offset = (key: string): number => {
+    const { line, column } = file.source.keyPositionOf([...around, key]) ?? { line: 0, column: 0 };
+    return line * LONGEST_LINE + column;
+  };
+  return keysOf(file.data, around).sort((one, other) => offset(one) - offset(other));
+}
+
+/** More columns than any line has. */
+const LONGEST_LINE = 10_000_000;
+
+const SECOND_HALF = /^\d+( |$)/;

@@ -1,0 +1,119 @@
+import type * as z from "zod";
+import { nearNames } from "../../problems/near-names.ts";
+import type { Problem, ProblemPath } from "../../problems/types.ts";
+import { inSpeech } from "../../problems/wording.ts";
+import type { ProblemCollector } from "../problem-collector.ts";
+import type { FileData } from "../text/file-data.ts";
+import { pathKey } from "../text/source-map.ts";
+import { valueAt } from "../value-at.ts";
+import { faultsOfKind } from "./fault-of-kind.ts";
+import { faultOfUnknownKey, isHalfOfComma } from "./fault-of-unknown-key.ts";
+import { projectSchema } from "./schema-project.ts";
+import { LONGEST_TEXT, QUANTITY_MARK } from "./schema-values.ts";
+import { faultOfKey, faultOfValue, type ShapeFault } from "./shape-fault.ts";
+
+type Issue = z.core.$ZodIssue;
+
+/**
+ * Adds a problem for everything in which the file does not have the shape of a project.
+ *
+ * @param file - data and positions
+ * @param collector - where problems go
+ */
+export function addProblemsOfShape(file: FileData, collector: ProblemCollector): void {
+  addProblemsOfIssues(projectSchema.safeParse(file.data).error?.issues ?? [], [], file, collector);
+}
+
+/**
+ * Adds a problem for everything that a schema found at a place of the file.
+ *
+ * @param issues - what the schema found
+ * @param around - where in the file it was laid on
+ * @param file - data and positions
+ * @param collector - where problems go
+ */
+export function addProblemsOfIssues(
+  issues: readonly Issue[],
+  around: ProblemPath,
+  file: FileData,
+  collector: ProblemCollector,
+): void {
+  const faults = issues.flatMap((issue) => faultsOfIssue(issue, around, file));
+  for (const { code, path, details, isAtKey } of withoutMisspelled(faults)) {
+    if (isAtKey) collector.addAtKey(code, path, details);
+    else collector.add(code, path, details);
+  }
+}
+
+/** A key that is missing because it is misspelt beside is told once. */
+function withoutMisspelled(faults: readonly ShapeFault[]): ShapeFault[] {
+  const meant = faults.filter(({ code }) => code === "key-unknown");
+  const isTold = ({ code, path }: ShapeFault): boolean => {
+    const key = path[path.length - 1];
+    const around = pathKey(path.slice(0, -1));
+    const beside = meant.filter((fault) => pathKey(fault.path.slice(0, -1)) === around);
+    return (
+      code === "key-missing" && beside.some(({ details }) => Array.isArray(details.near) && details.near[0] === key)
+    );
+  };
+  return faults.filter((fault) => !isTold(fault));
+}
+
+function faultsOfIssue(issue: Issue, around: ProblemPath, file: FileData): ShapeFault[] {
+  const path = [...around, ...issue.path.map((step) => (typeof step === "symbol" ? String(step) : step))];
+  switch (issue.code) {
+    case "custom":
+      return faultsOfCustom(issue, path, file);
+    case "unrecognized_keys":
+      return issue.keys.map((key) => faultOfUnknownKey(key, path, file));
+    case "invalid_union":
+      return faultsOfUnion(issue, path, file);
+    case "invalid_value":
+      return [faultOfChoice(issue.values.map(String), path, file.data)];
+    case "too_small":
+    case "too_big":
+      return [faultOfSize(issue, path)];
+    default:
+      return faultsOfKind(issue.message, path, file);
+  }
+}
+
+/** Issues that the schema's own checks made carry a problem's code and details. */
+function faultsOfCustom(issue: z.core.$ZodIssueCustom, path: ProblemPath, file: FileData): ShapeFault[] {
+  const { code, details } = issue.params as { code: string; details: Problem["details"] };
+  const received = valueAt(file.data, path);
+  if (typeof received === "number" && isHalfOfComma(path, file)) return [];
+  const isOfThing = received === undefined || (typeof received === "object" && !Array.isArray(received));
+  return [isOfThing ? faultOfKey(code, path, details) : faultOfValue(code, path, details)];
+}
+
+/** Faults of the form that was probably meant: the one that does not fail by its kind alone. */
+function faultsOfUnion(issue: z.core.$ZodIssueInvalidUnion, path: ProblemPath, file: FileData): ShapeFault[] {
+  const failsByKind = (form: readonly Issue[]): boolean =>
+    form.some(({ path: inner, code }) => inner.length === 0 && (code === "invalid_type" || code === "invalid_value"));
+  const meant = issue.errors.find((form) => !failsByKind(form));
+  if (meant !== undefined) return meant.flatMap((inner) => faultsOfIssue(inner, path, file));
+  const asQuantity = issue.errors
+    .flat()
+    .find((inner) => inner.path.length === 0 && inner.message.startsWith(QUANTITY_MARK));
+  const isNumber = typeof valueAt(file.data, path) === "number";
+  return faultsOfKind(isNumber && asQuantity !== undefined ? asQuantity.message : issue.message, path, file);
+}
+
+function faultOfChoice(options: readonly string[], path: ProblemPath, data: unknown): ShapeFault {
+  const received = valueAt(data, path);
+  const expected = options.length === 1 ? String(options[0]) : `one of ${inSpeech(options, "or")}`;
+  const details = { expected, key: String(path[path.length - 1]), example: options[0] ?? null };
+  if (received === undefined) return faultOfKey("key-missing", path, details);
+  if (received === null) return faultOfKey("value-missing", path, details);
+  const near = typeof received === "string" ? nearNames(received, options) : [];
+  return faultOfValue("not-one-of", path, { options, near });
+}
+
+function faultOfSize(issue: z.core.$ZodIssueTooSmall | z.core.$ZodIssueTooBig, path: ProblemPath): ShapeFault {
+  const limit = Number(issue.code === "too_big" ? issue.maximum : issue.minimum);
+  const isText = issue.origin === "string";
+  if (issue.origin === "number" || issue.origin === "int") return faultOfValue("layer-number", path, { limit });
+  if (issue.code === "too_small") return faultOfValue(isText ? "text-empty" : "list-empty", path);
+  return faultOfValue(isText ? "text-too-long" : "list-too-long", path, { limit: isText ? LONGEST_TEXT : limit });
+}

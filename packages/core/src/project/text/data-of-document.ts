@@ -1,0 +1,98 @@
+import { type Document, isAlias, isMap, isScalar, isSeq, type Node, type YAMLMap } from "yaml";
+import { placeInWords } from "../../problems/place-in-words.ts";
+import type { Problem, ProblemPath, Reading, TextPosition } from "../../problems/types.ts";
+import type { FileData } from "./file-data.ts";
+import { inBrief, valueOfScalar, writtenBetween } from "./scalars.ts";
+import { pathKey, type SourceEntry, sourceMap } from "./source-map.ts";
+
+/** Deepest nesting of lists and keys: a project needs about ten. */
+export const DEEPEST_NESTING = 24;
+
+/** Values read at most, those repeated through anchors counted each time: a project has some hundreds. */
+export const MOST_VALUES = 50_000;
+
+type PositionAt = (offset: number) => TextPosition;
+
+/**
+ * Turns a parsed document into plain data with positions. Numbers stay numbers only in plain decimal digits;
+ * anything else that YAML would take for a number, and every name, stays text as written.
+ *
+ * @param document - without errors
+ * @param text - the text it was parsed from
+ * @param positionAt - line and column of an offset
+ * @returns the data, or problems: repeated keys, keys that are no text, nesting and repetition without end
+ */
+export function dataOfDocument(document: Document, text: string, positionAt: PositionAt): Reading<FileData> {
+  const entries = new Map<string, SourceEntry>();
+  const problems: Problem[] = [];
+  let values = 0;
+
+  const refuse = (code: string, path: ProblemPath, position: TextPosition, received: string | null = null): null => {
+    problems.push({ code, path, position, received, details: {} });
+    return null;
+  };
+  const startOf = (node: unknown): TextPosition | null => {
+    const range = (node as Node | null)?.range ?? null;
+    return range === null ? null : positionAt(range[0]);
+  };
+
+  const visit = (node: unknown, path: ProblemPath, key: TextPosition | null, open: readonly unknown[]): unknown => {
+    values += 1;
+    if (values > MOST_VALUES || problems.length > MOST_PROBLEMS) return null;
+    const position = startOf(node) ?? key ?? FIRST_LETTER;
+    if (open.length > DEEPEST_NESTING) return refuse("nesting-too-deep", path, position);
+    if (isAlias(node)) {
+      const target = node.resolve(document);
+      if (target === undefined || open.includes(target))
+        return refuse("yaml-anchor", path, position, `*${node.source}`);
+      return visit(target, path, key, [...open, node]);
+    }
+    const isThing = isMap(node) || isSeq(node);
+    entries.set(pathKey(path), { key, value: position, written: isThing ? inBrief(node) : writtenBetween(text, node) });
+    if (isMap(node)) return visitMap(node, path, position, [...open, node]);
+    if (isSeq(node)) return node.items.map((item, index) => visit(item, [...path, index], null, [...open, node]));
+    return isScalar(node) ? valueOfScalar(node, path) : null;
+  };
+
+  const visitMap = (map: YAMLMap, path: ProblemPath, position: TextPosition, open: readonly unknown[]): unknown => {
+    const data: Record<string, unknown> = {};
+    for (const { key, value } of map.items) {
+      const keyPosition = startOf(key) ?? position;
+      const name = nameOfKey(key);
+      if (name === null) refuse("key-not-text", path, keyPosition);
+      else if (FORBIDDEN_KEYS.has(name)) refuse("key-forbidden", path, keyPosition, name);
+      else if (Object.hasOwn(data, name)) refuse("key-twice", path, keyPosition, name);
+      else data[name] = visit(value, [...path, name], keyPosition, open);
+    }
+    return data;
+  };
+
+  const data = visit(document.contents, [], null, []);
+  if (values > MOST_VALUES) {
+    problems.splice(0, problems.length, tooManyValues());
+  }
+  if (problems.length === 0) return { ok: true, value: { data, source: sourceMap(entries) } };
+  return { ok: false, problems: problems.map((problem) => withPlace(problem, data)) };
+}
+
+/** Enough to show that a file is no project. */
+const MOST_PROBLEMS = 200;
+
+const FIRST_LETTER: TextPosition = { line: 1, column: 1 };
+
+/** Keys that mean something to the language this is written in: what every object has by itself. */
+const FORBIDDEN_KEYS = new Set([...Object.getOwnPropertyNames(Object.prototype), "prototype"]);
+
+function nameOfKey(node: unknown): string | null {
+  if (!isScalar(node)) return null;
+  return typeof node.value === "string" ? node.value : (node.source ?? null);
+}
+
+function tooManyValues(): Problem {
+  return { code: "too-many-values", path: [], position: null, received: null, details: { limit: MOST_VALUES } };
+}
+
+function withPlace(problem: Problem, data: unknown): Problem {
+  const path = problem.code === "nesting-too-deep" ? [] : problem.path;
+  return { ...problem, path, details: { ...placeInWords(path, data), ...problem.details } };
+}

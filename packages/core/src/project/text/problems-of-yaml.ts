@@ -1,0 +1,108 @@
+import { type Document, isCollection, isScalar, visit, type YAMLError } from "yaml";
+import type { Problem, TextPosition } from "../../problems/types.ts";
+
+/**
+ * What the YAML package found, as problems. A slip in the structure upsets the lines that follow, so only the first
+ * one is told; tabs, marks and anchors are told every time.
+ *
+ * @param document - with errors or warnings
+ * @param text - the text it was parsed from
+ * @param positionAt - line and column of an offset
+ * @returns problems in the order of the text
+ */
+export function problemsOfYaml(
+  document: Document.Parsed,
+  text: string,
+  positionAt: (offset: number) => TextPosition,
+): Problem[] {
+  const errors = [...document.errors, ...document.warnings].sort((one, other) => one.pos[0] - other.pos[0]);
+  const named = errors.map((error) => ({ error, code: codeOf(error, text) }));
+  const tooDeep = named.find(({ code }) => code === "nesting-too-deep");
+  const firstOfStructure = named.find(({ code }) => STRUCTURE.has(code));
+  const told = tooDeep
+    ? [tooDeep]
+    : named.filter((entry) => !STRUCTURE.has(entry.code) || (entry === firstOfStructure && !hasTabs(named)));
+  const seen = new Set<string>();
+  return told.flatMap(({ error, code }) => {
+    const offset = OPENED.has(code) ? startOfOpened(document, error.pos[0]) : error.pos[0];
+    const position = positionAt(offset);
+    const key = `${code} ${position.line}`;
+    if (seen.has(key)) return [];
+    seen.add(key);
+    return [{ code, path: [], position, received: receivedAt(code, offset, text), details: {} }];
+  });
+}
+
+/** Codes of the YAML package that have a wording of their own; the rest is told as a line that cannot be read. */
+const CODES: Partial<Record<string, string>> = {
+  TAB_AS_INDENT: "yaml-tab",
+  MULTIPLE_DOCS: "several-documents",
+  MULTIPLE_ANCHORS: "yaml-anchor",
+  BAD_ALIAS: "yaml-anchor",
+  TAG_RESOLVE_FAILED: "yaml-tag",
+  BAD_DIRECTIVE: "yaml-directive",
+  NON_STRING_KEY: "key-not-text",
+  BAD_INDENT: "yaml-indent",
+  BLOCK_IN_FLOW: "yaml-comma",
+  BLOCK_AS_IMPLICIT_KEY: "yaml-two-keys",
+  MULTILINE_IMPLICIT_KEY: "yaml-colon",
+  BAD_SCALAR_START: "yaml-start",
+  BAD_DQ_ESCAPE: "yaml-escape",
+  RESOURCE_EXHAUSTION: "nesting-too-deep",
+};
+
+/** Slips in the structure: each upsets what follows it. */
+const STRUCTURE = new Set([
+  "yaml-indent",
+  "yaml-two-keys",
+  "yaml-colon",
+  "yaml-comma",
+  "yaml-open",
+  "yaml-quote",
+  "yaml-form",
+]);
+
+/** Slips that are found at the end of what was opened, and belong to its beginning. */
+const OPENED = new Set(["yaml-open", "yaml-quote"]);
+
+function codeOf({ code, message, pos }: YAMLError, text: string): string {
+  if (/^Missing closing .quote/.test(message)) return "yaml-quote";
+  if (/^Flow (map|sequence) in block collection/.test(message)) return "yaml-open";
+  if (/without - indicator/.test(message)) return "yaml-indent";
+  const known = CODES[code] ?? "yaml-form";
+  return STRUCTURE.has(known) && /^ *\t/.test(lineAround(text, pos[0])) ? "yaml-tab" : known;
+}
+
+function hasTabs(named: readonly { code: string }[]): boolean {
+  return named.some(({ code }) => code === "yaml-tab");
+}
+
+/** Where the innermost brace, bracket or quotation mark around an offset was opened. */
+function startOfOpened(document: Document.Parsed, offset: number): number {
+  let start = offset;
+  visit(document, {
+    Node(_, node) {
+      const isOpened = isCollection(node) ? node.flow === true : isScalar(node) && /^QUOTE/.test(node.type ?? "");
+      const [from, to] = node.range ?? [offset, offset];
+      if (isOpened && from <= offset && to >= offset - 1) start = from;
+    },
+  });
+  return start;
+}
+
+function receivedAt(code: string, offset: number, text: string): string | null {
+  const received =
+    text
+      .slice(offset, offset + LONGEST_RECEIVED)
+      .split(/\r?\n/)[0]
+      ?.trim() ?? "";
+  return received === "" || code === "nesting-too-deep" || code === "yaml-tab" ? null : received;
+}
+
+const LONGEST_RECEIVED = 60;
+
+function lineAround(text: string, offset: number): string {
+  const start = text.lastIndexOf("\n", offset - 1) + 1;
+  const end = text.indexOf("\n", offset);
+  return text.slice(start, end === -1 ? text.length : end);
+}

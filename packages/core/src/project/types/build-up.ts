@@ -1,0 +1,69 @@
+import type { Ground, RoofSpace, StatedMonths, UnderfloorVoid, UnheatedSpace } from "./far-side.ts";
+import type { Layer } from "./layer.ts";
+
+/** What a build-up is. */
+export type Element = "wall" | "flat roof" | "pitched roof" | "floor" | "partition";
+
+/** Water that starts in a layer, to see how long it takes to dry: an amount or a meter reading. */
+export interface TrappedWater {
+  /** Index of the layer, from 0. */
+  layer: number;
+  /** [kg/m²]; null with a reading. */
+  amount: number | null;
+  /** Moisture-meter reading of timber, fraction of dry mass; null with an amount. */
+  reading: number | null;
+  /** Month index 0 to 11. */
+  startMonth: number;
+}
+
+/** A gap through which room air leaks into the build-up. */
+export interface AirLeak {
+  /** Length of the gap per m² of build-up [m/m²], its width [m], pressure [Pa]. */
+  length: number;
+  width: number;
+  pressure: number;
+}
+
+/** A wall, roof, floor or partition as layers from the room outwards. */
+export interface BuildUp {
+  name: string;
+  /** The name in lower case with hyphens, unique in the project; finding ids begin with it. */
+  slug: string;
+  element: Element;
+  /** A room's name; "indoor" is the room of every build-up that names none. */
+  room: string;
+  /** "outdoors", "ground", "void" or a room's name. */
+  faces: string;
+  /** [W/(m²·K)] */
+  target: number | null;
+  /** Degrees from level; null when not given. */
+  pitch: number | null;
+  clearSky: boolean;
+  layers: readonly Layer[];
+  ground: Ground | null;
+  void: UnderfloorVoid | null;
+  voidClimate: StatedMonths | null;
+  space: UnheatedSpace | null;
+  roofSpace: RoofSpace | null;
+  /** [m²], [m²], [m] */
+  area: number | null;
+  openings: number | null;
+  length: number | null;
+  wettedByRain: boolean;
+  unheatedSkin: boolean;
+  junctionFactors: readonly { name: string; factor: number }[];
+  twoSeasonCheck: boolean;
+  leak: AirLeak | null;
+  trappedWater: readonly TrappedWater[];
+  variableResistance: boolean;
+  /** Variants of this build-up, each a whole build-up again; empty without. */
+  variants: readonly Variant[];
+}
+
+/** A named change of a build-up, already applied. */
+export interface Variant {
+  name: string;
+  /** The changes in words, one each. */
+  changes: readonly string[];
+  buildUp: BuildUp;
+}

@@ -1,0 +1,32 @@
+/** Twelve months of air: temperature [°C], vapour pressure [Pa]; January first. */
+export interface AirMonths {
+  temperature: readonly number[];
+  vapourPressure: readonly number[];
+}
+
+/** Change of the year: temperature added [K] and the words for it. */
+export interface Severity {
+  name: string;
+  offset: number;
+}
+
+/** A place's twelve monthly means with the lines that say where they come from. */
+export interface OutdoorClimate {
+  name: string;
+  /** Header lines of the table, without `#`. */
+  origin: readonly string[];
+  latitude: number | null;
+  longitude: number | null;
+  altitude: number | null;
+  temperature: readonly number[];
+  /** Fractions 0 to 1. */
+  relativeHumidity: readonly number[];
+}
+
+/** Correction of the climate for the site's height. */
+export interface AltitudeCorrection {
+  /** Height of the site [m]. */
+  altitude: number;
+  /** [K/m] */
+  lapseRate: number;
+}

@@ -1,0 +1,56 @@
+/** Edge insulation of a slab: level (width) or upright (depth). */
+export interface EdgeInsulation {
+  /** Rn [m²·K/W] */
+  resistance: number;
+  /** dn [m] */
+  thickness: number;
+  /** D [m] */
+  extent: number;
+  upright: boolean;
+}
+
+/** What a floor stands on; it sets the conductivity of the ground. */
+export type Soil = "clay or silt" | "sand or gravel" | "rock" | "unknown";
+
+/** Slab on ground, ISO 13370:2017. */
+export interface Ground {
+  area: number;
+  perimeter: number;
+  wallThickness: number;
+  soil: Soil;
+  edgeInsulation: EdgeInsulation | null;
+  membrane: boolean;
+}
+
+/** Ventilated void under a suspended floor, ISO 13370:2017. */
+export interface UnderfloorVoid {
+  area: number;
+  perimeter: number;
+  wallThickness: number;
+  soil: Soil;
+  height: number;
+  wallTransmittance: number;
+  /** Openings [m²] per metre of perimeter. */
+  openings: number;
+  windSpeed: number;
+  shelter: "sheltered" | "average" | "exposed";
+  groundInsulation: number;
+}
+
+/** A climate stated for the far side: twelve temperatures [°C] and relative humidities (fraction). */
+export interface StatedMonths {
+  temperature: readonly number[];
+  relativeHumidity: readonly number[];
+}
+
+/** An unheated space next door, as a resistance: ISO 6946:2017 clause 6.10 (from memory). */
+export interface UnheatedSpace {
+  area: number;
+  external: readonly { area: number; transmittance: number }[];
+  /** [1/h] */
+  airChanges: number;
+  volume: number;
+}
+
+/** The roof void above a ceiling, ISO 6946. */
+export type RoofSpace = "tiles without underlay" | "felt or boards" | "felt or boards, low emissivity";

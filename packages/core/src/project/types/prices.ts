@@ -1,0 +1,30 @@
+/** Prices as the user gave them; warmside ships none. */
+export interface PriceList {
+  currency: string;
+  hourRate: number | null;
+  /** Currency per J is never shown; per kWh as written. */
+  heatPricePerKilowattHour: number | null;
+  entries: readonly PriceEntry[];
+}
+
+/** What a price is for: a square metre, a cubic metre, a metre, a roll or a sheet. */
+export type PriceUnit = "m2" | "m3" | "m" | "roll" | "sheet";
+
+/** A row of a price list. */
+export interface PriceEntry {
+  material: string;
+  /** Thickness of the layer, or depth of the framing, that it is for [m]; null: any. */
+  thickness: number | null;
+  per: PriceUnit;
+  /** Null for a roll or sheet of which only the size is told. */
+  price: number | null;
+  /** m² a roll or sheet covers; null otherwise. */
+  covers: number | null;
+  /** Width of a roll or sheet and the lap of its edges [m]; null when not given. */
+  width: number | null;
+  lap: number | null;
+  /** Waste share 0 to 1. */
+  waste: number;
+  /** Hours per m² of the build-up. */
+  hours: number | null;
+}

@@ -1,0 +1,43 @@
+import type { BuildUp } from "./build-up.ts";
+import type { AltitudeCorrection, OutdoorClimate, Severity } from "./climate.ts";
+import type { PriceList } from "./prices.ts";
+import type { Room } from "./room.ts";
+
+/** What is asked, of whom and about which drawings, as printed on the first page. */
+export interface Query {
+  question: string | null;
+  to: string | null;
+  site: string | null;
+  preparedBy: string | null;
+  date: string | null;
+  drawings: readonly string[];
+}
+
+/** A place, its rooms, and the build-ups to assess. */
+export interface Project {
+  name: string;
+  reference: string | null;
+  query: Query | null;
+  /** The year it is worked out for: altitude and severity are in it. */
+  climate: OutdoorClimate;
+  severity: Severity;
+  altitudeCorrection: AltitudeCorrection | null;
+  /** Factor on the vapour excess of humidity classes, 1 unless stated. */
+  humidityMargin: number;
+  /** By name; always has "indoor" when any build-up uses it. */
+  rooms: ReadonlyMap<string, Room>;
+  buildUps: readonly BuildUp[];
+  accept: readonly string[];
+  /** Odd but possible values found while reading, and where climate and rooms do not fit; shown, and marked accepted when `accept` names them. */
+  oddities: readonly Oddity[];
+  climatesForPlace: readonly string[];
+  prices: PriceList | null;
+}
+
+/** A plausible but odd value: a note, not a problem. */
+export interface Oddity {
+  code: string;
+  path: string;
+  message: string;
+  accepted: boolean;
+}

@@ -1,0 +1,31 @@
+/** The outdoor climate that was used, month by month. */
+export interface ClimateResult {
+  name: string;
+  severity: string;
+  /** Header lines of the climate table: place, period, origin, terms. */
+  origin: readonly string[];
+  latitude: number | null;
+  longitude: number | null;
+  altitude: number | null;
+  /** Correction for the height of the site, when asked for: [m], [K/m]; what it did stands in the origin lines. */
+  altitudeCorrection: { siteAltitude: number; lapseRate: number } | null;
+  months: MonthOfAir[];
+}
+
+/** The air of one month: [°C], a fraction, [Pa]. */
+export interface MonthOfAir {
+  month: string;
+  temperature: number;
+  relativeHumidity: number;
+  vapourPressure: number;
+}
+
+/** A room with its twelve months. */
+export interface RoomResult {
+  name: string;
+  /** How temperature and humidity come about, in words. */
+  temperatureRule: string;
+  humidityRule: string;
+  source: string;
+  months: MonthOfAir[];
+}

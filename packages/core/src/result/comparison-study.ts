@@ -1,0 +1,135 @@
+import type { PriceUnit } from "../project/types.ts";
+import type { Peak } from "./moisture-result.ts";
+import type { JudgementWord, VerdictWord } from "./words.ts";
+
+/** The variants of the build-ups beside the build-ups themselves. */
+export interface ComparisonStudy {
+  /** As the file has it; empty when it names none. */
+  currency: string;
+  hourRate: number | null;
+  heatPricePerKilowattHour: number | null;
+  /** Build-ups that have variants. */
+  buildUps: ComparisonOfBuildUp[];
+  /** What is odd about the prices, in sentences: ones that nothing uses, ones used for several thicknesses alike. */
+  notes: string[];
+  /** What the figures rest on, in sentences. */
+  assumptions: string[];
+}
+
+/** A build-up beside its variants. */
+export interface ComparisonOfBuildUp {
+  name: string;
+  slug: string;
+  /** Area with openings off [m²], and length of the wall [m]; null when not stated. */
+  area: number | null;
+  length: number | null;
+  /** The build-up as drawn, then its variants in the order of the file. */
+  rows: ComparisonRow[];
+}
+
+/** The build-up as drawn, or one of its variants. */
+export interface ComparisonRow {
+  /** Null for the build-up as drawn. */
+  variant: string | null;
+  slug: string;
+  /** In words, one each. */
+  changes: string[];
+  judgement: JudgementWord;
+  /** The judgement's reason in a sentence. */
+  reason: string;
+  /** Figures are null where the variant is beyond the method. */
+  transmittance: number | null;
+  clearTransmittance: number | null;
+  temperatureFactor: number | null;
+  requiredTemperatureFactor: number | null;
+  verdict: VerdictWord | null;
+  peak: Peak | null;
+  carriedOver: number | null;
+  /** Of the whole build-up [m]. */
+  thickness: number;
+  /** Floor area that a wall of the stated length stands on [m²]; null for roofs and floors, or without a length. */
+  floorArea: number | null;
+  /** On the warm side; null without one there. */
+  vapourLayer: { name: string; sd: number } | null;
+  /** Whether it has to be continuous; null without a vapour layer, or where water is too much already. */
+  dependence: "forgives gaps" | "depends on its vapour layer" | null;
+  /** Most water in a year with the vapour layer ten times more open, and with none. */
+  whenOpened: { verdict: VerdictWord; peak: number } | null;
+  whenLeftOut: { verdict: VerdictWord; peak: number } | null;
+  /** [kWh/m²] and [kWh] */
+  heatPerYear: number | null;
+  heatPerYearInAll: number | null;
+  goods: GoodsResult[];
+  /** Null when nothing in it has a price. */
+  cost: CostResult | null;
+  /** Null for the build-up as drawn. */
+  againstBase: AgainstBase | null;
+  /** What the variant does, in one plain sentence; null for the build-up as drawn. */
+  sentence: string | null;
+}
+
+/** One thing to buy for a build-up; waste is left out of `perArea` and `inAll`. */
+export interface GoodsResult {
+  use: "layer" | "framing" | "tape";
+  material: string;
+  /** Of the layer, or depth of the framing [m]; null for sheets and tape. */
+  thickness: number | null;
+  /** For a square metre of the build-up; null for tape, which is counted for the whole only. */
+  perArea: GoodsAmounts | null;
+  /** For the whole, openings off; null where no area is stated. */
+  inAll: GoodsAmounts | null;
+  /** Share that goes to waste; 0 where no price states one. */
+  waste: number;
+  /** What to order, waste counted, whole rolls and sheets; null without a price or size. */
+  toBuy: { count: number; unit: PriceUnit } | null;
+  costPerArea: number | null;
+  costInAll: number | null;
+  /** Hours for a square metre of the build-up; null when not stated. */
+  hours: number | null;
+  /** How tape was counted. */
+  note: string | null;
+}
+
+/** Area [m²], volume [m³] and length [m]; null where it is not counted that way or not known. */
+export interface GoodsAmounts {
+  area: number | null;
+  volume: number | null;
+  length: number | null;
+}
+
+/** Money in the file's currency. */
+export interface CostResult {
+  materialsPerArea: number;
+  /** Null without an hour rate. */
+  labourPerArea: number | null;
+  /** Materials and labour for a square metre, rolls and sheets by their share. */
+  perArea: number;
+  /** For the whole, whole rolls and sheets; null without an area. */
+  inAll: number | null;
+  /** Hours for a square metre. */
+  hoursPerArea: number;
+  /** What has no price and is left out. */
+  unpriced: string[];
+}
+
+/** A variant less the build-up as drawn; savings count upwards. */
+export interface AgainstBase {
+  /** [m], [m²] */
+  thickness: number;
+  floorArea: number | null;
+  /** Heat saved over a year [kWh/m²] and [kWh]. */
+  heat: number | null;
+  heatInAll: number | null;
+  /** Heat saved over a year for each metre of thickness added [kWh/m³]; null where none is added. */
+  heatPerThickness: number | null;
+  /** Money saved over a year for a square metre and in all; null without a heat price. */
+  money: number | null;
+  moneyInAll: number | null;
+  /** Money saved over a year for a square metre and each metre of thickness added. */
+  moneyPerThickness: number | null;
+  /** Null where goods without a price differ. */
+  extraCost: number | null;
+  extraCostInAll: number | null;
+  /** Null without a heat price, where nothing is saved, or where the extra cost is not known. */
+  yearsToPay: number | null;
+}

@@ -1,0 +1,69 @@
+/** The heat side: resistances [m²·K/W], transmittances [W/(m²·K)], temperature factors [–], with their working. */
+export interface HeatResult {
+  /** Combined total resistance before corrections [m²·K/W]. */
+  resistance: number;
+  upperLimit: number;
+  lowerLimit: number;
+  /** U with framing and corrections [W/(m²·K)]. */
+  transmittance: number;
+  /** U between framing [W/(m²·K)]. */
+  clearTransmittance: number;
+  /** ΔU added [W/(m²·K)]. */
+  correction: number;
+  framingShare: number;
+  temperatureFactor: number;
+  requiredTemperatureFactor: number | null;
+  criticalMonth: string | null;
+  /** "upward" | "horizontal" | "downward" */
+  direction: string;
+  surfaceResistanceInside: number;
+  /** As used for U, and as used for temperatures and vapour. */
+  surfaceResistanceOutside: number;
+  surfaceResistanceOutsideMoisture: number;
+  limitsRatio: number;
+  possibleError: number;
+  /** The distinct ways through, with total resistance of each (upper limit). */
+  paths: { name: string; share: number; resistance: number; layerResistances: number[] }[];
+  /** Each layer's resistance in the lower limit, with its bridging. */
+  lowerLimitLayers: { layer: number | null; name: string; resistance: number }[];
+  /** Corrections to ISO 6946 Annex F: each with its numbers, and whether it was left out under 3 %. */
+  corrections: { name: string; layer: number; value: number; formula: string }[];
+  correctionsLeftOut: boolean;
+  /** Floors: the working of ISO 13370 as named values with units; null otherwise. */
+  ground: { name: string; symbol: string; value: number; unit: string }[] | null;
+  /**
+   * The two cases that a slightly ventilated air layer lies between: combined total resistances [m²·K/W] and
+   * corrections [W/(m²·K)]; null without such a layer. `paths` and `lowerLimitLayers` are those of the closed case.
+   */
+  slightVentilation?: {
+    openShare: number;
+    closedResistance: number;
+    openResistance: number;
+    closedCorrection: number;
+    openCorrection: number;
+  } | null;
+  /** Heat over the heating year [kWh/m²]; null where there is none. */
+  heatPerYear: number | null;
+  heatPerYearNote: string | null;
+}
+
+/** The inside surface: temperature factors [–] against what mould, drops and corrosion require. */
+export interface SurfaceResult {
+  temperatureFactors: { where: string; factor: number }[];
+  /** Required factor each month for mould, condensation and corrosion; null where the month does not count. */
+  required: { month: string; mould: number | null; condensation: number | null; corrosion: number | null }[];
+  critical: {
+    mould: { month: string; factor: number } | null;
+    condensation: { month: string; factor: number } | null;
+    corrosion: { month: string; factor: number } | null;
+  };
+  /** Why a critical month is null. */
+  reason: string | null;
+  /** Room relative humidity the coldest surface would stand in its worst month (fraction) before mould and before drops. */
+  humidityStood: { month: string; mould: number; condensation: number } | null;
+  /** The other face of a partition, judged by the other room's air; null otherwise. */
+  otherFace: { temperatureFactor: number; required: number | null; criticalMonth: string | null } | null;
+  junctions: { name: string; factor: number; meetsMould: boolean | null; meetsCondensation: boolean | null }[];
+  /** Months in which the room surface itself is at saturation. */
+  condensationMonths: string[];
+}

@@ -1,0 +1,65 @@
+import type { VerdictWord } from "./words.ts";
+
+/** The greatest month-end total of held water, and its month; null when dry. */
+export interface Peak {
+  /** [kg/m²] */
+  amount: number;
+  month: string | null;
+}
+
+/** What the year comes to: verdict, peak, water left after twelve months [kg/m²], the month by which all is gone. */
+export interface YearSummary {
+  verdict: VerdictWord;
+  peak: Peak;
+  carriedOver: number;
+  dryBy: string | null;
+}
+
+/** The moisture side: what the governing section comes to, and every section. */
+export interface MoistureResult extends YearSummary {
+  /** Name of the governing section. */
+  section: string;
+  sections: SectionResult[];
+}
+
+/** One straight way through, with its twelve months. Amounts are per m² of its own area. */
+export interface SectionResult extends YearSummary {
+  name: string;
+  share: number;
+  startMonth: string | null;
+  /** Water written off by setting nodes to zero at month ends [kg/m²]. */
+  writtenOff: number;
+  withinMonth: YearSummary;
+  repeating: { settles: boolean; years: number; level: number; growthPerYear: number };
+  /** The least distance to saturation over the year: where and when; null when wet. */
+  leastMargin: { node: number; month: string /** psat − p [Pa] */; margin: number; relativeHumidity: number } | null;
+  /** The deciding month: the greatest change, or when dry the least distance to saturation. */
+  decidingMonth: string;
+  /** Layers of this way through that were counted, with R and sd each. */
+  layers: { layer: number; name: string; material: string; resistance: number; sd: number; nodeAfter: number }[];
+  months: SectionMonth[];
+}
+
+/** One month of a section: the air on both sides [°C], [Pa], every node, and the nodes where water comes or goes [kg/m²]. */
+export interface SectionMonth {
+  month: string;
+  outdoor: { temperature: number; vapourPressure: number };
+  indoor: { temperature: number; vapourPressure: number };
+  nodes: NodeState[];
+  planes: { node: number; change: number; held: number }[];
+}
+
+/** A node in one month: place [m], temperature [°C], pressures [Pa]. */
+export interface NodeState {
+  node: number;
+  /** Number of the layer (from 0) that ends or is cut here; null at the room surface. */
+  layer: number | null;
+  /** Its name. */
+  after: string | null;
+  /** [m] from the room surface */
+  depth: number;
+  sd: number;
+  temperature: number;
+  saturationPressure: number;
+  vapourPressure: number;
+}

@@ -1,0 +1,33 @@
+import type { ClimateResult, RoomResult } from "./air-result.ts";
+import type { BuildUpResult } from "./build-up-result.ts";
+import type { ComparisonStudy } from "./comparison-study.ts";
+import type { PlacementStudy } from "./placement-study.ts";
+import type { SweepStudy } from "./sweep-study.ts";
+
+/** A whole project, assessed. */
+export interface ProjectResult {
+  format: 1;
+  method: "ISO 13788:2012 clause 6";
+  project: string;
+  reference: string | null;
+  query: {
+    question: string | null;
+    to: string | null;
+    site: string | null;
+    preparedBy: string | null;
+    date: string | null;
+    drawings: readonly string[];
+  } | null;
+  climate: ClimateResult;
+  /** The rooms that any build-up uses, with their twelve months in the reported year. */
+  rooms: RoomResult[];
+  buildUps: BuildUpResult[];
+  /** Odd but possible values; `accepted` when the file acknowledges them. */
+  oddities: { code: string; path: string; message: string; accepted: boolean }[];
+  /** The vapour layer in each sensible position, in several climates; only when the study was asked for. */
+  placement?: PlacementStudy;
+  /** The variants beside the build-ups they belong to; only where the file has any. */
+  comparison?: ComparisonStudy;
+  /** One layer in many thicknesses; only when the study was asked for. */
+  sweep?: SweepStudy;
+}

@@ -1,0 +1,73 @@
+import type { JudgementWord, VerdictWord } from "./words.ts";
+
+/** The same build-up worked out many times, with every input somewhere within its spread. */
+export interface SpreadResult {
+  /** Samples worked out; fewer than `asked` when the study was interrupted. */
+  samples: number;
+  asked: number;
+  /** The same seed gives the same figures. */
+  seed: number;
+  sampling: "Latin hypercube";
+  inputs: SpreadInputResult[];
+  /** Every word that came up, most often first. */
+  verdicts: SpreadProbability<VerdictWord>[];
+  judgements: SpreadProbability<JudgementWord>[];
+  /** [W/(m²·K)] */
+  transmittance: SpreadQuantiles;
+  /** Peak and carried over [kg/m²]. */
+  peak: SpreadQuantiles;
+  carriedOver: SpreadQuantiles;
+  /** Names of the inputs that matter most, for each of the three; null where it comes out the same in every sample. */
+  decidesJudgement: string | null;
+  decidesWater: string | null;
+  decidesTransmittance: string | null;
+  /** One plain sentence or two. */
+  message: string;
+}
+
+/** One input of the spread study, with how much it matters. */
+export interface SpreadInputResult {
+  name: string;
+  kind: SpreadInputKind;
+  /** As stated, and the ends of its spread, in the unit named. */
+  stated: number;
+  low: number;
+  high: number;
+  unit: "W/(m·K)" | "–" | "m" | "share";
+  /** Where the width comes from, in words. */
+  origin: string;
+  /**
+   * Rank correlation [–] with the judgement (worse words higher), with how near it comes to water and how much there is,
+   * and with the transmittance.
+   */
+  influenceOnJudgement: number;
+  influenceOnWater: number;
+  influenceOnTransmittance: number;
+}
+
+/** What an input of the spread study is. */
+export type SpreadInputKind =
+  | "conductivity"
+  | "vapour resistance factor"
+  | "sd"
+  | "framing share"
+  | "gap share"
+  | "indoor humidity";
+
+/** How often a word came up. */
+export interface SpreadProbability<Word> {
+  word: Word;
+  count: number;
+  /** count over samples, with the standard error of a share among independent samples [–]. */
+  probability: number;
+  standardError: number;
+}
+
+/** One, five, fifty, ninety-five and ninety-nine of a hundred lie below. */
+export interface SpreadQuantiles {
+  one: number;
+  five: number;
+  fifty: number;
+  ninetyFive: number;
+  ninetyNine: number;
+}

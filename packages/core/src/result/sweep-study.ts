@@ -1,0 +1,44 @@
+import type { Peak } from "./moisture-result.ts";
+import type { JudgementWord, VerdictWord } from "./words.ts";
+
+/** One layer of a build-up in many thicknesses. */
+export interface SweepStudy {
+  buildUp: { name: string; slug: string };
+  /** Counts from 1. */
+  layer: { number: number; name: string };
+  /** [m] */
+  from: number;
+  to: number;
+  step: number;
+  points: SweepPoint[];
+  /** Where the judgement turns, thinnest first. */
+  turns: SweepTurn[];
+  /** Least thickness at which the target is met, compared at two decimals; null without a target, or where it never is. */
+  meetsTargetFrom: number | null;
+  target: number | null;
+  message: string;
+}
+
+/** One thickness of the layer that is varied. */
+export interface SweepPoint {
+  /** [m]; 0 is the build-up without the layer. */
+  thickness: number;
+  isDrawn: boolean;
+  judgement: JudgementWord;
+  reason: string;
+  transmittance: number | null;
+  temperatureFactor: number | null;
+  verdict: VerdictWord | null;
+  peak: Peak | null;
+  carriedOver: number | null;
+  heatPerYear: number | null;
+}
+
+/** A thickness at which the judgement turns. */
+export interface SweepTurn {
+  /** Found by halving, to a tenth of a millimetre [m]: the thinnest with the new judgement. */
+  thickness: number;
+  from: JudgementWord;
+  to: JudgementWord;
+  reason: string;
+}

@@ -1,0 +1,40 @@
+import type { Peak } from "./moisture-result.ts";
+import type { VerdictWord } from "./words.ts";
+
+/** The vapour layer: which it is, on which side it lies, and how far from the dew point. */
+export interface VapourLayerResult {
+  present: boolean;
+  /** 0-based layer indices. */
+  layers: number[];
+  sd: number | null;
+  /** A room's name, "outdoors" or "neither". */
+  warmSide: string;
+  onWarmSide: boolean | null;
+  monthsOnWarmSide: number | null;
+  /** The drive month by month: which side vapour is pushed from. */
+  drive: { month: string; from: string; pressure: number }[];
+  resistanceShareWarmSide: number | null;
+  /** Least (temperature of warm face − dew point of the air on that side) over the year [K]. */
+  dewPointMargin: number | null;
+  dewPointMarginMonth: string | null;
+  sdRatioWarmToCold: number | null;
+  outerSkin: { layers: number[]; sd: number; name: string } | null;
+  /** Every candidate, tightest first. */
+  candidates: { layers: number[]; sd: number; side: "warm" | "cold" | "both" | "neither" }[];
+  /** The plain answer in a sentence. */
+  message: string;
+}
+
+/** The same build-up under one other assumption. */
+export interface SensitivityResult {
+  /** "colder year", "unfavourable vapour resistance", "vapour layer ten times more open", "no vapour layer", "wetter room" … */
+  name: string;
+  verdict: VerdictWord;
+  withinMonthVerdict: VerdictWord;
+  peak: Peak;
+  carriedOver: number;
+  /** True when the verdict is worse than the reported one, or the peak higher by more than a trace. */
+  worse: boolean;
+  /** One plain sentence. */
+  message: string;
+}
