@@ -55,11 +55,21 @@ export interface FindingWithEffect {
  */
 export function allFindings(evidence: Evidence): FindingWithEffect[] {
   const seen = new Map<string, number>();
-  return RULES.flatMap((rule) => rule(evidence)).map((ruled) => {
+  return withoutComfort(RULES.flatMap((rule) => rule(evidence))).map((ruled) => {
     const count = (seen.get(ruled.code) ?? 0) + 1;
     seen.set(ruled.code, count);
     return { finding: withId(ruled, evidence.buildUp.slug, count), effect: ruled.effect };
   });
+}
+
+/** What is refused by guidance does not forgive anything, and what is beyond the method is not said to stay dry by it. */
+function withoutComfort(findings: readonly RuledFinding[]): RuledFinding[] {
+  const has = (effect: JudgementEffect): boolean => findings.some((finding) => finding.effect === effect);
+  const idle = new Set([
+    ...(has("change by guidance") || has("beyond") ? ["forgives-gaps"] : []),
+    ...(has("beyond") ? ["stays-dry"] : []),
+  ]);
+  return findings.filter(({ code }) => !idle.has(code));
 }
 
 function withId({ effect: _effect, ...rest }: RuledFinding, slug: string, count: number): Finding {

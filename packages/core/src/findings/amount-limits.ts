@@ -1,7 +1,7 @@
 import type { SectionCalculation } from "../calculate-build-up.ts";
 import { materialAlong } from "../further-checks/along/material-of-slice.ts";
 import { isUpright } from "../heat/heat-flow-direction.ts";
-import type { BuildUp } from "../project/types.ts";
+import type { BuildUp, Layer, Material } from "../project/types.ts";
 import type { WaterZone } from "./water-zones.ts";
 
 /** Up to this is a trace [kg/m²] (this project's rule, method.md 7). */
@@ -70,13 +70,30 @@ export function sitsOnSmooth(zone: WaterZone, section: SectionCalculation, build
     const layer = buildUp.layers[index];
     return layer === undefined ? [] : [{ layer, material: materialAlong(layer, section.path) }];
   });
-  const smooth = touching.some(({ layer, material }) => layer.type === "sheet" || material?.kind === "metal");
+  const smooth = touching.some(({ layer, material }) => isSmooth(layer, material));
   const takesUp = touching.some(({ layer, material }) => {
     const kind = material?.kind;
     if (layer.type !== "material") return false;
     return kind === "wood" || kind === "board" || kind === "paper" || (kind === "mineral" && !isWool(material!));
   });
   return smooth && !takesUp;
+}
+
+/** Sheets, metal, plastic and the facings of a board take up no water. Source: common practice. */
+function isSmooth(layer: Layer, material: Material | null): boolean {
+  if (layer.type === "air") return false;
+  const { facingInner, facingOuter } = layer;
+  return (
+    layer.type === "sheet" ||
+    material?.kind === "metal" ||
+    material?.kind === "plastic" ||
+    facingInner + facingOuter > 0
+  );
+}
+
+/** Gypsum board in paper: its core softens and its paper feeds mould. Source: common practice. */
+export function isFacedWithPaper({ kind, group }: Material): boolean {
+  return kind === "paper" && group === "lining";
 }
 
 /** Mineral wool holds no water in its fibres: what condenses runs off it. */

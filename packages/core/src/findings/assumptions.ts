@@ -51,7 +51,7 @@ function groundUnderVoid({ buildUp }: Evidence): RuledFinding[] {
       code: "damp-ground-below",
       severity: "note",
       effect: "none",
-      message: "The void's air is taken as outdoor air. Damp bare ground makes it wetter.",
+      message: "The void's air is taken to hold as much vapour as the air outdoors. Damp bare ground makes it wetter.",
       advice: "Cover the ground with a membrane and keep the openings clear.",
       source: "common practice",
       figures: {},

@@ -1,7 +1,9 @@
 import { isUpright } from "../heat/heat-flow-direction.ts";
+import { insulates } from "../heat/insulates.ts";
 import { mainInsulation } from "../heat/main-insulation.ts";
 import type { AirLayer, Layer } from "../project/types.ts";
 import { millimetres, percent } from "./figures-in-words.ts";
+import { roofDeck } from "./roof-deck.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /** Ventilated height over a cold roof's insulation [m] (common practice). */
@@ -26,29 +28,19 @@ export function flatRoofFindings(evidence: Evidence): RuledFinding[] {
   if (evidence.vapourLayer.warmSide !== buildUp.room) return [];
   const main = mainInsulation(calculation.heat.counted);
   if (main === null || main.resistance < LEAST_INSULATION) return [];
-  const deck = deckOutside(buildUp.layers, main.index);
-  const isCold = main.framing !== null || deck !== null;
+  const deck = roofDeck(buildUp.layers, main.index);
+  const isCold = main.framing !== null || (deck !== null && deck > main.index);
   if (isCold && !insulatedAboveDeck(evidence, deck)) return coldRoof(buildUp.layers, main.index);
-  return warmRoof(evidence, main.index);
+  return deck === null ? [] : warmRoof(evidence, main.index, deck);
 }
+
+/** Last digits of a stated figure [m], [m²/m²]. */
+const ROUNDING = 1e-9;
+/** In a square metre. */
+const SQUARE_MILLIMETRES = 1e6;
 
 /** Less than this is no insulation [m²·K/W]. */
 const LEAST_INSULATION = 0.5;
-
-function deckOutside(layers: readonly Layer[], insulation: number): number | null {
-  const deck = layers.findIndex((layer, index) => index > insulation && isDeck(layer));
-  return deck === -1 ? null : deck;
-}
-
-function isDeck(layer: Layer): boolean {
-  return (
-    layer.type === "material" &&
-    layer.framing === null &&
-    (layer.material.kind === "board" || layer.material.kind === "wood") &&
-    layer.thickness >= 0.009 &&
-    layer.thickness <= 0.06
-  );
-}
 
 function resistanceBeyond(evidence: Evidence, index: number): number {
   return evidence.calculation.heat.counted
@@ -85,7 +77,7 @@ function coldRoof(layers: readonly Layer[], insulation: number): RuledFinding[] 
       code: "cold-flat-roof-unventilated",
       severity: fault.asks ? "caution" : "fault",
       effect: fault.asks ? "condition" : "change by guidance",
-      message: `A cold flat roof (insulation below the deck) ${fault.words}. Guidance refuses that however dry it calculates: the ceiling is never tight enough, and nothing carries the vapour away.`,
+      message: `A cold flat roof (insulation below the deck) ${fault.words}. ${fault.asks ? "Without 50 mm of air that is open at both ends guidance refuses it" : "Guidance refuses that"} however dry it calculates: the ceiling is never tight enough, and nothing carries the vapour away.`,
       advice: fault.asks
         ? "Say in the file what is open (`open: both ends`, `ventilation area`), or put the insulation above the deck."
         : "Put the insulation above the deck (a warm roof), or give it 50 mm of ventilated height with a continuous 25 mm opening at both ends.",
@@ -97,7 +89,7 @@ function coldRoof(layers: readonly Layer[], insulation: number): RuledFinding[] 
 
 function whatIsWrong(air: AirLayer | undefined): { words: string; asks: boolean } | null {
   if (air === undefined) return { words: "has no ventilated air above its insulation", asks: false };
-  if (air.thickness < VENTILATED_HEIGHT - 1e-9) {
+  if (air.thickness < VENTILATED_HEIGHT - ROUNDING) {
     return {
       words: `has only ${millimetres(air.thickness)} of air above its insulation; 50 mm is needed`,
       asks: false,
@@ -109,11 +101,11 @@ function whatIsWrong(air: AirLayer | undefined): { words: string; asks: boolean 
       asks: false,
     };
   }
-  if (air.ventilationArea !== null && air.ventilationArea < OPENINGS_OF_ROOF - 1e-9) {
+  if (air.ventilationArea !== null && air.ventilationArea < OPENINGS_OF_ROOF - ROUNDING) {
     return {
       words:
-        `has openings of ${(air.ventilationArea * 1e6).toFixed(0)} mm² per square metre of roof; ` +
-        `a continuous 25 mm at both ends, or its equal of ${(OPENINGS_OF_ROOF * 1e6).toFixed(0)} mm², is needed`,
+        `has openings of ${(air.ventilationArea * SQUARE_MILLIMETRES).toFixed(0)} mm² per square metre of roof; ` +
+        `a continuous 25 mm at both ends, or its equal of ${(OPENINGS_OF_ROOF * SQUARE_MILLIMETRES).toFixed(0)} mm², is needed`,
       asks: false,
     };
   }
@@ -125,17 +117,14 @@ function whatIsWrong(air: AirLayer | undefined): { words: string; asks: boolean 
   return null;
 }
 
-function warmRoof(evidence: Evidence, main: number): RuledFinding[] {
+function warmRoof(evidence: Evidence, main: number, deck: number): RuledFinding[] {
   const { counted } = evidence.calculation.heat;
-  const layers = evidence.buildUp.layers;
-  const deck = layers.findIndex((layer) => isDeck(layer));
-  if (deck === -1) return [];
   const below = counted
-    .filter(({ index, layer }) => index < deck && isInsulating(layer))
+    .filter(({ index, layer }) => index < deck && insulates(layer))
     .reduce((sum, { resistance }) => sum + resistance, 0);
   const total = counted.reduce((sum, { resistance }) => sum + resistance, 0);
   const share = below / total;
-  if (below < LEAST_INSULATION || (main > deck && share < 0.01)) return [];
+  if (below < LEAST_INSULATION || (main > deck && share < NOTHING_BELOW)) return [];
   const usual = share <= USUAL_SHARE_BELOW_DECK;
   const most = share <= MOST_SHARE_BELOW_DECK;
   return [
@@ -151,6 +140,5 @@ function warmRoof(evidence: Evidence, main: number): RuledFinding[] {
   ];
 }
 
-function isInsulating(layer: Layer): boolean {
-  return layer.type === "material" && layer.material.conductivity! < 0.065;
-}
+/** A share below the deck that is nothing to speak of [–] (this project's rule). */
+const NOTHING_BELOW = 0.01;

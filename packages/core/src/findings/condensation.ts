@@ -1,20 +1,45 @@
 import { isUpright } from "../heat/heat-flow-direction.ts";
-import { DROPS_GATHER, DROPS_MAY_RUN, sitsOnSmooth, TRACE } from "./amount-limits.ts";
+import { DROPS_GATHER, DROPS_MAY_RUN, isFacedWithPaper, sitsOnSmooth, TRACE } from "./amount-limits.ts";
 import { grams, inPlainTerms, monthName, yearsInWords } from "./figures-in-words.ts";
-import type { Evidence, RuledFinding } from "./types.ts";
-import { judgeWater, type WaterJudged } from "./water-level.ts";
+import type { Evidence, JudgementEffect, RuledFinding } from "./types.ts";
+import { judgeWater, judgeZones, shareOfLimit, type WaterJudged } from "./water-level.ts";
 
 /**
- * Water inside the build-up: how much, on what, whether it leaves.
+ * Water inside the build-up: how much, on what, whether it leaves; that of the colder year where it weighs more.
  * Source: ISO 13788:2012 clause 6 for the water; DIN 4108-3 and common practice for the limits (from memory).
  */
 export function condensationFindings(evidence: Evidence): RuledFinding[] {
-  const judged = judgeWater(evidence.calculation);
-  if (judged.level !== "none") return describeWater(judged, evidence, "");
+  const reported = waterFindings(judgeZones(evidence.calculation), evidence, "");
   const colder = evidence.sensitivity.find(({ name }) => name === "one in ten colder year");
-  const inColder = colder === undefined ? null : judgeWater(colder.calculation);
-  if (inColder === null || inColder.level === "none" || inColder.level === "trace") return [staysDry(inColder)];
-  return describeWater(inColder, evidence, "In a year 2 K colder than usual, as one in ten is: ");
+  const zones = colder === undefined ? [] : judgeZones(colder.calculation);
+  const inColder = waterFindings(zones, evidence, "In a year 2 K colder than usual, as one in ten is: ");
+  if (reported.length > 0) return weight(inColder) > weight(reported) ? [...reported, ...inColder] : reported;
+  const worst = colder === undefined ? null : judgeWater(colder.calculation);
+  return worst === null || worst.level === "none" || worst.level === "trace" ? [staysDry(worst)] : inColder;
+}
+
+/** How much findings of water weigh in the judgement. */
+function weight(findings: readonly RuledFinding[]): number {
+  return Math.max(-1, ...findings.map(({ effect }) => WEIGHTS.indexOf(effect)));
+}
+
+const WEIGHTS: readonly JudgementEffect[] = ["none", "condition", "change by number"];
+
+/** What stays for good and what is over its limit, each where it is worst; else the zone that holds most of its limit. */
+function waterFindings(zones: readonly WaterJudged[], evidence: Evidence, opening: string): RuledFinding[] {
+  const [worst] = zones;
+  if (worst === undefined) return [];
+  const staying = zones.filter(({ level }) => level === "stays");
+  const stays = staying.find((judged) => !isTakenUpAboveTheGround(judged, evidence)) ?? staying[0];
+  const over = zones
+    .filter((judged) => shareOfLimit(judged) > 1)
+    .sort((one, other) => shareOfLimit(other) - shareOfLimit(one))[0];
+  if (stays === undefined && over === undefined) {
+    return [worst.level === "trace" ? traceOf(worst, evidence, opening) : driesOut(worst, evidence, opening)];
+  }
+  if (stays === undefined) return [tooMuch(over!, opening)];
+  if (over === undefined) return [staysWet(stays, evidence, opening)];
+  return [staysWet(stays, evidence, opening), tooMuch(over, opening)];
 }
 
 function staysDry(inColder: WaterJudged | null): RuledFinding {
@@ -35,79 +60,58 @@ function staysDry(inColder: WaterJudged | null): RuledFinding {
   };
 }
 
-function describeWater(judged: WaterJudged, evidence: Evidence, opening: string): RuledFinding[] {
-  const zone = judged.zone!;
-  const section = judged.section!;
-  const place = `${zone.where}${section.name === "whole" ? "" : ` (${section.name})`}`;
-  const most = `${grams(judged.amount)} by the end of ${monthName(zone.month)}, ${inPlainTerms(judged.amount)}`;
-  const figures = {
-    amount: judged.amount,
-    limit: judged.limit!.amount,
-    limitReason: judged.limit!.reason,
-    month: monthName(zone.month),
-    section: section.name,
-    where: zone.where,
-    growthPerYear: judged.growthPerYear,
-    yearsToGather: judged.yearsToGather,
-  };
-  const common = {
-    figures,
-    source: "ISO 13788:2012 clause 6; amounts by DIN 4108-3 and common practice (from memory)",
-  };
-  const tooMuch: RuledFinding = {
-    ...common,
+function tooMuch(judged: WaterJudged, opening: string): RuledFinding {
+  return {
+    ...common(judged),
     code: "condensation-too-much",
     severity: "fault",
     effect: "change by number",
-    message:
-      `${opening}Too much water condenses ${place}: ${most}. The limit there is ${grams(judged.limit!.amount)} ` +
-      `(${judged.limit!.reason}).`,
+    message: `${opening}Too much water condenses ${placeOf(judged)}: ${mostOf(judged)}. ${limitOf(judged)}`,
     advice: "Do not close the build-up like this. See the remedies, or ask for an adviser.",
   };
-  if (judged.level === "too much") return [tooMuch];
-  if (judged.level === "stays") {
-    const stays = { ...common, ...staysWet(judged, evidence, `${opening}Water condenses ${place}`, most) };
-    return judged.amount > judged.limit!.amount ? [stays, tooMuch] : [stays];
-  }
-  if (judged.level === "trace") return [{ ...common, ...traceOf(judged, evidence, place, opening) }];
-  const runs =
-    judged.amount > DROPS_MAY_RUN && isUpright(evidence.buildUp) && sitsOnSmooth(zone, section, evidence.buildUp);
-  const driesOut: RuledFinding = {
-    ...common,
-    code: "condensation-dries-out",
-    severity: "caution",
-    effect: judged.amount > DROPS_MAY_RUN ? "condition" : "none",
-    message:
-      `${opening}Water condenses ${place} and dries out again within the year: ${most}. ` +
-      `The limit there is ${grams(judged.limit!.amount)} (${judged.limit!.reason}).` +
-      (runs ? " On a smooth upright surface drops may run down from about 50 g/m²." : ""),
-    advice: runs
-      ? "Bond the insulation to the smooth surface so that no air reaches it, or keep the bottom plate clear of what runs down."
-      : "Keep the layer that limits the vapour continuous: the amount rises quickly when it is not.",
-  };
-  return [driesOut];
 }
 
-function staysWet(judged: WaterJudged, evidence: Evidence, opening: string, most: string) {
-  const growth =
-    judged.growthPerYear === 0
-      ? "It settles at a level and never dries."
-      : `It grows by ${grams(judged.growthPerYear!)} a year: ${yearsInWords(judged.yearsToGather!)} until 200 g/m², a cup on every square metre.`;
-  const message = `${opening} and does not dry within the year: ${most}. ${growth}`;
+function driesOut(judged: WaterJudged, evidence: Evidence, opening: string): RuledFinding {
+  const { zone, section, amount } = judged;
+  const runs = amount > DROPS_MAY_RUN && isUpright(evidence.buildUp) && sitsOnSmooth(zone!, section!, evidence.buildUp);
+  const left = leftOver(judged);
+  const dries =
+    left === ""
+      ? `and dries out again within the year: ${mostOf(judged)}.`
+      : `and nearly all of it dries out again within the year: ${mostOf(judged)}.${left}`;
+  return {
+    ...common(judged),
+    code: "condensation-dries-out",
+    severity: "caution",
+    effect: amount > DROPS_MAY_RUN ? "condition" : "none",
+    message:
+      `${opening}Water condenses ${placeOf(judged)} ${dries} ${limitOf(judged)}` +
+      (runs ? " On a smooth upright surface drops may run down from about 50 g/m²." : ""),
+    advice: runs
+      ? "Keep room air away from the smooth surface, and the bottom plate clear of what runs down; closed-cell foam would have to be bonded to it."
+      : "Keep the layer that limits the vapour continuous: the amount rises quickly when it is not.",
+  };
+}
+
+function staysWet(judged: WaterJudged, evidence: Evidence, opening: string): RuledFinding {
+  const growth = judged.growthPerYear === 0 ? " It settles at a level and never dries." : growthInWords(judged);
+  const message = `${opening}Water condenses ${placeOf(judged)} and does not dry within the year: ${mostOf(judged)}.${growth}`;
   if (isTakenUpAboveTheGround(judged, evidence)) {
     return {
+      ...common(judged),
       code: "stays-wet",
-      severity: "caution" as const,
-      effect: "condition" as const,
-      message: `${message} It gathers above the ground's membrane, which is required, where only concrete, screed and foam take it up, and nothing there rots.`,
+      severity: "caution",
+      effect: "condition",
+      message: `${message} It gathers above the ground's membrane, which is required, where only mineral layers and foam touch it, and nothing there rots.`,
       advice:
-        "Let slab and screed dry before the finish is laid, and keep the layer above the insulation that limits the vapour whole.",
+        "Let the slab, and any screed, dry before the finish is laid, and keep the layer above the insulation that limits the vapour whole.",
     };
   }
   return {
+    ...common(judged),
     code: "stays-wet",
-    severity: "fault" as const,
-    effect: "change by number" as const,
+    severity: "fault",
+    effect: "change by number",
     message,
     advice: "Do not close the build-up like this. See the remedies, or ask for an adviser.",
   };
@@ -128,26 +132,65 @@ function isTakenUpAboveTheGround(judged: WaterJudged, { buildUp }: Evidence): bo
   });
 }
 
-function traceOf(judged: WaterJudged, evidence: Evidence, place: string, opening: string) {
-  const onGypsumOrSteel = judged.zone!.layers.some((index) => {
-    const layer = evidence.buildUp.layers[index];
-    return (
-      layer !== undefined &&
-      layer.type !== "air" &&
-      (layer.material.kind === "metal" || layer.material.kind === "paper")
-    );
+function traceOf(judged: WaterJudged, { buildUp }: Evidence, opening: string): RuledFinding {
+  const touching = judged.zone!.layers.flatMap((index) => {
+    const layer = buildUp.layers[index];
+    return layer === undefined || layer.type === "air" ? [] : [layer.material];
   });
-  const yearly =
-    judged.yearsToGather === null
-      ? ""
-      : ` It leaves ${grams(judged.growthPerYear!)} a year: ${yearsInWords(judged.yearsToGather)} until 200 g/m².`;
+  const onSteel = touching.some(({ kind }) => kind === "metal");
+  const onGypsum = touching.some(isFacedWithPaper);
+  const where = onSteel ? "on steel" : "on gypsum paper";
   return {
+    ...common(judged),
     code: "trace",
-    severity: "note" as const,
-    effect: "none" as const,
+    severity: "note",
+    effect: "none",
     message:
-      `${opening}A trace of water condenses ${place}: ${grams(judged.amount)} at most, up to ${grams(TRACE)} is no reason to change anything.${yearly}` +
-      (onGypsumOrSteel ? " It sits on steel or on gypsum paper, where even a trace is worth knowing of." : ""),
+      `${opening}A trace of water condenses ${placeOf(judged)}: ${grams(judged.amount)} at most, up to ${grams(TRACE)} is no reason to change anything.${leftOver(judged)}` +
+      (onSteel || onGypsum ? ` It sits ${where}, where even a trace is worth knowing of.` : ""),
     advice: null,
   };
+}
+
+function common(judged: WaterJudged): Pick<RuledFinding, "figures" | "source"> {
+  return {
+    figures: {
+      amount: judged.amount,
+      limit: judged.limit!.amount,
+      limitReason: judged.limit!.reason,
+      month: monthName(judged.zone!.month),
+      section: judged.section!.name,
+      where: judged.zone!.where,
+      growthPerYear: judged.growthPerYear,
+      yearsToGather: judged.yearsToGather,
+    },
+    source: "ISO 13788:2012 clause 6; amounts by DIN 4108-3 and common practice (from memory)",
+  };
+}
+
+function placeOf({ zone, section }: WaterJudged): string {
+  return `${zone!.where}${section!.name === "whole" ? "" : ` (${section!.name})`}`;
+}
+
+function mostOf({ amount, zone, growthPerYear }: WaterJudged): string {
+  const inFirst = growthPerYear !== null && growthPerYear > 0 ? " of the first year" : "";
+  return `${grams(amount)} by the end of ${monthName(zone!.month)}${inFirst}, ${inPlainTerms(amount)}`;
+}
+
+function limitOf({ limit }: WaterJudged): string {
+  return `The limit there is ${grams(limit!.amount)} (${limit!.reason}).`;
+}
+
+/** What a trace or next to nothing leaves behind a year; nothing where all of it dries. */
+function leftOver({ growthPerYear, yearsToGather }: WaterJudged): string {
+  return yearsToGather === null
+    ? ""
+    : ` It leaves ${grams(growthPerYear!)} a year: ${yearsInWords(yearsToGather)} until that makes 200 g/m².`;
+}
+
+function growthInWords({ growthPerYear, yearsToGather, amount }: WaterJudged): string {
+  const grows = ` It grows by ${grams(growthPerYear!)} a year`;
+  return amount >= DROPS_GATHER
+    ? `${grows}.`
+    : `${grows}: ${yearsInWords(yearsToGather!)} until that makes 200 g/m², a cup on every square metre.`;
 }

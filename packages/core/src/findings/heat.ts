@@ -1,5 +1,6 @@
 import { LARGEST_LIMITS_RATIO } from "../heat/combined-resistance.ts";
 import { slightlyVentilatedLayer } from "../heat/heat-of-build-up.ts";
+import { insulates } from "../heat/insulates.ts";
 import { meetsTarget } from "../heat/target.ts";
 import type { Layer } from "../project/types.ts";
 import { joined, percent, transmittanceInWords } from "./figures-in-words.ts";
@@ -51,8 +52,9 @@ function limits({ calculation }: Evidence): RuledFinding[] {
 
 function foil({ buildUp }: Evidence): RuledFinding[] {
   const { layers } = buildUp;
+  if (buildUp.faces === "ground") return [];
   const idle = layers.filter((layer, index) => {
-    if (layer.type === "air") return false;
+    if (layer.type === "air" || (layer.type === "material" && layer.material.kind === "metal")) return false;
     const bright = layer.emissivityInner < BRIGHT || layer.emissivityOuter < BRIGHT;
     const facesAir =
       (layer.emissivityInner < BRIGHT && isStillAir(layers[index - 1])) ||
@@ -80,12 +82,7 @@ function isStillAir(layer: Layer | undefined): boolean {
 function ventilation({ buildUp, calculation }: Evidence): RuledFinding[] {
   const findings: RuledFinding[] = [];
   const { endsAt } = calculation.heat;
-  const lost =
-    endsAt === null
-      ? []
-      : buildUp.layers
-          .slice(endsAt + 1)
-          .filter((layer) => layer.type === "material" && layer.material.conductivity! < 0.065);
+  const lost = endsAt === null ? [] : buildUp.layers.slice(endsAt + 1).filter((layer) => insulates(layer));
   if (lost.length > 0) {
     findings.push({
       code: "insulation-beyond-ventilation",

@@ -6,7 +6,8 @@ import type { Evidence, RuledFinding } from "./types.ts";
  * Interfaces inside that are humid enough for mould on something it feeds on, though they need not be wet.
  * Source: this project's rule (method.md 5) on the growth limit of Hukka and Viitanen 1999 (from memory).
  */
-export function mouldAtInterfaceFindings({ calculation, site }: Evidence): RuledFinding[] {
+export function mouldAtInterfaceFindings(evidence: Evidence): RuledFinding[] {
+  const { calculation, site } = evidence;
   const [first, ...others] = humidInterfaces(calculation, site.outdoor);
   if (first === undefined) return [];
   const worst = others.reduce((most, entry) => (isWorse(entry, most) ? entry : most), first);
@@ -24,9 +25,7 @@ export function mouldAtInterfaceFindings({ calculation, site }: Evidence): Ruled
       message:
         `Mould can grow ${place}, on ${worst.food}: in ${names} the air there is more humid than mould needs, at most ` +
         `${percent(peak.relativeHumidity)} in ${peak.month} (limit ${percent(peak.limit)} at ${peak.temperature.toFixed(1)} °C, outdoors ${percent(peak.outdoors)}).${also}`,
-      advice: long
-        ? "Let less vapour reach that place, or more leave it; until then watch it and keep the room dry."
-        : null,
+      advice: long ? drierOrWarmer(evidence) : null,
       source: "growth limit of Hukka and Viitanen 1999 (from memory), above outdoor humidity (this project's rule)",
       figures: {
         months: worst.months.length,
@@ -39,6 +38,16 @@ export function mouldAtInterfaceFindings({ calculation, site }: Evidence): Ruled
       },
     },
   ];
+}
+
+/** What keeps a place inside drier or warmer, by the side that the vapour comes from. */
+function drierOrWarmer({ buildUp, vapourLayer }: Evidence): string {
+  if (buildUp.faces === "void") {
+    return "Cover the bare ground of the void, keep its openings clear, and insulate below that place so that it stays warmer.";
+  }
+  return vapourLayer.warmSide === buildUp.room
+    ? "Let less vapour reach that place (a tighter vapour layer on its room side) or more leave it (more open layers outside it), or insulate outside it so that it stays warmer."
+    : "Let less vapour reach that place from the far side, or more leave it towards the room: nothing tight on its room side.";
 }
 
 /** More months first, then the greater humidity over the limit. */

@@ -1,4 +1,5 @@
 import { isUpright } from "../heat/heat-flow-direction.ts";
+import { insulates } from "../heat/insulates.ts";
 import { mainInsulation } from "../heat/main-insulation.ts";
 import type { CountedLayer } from "../heat/types.ts";
 import type { Layer } from "../project/types.ts";
@@ -8,7 +9,7 @@ import { formatSd } from "../vapour-layer/vapour-layer-message.ts";
 import { grams, joined, yearsInWords } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 import { isRequired } from "./vapour-layer.ts";
-import { judgeWater } from "./water-level.ts";
+import { judgeWater, type WaterJudged } from "./water-level.ts";
 
 /** A layer this tight lets nothing to speak of through [m]. Source: ISO 13788:2012 clause 7 names 10 m each side (from memory). */
 export const TIGHT = 10;
@@ -22,30 +23,44 @@ export function tightLayerFindings(evidence: Evidence): RuledFinding[] {
 }
 
 function tightOuterSkin(evidence: Evidence): RuledFinding[] {
-  const skin = evidence.vapourLayer.outerSkin;
-  if (skin === null || skin.sd < TIGHT) return [];
-  const isWeatherSkinOfRoof = !isUpright(evidence.buildUp) && evidence.buildUp.element !== "floor";
+  const { buildUp, vapourLayer } = evidence;
+  const skin = vapourLayer.outerSkin;
+  if (skin === null || skin.sd < TIGHT || vapourLayer.warmSide !== buildUp.room) return [];
+  const isWeatherSkinOfRoof = !isUpright(buildUp) && buildUp.element !== "floor";
   if (isRequired(evidence, skin) && !isWeatherSkinOfRoof) return [];
-  const { yearsToGather, growthPerYear, level } = judgeWater(evidence.calculation);
-  const dries =
-    level === "none"
-      ? "Vapour alone brings no water to it."
-      : yearsToGather === null
-        ? "What gathers there dries inwards within the year."
-        : `Drying inwards is not enough: ${grams(growthPerYear!)} more each year, ${yearsInWords(yearsToGather)} until 200 g/m².`;
+  const judged = judgeWater(evidence.calculation);
+  const { growthPerYear, yearsToGather } = judged;
   return [
     {
       code: "tight-outer-skin",
       severity: "caution",
       effect: isWeatherSkinOfRoof ? "none" : "condition",
-      message: `A tight outer skin, ${skin.name} (sd ${formatSd(skin.sd)} m), lets nothing leave outwards. ${dries}`,
-      advice:
-        "Insulation must be bonded to the skin without a void, or a ventilated space kept between them; room air must not reach the skin, so seal the room side.",
+      message: `A tight outer skin, ${skin.name} (sd ${formatSd(skin.sd)} m), lets nothing leave outwards. ${dryingInwards(judged)}`,
+      advice: adviceAtSkin(buildUp.layers[skin.layers[0]! - 1], isWeatherSkinOfRoof),
       source: "common practice",
       figures: { sd: skin.sd, growthPerYear, yearsToGather },
     },
   ];
 }
+
+function dryingInwards({ level, growthPerYear, yearsToGather }: WaterJudged): string {
+  if (level === "none") return "Vapour alone brings no water to it.";
+  if (growthPerYear === null) return "What gathers there dries inwards within the year.";
+  if (yearsToGather === null) return "Drying inwards is not enough: it stays at a level and never dries.";
+  const a = `${grams(growthPerYear)} more each year, ${yearsInWords(yearsToGather)} until that makes 200 g/m².`;
+  return level === "stays" ? `Drying inwards is not enough: ${a}` : `Nearly all of it dries inwards: ${a}`;
+}
+
+/** What has to be done between the skin and the layer inside it; the roof's weather skin lies on what carries it. */
+function adviceAtSkin(inside: Layer | undefined, isWeatherSkinOfRoof: boolean): string {
+  const seal = "Seal the room side: room air must not reach the skin.";
+  const isFoam = inside?.type === "material" && insulates(inside) && inside.material.kind === "plastic";
+  if (isFoam) return `The foam must be bonded to the skin without a void. ${seal}`;
+  return isWeatherSkinOfRoof ? seal : `Keep a ventilated space between the insulation and the skin. ${seal}`;
+}
+
+/** Built-in water that takes longer than this to leave took a whole year of seasons [d] (this project's rule). */
+const A_YEAR = 365;
 
 function twoTightLayers(evidence: Evidence): RuledFinding[] {
   const { calculation } = evidence;
@@ -57,7 +72,7 @@ function twoTightLayers(evidence: Evidence): RuledFinding[] {
   const holding = between.filter(holdsWater);
   if (holding.length === 0 || evidence.buildUp.faces === "ground") return [];
   const trapped = evidence.checks.trappedWater;
-  const neverDries = trapped.some(({ daysToDry }) => daysToDry === null || daysToDry > 365);
+  const neverDries = trapped.some(({ daysToDry }) => daysToDry === null || daysToDry > A_YEAR);
   const nameOf = (layers: readonly number[]): string =>
     joined(layers.map((index) => evidence.buildUp.layers[index]!.name));
   return [

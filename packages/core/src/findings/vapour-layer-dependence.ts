@@ -1,6 +1,7 @@
 import { formatSd } from "../vapour-layer/vapour-layer-message.ts";
 import { grams } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
+import { isRequired } from "./vapour-layer.ts";
 import { isTooMuch, judgeWater, type WaterJudged } from "./water-level.ts";
 
 /**
@@ -14,7 +15,7 @@ export function dependenceFindings(evidence: Evidence): RuledFinding[] {
   const without = sensitivity.find(({ name }) => name === "no vapour layer");
   if (tightLayer === null || vapourLayer.onWarmSide !== true || opened === undefined || without === undefined)
     return [];
-  if (isItselfTheInsulation(evidence)) return [];
+  if (isItselfTheInsulation(evidence) || isRequired(evidence, tightLayer)) return [];
   const now = judgeWater(evidence.calculation);
   if (isTooMuch(now)) return [];
   const whenOpened = judgeWater(opened.calculation);
@@ -40,7 +41,9 @@ export function dependenceFindings(evidence: Evidence): RuledFinding[] {
       },
     ];
   }
-  const gone = isTooMuch(whenGone) ? ` Left out altogether it ${outcome(whenGone)}.` : " It would even do without it.";
+  const gone = isTooMuch(whenGone)
+    ? ` Left out altogether it ${outcome(whenGone)}.`
+    : " By vapour alone it would do without it; it is still needed against moving air.";
   return [
     {
       ...common,

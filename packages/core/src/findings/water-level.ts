@@ -14,7 +14,7 @@ export interface WaterJudged {
   /** Amount held against the limit [kg/m²]: the peak, and what settles beneath it. */
   amount: number;
   limit: AmountLimit | null;
-  /** Growth a year [kg/m²] and years until 200 g/m²; null when it dries out. */
+  /** Growth a year [kg/m²] and years until what is left over makes 200 g/m²; null when it dries out. */
   growthPerYear: number | null;
   yearsToGather: number | null;
 }
@@ -28,22 +28,25 @@ export function isTooMuch({ level }: Pick<WaterJudged, "level">): boolean {
 export const LONG_ENOUGH = 50;
 
 /**
- * The water of the section that gives most cause for concern, with drying inside the month.
+ * The water of every zone of every section, with drying inside the month, worst first.
  *
  * @param calculation - the build-up's figures
- * @returns level, section, zone and limit
+ * @returns level, section, zone and limit of each; none where it stays dry
  * Source: method.md 7 (this project's rule on the limits of `amount-limits.ts`).
  */
+export function judgeZones(calculation: BuildUpCalculation): WaterJudged[] {
+  return calculation.sections
+    .flatMap((section) =>
+      waterZones(section, section.withinMonth, calculation.buildUp).map((zone) =>
+        judgeZone(section, zone, calculation),
+      ),
+    )
+    .sort((one, other) => RANK[other.level] - RANK[one.level] || shareOfLimit(other) - shareOfLimit(one));
+}
+
+/** The zone that gives most cause for concern; level "none" where there is none. */
 export function judgeWater(calculation: BuildUpCalculation): WaterJudged {
-  let worst = NO_WATER_JUDGED;
-  for (const section of calculation.sections) {
-    for (const zone of waterZones(section, section.withinMonth, calculation.buildUp)) {
-      const judged = judgeZone(section, zone, calculation);
-      const heavier = RANK[judged.level] - RANK[worst.level] || share(judged) - share(worst);
-      if (heavier > 0) worst = judged;
-    }
-  }
-  return worst;
+  return judgeZones(calculation)[0] ?? NO_WATER_JUDGED;
 }
 
 const NO_WATER_JUDGED: WaterJudged = {
@@ -56,30 +59,36 @@ const NO_WATER_JUDGED: WaterJudged = {
   yearsToGather: null,
 };
 
-const RANK: Readonly<Record<WaterLevel, number>> = { none: 0, trace: 1, some: 2, "too much": 3, stays: 4 };
+/** Over a limit and staying for good are as bad as one another: between them the share of the limit decides. */
+const RANK: Readonly<Record<WaterLevel, number>> = { none: 0, trace: 1, some: 2, "too much": 3, stays: 3 };
 
-function share(judged: WaterJudged): number {
-  return judged.limit === null ? 0 : judged.amount / judged.limit.amount;
+/** Held against its limit [–]: over 1 is too much. */
+export function shareOfLimit({ amount, limit }: Pick<WaterJudged, "amount" | "limit">): number {
+  return limit === null ? 0 : amount / limit.amount;
 }
 
-function judgeZone(section: SectionCalculation, zone: WaterZone, calculation: BuildUpCalculation): WaterJudged {
-  const limit = amountLimits(zone, section, calculation.buildUp)[0]!;
-  const stays = section.withinMonth.verdict === "stays wet" && zone.left > 0;
-  const settles = stays && section.repeating?.settles === true;
-  const beneath = settles ? section.repeating!.level : 0;
-  const amount = zone.peak + beneath;
-  const growthPerYear = !stays
-    ? null
-    : settles
-      ? 0
-      : (section.repeating?.growthPerYear ?? section.withinMonth.carriedOver);
+function judgeZone(section: SectionCalculation, zone: WaterZone, { buildUp }: BuildUpCalculation): WaterJudged {
+  const limit = amountLimits(zone, section, buildUp)[0]!;
+  const growthPerYear = growthOf(section, zone);
   const yearsToGather = growthPerYear === null || !(growthPerYear > 0) ? null : DROPS_GATHER / growthPerYear;
-  return { level: levelOf(), section, zone, amount, limit, growthPerYear, yearsToGather };
+  const amount = zone.peak + (growthPerYear === 0 ? section.repeating!.level : 0);
+  const judged = { section, zone, amount, limit, growthPerYear, yearsToGather };
+  return { ...judged, level: levelOf(judged) };
+}
 
-  function levelOf(): WaterLevel {
-    const slow = yearsToGather !== null && yearsToGather >= LONG_ENOUGH;
-    if (stays && !(amount <= TRACE && (settles || slow))) return "stays";
-    if (amount <= TRACE) return "trace";
-    return amount > limit.amount ? "too much" : "some";
-  }
+/** What a year leaves behind [kg/m²]: 0 where it settles at a level, null where all of it dries. */
+function growthOf({ withinMonth, repeating }: SectionCalculation, zone: WaterZone): number | null {
+  if (withinMonth.verdict !== "stays wet" || !(zone.left > 0)) return null;
+  if (repeating?.settles === true) return 0;
+  return repeating?.growthPerYear ?? withinMonth.carriedOver;
+}
+
+/** What leaves next to nothing behind is judged by its amount, like what dries. */
+function levelOf(judged: Pick<WaterJudged, "amount" | "limit" | "growthPerYear" | "yearsToGather">): WaterLevel {
+  const { amount, growthPerYear, yearsToGather } = judged;
+  const slow = yearsToGather !== null && yearsToGather >= LONG_ENOUGH;
+  const settlesAtTrace = growthPerYear === 0 && amount <= TRACE;
+  if (growthPerYear !== null && !slow && !settlesAtTrace) return "stays";
+  if (amount <= TRACE) return "trace";
+  return shareOfLimit(judged) > 1 ? "too much" : "some";
 }

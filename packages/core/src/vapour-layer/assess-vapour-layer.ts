@@ -29,7 +29,9 @@ export function assessVapourLayer(calculation: BuildUpCalculation): VapourLayerA
   const vapourLayer = candidates.find(isWarm) ?? candidates[0] ?? null;
   const onWarmSide = vapourLayer === null || drive.year === "neither" ? null : isWarm(vapourLayer);
   const skin =
-    candidates.find((layer) => !isWarm(layer) && (layer === vapourLayer || layer.sd > vapourLayer!.sd)) ?? null;
+    drive.year === "neither"
+      ? null
+      : (candidates.find((layer) => !isWarm(layer) && (layer === vapourLayer || layer.sd > vapourLayer!.sd)) ?? null);
   const margin =
     vapourLayer === null || drive.year === "neither" ? null : dewPointMargin(calculation, vapourLayer, drive.year);
   const result = {
