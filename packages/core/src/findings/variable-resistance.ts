@@ -1,3 +1,4 @@
+import type { VerdictWord } from "../result/types.ts";
 import { grams, joined } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
@@ -11,6 +12,7 @@ export function variableResistanceFindings({ checks, calculation }: Evidence): R
   const { converged, rounds, tolerance, verdict, peak, layers } = varying;
   const dry = calculation.governing.year.verdict;
   const differs = verdict !== dry;
+  const isWorse = VERDICTS.indexOf(verdict) > VERDICTS.indexOf(dry);
   const amount = peak.month === null ? "" : `, at most ${grams(peak.amount)} at the end of ${peak.month}`;
   const names = joined([...new Set(layers.map(({ name }) => name))]);
   const settled = converged
@@ -20,7 +22,7 @@ export function variableResistanceFindings({ checks, calculation }: Evidence): R
     {
       code: "variable-resistance",
       severity: converged && !differs ? "note" : "caution",
-      effect: "none",
+      effect: isWorse && converged ? "condition" : "none",
       message:
         `With the vapour resistance of ${names || "no layer"} by the humidity in it: ${verdict}${amount}. ` +
         `With the dry values, which rule: ${dry}. ${settled}`,
@@ -33,3 +35,6 @@ export function variableResistanceFindings({ checks, calculation }: Evidence): R
     },
   ];
 }
+
+/** From best to worst. */
+const VERDICTS: readonly VerdictWord[] = ["dry", "dries out", "stays wet"];

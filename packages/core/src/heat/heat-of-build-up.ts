@@ -20,7 +20,7 @@ export function calculateHeat(buildUp: BuildUp, direction: HeatFlowDirection): H
   const { counted, endsAt } = countedLayers(buildUp, direction);
   const surfaces = surfaceResistances(direction, outerEndOf(buildUp, endsAt));
   const paths = pathsThrough(counted);
-  const addedOutside = resistanceOutside(buildUp);
+  const addedOutside = resistanceOutside(buildUp, endsAt);
   const outside = surfaces.outside + addedOutside;
   const combined = combinedResistance(counted, paths, surfaces.inside, outside);
   const clear = surfaces.inside + sumOfResistances(counted) + outside;
@@ -65,8 +65,9 @@ function outerEndOf(buildUp: BuildUp, endsAt: number | null): OuterEnd {
   return buildUp.faces === "outdoors" || buildUp.faces === "ground" ? "outdoor air" : "room or void";
 }
 
-function resistanceOutside(buildUp: BuildUp): number {
-  const roofSpace = buildUp.roofSpace === null ? 0 : ROOF_SPACE_RESISTANCE[buildUp.roofSpace];
+/** What lies outside the layers; nothing of it counts beyond well-ventilated air. */
+function resistanceOutside(buildUp: BuildUp, endsAt: number | null): number {
+  const roofSpace = buildUp.roofSpace === null || endsAt !== null ? 0 : ROOF_SPACE_RESISTANCE[buildUp.roofSpace];
   const space = buildUp.space === null ? 0 : unheatedSpaceResistance(buildUp.space);
   return roofSpace + space;
 }

@@ -1,4 +1,5 @@
 import type { BuildUp, Layer, Material } from "../project/types.ts";
+import { shareLeftByGaps } from "../vapour/layer-sd.ts";
 import type { SlicePart } from "../vapour/section-slices.ts";
 import type { TightLayer } from "../vapour-layer/candidates.ts";
 
@@ -14,9 +15,24 @@ import type { TightLayer } from "../vapour-layer/candidates.ts";
 export function withVapourLayerOpened(buildUp: BuildUp, tightLayer: TightLayer, factor: number): BuildUp {
   const layers = buildUp.layers.map((layer, index) => {
     const parts = tightLayer.parts.filter((part) => part.layer === index).map(({ part }) => part);
-    return parts.reduce((changed: Layer, part) => openPart(changed, part, factor), layer);
+    return parts.length === 0
+      ? layer
+      : parts.reduce((changed: Layer, part) => openPart(changed, part, factor), withGapsSpread(layer));
   });
   return { ...buildUp, layers };
+}
+
+/** The layer without its gaps and as open as with them: what is opened is what it comes to. */
+function withGapsSpread(layer: Layer): Layer {
+  if (layer.type === "air" || layer.gaps === null) return layer;
+  const by = 1 / shareLeftByGaps(layer, "dry");
+  return {
+    ...layer,
+    gaps: null,
+    facingInner: layer.facingInner / by,
+    facingOuter: layer.facingOuter / by,
+    material: openMaterial(layer.material, by),
+  };
 }
 
 function openPart(layer: Layer, part: SlicePart, factor: number): Layer {

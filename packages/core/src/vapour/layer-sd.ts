@@ -51,8 +51,10 @@ export function shareLeftByGaps(layer: SolidLayer, value: VapourValue): number {
   return sdWithGaps(whole, layer.gaps.share) / whole;
 }
 
-/** sd of a material in a thickness [m]; a sheet has its own. */
+/** sd of a material in a thickness [m]; a sheet has its own, and one that is given by humidity its wettest as the wet one. */
 export function materialSd(material: Material, thickness: number, value: VapourValue): number {
+  const wettest = material.equivalentAirLayerThicknessByHumidity?.at(-1)?.[1];
+  if (value === "wet" && wettest !== undefined) return wettest;
   if (material.equivalentAirLayerThickness !== null) return material.equivalentAirLayerThickness;
   const factor = value === "dry" ? material.vapourResistanceFactorDry : material.vapourResistanceFactorWet;
   return factor! * thickness;
