@@ -1,10 +1,11 @@
-import { calculateBuildUp } from "./calculate-build-up.ts";
+import { type BuildUpCalculation, calculateBuildUp } from "./calculate-build-up.ts";
 import { buildUpResult } from "./describe/build-up-result.ts";
 import { allFindings, type FindingWithEffect } from "./findings/all-findings.ts";
 import { judge } from "./findings/judgement.ts";
 import type { Evidence } from "./findings/types.ts";
 import { checksThatJudge, furtherChecks } from "./further-checks/further-checks.ts";
-import { assessSurface } from "./heat/surface.ts";
+import type { SurfaceQuestion } from "./heat/surface.ts";
+import { surfaceOfBuildUp } from "./heat/surface-of-cases.ts";
 import type { BuildUp } from "./project/types.ts";
 import type { BuildUpResult, Judgement } from "./result/types.ts";
 import { ALL_RUNS, RUNS_THAT_JUDGE, sensitivityRuns } from "./sensitivity/sensitivity-runs.ts";
@@ -50,7 +51,7 @@ export function judgeBuildUp(buildUp: BuildUp, surroundings: Surroundings, scope
   const room = rooms.get(buildUp.room)!;
   const farRoom = rooms.get(buildUp.faces) ?? null;
   const calculation = calculateBuildUp(buildUp, sites.reported);
-  const surface = assessSurface(calculation.heat, surfaceQuestion(buildUp, calculation, farRoom !== null));
+  const surface = surfaceOfBuildUp(buildUp, calculation.heat, surfaceQuestion(calculation, farRoom !== null));
   const { result: vapourLayer, tightLayer, tightLayers } = assessVapourLayer(calculation);
   const all = scope === "all";
   const sensitivity = sensitivityRuns(calculation, sites, tightLayer, all ? ALL_RUNS : RUNS_THAT_JUDGE);
@@ -75,15 +76,6 @@ export function judgeBuildUp(buildUp: BuildUp, surroundings: Surroundings, scope
   return { evidence, findings, judgement };
 }
 
-function surfaceQuestion(
-  buildUp: BuildUp,
-  calculation: ReturnType<typeof calculateBuildUp>,
-  otherRoom: boolean,
-): Parameters<typeof assessSurface>[1] {
-  return {
-    inside: calculation.inside,
-    outside: calculation.farSide.months,
-    otherRoom,
-    junctions: buildUp.junctionFactors,
-  };
+function surfaceQuestion({ buildUp, inside, farSide }: BuildUpCalculation, otherRoom: boolean): SurfaceQuestion {
+  return { inside, outside: farSide.months, otherRoom, junctions: buildUp.junctionFactors };
 }

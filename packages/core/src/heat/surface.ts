@@ -46,28 +46,30 @@ export function assessSurface(heat: HeatCalculation, question: SurfaceQuestion):
     corrosion: criticalMonth(required, "corrosion"),
   };
   const lowest = Math.min(...temperatureFactors.map(({ factor }) => factor));
+  const other = question.otherRoom ? otherFace(heat, inside, outside) : null;
   return {
     temperatureFactors,
     required,
     critical,
     reason: critical.mould === null ? "in no month is the room at least 3 K warmer than the other side" : null,
     humidityStood: critical.mould === null ? null : humidityStood(lowest, inside, outside),
-    otherFace: question.otherRoom ? otherFace(heat, inside, outside) : null,
-    junctions: question.junctions.map(({ name, factor }) => ({
-      name,
-      factor,
-      meetsMould: critical.mould === null ? null : factor >= critical.mould.factor,
-      meetsCondensation: critical.condensation === null ? null : factor >= critical.condensation.factor,
-    })),
-    condensationMonths: required
-      .filter(({ condensation }) => condensation !== null && lowest < condensation)
-      .map(({ month }) => month),
+    otherFace: other,
+    junctions: junctionsAgainst(
+      critical.mould === null && other !== null ? requiredOfOther(other) : critical,
+      question,
+    ),
+    condensationMonths: monthsWithDrops(lowest, required),
+    slightVentilationCase: null,
   };
 }
 
 /** The lowest temperature factor of a surface result [–]. */
 export function lowestFactor(surface: SurfaceResult): { where: string; factor: number } {
-  return surface.temperatureFactors.reduce((lowest, entry) => (entry.factor < lowest.factor ? entry : lowest));
+  return lowestOf(surface.temperatureFactors);
+}
+
+function lowestOf(factors: SurfaceResult["temperatureFactors"]): { where: string; factor: number } {
+  return factors.reduce((lowest, entry) => (entry.factor < lowest.factor ? entry : lowest));
 }
 
 type Requirement = { mould: number | null; condensation: number | null; corrosion: number | null };
@@ -110,17 +112,53 @@ function humidityStood(factor: number, inside: AirMonths, outside: AirMonths): S
   return least;
 }
 
+/** The months in which a surface with a temperature factor is at saturation. */
+function monthsWithDrops(factor: number, required: readonly ({ month: string } & Requirement)[]): string[] {
+  return required
+    .filter(({ condensation }) => condensation !== null && factor < condensation)
+    .map(({ month }) => month);
+}
+
+/** What a junction is held against: the critical months of the warmer side's face. */
+type JunctionRequirement = Pick<SurfaceResult["critical"], "mould" | "condensation">;
+
+function junctionsAgainst(
+  { mould, condensation }: JunctionRequirement,
+  { junctions }: SurfaceQuestion,
+): SurfaceResult["junctions"] {
+  return junctions.map(({ name, factor }) => ({
+    name,
+    factor,
+    meetsMould: mould === null ? null : factor >= mould.factor,
+    meetsCondensation: condensation === null ? null : factor >= condensation.factor,
+  }));
+}
+
+function requiredOfOther({ required, criticalMonth, condensation }: OtherFace): JunctionRequirement {
+  return { mould: required === null ? null : { month: criticalMonth!, factor: required }, condensation };
+}
+
+type OtherFace = NonNullable<SurfaceResult["otherFace"]>;
+
 /** The face towards the other room, judged with that room's air against this one. */
-function otherFace(heat: HeatCalculation, inside: AirMonths, outside: AirMonths): SurfaceResult["otherFace"] {
-  const factor = combinedTemperatureFactor(heat.counted, heat.paths, heat.surfaceResistances.inside);
-  const alongPaths = heat.paths.map((path) =>
-    pathTemperatureFactor(heat.counted, path, heat.surfaceResistances.inside),
-  );
+function otherFace(heat: HeatCalculation, inside: AirMonths, outside: AirMonths): OtherFace {
+  const beyond = heat.surfaceResistances.inside;
+  const combined = combinedTemperatureFactor(heat.counted, heat.paths, beyond);
+  const framed = heat.counted.some(({ framing }) => framing !== null);
+  const alongPaths = heat.paths.map((path) => ({
+    where: pathName(path, framed),
+    factor: pathTemperatureFactor(heat.counted, path, beyond),
+  }));
+  const lowest = lowestOf([...alongPaths, { where: "combined", factor: combined }]);
   const required = MONTH_NAMES.map((month, index) => ({ month, ...requiredIn(outside, inside, index) }));
-  const critical = criticalMonth(required, "mould");
+  const mould = criticalMonth(required, "mould");
   return {
-    temperatureFactor: Math.min(factor, ...alongPaths),
-    required: critical?.factor ?? null,
-    criticalMonth: critical?.month ?? null,
+    temperatureFactor: lowest.factor,
+    where: lowest.where,
+    combined,
+    required: mould?.factor ?? null,
+    criticalMonth: mould?.month ?? null,
+    condensation: criticalMonth(required, "condensation"),
+    condensationMonths: monthsWithDrops(lowest.factor, required),
   };
 }

@@ -61,9 +61,23 @@ export interface SurfaceResult {
   reason: string | null;
   /** Room relative humidity the coldest surface would stand in its worst month (fraction) before mould and before drops. */
   humidityStood: { month: string; mould: number; condensation: number } | null;
-  /** The other face of a partition, judged by the other room's air; null otherwise. */
-  otherFace: { temperatureFactor: number; required: number | null; criticalMonth: string | null } | null;
+  /**
+   * The other face of a partition, judged by the other room's air; null otherwise. `temperatureFactor` is the lowest,
+   * at `where`; `required` and `criticalMonth` keep mould away, `condensation` drops.
+   */
+  otherFace: {
+    temperatureFactor: number;
+    where: string;
+    combined: number;
+    required: number | null;
+    criticalMonth: string | null;
+    condensation: { month: string; factor: number } | null;
+    condensationMonths: string[];
+  } | null;
+  /** Junctions against what this face asks, or the other one where only that room is the warmer. */
   junctions: { name: string; factor: number; meetsMould: boolean | null; meetsCondensation: boolean | null }[];
   /** Months in which the room surface itself is at saturation. */
   condensationMonths: string[];
+  /** Which case of a slightly ventilated air layer gives the lower factor, and stands here; null without such a layer. */
+  slightVentilationCase?: "closed" | "open" | null;
 }

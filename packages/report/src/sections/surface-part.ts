@@ -26,7 +26,7 @@ ${
 }
 ${
   surface.otherFace
-    ? html`<p>The other face: temperature factor ${fixed(surface.otherFace.temperatureFactor, 3)}${surface.otherFace.required === null ? ", none required" : ` against ${fixed(surface.otherFace.required, 3)} in ${surface.otherFace.criticalMonth}`}.</p>`
+    ? html`<p>The other face: temperature factor ${fixed(surface.otherFace.temperatureFactor, 3)}${surface.otherFace.required === null ? ", none required" : ` against ${fixed(surface.otherFace.required, 3)} in ${surface.otherFace.criticalMonth}`}.${surface.otherFace.condensationMonths.length > 0 ? ` It is at saturation in ${surface.otherFace.condensationMonths.join(", ")}.` : null}</p>`
     : null
 }
 ${junctions(page)}`;
@@ -35,8 +35,16 @@ ${junctions(page)}`;
 
 function factors({ buildUp }: BuildUpPage): Html {
   const parts = buildUp.surface!.temperatureFactors.map(({ where, factor }) => `${where} ${fixed(factor, 3)}`);
-  return html`<p class="aside">By place: ${parts.join(", ")}. The lowest counts.</p>`;
+  const openOrClosed = buildUp.surface!.slightVentilationCase;
+  const ofCase = openOrClosed ? ` The slightly ventilated air layer is taken as ${CASE_IN_WORDS[openOrClosed]}` : null;
+  return html`<p class="aside">By place: ${parts.join(", ")}. The lowest counts.${ofCase}</p>`;
 }
+
+/** The case of a slightly ventilated air layer that gives the colder surface. */
+const CASE_IN_WORDS = {
+  closed: "closed, the colder of its two cases.",
+  open: "well ventilated, the colder of its two cases: neither it nor what lies beyond it counts.",
+} as const;
 
 function requiredTable({ buildUp }: BuildUpPage): Html {
   const surface = buildUp.surface!;

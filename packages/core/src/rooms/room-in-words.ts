@@ -1,0 +1,10 @@
+/**
+ * A room as the far side of a build-up, in words.
+ *
+ * @param name - the room's name
+ * @returns "the store"; the room of every build-up that names none is "the indoor room"
+ * @example roomInWords("store") // "the store"
+ */
+export function roomInWords(name: string): string {
+  return name === "indoor" ? "the indoor room" : `the ${name}`;
+}
