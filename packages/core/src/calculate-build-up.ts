@@ -71,10 +71,27 @@ export function calculateBuildUp(buildUp: BuildUp, site: Site, options: Calculat
   if (cases === null) return calculateCase(buildUp, site, options);
   const closed = calculateCase(cases.closed, site, options);
   const open = calculateCase(cases.open, site, options);
-  const openCounts = compareSections(open.governing, closed.governing) > 0;
+  const openCounts = compareCases(open, closed) > 0;
   const counting = openCounts ? open : closed;
   const heat = heatOfBuildUp(buildUp, counting.heat.direction);
   return { ...counting, buildUp, heat, slightVentilationCase: openCounts ? "open" : "closed" };
+}
+
+/**
+ * Positive [–] when case `a` is worse than `b`: by drying inside the month, which the judgement follows, of the section
+ * that does worst by it; by the standard's year where that is the same.
+ */
+function compareCases(a: BuildUpCalculation, b: BuildUpCalculation): number {
+  return (
+    compareSections({ year: worstWithinMonth(a) }, { year: worstWithinMonth(b) }) ||
+    compareSections(a.governing, b.governing)
+  );
+}
+
+function worstWithinMonth({ sections }: BuildUpCalculation): SectionYear {
+  return sections
+    .map(({ withinMonth }) => withinMonth)
+    .reduce((worst, year) => (compareSections({ year }, { year: worst }) > 0 ? year : worst));
 }
 
 function calculateCase(buildUp: BuildUp, site: Site, options: CalculationOptions): BuildUpCalculation {
