@@ -94,6 +94,6 @@ export interface Checked {
 export function checked(buildUp: BuildUp, site: Site, room: Room): Checked {
   const calculation = calculateBuildUp(buildUp, site);
   const { result: vapourLayer, tightLayer } = assessVapourLayer(calculation);
-  const checks = furtherChecks(buildUp, site, calculation, vapourLayer, room);
+  const checks = furtherChecks(buildUp, site, calculation, vapourLayer, room, 1);
   return { calculation, vapourLayer, tightLayer, checks };
 }

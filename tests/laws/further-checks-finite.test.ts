@@ -28,7 +28,7 @@ test("150 random build-ups asked everything: no number that is not finite, every
       const everything = askedEverything(buildUp);
       const calculation = calculateBuildUp(everything, site);
       const { result } = assessVapourLayer(calculation);
-      const checks = furtherChecks(everything, site, calculation, result, room);
+      const checks = furtherChecks(everything, site, calculation, result, room, 1);
       expect(firstNotFinite({ checks, humid: humidInterfaces(calculation, site.outdoor) })).toBeNull();
       asked += 1;
       if (!checks.variableResistance!.converged) unsettled += 1;

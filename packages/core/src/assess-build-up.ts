@@ -47,7 +47,7 @@ export interface JudgedBuildUp {
  * @throws RangeError when a value is out of range
  */
 export function judgeBuildUp(buildUp: BuildUp, surroundings: Surroundings, scope: JudgingScope = "all"): JudgedBuildUp {
-  const { sites, rooms } = surroundings;
+  const { sites, rooms, humidityMargin } = surroundings;
   const room = rooms.get(buildUp.room)!;
   const farRoom = rooms.get(buildUp.faces) ?? null;
   const calculation = calculateBuildUp(buildUp, sites.reported);
@@ -56,13 +56,14 @@ export function judgeBuildUp(buildUp: BuildUp, surroundings: Surroundings, scope
   const all = scope === "all";
   const sensitivity = sensitivityRuns(calculation, sites, tightLayer, all ? ALL_RUNS : RUNS_THAT_JUDGE);
   const checks = all
-    ? furtherChecks(buildUp, sites.reported, calculation, vapourLayer, room)
+    ? furtherChecks(buildUp, sites.reported, calculation, vapourLayer, room, humidityMargin)
     : checksThatJudge(calculation, vapourLayer);
   const evidence = {
     buildUp,
     room,
     farRoom,
     site: sites.reported,
+    humidityMargin,
     calculation,
     surface,
     vapourLayer,

@@ -2,6 +2,7 @@ import { MONTH_NAMES } from "../constants.ts";
 import { inSpeech } from "../problems/wording.ts";
 import type { OutdoorClimate, Room } from "../project/types.ts";
 import { climateMonths } from "./climate-months.ts";
+import { cooledMonths } from "./cooled-months.ts";
 
 /** A climate and a room that sit oddly together: told, never acted on. */
 export interface FitNote {
@@ -54,8 +55,8 @@ function heatingNeverRuns(climate: OutdoorClimate, room: Room): FitNote | null {
 
 function coolingNeverRuns(climate: OutdoorClimate, room: Room): FitNote | null {
   if (room.cooling === null || room.temperature.kind === "held") return null;
+  if (cooledMonths(room, climate.temperature).length > 0) return null;
   const warmest = Math.max(...climate.temperature);
-  if (warmest > room.cooling) return null;
   const message =
     `${roomName(room)} is cooled to ${room.cooling} °C, but no month at ${climate.name} is warmer than ` +
     `${warmest.toFixed(1)} °C on average: in monthly means the cooling never runs. Short hot spells are not seen by ` +
@@ -65,18 +66,12 @@ function coolingNeverRuns(climate: OutdoorClimate, room: Room): FitNote | null {
 
 function classInCooledRoom(climate: OutdoorClimate, room: Room): FitNote | null {
   if (room.humidity.kind !== "class") return null;
-  const cooled = monthsWhere((month) => highestTemperature(room, month) < climate.temperature[month]!);
+  const cooled = cooledMonths(room, climate.temperature);
   if (cooled.length === 0) return null;
   const message =
     `${roomName(room)} is cooler than outdoors in ${listed(cooled)}, but has humidity class ${room.humidity.class}. The ` +
     "classes are for heated rooms: state a relative humidity, a moisture balance or humidity by outdoor temperature.";
   return { code: "class-in-cooled-room", message };
-}
-
-/** The warmest that a room's own rules let it be in a month [°C]; without a limit it follows outdoors. */
-function highestTemperature(room: Room, month: number): number {
-  const cap = room.cooling ?? Number.POSITIVE_INFINITY;
-  return room.temperature.kind === "held" ? Math.min(room.temperature.months[month]!, cap) : cap;
 }
 
 function monthsWhere(holds: (month: number) => boolean): number[] {

@@ -1,3 +1,4 @@
+import { cooledMonths } from "../climate/cooled-months.ts";
 import { grams } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 import { isTooMuch, judgeWater } from "./water-level.ts";
@@ -7,8 +8,8 @@ export function assumptionFindings(evidence: Evidence): RuledFinding[] {
   return [...classInCooledRoom(evidence), ...unfavourableVerdict(evidence), ...groundUnderVoid(evidence)];
 }
 
-function classInCooledRoom({ room }: Evidence): RuledFinding[] {
-  if (room.cooling === null || room.humidity.kind !== "class") return [];
+function classInCooledRoom({ room, site }: Evidence): RuledFinding[] {
+  if (room.humidity.kind !== "class" || cooledMonths(room, site.outdoor.temperature).length === 0) return [];
   return [
     {
       code: "humidity-needs-cooling-statement",

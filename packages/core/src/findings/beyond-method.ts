@@ -1,6 +1,9 @@
+import { cooledMonths } from "../climate/cooled-months.ts";
 import { METAL_CONDUCTIVITY, metalBridging } from "../heat/bridging.ts";
-import type { Layer } from "../project/types.ts";
+import type { AirMonths, Layer, Room } from "../project/types.ts";
 import { vapourExcessOfClass } from "../rooms/humidity-class.ts";
+import { roomInWords } from "../rooms/room-in-words.ts";
+import { capital } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /** A room counts as wetter than class 5 when its vapour excess is over the class's by this factor in the coldest month. */
@@ -38,9 +41,9 @@ function metal({ buildUp }: Evidence): RuledFinding[] {
   ];
 }
 
-function rain({ buildUp, room, vapourLayer }: Evidence): RuledFinding[] {
+function rain({ buildUp, room, site, vapourLayer }: Evidence): RuledFinding[] {
   if (!buildUp.wettedByRain) return [];
-  const cooled = room.cooling !== null || vapourLayer.warmSide === "outdoors";
+  const cooled = cooledMonths(room, site.outdoor.temperature).length > 0 || vapourLayer.warmSide === "outdoors";
   const transient = "a transient assessment to EN 15026";
   const findings = [
     beyond(
@@ -62,7 +65,9 @@ function rain({ buildUp, room, vapourLayer }: Evidence): RuledFinding[] {
   ];
 }
 
+/** Only a face towards outdoors sees the clear sky. */
 function unheatedSkin({ buildUp, room, calculation }: Evidence): RuledFinding[] {
+  if (buildUp.faces !== "outdoors") return [];
   const counted = calculation.heat.counted;
   const outermost = counted[counted.length - 1]?.layer;
   const bareMetal = room.temperature.kind === "unheated" && outermost !== undefined && isMetal(outermost);
@@ -81,33 +86,53 @@ function isMetal(layer: Layer): boolean {
   return layer.type !== "air" && layer.material.kind === "metal";
 }
 
-function wetRooms({ room, site, calculation }: Evidence): RuledFinding[] {
-  const transient = "a transient assessment to EN 15026 by someone used to such rooms";
-  if (room.burstsOfSteam) {
-    return [
-      beyond(
-        "bursts-of-steam",
-        "The room has short hot bursts of steam: a month's mean says nothing of them.",
-        transient,
-        "ISO 13788:2012 clause 1 (from memory)",
-      ),
-    ];
-  }
-  const outdoor = site.outdoor;
-  const coldest = outdoor.temperature.indexOf(Math.min(...outdoor.temperature));
-  const excess = calculation.inside.vapourPressure[coldest]! - outdoor.vapourPressure[coldest]!;
-  const limit = WETTER_THAN_CLASS_5 * vapourExcessOfClass(5, outdoor.temperature[coldest]!);
-  const wetter = room.temperature.kind !== "unheated" && room.cooling === null && limit > 0 && excess > limit;
+const TRANSIENT_FOR_WET_ROOMS = "a transient assessment to EN 15026 by someone used to such rooms";
+
+/** A room that the build-up touches, its name in a sentence and its air. */
+interface TouchedRoom {
+  room: Room;
+  name: string;
+  air: AirMonths;
+}
+
+/** Both rooms count: what steam or a pool does to a partition does not hang on the side from which it is written. */
+function wetRooms(evidence: Evidence): RuledFinding[] {
+  const { room, farRoom, calculation } = evidence;
+  const own = { room, name: room.name === "indoor" ? "the room" : roomInWords(room.name), air: calculation.inside };
+  const far = { room: farRoom ?? room, name: roomInWords(calculation.farSide.name), air: calculation.farSide.months };
+  const touched = farRoom === null || farRoom.name === room.name ? [own] : [own, far];
+  return touched.flatMap((each) => (each.room.burstsOfSteam ? burstsOfSteam(each) : tooWet(each, evidence)));
+}
+
+function burstsOfSteam({ name }: TouchedRoom): RuledFinding[] {
+  return [
+    beyond(
+      "bursts-of-steam",
+      `${capital(name)} has short hot bursts of steam: a month's mean says nothing of them.`,
+      TRANSIENT_FOR_WET_ROOMS,
+      "ISO 13788:2012 clause 1 (from memory)",
+    ),
+  ];
+}
+
+/** Held against class 5 as this project reckons its classes: with the humidity margin. */
+function tooWet({ room, name, air }: TouchedRoom, { site, humidityMargin }: Evidence): RuledFinding[] {
+  const { temperature, vapourPressure } = site.outdoor;
+  const coldest = temperature.indexOf(Math.min(...temperature));
+  const excess = air.vapourPressure[coldest]! - vapourPressure[coldest]!;
+  const classFive = humidityMargin * vapourExcessOfClass(5, temperature[coldest]!);
+  const heated = room.temperature.kind !== "unheated" && !cooledMonths(room, temperature).includes(coldest);
+  const wetter = heated && classFive > 0 && excess > WETTER_THAN_CLASS_5 * classFive;
   if (!room.pool && !wetter) return [];
   return [
     beyond(
       "wetter-than-class-5",
       room.pool
-        ? "The room holds a pool: it is wetter than the humidity classes reach."
-        : `In the coldest month the room holds ${excess.toFixed(0)} Pa more vapour than outdoors; class 5, the wettest, has ${(limit / WETTER_THAN_CLASS_5).toFixed(0)} Pa.`,
-      transient,
+        ? `${capital(name)} holds a pool: it is wetter than the humidity classes reach.`
+        : `In the coldest month ${name} holds ${excess.toFixed(0)} Pa more vapour than outdoors; class 5, the wettest, has ${classFive.toFixed(0)} Pa${humidityMargin === 1 ? "" : ` with the project's margin of ${humidityMargin}`}.`,
+      TRANSIENT_FOR_WET_ROOMS,
       "ISO 13788:2012 Annex A (from memory)",
-      { excess, classFive: limit / WETTER_THAN_CLASS_5 },
+      { excess, classFive },
     ),
   ];
 }

@@ -21,6 +21,11 @@ export function millimetres(thickness: number): string {
   return `${Number.isInteger(Math.round(value * 10) / 10) ? value.toFixed(0) : value.toFixed(1)} mm`;
 }
 
+/** Words as they begin a sentence: "The store". */
+export function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
 /** The name of a month index, or of null. */
 export function monthName(month: number | null): string | null {
   return month === null ? null : MONTH_NAMES[month]!;

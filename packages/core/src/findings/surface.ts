@@ -1,5 +1,6 @@
 import { lowestFactor } from "../heat/surface.ts";
 import { roomInWords } from "../rooms/room-in-words.ts";
+import { capital } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /**
@@ -136,10 +137,6 @@ function coldJunctions(evidence: Evidence): RuledFinding[] {
       source: "ISO 13788:2012 clause 5 with a factor as stated (from memory)",
       figures: { factor, required: mould.factor, month: mould.month },
     }));
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function figure(factor: number): string {

@@ -25,6 +25,8 @@ export interface Evidence {
   /** The room on the far side; null outdoors, over a void or on ground. */
   farRoom: Room | null;
   site: Site;
+  /** Factor on the vapour excess of humidity classes [–]. */
+  humidityMargin: number;
   calculation: BuildUpCalculation;
   surface: SurfaceResult;
   vapourLayer: VapourLayerResult;

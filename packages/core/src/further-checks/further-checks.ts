@@ -18,6 +18,7 @@ import { woodMoisture } from "./wood/wood-moisture.ts";
  * @param calculation - its figures
  * @param vapourLayer - its vapour layer; one that lies on the cold side is none
  * @param room - its room
+ * @param humidityMargin - factor on the vapour excess of humidity classes [–]
  * @returns the checks' results, empty or null where they do not apply
  */
 export function furtherChecks(
@@ -26,12 +27,15 @@ export function furtherChecks(
   calculation: BuildUpCalculation,
   vapourLayer: Pick<VapourLayerResult, "layers" | "onWarmSide">,
   room: Room,
+  humidityMargin: number,
 ): FurtherChecks {
   const layers = vapourLayer.onWarmSide === false ? [] : vapourLayer.layers;
   return {
     wood: woodMoisture(calculation),
     trappedWater: buildUp.trappedWater.length === 0 ? [] : trappedWater(calculation, layers),
-    twoSeasonCheck: buildUp.twoSeasonCheck ? twoSeasonCheck(calculation, room, site.outdoor.temperature) : null,
+    twoSeasonCheck: buildUp.twoSeasonCheck
+      ? twoSeasonCheck(calculation, room, site.outdoor.temperature, humidityMargin)
+      : null,
     leak: leak(calculation),
     gaps: gaps(calculation, site, layers),
     variableResistance: hasVariableResistance(buildUp) ? variableResistance(calculation) : null,

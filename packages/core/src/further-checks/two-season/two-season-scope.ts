@@ -14,13 +14,15 @@ const SAME = 1e-9;
  * @param calculation - the build-up's figures
  * @param room - its room
  * @param outdoorTemperature - twelve outdoor temperatures [°C]
+ * @param humidityMargin - factor on the vapour excess of humidity classes [–]: a class 3 with a margin is still class 3
  * @returns a reason in words, or null where the check applies
- * Source: DIN 4108-3 (from memory): heated rooms, not cooled, up to humidity class 3, against outdoor air.
+ * Source: DIN 4108-3 (from memory): heated rooms, none with cooling (whether or not a month's mean reaches its cap), up to humidity class 3, against outdoor air.
  */
 export function reasonOutOfScope(
   calculation: BuildUpCalculation,
   room: Room,
   outdoorTemperature: readonly number[],
+  humidityMargin: number,
 ): string | null {
   if (calculation.buildUp.faces !== "outdoors") return "it is meant for build-ups against outdoor air";
   if (room.temperature.kind === "unheated") return "it is meant for heated rooms";
@@ -29,7 +31,8 @@ export function reasonOutOfScope(
   const { inside, farSide } = calculation;
   const wetter = inside.vapourPressure.some((pressure, month) => {
     const excess = pressure - farSide.months.vapourPressure[month]!;
-    return excess > vapourExcessOfClass(WETTEST_CLASS, outdoorTemperature[month]!) + SAME * pressure;
+    const ofClass = humidityMargin * vapourExcessOfClass(WETTEST_CLASS, outdoorTemperature[month]!);
+    return excess > ofClass + SAME * pressure;
   });
   return wetter ? `it is meant for rooms up to humidity class ${WETTEST_CLASS}, and this one is wetter` : null;
 }

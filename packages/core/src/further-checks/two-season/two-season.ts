@@ -35,6 +35,7 @@ const NO_PLANE = 1e-6;
  * @param calculation - the build-up's figures
  * @param room - its room
  * @param outdoorTemperature - twelve outdoor temperatures [°C], for the humidity class
+ * @param humidityMargin - factor on the vapour excess of humidity classes [–]
  * @returns condensate, limit and drying capacity of the section that does worst
  * Source: DIN 4108-3 (from memory).
  */
@@ -42,10 +43,11 @@ export function twoSeasonCheck(
   calculation: BuildUpCalculation,
   room: Room,
   outdoorTemperature: readonly number[],
+  humidityMargin: number,
 ): TwoSeasonResult {
   const outcomes = calculation.sections.map((section) => seasonsOf(section, calculation.buildUp));
   const worst = outcomes.reduce((a, b) => (rank(b) > rank(a) ? b : a));
-  const outOfScope = reasonOutOfScope(calculation, room, outdoorTemperature);
+  const outOfScope = reasonOutOfScope(calculation, room, outdoorTemperature, humidityMargin);
   const manyPlanes =
     worst.planes > 1
       ? `condensate forms at more than one plane (${worst.place}); the standard itself tells how to go on`

@@ -1,0 +1,19 @@
+import type { Room } from "../project/types.ts";
+
+/**
+ * The months in which a room is kept cooler than outdoors: a cap that no month's mean reaches cools nothing.
+ *
+ * @param room - temperature rule and cooling cap
+ * @param outdoorTemperature - twelve outdoor means [°C]
+ * @returns months, 0 for January to 11; none for a room that is only heated
+ * Source: this project's rule. Short hot spells within a month are not seen by monthly means.
+ */
+export function cooledMonths(room: Room, outdoorTemperature: readonly number[]): number[] {
+  return outdoorTemperature.flatMap((outdoors, month) => (highestTemperature(room, month) < outdoors ? [month] : []));
+}
+
+/** The warmest that a room's own rules let it be in a month [°C]; without a limit it follows outdoors. */
+function highestTemperature(room: Room, month: number): number {
+  const cap = room.cooling ?? Number.POSITIVE_INFINITY;
+  return room.temperature.kind === "held" ? Math.min(room.temperature.months[month]!, cap) : cap;
+}
