@@ -21,7 +21,7 @@ export function buildUpResult(
   findings: readonly FindingWithEffect[],
   judgement: Judgement,
 ): BuildUpResult {
-  const { buildUp, calculation, surface, vapourLayer, sensitivity, checks } = evidence;
+  const { buildUp, calculation, site, surface, vapourLayer, sensitivity, checks } = evidence;
   const beyond = findings.find(({ effect }) => effect === "beyond")?.finding ?? null;
   const heatIsBeyond = beyond !== null && BEYOND_HEAT.has(beyond.code);
   return {
@@ -39,7 +39,7 @@ export function buildUpResult(
       rule: calculation.farSide.rule,
       months: monthsOfAir(calculation.farSide.months),
     },
-    heat: heatIsBeyond ? null : heatResult(calculation, surface),
+    heat: heatIsBeyond ? null : heatResult(calculation, surface, site.outdoor),
     surface: heatIsBeyond ? null : surface,
     moisture: beyond !== null ? null : moistureResult(calculation),
     sensitivity: beyond !== null ? [] : sensitivity.map(({ result }) => result),

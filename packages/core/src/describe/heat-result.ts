@@ -1,20 +1,21 @@
 import type { BuildUpCalculation } from "../calculate-build-up.ts";
-import { DAYS_IN_MONTH, HOURS_PER_DAY } from "../constants.ts";
 import { bridgedLayerResistance, resistanceOfPath } from "../heat/combined-resistance.ts";
 import { pathName, resistanceAlong } from "../heat/paths.ts";
 import { lowestFactor } from "../heat/surface.ts";
 import type { HeatCalculation } from "../heat/types.ts";
 import type { AirMonths } from "../project/types.ts";
 import type { HeatResult, SurfaceResult } from "../result/types.ts";
+import { heatOverTheYear } from "./heat-over-the-year.ts";
 
 /**
  * The heat side of a calculation in the shape of the result.
  *
  * @param calculation - the build-up's figures
  * @param surface - its inside surface
+ * @param outdoor - twelve months of outdoor air
  * @returns heat figures with their working
  */
-export function heatResult(calculation: BuildUpCalculation, surface: SurfaceResult): HeatResult {
+export function heatResult(calculation: BuildUpCalculation, surface: SurfaceResult, outdoor: AirMonths): HeatResult {
   const { heat } = calculation;
   const framed = heat.counted.some(({ framing }) => framing !== null);
   const outside = heat.surfaceResistances.outside + heat.addedOutside;
@@ -46,7 +47,7 @@ export function heatResult(calculation: BuildUpCalculation, surface: SurfaceResu
     correctionsLeftOut: heat.correctionsLeftOut,
     ground: heat.ground === null ? null : heat.ground.map((value) => ({ ...value })),
     slightVentilation: heat.slightVentilation ?? null,
-    ...heatOverTheYear(heat.transmittance, calculation.inside, calculation.farSide.months),
+    ...heatOverTheYear(calculation, outdoor),
   };
 }
 
@@ -63,31 +64,4 @@ function lowerLimitLayers(heat: HeatCalculation): HeatResult["lowerLimitLayers"]
       : []),
     { layer: null, name: "surface, far side (Rse)", resistance: heat.surfaceResistances.outside },
   ];
-}
-
-const WATT_HOURS_PER_KILOWATT_HOUR = 1000;
-
-/**
- * Heat through a square metre over the year from the monthly means.
- *
- * @param transmittance - U [W/(m²·K)]
- * @param inside - room air [°C]
- * @param outside - far side [°C]
- * @returns kWh/m² and the note that belongs beside it; null where the room is never warmer
- * Source: Σ max(0, θi − θe)·24·days/1000 times U (method.md 5).
- */
-export function heatOverTheYear(
-  transmittance: number,
-  inside: AirMonths,
-  outside: AirMonths,
-): { heatPerYear: number | null; heatPerYearNote: string | null } {
-  const degreeHours = DAYS_IN_MONTH.reduce((sum, days, month) => {
-    const difference = Math.max(0, inside.temperature[month]! - outside.temperature[month]!);
-    return sum + difference * HOURS_PER_DAY * days;
-  }, 0);
-  if (!(degreeHours > 0)) return { heatPerYear: null, heatPerYearNote: null };
-  return {
-    heatPerYear: (transmittance * degreeHours) / WATT_HOURS_PER_KILOWATT_HOUR,
-    heatPerYearNote: "from monthly means without a heating limit: it overstates what is paid for",
-  };
 }

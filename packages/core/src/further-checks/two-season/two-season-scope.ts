@@ -16,7 +16,8 @@ const SAME = 1e-9;
  * @param outdoorTemperature - twelve outdoor temperatures [°C]
  * @param humidityMargin - factor on the vapour excess of humidity classes [–]: a class 3 with a margin is still class 3
  * @returns a reason in words, or null where the check applies
- * Source: DIN 4108-3 (from memory): heated rooms, none with cooling (whether or not a month's mean reaches its cap), up to humidity class 3, against outdoor air.
+ * Source: DIN 4108-3 (from memory): heated rooms, none with cooling (whether or not a month's mean reaches its cap), up
+ * to humidity class 3, against outdoor air.
  */
 export function reasonOutOfScope(
   calculation: BuildUpCalculation,
