@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { dewPoint } from "../../packages/core/src/air/dew-point.ts";
 import { readProjectOrThrow } from "../../packages/core/src/read-project.ts";
 import type {
   JudgementWord,
@@ -191,6 +192,74 @@ describe("a cell is what assessing the same project file gives", () => {
       expect(cell.dewPointMarginMonth).toBe(result.vapourLayer!.dewPointMarginMonth);
     }
     expect(cell.dewPointMargin === null).toBe(position === "none");
+  });
+});
+
+describe("the margin to the dew point is one rule", () => {
+  const roof = `project: Alder Row pottery studio
+climate: de-bilt
+indoor: { heating: 20 °C, humidity: class 3 }
+build-ups:
+  - name: Roof
+    element: flat roof
+    clear sky: true
+    layers:
+      - { material: oriented strand board, thickness: 18 mm }
+      - { material: vapour control layer sd 100 m }
+      - { material: expanded polystyrene, thickness: 60 mm }
+      - { material: { name: roof sheet, sd: 300 m }, purpose: weather skin }
+`;
+  test("under a clear sky too: grid and vapour layer say the same, and it is that of the section's own temperatures", () => {
+    const result = assessText(roof);
+    const cell = cellIn(
+      studyPlacement(readProjectOrThrow(roof)).buildUps[0]!.rows,
+      "de-bilt",
+      "heated",
+      "towards the room",
+    );
+    const { dewPointMargin, dewPointMarginMonth } = result.vapourLayer!;
+    expect(cell.dewPointMargin).toBeCloseTo(dewPointMargin!, 12);
+    const month = result.moisture!.sections[0]!.months.find((one) => one.month === dewPointMarginMonth)!;
+    const sheet = month.nodes.find(({ after }) => after === "vapour control layer sd 100 m")!;
+    expect(dewPointMargin).toBeCloseTo(sheet.temperature - dewPoint(month.indoor.vapourPressure), 12);
+    const underCloud = assessText(roof.replace("clear sky: true", "clear sky: false")).vapourLayer!;
+    expect(dewPointMargin).toBeLessThan(underCloud.dewPointMargin!);
+  });
+});
+
+describe("why a partition has no grid is told by the kind of its rooms", () => {
+  test.each([
+    ["indoor", "store", null],
+    [
+      "store",
+      "indoor",
+      "It begins in the store, which is unheated, and faces the indoor room: the grids heat and cool the room in which the layers begin. Written from the other side it has one.",
+    ],
+    ["indoor", "shop", "It lies between two heated rooms: outdoor air hardly reaches it."],
+    [
+      "indoor",
+      "cold room",
+      "It lies between two rooms with a temperature of their own: outdoor air hardly reaches it.",
+    ],
+  ])("%s to %s", (room, faces, reason) => {
+    const project = readProjectOrThrow(`project: Alder Row pottery studio
+climate: de-bilt
+indoor: { heating: 20 °C, humidity: class 3 }
+rooms:
+  store: { unheated: true }
+  shop: { heating: 18 °C, humidity: class 2 }
+  cold room: { temperature: 5 °C, humidity: 80 % }
+build-ups:
+  - name: Partition
+    element: partition
+    room: ${room}
+    faces: ${faces}
+    layers:
+      - { material: gypsum plasterboard, thickness: 12.5 mm }
+      - { material: mineral wool slab, thickness: 100 mm }
+      - { material: gypsum plasterboard, thickness: 12.5 mm }
+`);
+    expect(studyPlacement(project, []).buildUps[0]!.leftOut).toBe(reason);
   });
 });
 

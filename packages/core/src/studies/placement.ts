@@ -1,11 +1,13 @@
-import { assessBuildUp } from "../assess-build-up.ts";
+import { assessBuildUp, judgeBuildUp } from "../assess-build-up.ts";
 import { climateMonths } from "../climate/climate-months.ts";
 import { readClimate } from "../climate/read-climate.ts";
 import { applySeverity } from "../climate/severity.ts";
-import type { BuildUp, OutdoorClimate, Project } from "../project/types.ts";
+import { buildUpResult } from "../describe/build-up-result.ts";
+import type { BuildUp, OutdoorClimate, Project, Room } from "../project/types.ts";
 import type { PlacementCell, PlacementOfBuildUp, PlacementRow, PlacementStudy } from "../result/types.ts";
 import { describeRoom } from "../rooms/describe-room.ts";
 import { impossibleMonths } from "../rooms/impossible-months.ts";
+import { roomInWords } from "../rooms/room-in-words.ts";
 import { CLIMATE_CSVS } from "../shipped-tables.ts";
 import { type Surroundings, surroundingsOf } from "../surroundings/surroundings.ts";
 import { gridInWords, positionInWords } from "./placement/grid-in-words.ts";
@@ -87,9 +89,20 @@ function whyLeftOut(buildUp: BuildUp, project: Project): string | null {
   if (buildUp.faces === "ground") return "It lies on the ground, whatever the climate: its membrane stays where it is.";
   const farRoom = project.rooms.get(buildUp.faces);
   if (farRoom !== undefined && farRoom.temperature.kind !== "unheated")
-    return "It lies between two heated rooms: outdoor air hardly reaches it.";
+    return betweenRooms(project.rooms.get(buildUp.room)!, farRoom);
   const { beyond } = assessBuildUp(buildUp, surroundingsOf(project));
   return beyond === null ? null : `It is beyond this method: ${beyond.reason}`;
+}
+
+/** Why a build-up whose far room is not as outdoors has no grid, by the kind of both rooms. */
+function betweenRooms(room: Room, farRoom: Room): string {
+  if (room.temperature.kind === "unheated") {
+    return `It begins in ${roomInWords(room.name)}, which is unheated, and faces ${roomInWords(farRoom.name)}: the grids heat and cool the room in which the layers begin. Written from the other side it has one.`;
+  }
+  const bothHeated = room.temperature.kind !== "held" && farRoom.temperature.kind !== "held";
+  return bothHeated
+    ? "It lies between two heated rooms: outdoor air hardly reaches it."
+    : "It lies between two rooms with a temperature of their own: outdoor air hardly reaches it.";
 }
 
 function rowOf(
@@ -117,15 +130,16 @@ function rowOf(
 }
 
 function cellOf(placed: PlacedBuildUp, surroundings: Surroundings): { cell: PlacementCell; warmSide: string } {
-  const result = assessBuildUp(placed.buildUp, surroundings);
-  const margins = placed.at.flatMap((sheet) => layerMargin(result, sheet) ?? []);
-  const onWarmSide = result.vapourLayer?.warmSide === result.room ? margins[0] : margins[margins.length - 1];
-  const { moisture } = result;
+  const { evidence, findings, judgement } = judgeBuildUp(placed.buildUp, surroundings);
+  const { moisture } = buildUpResult(evidence, findings, judgement);
+  const { warmSide } = evidence.vapourLayer;
+  const margins = moisture === null ? [] : placed.at.flatMap((sheet) => layerMargin(evidence, sheet) ?? []);
+  const onWarmSide = warmSide === placed.buildUp.room ? margins[0] : margins[margins.length - 1];
   return {
-    warmSide: result.vapourLayer?.warmSide ?? "neither",
+    warmSide,
     cell: {
       position: placed.position,
-      judgement: result.judgement.word,
+      judgement: judgement.word,
       verdict: moisture?.verdict ?? null,
       peak: moisture === null ? null : { ...moisture.peak },
       carriedOver: moisture?.carriedOver ?? null,
@@ -137,5 +151,5 @@ function cellOf(placed: PlacedBuildUp, surroundings: Surroundings): { cell: Plac
 
 function farSideInWords(faces: string): string {
   if (faces === "outdoors") return "outdoors";
-  return faces === "indoor" ? "the indoor room" : `the ${faces}`;
+  return roomInWords(faces);
 }

@@ -1,9 +1,9 @@
-import { dewPoint } from "../air/dew-point.ts";
 import type { BuildUpCalculation, SectionCalculation } from "../calculate-build-up.ts";
 import { MONTH_NAMES } from "../constants.ts";
 import type { VapourLayerResult } from "../result/types.ts";
 import { type DriveFrom, type VapourDrive, vapourDrive } from "../vapour/drive.ts";
 import { type InsulationPlace, type TightLayer, tightLayers } from "./candidates.ts";
+import { type DewPointMargin, dewPointMargin } from "./dew-point-margin.ts";
 import { vapourLayerMessage } from "./vapour-layer-message.ts";
 
 /** The result, and the tight layer that it speaks of with its parts. */
@@ -33,7 +33,7 @@ export function assessVapourLayer(calculation: BuildUpCalculation): VapourLayerA
       ? null
       : (candidates.find((layer) => !isWarm(layer) && (layer === vapourLayer || layer.sd > vapourLayer!.sd)) ?? null);
   const margin =
-    vapourLayer === null || drive.year === "neither" ? null : dewPointMargin(calculation, vapourLayer, drive.year);
+    vapourLayer === null || drive.year === "neither" ? null : marginOf(vapourLayer, drive.year, section, calculation);
   const result = {
     present: vapourLayer !== null,
     layers: vapourLayer?.layers ?? [],
@@ -95,26 +95,17 @@ function shareOnWarmSide(section: SectionCalculation, layer: TightLayer, warm: D
   return warm === "inside" ? layer.resistanceBefore / total : (total - layer.resistanceAfter) / total;
 }
 
-/** Least difference over the year between the warm face and the dew point of the air on that side [K]. */
-function dewPointMargin(
-  calculation: BuildUpCalculation,
+/** The margin of a tight layer on the warm side, in the section between framing. */
+function marginOf(
   layer: TightLayer,
   warm: "inside" | "outside",
-): { margin: number; month: string } {
-  const { inside, farSide, heat } = calculation;
-  const air = warm === "inside" ? inside : farSide.months;
-  const resistance = warm === "inside" ? layer.resistanceBefore : layer.resistanceAfter;
-  const { inside: surfaceInside, outsideForMoisture } = heat.surfaceResistances;
-  const total = surfaceInside + betweenFraming(calculation).line.totalResistance + outsideForMoisture;
-  const share = (surfaceInside + resistance) / total;
-  let least = { margin: Number.POSITIVE_INFINITY, month: MONTH_NAMES[0] as string };
-  MONTH_NAMES.forEach((month, index) => {
-    const room = inside.temperature[index]!;
-    const face = room - share * (room - farSide.months.temperature[index]!);
-    const margin = face - dewPoint(air.vapourPressure[index]!);
-    if (margin < least.margin) least = { margin, month };
-  });
-  return least;
+  section: SectionCalculation,
+  { inside, farSide }: BuildUpCalculation,
+): DewPointMargin {
+  const placeOf = (part: TightLayer["parts"][number]): number =>
+    section.slices.findIndex((slice) => slice.layer === part.layer && slice.part === part.part);
+  const face = { first: placeOf(layer.parts[0]!), last: placeOf(layer.parts[layer.parts.length - 1]!), warm };
+  return dewPointMargin(section, face, warm === "inside" ? inside : farSide.months);
 }
 
 /** sd on the warm side of the main insulation over sd on its cold side, the insulation itself left out. */

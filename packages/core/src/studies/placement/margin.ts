@@ -1,34 +1,24 @@
-import { dewPoint } from "../../air/dew-point.ts";
-import type { BuildUpResult, SectionResult } from "../../result/types.ts";
-
-/** The least distance of a layer from the dew point of the air on the warm side [K], and its month. */
-export interface LayerMargin {
-  margin: number;
-  month: string;
-}
+import type { Evidence } from "../../findings/types.ts";
+import { betweenFraming } from "../../vapour-layer/assess-vapour-layer.ts";
+import { type DewPointMargin, dewPointMargin } from "../../vapour-layer/dew-point-margin.ts";
 
 /**
  * How far a sheet stays above the dew point of the air on the warm side, in the way between framing.
  *
- * @param result - the assessed build-up
+ * @param evidence - figures and vapour layer of the assessed build-up
  * @param sheet - index of the sheet
- * @returns the least over the year; null where moisture was not worked out or nothing drives vapour
+ * @returns the least over the year [K]; null where the sheet does not count or nothing drives vapour
  * Source: this project's rule (method.md 6): what decides is the margin.
  */
-export function layerMargin(result: BuildUpResult, sheet: number): LayerMargin | null {
-  const side = result.vapourLayer?.warmSide ?? "neither";
-  if (result.moisture === null || side === "neither") return null;
-  let least: LayerMargin | null = null;
-  for (const { month, indoor, outdoor, nodes } of betweenFraming(result.moisture.sections).months) {
-    const face = nodes.find(({ layer }) => layer === sheet);
-    if (face === undefined) return null;
-    const air = side === result.room ? indoor : outdoor;
-    const margin = face.temperature - dewPoint(air.vapourPressure);
-    if (least === null || margin < least.margin) least = { margin, month };
-  }
-  return least;
-}
-
-function betweenFraming(sections: readonly SectionResult[]): SectionResult {
-  return sections.find(({ name }) => name === "between framing") ?? sections[0]!;
+export function layerMargin(
+  { calculation, vapourLayer }: Pick<Evidence, "calculation" | "vapourLayer">,
+  sheet: number,
+): DewPointMargin | null {
+  if (vapourLayer.warmSide === "neither") return null;
+  const section = betweenFraming(calculation);
+  const slice = section.slices.findIndex(({ layer }) => layer === sheet);
+  if (slice < 0) return null;
+  const warm = vapourLayer.warmSide === calculation.buildUp.room ? "inside" : "outside";
+  const air = warm === "inside" ? calculation.inside : calculation.farSide.months;
+  return dewPointMargin(section, { first: slice, last: slice, warm }, air);
 }

@@ -1,0 +1,43 @@
+import { dewPoint } from "../air/dew-point.ts";
+import type { SectionCalculation } from "../calculate-build-up.ts";
+import { MONTH_NAMES } from "../constants.ts";
+import { facesOfSlices } from "../further-checks/along/places.ts";
+import type { AirMonths } from "../project/types.ts";
+
+/** The least distance of a face from the dew point of the air on the warm side [K], and its month. */
+export interface DewPointMargin {
+  margin: number;
+  month: string;
+}
+
+/** Slices of a section that lie together, by their indices from the room outwards, and the side vapour comes from. */
+export interface WarmFace {
+  first: number;
+  last: number;
+  warm: "inside" | "outside";
+}
+
+/**
+ * How far the warm face of a tight layer stays above the dew point of the air on that side: the temperatures are those
+ * of the section's nodes, a clear sky included.
+ *
+ * @param section - the section
+ * @param face - the slices of the layer, and the warm side
+ * @param air - the air on that side [°C, Pa]
+ * @returns the least difference over the year [K], negative where water can condense, and its month
+ * Source: this project's rule (method.md 6): what decides is the margin.
+ */
+export function dewPointMargin(
+  { line, slices, climate }: Pick<SectionCalculation, "line" | "slices" | "climate">,
+  { first, last, warm }: WarmFace,
+  air: AirMonths,
+): DewPointMargin {
+  const faces = facesOfSlices(line, slices);
+  const node = warm === "inside" ? faces[first]!.inner : faces[last]!.outer;
+  let least: DewPointMargin = { margin: Number.POSITIVE_INFINITY, month: MONTH_NAMES[0] };
+  MONTH_NAMES.forEach((month, index) => {
+    const margin = climate.temperature[index]![node]! - dewPoint(air.vapourPressure[index]!);
+    if (margin < least.margin) least = { margin, month };
+  });
+  return least;
+}
