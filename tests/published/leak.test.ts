@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { saturationPressure } from "../../packages/core/src/air/saturation-pressure.ts";
 import { leakAirFlow, leakWaterFlow } from "../../packages/core/src/further-checks/leak/leak-flow.ts";
 import { checked, heatedRoom, shippedClimate, siteOf } from "../core/build-ups.ts";
-import { buildUp, material, solid } from "./build-up-by-hand.ts";
+import { buildUp, framing, material, sheet, solid } from "./build-up-by-hand.ts";
 import { sameMonths } from "./plain-section.ts";
 
 /** One square centimetre in every square metre. */
@@ -65,6 +65,25 @@ describe("a wall whose insulation's cold face lies at 0 °C all year", () => {
     const { change, peak } = calculation.governing.year;
     expect(change.some((month) => month.some((amount) => amount < -0.01))).toBe(true);
     expect(checks.leak!.diffusion).toBeGreaterThanOrEqual(peak);
+  });
+
+  test("studs beside the insulation change nothing: the plane between them is the colder, and the bound holds there", () => {
+    const studded = buildUp([{ ...insulation, framing: framing("studs", 0.15, 0.13) }, sheathing, sheet(5)], {
+      leak: GAP,
+    });
+    const plain = buildUp([insulation, sheathing, sheet(5)], { leak: GAP });
+    const withStuds = checked(studded, site, room);
+    expect(withStuds.calculation.sections).toHaveLength(2);
+    expect(withStuds.checks.leak!.total).toBeCloseTo(checked(plain, site, room).checks.leak!.total, 12);
+  });
+
+  test("a section through framing that governs does not lower the bound", () => {
+    const foiled = { ...insulation, facingInner: 1500, facingOuter: 1500, framing: framing("studs", 0.15, 0.13) };
+    const studded = buildUp([foiled, sheathing, sheet(5)], { leak: GAP });
+    const plain = buildUp([{ ...foiled, framing: null }, sheathing, sheet(5)], { leak: GAP });
+    const withStuds = checked(studded, site, room);
+    expect(withStuds.calculation.governing.name).toBe("through studs");
+    expect(withStuds.checks.leak!.total).toBeCloseTo(checked(plain, site, room).checks.leak!.total, 12);
   });
 
   test("with no gap stated there is no answer to give", () => {

@@ -1,4 +1,4 @@
-import type { BuildUpCalculation } from "../../calculate-build-up.ts";
+import type { BuildUpCalculation, SectionCalculation } from "../../calculate-build-up.ts";
 import { MONTH_NAMES } from "../../constants.ts";
 import { mainInsulation } from "../../heat/main-insulation.ts";
 import { formatNumber } from "../../quantities/format-quantity.ts";
@@ -13,7 +13,8 @@ const LITRES_PER_CUBIC_METRE = 1000;
 const GRAMS_PER_KILOGRAM = 1000;
 
 /**
- * Air leakage beside diffusion: what the air through a stated gap would leave at the cold face of the main insulation.
+ * Air leakage beside diffusion: what the air through a stated gap would leave at the cold face of the main insulation,
+ * in the section where that is coldest.
  *
  * @param calculation - the build-up's figures
  * @returns month by month and over the wet season, beside what diffusion leaves; null when no gap is stated
@@ -21,17 +22,12 @@ const GRAMS_PER_KILOGRAM = 1000;
  */
 export function leak(calculation: BuildUpCalculation): LeakResult | null {
   const stated = calculation.buildUp.leak;
-  const coldFace = coldFaceNode(calculation);
-  if (stated === null || coldFace === null) return null;
+  if (stated === null) return null;
   const area = stated.length * stated.width;
   const airFlow = leakAirFlow(area, stated.pressure);
-  const { climate } = calculation.governing;
-  const amounts = MONTH_NAMES.map((_, month) => {
-    const { temperature, vapourPressure } = calculation.inside;
-    const plane = climate.temperature[month]![coldFace.node]!;
-    return leakWaterFlow(airFlow, vapourPressure[month]!, temperature[month]!, plane) * secondsOfMonth(month);
-  });
-  const total = amounts.reduce((sum, amount) => sum + amount, 0);
+  const coldest = coldestPlane(calculation, airFlow);
+  if (coldest === null) return null;
+  const { amounts, total, where } = coldest;
   const wetSeconds = amounts.reduce((sum, amount, month) => sum + (amount > 0 ? secondsOfMonth(month) : 0), 0);
   const diffusion = condensedByDiffusion(calculation);
   return {
@@ -41,18 +37,51 @@ export function leak(calculation: BuildUpCalculation): LeakResult | null {
     months: MONTH_NAMES.map((month, index) => ({ month, grams: amounts[index]! * GRAMS_PER_KILOGRAM })),
     total,
     diffusion,
-    message: messageOf(airFlow * wetSeconds * LITRES_PER_CUBIC_METRE, total, diffusion, coldFace.where),
+    message: messageOf(airFlow * wetSeconds * LITRES_PER_CUBIC_METRE, total, diffusion, where),
   };
 }
 
-/** The node at the outer face of the main insulation in the governing section; null without any resistance. */
-function coldFaceNode({ heat, governing }: BuildUpCalculation): { node: number; where: string } | null {
-  const main = mainInsulation(heat.counted);
+/** What the leak leaves at the cold face of the main insulation in one section [kg/m²]: each month, and over the year. */
+interface LeakAtPlane {
+  amounts: number[];
+  total: number;
+  where: string;
+}
+
+/**
+ * The plane of the section that takes most. The gap may open anywhere, so an upper bound looks at the coldest plane, not
+ * at that of the section that governs: framing lets heat out to the plane and keeps it warmer.
+ */
+function coldestPlane(calculation: BuildUpCalculation, airFlow: number): LeakAtPlane | null {
+  const main = mainInsulation(calculation.heat.counted);
   if (main === null) return null;
-  const faces = facesOfSlices(governing.line, governing.slices);
-  const slice = governing.slices.findLastIndex(({ layer, resistance }) => layer === main.index && resistance > 0);
+  const planes = calculation.sections.flatMap(
+    (section) => leakAtPlane(section, main.index, calculation, airFlow) ?? [],
+  );
+  return planes.reduce<LeakAtPlane | null>(
+    (most, plane) => (most === null || plane.total > most.total ? plane : most),
+    null,
+  );
+}
+
+/** Null where the section has no resistance at the main insulation. */
+function leakAtPlane(
+  { line, slices, climate }: SectionCalculation,
+  insulation: number,
+  { inside }: BuildUpCalculation,
+  airFlow: number,
+): LeakAtPlane | null {
+  const faces = facesOfSlices(line, slices);
+  const slice = slices.findLastIndex(({ layer, resistance }) => layer === insulation && resistance > 0);
   const node = faces[slice]?.outer;
-  return node === undefined ? null : { node, where: placeInWords(slicesTouching(governing.slices, faces, node)) };
+  if (node === undefined) return null;
+  const amounts = MONTH_NAMES.map((_, month) => {
+    const { temperature, vapourPressure } = inside;
+    const plane = climate.temperature[month]![node]!;
+    return leakWaterFlow(airFlow, vapourPressure[month]!, temperature[month]!, plane) * secondsOfMonth(month);
+  });
+  const total = amounts.reduce((sum, amount) => sum + amount, 0);
+  return { amounts, total, where: placeInWords(slicesTouching(slices, faces, node)) };
 }
 
 /** Everything that diffusion brings in the year's wet months, what dries again not taken off [kg/m²]. */
