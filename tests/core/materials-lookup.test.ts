@@ -49,7 +49,7 @@ describe("the shipped material table", () => {
 
   it("offers a row of its own for everything that is also called something else", () => {
     const names = new Set(table.map(({ name }) => name));
-    for (const [other, meant] of Object.entries(OTHER_NAMES)) {
+    for (const [other, meant] of OTHER_NAMES) {
       expect(
         meant.filter((name) => !names.has(name)),
         other,
@@ -57,6 +57,12 @@ describe("the shipped material table", () => {
       const answer = findInTables(other, [table]);
       if (answer.found === null) expect(answer.near, other).toEqual(meant);
     }
+  });
+
+  it.each(Object.getOwnPropertyNames(Object.prototype))("%s, which every object has, is no material", (name) => {
+    const answer = findInTables(name, [table]);
+    expect(answer.found).toBeNull();
+    expect(answer).toMatchObject({ near: [], alike: [] });
   });
 
   it.each([

@@ -67,6 +67,12 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "material-unknown",
     "no material is called fibre",
   ),
+  lastLayer(
+    "a material called like what every object has",
+    "{ material: constructor, thickness: 12 mm }",
+    "material-unknown",
+    "no material is called constructor",
+  ),
   lastLayer("a material misspelt", "{ material: plywod, thickness: 12 mm }", "material-unknown", "Write `plywood`"),
   lastLayer(
     "a material by another name",

@@ -22,7 +22,7 @@ export function findInTables(name: string, tables: readonly MaterialTable[]): Fo
     if (found !== undefined) return { found };
   }
   const names = tables.flatMap((table) => table.map((material) => material.name));
-  const other = OTHER_NAMES[wanted]?.filter((candidate) => names.includes(candidate)) ?? [];
+  const other = OTHER_NAMES.get(wanted)?.filter((candidate) => names.includes(candidate)) ?? [];
   const near = other.length > 0 ? other : nearNames(name, names);
   return { found: null, near, alike: near.length > 0 ? [] : namesAlike(name, names) };
 }

@@ -29,16 +29,16 @@ export function placeInWords(path: ProblemPath, data: unknown): PlaceInWords {
 }
 
 /** A list's things and what one of them is called. */
-const LIST_THINGS: Record<string, string> = {
-  "build-ups": "build-up",
-  layers: "layer",
-  variants: "variant",
-  changes: "change",
-  prices: "price",
-  "trapped water": "trapped water",
-  "junction factors": "junction",
-  external: "outer part",
-};
+const LIST_THINGS: ReadonlyMap<string, string> = new Map([
+  ["build-ups", "build-up"],
+  ["layers", "layer"],
+  ["variants", "variant"],
+  ["changes", "change"],
+  ["prices", "price"],
+  ["trapped water", "trapped water"],
+  ["junction factors", "junction"],
+  ["external", "outer part"],
+]);
 
 /** Keys whose own keys are names the reader chose. */
 const NAMED_THINGS = new Map([
@@ -52,7 +52,7 @@ function wholeThing(path: ProblemPath): string {
   const before = String(path[path.length - 2]);
   if (last === undefined) return "the file";
   if (last === "indoor") return "the room";
-  const thing = typeof last === "number" ? LIST_THINGS[before] : NAMED_THINGS.get(before);
+  const thing = typeof last === "number" ? LIST_THINGS.get(before) : NAMED_THINGS.get(before);
   return thing === undefined ? "this value" : `the ${thing}`;
 }
 
@@ -60,7 +60,7 @@ function partInWords(path: ProblemPath, index: number, here: unknown): string[] 
   const step = path[index]!;
   const before = path[index - 1];
   if (typeof step === "number") {
-    const thing = LIST_THINGS[String(before)];
+    const thing = LIST_THINGS.get(String(before));
     if (thing === undefined) return [`value ${step + 1}`];
     const name = before === "changes" ? null : nameOf(here);
     return name === null ? [`${thing} ${step + 1}`] : [`${thing} ${step + 1}`, name];
@@ -71,7 +71,7 @@ function partInWords(path: ProblemPath, index: number, here: unknown): string[] 
   if (isOfChange(path, index)) return ["the layer put in"];
   const next = path[index + 1];
   if (NAMED_THINGS.has(step) && typeof next === "string") return [];
-  if (LIST_THINGS[step] !== undefined && typeof next === "number") return [];
+  if (LIST_THINGS.has(step) && typeof next === "number") return [];
   return [shortened(step)];
 }
 

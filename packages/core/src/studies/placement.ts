@@ -42,11 +42,16 @@ export function studyPlacement(
   return {
     climates: all.map(({ name }, index) => ({
       name,
-      kind: index === 0 ? "the project's own" : (CLIMATES_FOR_PLACE[name] ?? "as named"),
+      kind: index === 0 ? "the project's own" : kindOfClimate(name),
       severity: project.severity.name,
     })),
     buildUps: project.buildUps.map((buildUp) => placementOf(buildUp, project, all)),
   };
+}
+
+/** A climate of the caller's may have any name, even one that every object has. */
+function kindOfClimate(name: string): string {
+  return Object.hasOwn(CLIMATES_FOR_PLACE, name) ? CLIMATES_FOR_PLACE[name]! : "as named";
 }
 
 function climatesFor(project: Project): OutdoorClimate[] {
