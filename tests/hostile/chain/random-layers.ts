@@ -10,9 +10,9 @@ const shipped = table.value;
 const sheetNames = shipped.filter(({ conductivity }) => conductivity === null).map(({ name }) => name);
 const solidNames = shipped.filter(({ conductivity }) => conductivity !== null).map(({ name }) => name);
 
-/** Materials that a moisture meter reads. */
+/** Materials that a moisture meter reads: wood and wood-based boards. */
 export const TIMBERS: readonly string[] = shipped
-  .filter(({ kind, density }) => kind === "wood" && density !== null)
+  .filter(({ kind, density }) => (kind === "wood" || kind === "board") && density !== null)
   .map(({ name }) => name);
 
 const about = {

@@ -213,6 +213,14 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "reading-not-timber",
     "a layer of wood, or one with wooden framing",
   ),
+  {
+    title: "a meter's reading of wood without a density",
+    text: changed("    framings:", "    trapped water: { layer: 5, reading: 28 % }\n    framings:").replace(
+      "material: softwood timber, thickness",
+      "material: { name: own wood, kind: wood, conductivity: 0.13 W/(m K), vapour resistance factor: 50 }, thickness",
+    ),
+    problems: [{ line: 9, code: "reading-needs-density", says: "no timber in own wood has a density" }],
+  },
   wallKey(
     "a month that is none",
     "trapped water: { layer: 3, start: Octember }",

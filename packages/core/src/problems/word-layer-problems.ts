@@ -92,6 +92,12 @@ export const LAYER_WORDINGS: Wordings = {
     expected: "amount, such as 1 kg/m2, for everything that is not timber",
     write: "amount: 1 kg/m2",
   }),
+  "reading-needs-density": ({ text }) => ({
+    says: `a reading tells water by the mass of the timber, and no timber in ${text("name")} has a density`,
+    expected: "the density of its wood, wood-based board or wooden framing, or amount in place of the reading",
+    likelySlip: "A material given on the spot has no density unless its braces state one",
+    write: "density: 500 kg/m3 or amount: 1 kg/m2",
+  }),
   "resists-too-much": ({ text }) => ({
     says: `the layers together resist ${text("resistance")}, most of it ${text("layer")}: ${text("reason")}`,
     expected: `layers that together resist ${text("most")} or less`,

@@ -1,6 +1,7 @@
 import type { Path } from "../../heat/types.ts";
-import type { BuildUp, Layer, Material, TrappedWater } from "../../project/types.ts";
-import { isThroughFraming, materialAlong } from "../along/material-of-slice.ts";
+import { readTimber } from "../../project/read-timber.ts";
+import type { BuildUp, Layer, TrappedWater } from "../../project/types.ts";
+import { isThroughFraming } from "../along/material-of-slice.ts";
 
 /** Timber at this reading is dry enough to close in [fraction of dry mass]. Source: common practice. */
 export const DRY_ENOUGH_TIMBER = 0.18;
@@ -29,12 +30,11 @@ export function waterFromReading(reading: number, density: number, thickness: nu
 const WETTEST_READING = 3;
 
 /**
- * Whether stated water lies in what stands in the layer's place along a way through: a reading is of timber, so that in
- * a layer that is none itself it is of the framing through it; an amount is in the layer itself.
+ * Whether stated water lies in what stands in the layer's place along a way through: a reading is of the timber that the
+ * meter reads, the layer's own or the framing through it; an amount is in the layer itself.
  */
 export function liesAlong(stated: TrappedWater, layer: Layer, path: Path): boolean {
-  const inFraming =
-    stated.amount === null && stated.reading !== null && layer.framing !== null && !isTimber(ownMaterial(layer));
+  const inFraming = stated.reading !== null && readTimber(layer)?.part === "framing";
   return isThroughFraming(layer, path) === inFraming;
 }
 
@@ -43,24 +43,13 @@ export function liesAlong(stated: TrappedWater, layer: Layer, path: Path): boole
  *
  * @param stated - amount or reading
  * @param buildUp - its build-up
- * @param path - a way through along which it lies
- * @returns water [kg/m²] of that way's own area
- * @throws RangeError when a reading is given for a material without density
+ * @returns water [kg/m²] of the area of what holds it
+ * @throws RangeError when a reading is given for a layer without timber of known density
  */
-export function trappedAmount(stated: TrappedWater, buildUp: BuildUp, path: Path): number {
+export function trappedAmount(stated: TrappedWater, buildUp: BuildUp): number {
   if (stated.amount !== null) return stated.amount;
   const layer = buildUp.layers[stated.layer]!;
-  const material = materialAlong(layer, path);
-  if (material === null || material.density === null) {
-    throw new RangeError(`a moisture reading of ${layer.name} needs the density of the timber`);
-  }
-  return waterFromReading(stated.reading!, material.density, layer.thickness);
-}
-
-function ownMaterial(layer: Layer): Material | null {
-  return layer.type === "air" ? null : layer.material;
-}
-
-function isTimber(material: Material | null): boolean {
-  return material?.kind === "wood" || material?.kind === "board";
+  const timber = readTimber(layer);
+  if (timber === null) throw new RangeError(`a moisture reading of ${layer.name} needs the density of the timber`);
+  return waterFromReading(stated.reading!, timber.density, layer.thickness);
 }

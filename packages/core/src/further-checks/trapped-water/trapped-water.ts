@@ -47,7 +47,7 @@ function runInSection(
 ): WetSection[] {
   const { buildUp } = calculation;
   if (!liesAlong(stated, buildUp.layers[stated.layer]!, section.path)) return [];
-  const amount = trappedAmount(stated, buildUp, section.path);
+  const amount = trappedAmount(stated, buildUp);
   const started = startIn(section.slices, stated, amount, calculation);
   return started === null ? [] : [{ section, amount, ...started }];
 }

@@ -1,8 +1,9 @@
 import { comparable, nearNames } from "../../problems/near-names.ts";
 import type { ProblemPath } from "../../problems/types.ts";
+import { hasTimber, readTimber } from "../read-timber.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import type { WrittenBuildUp, WrittenTrappedWater } from "../schema/written-project.ts";
-import type { Layer, SolidLayer, TrappedWater } from "../types.ts";
+import type { Layer, TrappedWater } from "../types.ts";
 
 /** Water that is put into the layer unless stated [kg/m²]. Source: ISO 13788:2012 clause 7 (from memory). */
 export const USUAL_TRAPPED_WATER = 1;
@@ -49,8 +50,9 @@ function oneOf(
     context.collector.add("trapped-water-nowhere", [...path, "layer"], { name: found.name });
     return null;
   }
-  if (written.reading !== undefined && !holdsTimber(found)) {
-    context.collector.add("reading-not-timber", [...path, "reading"], { name: found.name });
+  if (written.reading !== undefined && readTimber(found) === null) {
+    const code = hasTimber(found) ? "reading-needs-density" : "reading-not-timber";
+    context.collector.add(code, [...path, "reading"], { name: found.name });
     return null;
   }
   return {
@@ -59,13 +61,6 @@ function oneOf(
     reading: written.reading?.value ?? null,
     startMonth: written.start ?? USUAL_START_MONTH,
   };
-}
-
-/** A moisture meter reads timber: the layer's own, or the framing that runs through it. */
-export function holdsTimber(layer: SolidLayer): boolean {
-  return [layer.material, layer.framing?.material].some(
-    (material) => material !== undefined && material.kind === "wood" && material.density !== null,
-  );
 }
 
 /** By number from 1, else by name, else by material. */

@@ -1,5 +1,6 @@
 import { comparable } from "../../problems/near-names.ts";
 import type { ProblemPath } from "../../problems/types.ts";
+import { readTimber } from "../read-timber.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import { changeSchema } from "../schema/schema-variant.ts";
 import { makeSlug } from "../slug.ts";
@@ -10,7 +11,6 @@ import { type DraftLayer, draftOf } from "./draft-layers.ts";
 import { framingsApart } from "./framings-apart.ts";
 import { applyChange } from "./resolve-change.ts";
 import type { LayerSurroundings } from "./resolve-layer.ts";
-import { holdsTimber } from "./resolve-trapped-water.ts";
 
 /** A variant's layers, each with the index that it has in the build-up it belongs to. */
 export interface ChangedLayers {
@@ -113,6 +113,6 @@ export function variantOf(buildUp: BuildUp, changed: ChangedLayers, slugs: Set<s
 function waterIn(water: TrappedWater, layers: readonly DraftLayer[]): TrappedWater[] {
   const at = layers.findIndex(({ base }) => base === water.layer);
   const layer = layers[at]?.layer;
-  if (layer?.type !== "material" || (water.reading !== null && !holdsTimber(layer))) return [];
+  if (layer?.type !== "material" || (water.reading !== null && readTimber(layer) === null)) return [];
   return [{ ...water, layer: at }];
 }

@@ -1,0 +1,38 @@
+import type { Layer, Material } from "./types.ts";
+
+/** What a moisture meter reads in a layer: the layer's own material, or the framing that runs through it. */
+export interface ReadTimber {
+  part: "own" | "framing";
+  /** [kg/m³] */
+  density: number;
+}
+
+/**
+ * The timber that a moisture-meter reading of a layer is of, which then holds the water.
+ *
+ * @param layer - any
+ * @returns the layer's own wood or wood-based board where its density is known, else its wooden framing where that
+ *   one's is; null where there is neither
+ * Source: this project's rule; the reader, the amount of water and the way through it lies along all follow it.
+ */
+export function readTimber(layer: Layer): ReadTimber | null {
+  const own = layer.type === "material" ? layer.material : null;
+  if (isTimber(own) && own.density !== null) return { part: "own", density: own.density };
+  const framing = layer.framing?.material ?? null;
+  if (framing?.kind === "wood" && framing.density !== null) return { part: "framing", density: framing.density };
+  return null;
+}
+
+/**
+ * Whether a layer has timber in it at all, so that only a density is wanting.
+ *
+ * @param layer - any
+ * @returns true for wood and wood-based board, and for wooden framing
+ */
+export function hasTimber(layer: Layer): boolean {
+  return (layer.type === "material" && isTimber(layer.material)) || layer.framing?.material.kind === "wood";
+}
+
+function isTimber(material: Material | null): material is Material {
+  return material?.kind === "wood" || material?.kind === "board";
+}
