@@ -221,6 +221,13 @@ describe("insulation moved out of the frame", () => {
       "bitumen sheet",
     ]);
   });
+  test("a sheet that it takes out is told, also where another of that name stays", () => {
+    const above = layerOf("polyethylene sheet 0.15 mm");
+    for (const built of [roof(lining, polythene, wool, deck, skin), roof(lining, polythene, wool, deck, above, skin)]) {
+      const [change] = moveInsulation(situation(built));
+      expect(change!.steps[0]!.words).toContain("and polyethylene sheet 0.15 mm below it taken out");
+    }
+  });
 });
 
 describe("ventilated air", () => {

@@ -53,6 +53,69 @@ describe("inputs of the spread", () => {
     ]);
   });
 
+  describe("of two materials that have one name", () => {
+    const project = (middle: string): string => `project: one name
+climate: de-bilt
+indoor: { heating: 20 °C, humidity: class 3 }
+build-ups:
+  - name: Wall
+    element: wall
+    layers:
+      - { material: gypsum plasterboard, thickness: 12.5 mm }
+${middle}
+      - { material: plywood, thickness: 9 mm }
+`;
+    const board = (name: string, conductivity: number, factor: number, thickness: number): string =>
+      `      - { material: { name: ${name}, conductivity: ${conductivity} W/(m K), vapour resistance factor: ${factor} }, thickness: ${thickness} mm }`;
+    const questionOf = (middle: string) => {
+      const read = readProjectOrThrow(project(middle));
+      return spreadQuestion(read.buildUps[0]!, surroundingsOf(read));
+    };
+
+    it("each keeps its own values: all inputs as stated give the build-up as drawn", () => {
+      const text = `${board("board", 0.13, 30, 60)}\n${board("board", 0.022, 60, 100)}`;
+      const { inputs, workOut } = questionOf(text);
+      const [buildUp] = readProjectOrThrow(project(text)).buildUps;
+      const { heat } = assessBuildUp(buildUp!, surroundingsOf(readProjectOrThrow(project(text))));
+      const { transmittance } = workOut(table([inputs.map(() => 0.5)]));
+      expect(transmittance[0]).toBeCloseTo(heat!.transmittance, 12);
+    });
+
+    it("they are told apart by where they stand", () => {
+      const { inputs } = questionOf(`${board("board", 0.13, 30, 60)}\n${board("board", 0.022, 60, 100)}`);
+      const names = inputs.map(({ description }) => description.name);
+      expect(names).toContain("conductivity of board (layer 2)");
+      expect(names).toContain("conductivity of board (layer 3)");
+      expect(new Set(names).size).toBe(names.length);
+    });
+
+    it("so is one metal in two thicknesses, and gaps in two sheets", () => {
+      const sheet = "      - { material: breather membrane, gaps: 1 % }";
+      const metal = (thickness: number): string => `      - { material: steel, thickness: ${thickness} mm }`;
+      const { inputs } = questionOf([sheet, metal(0.7), sheet, metal(5)].join("\n"));
+      const steel = inputs.filter(({ description }) => description.name.startsWith("vapour resistance of steel"));
+      expect(steel.map(({ description }) => description.name)).toEqual([
+        "vapour resistance of steel (layer 3)",
+        "vapour resistance of steel (layer 5)",
+      ]);
+      expect(steel[0]!.description.stated).toBeGreaterThan(steel[1]!.description.stated);
+      const gaps = inputs.filter(({ description }) => description.kind === "gap share");
+      expect(gaps.map(({ description }) => description.name)).toEqual([
+        "gaps in breather membrane (layer 2)",
+        "gaps in breather membrane (layer 4)",
+      ]);
+    });
+
+    it("the same material in two layers stays one input", () => {
+      const { inputs } = questionOf(`${board("board", 0.13, 30, 60)}\n${board("board", 0.13, 30, 100)}`);
+      const names = inputs.map(({ description }) => description.name);
+      expect(names.filter((name) => name.includes("board") && !name.includes("plasterboard"))).toEqual([
+        "conductivity of board",
+        "vapour resistance of board",
+      ]);
+    });
+  });
+
   it("stated values lie within their ends; nothing is more open than still air", () => {
     for (const buildUp of demo.buildUps) {
       for (const { description } of spreadQuestion(buildUp, surroundings).inputs) {

@@ -51,10 +51,9 @@ export function moveInsulation({ buildUp, warmSide }: Situation): Change[] {
   });
 }
 
-/** Sheets that the change takes out, by name: nobody may think they stay. */
+/** Sheets that the change takes out, told by their names: nobody may think they stay. */
 function takenOutInWords(before: BuildUp, after: BuildUp): string {
-  const kept = new Set(after.layers.map(({ name }) => name));
-  const gone = before.layers.filter((layer) => layer.type === "sheet" && !kept.has(layer.name));
+  const gone = before.layers.filter((layer) => layer.type === "sheet" && !after.layers.includes(layer));
   return gone.length === 0 ? "" : ` and ${gone.map(({ name }) => name).join(" and ")} below it taken out`;
 }
 

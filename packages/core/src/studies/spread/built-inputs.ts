@@ -40,23 +40,25 @@ export function framingInputs(layers: readonly Layer[]): SpreadInput[] {
 export function gapInputs(layers: readonly Layer[], vapourLayer: readonly number[]): SpreadInput[] {
   return layers.flatMap((layer, index) => {
     if (layer.type === "air") return [];
-    if (layer.gaps !== null) return [statedGaps(layer)];
-    return vapourLayer.includes(index) && hasLaps(layer) ? [unstatedGaps(layer)] : [];
+    const isOnly = layers.every((other) => other === layer || other.name !== layer.name);
+    const name = `gaps in ${layer.name}${isOnly ? "" : ` (layer ${index + 1})`}`;
+    if (layer.gaps !== null) return [statedGaps(layer, name)];
+    return vapourLayer.includes(index) && hasLaps(layer) ? [unstatedGaps(layer, name)] : [];
   });
 }
 
-function statedGaps(layer: SolidLayer): SpreadInput {
+function statedGaps(layer: SolidLayer, name: string): SpreadInput {
   const gaps = layer.gaps!;
   const stated = gaps.share;
   const set = (quantile: number): void => {
     gaps.share = Math.min(1, stated * factorAt(STATED_GAPS_WIDTH, quantile));
   };
-  const description = { name: `gaps in ${layer.name}`, kind: "gap share", unit: "share" } as const;
+  const description = { name, kind: "gap share", unit: "share" } as const;
   return { description: { ...description, ...ends(stated, STATED_GAPS_WIDTH) }, set };
 }
 
 /** Its sd counts as less, as if a part of its area were missing: a sheet's own sd, a faced board's facings. */
-function unstatedGaps(layer: SolidLayer): SpreadInput {
+function unstatedGaps(layer: SolidLayer, name: string): SpreadInput {
   const { material } = layer;
   const set = (quantile: number): void => {
     const share = MOST_OF_UNSTATED_GAPS * (1 - Math.sqrt(1 - quantile));
@@ -67,7 +69,7 @@ function unstatedGaps(layer: SolidLayer): SpreadInput {
   };
   return {
     description: {
-      name: `gaps in ${layer.name}`,
+      name,
       kind: "gap share",
       unit: "share",
       stated: 0,

@@ -8,6 +8,10 @@ const LEAST_VAPOUR_RESISTANCE_FACTOR = 1;
 /** All places where one material stands in the working copy: they vary together, as one product does. */
 interface MaterialPlaces {
   material: Material;
+  /** What it is called: its name, with where it stands when another material has the same. */
+  name: string;
+  /** Where it stands, in words: "layer 3", or the framing's name. */
+  where: Set<string>;
   /** The layers made of it, for facings that the layer states itself. */
   layers: SolidLayer[];
   copies: Material[];
@@ -18,42 +22,58 @@ interface MaterialPlaces {
  *
  * @param layers - the counted layers of the working copy
  * @returns conductivity and vapour resistance of each material with a thickness, sd of each sheet; the same material in
- *   several layers is one input
+ *   several layers is one input, another of the same name is one of its own
  */
 export function materialInputs(layers: readonly Layer[]): SpreadInput[] {
-  return [...placesByName(layers).values()].flatMap((places) => {
+  return placesOfMaterials(layers).flatMap((places) => {
     const widths = widthsOf(places.material);
     return [...conductivityInput(places, widths.conductivity), ...vapourInput(places, widths.vapourResistance)];
   });
 }
 
-function placesByName(layers: readonly Layer[]): Map<string, MaterialPlaces> {
-  const places = new Map<string, MaterialPlaces>();
-  const note = (copy: Material, layer: SolidLayer | null): void => {
-    const known = places.get(copy.name) ?? { material: structuredClone(copy), layers: [], copies: [] };
-    places.set(copy.name, known);
+/** A material is told by its values: two given on the spot may have one name, and one metal has several thicknesses. */
+function placesOfMaterials(layers: readonly Layer[]): MaterialPlaces[] {
+  const byValues = new Map<string, MaterialPlaces>();
+  const note = (copy: Material, layer: SolidLayer | null, where: string): void => {
+    const values = JSON.stringify(copy);
+    const known = byValues.get(values) ?? {
+      material: structuredClone(copy),
+      name: copy.name,
+      where: new Set(),
+      layers: [],
+      copies: [],
+    };
+    byValues.set(values, known);
+    known.where.add(where);
     if (!known.copies.includes(copy)) known.copies.push(copy);
     if (layer !== null) known.layers.push(layer);
   };
-  for (const layer of layers) {
-    if (layer.type !== "air") note(layer.material, layer);
-    if (layer.framing !== null) note(layer.framing.material, null);
+  for (const [index, layer] of layers.entries()) {
+    if (layer.type !== "air") note(layer.material, layer, `layer ${index + 1}`);
+    if (layer.framing !== null) note(layer.framing.material, null, layer.framing.name);
   }
-  return places;
+  return namedApart([...byValues.values()]);
 }
 
-function conductivityInput({ material, copies }: MaterialPlaces, width: Width): SpreadInput[] {
+function namedApart(places: readonly MaterialPlaces[]): MaterialPlaces[] {
+  return places.map((one) => {
+    const isOnly = places.every((other) => other === one || other.name !== one.name);
+    return isOnly ? one : { ...one, name: `${one.name} (${[...one.where].join(", ")})` };
+  });
+}
+
+function conductivityInput({ material, name: called, copies }: MaterialPlaces, width: Width): SpreadInput[] {
   const stated = material.conductivity;
   if (stated === null) return [];
   const set = (quantile: number): void => {
     for (const copy of copies) copy.conductivity = stated * factorAt(width, quantile);
   };
-  const name = `conductivity of ${material.name}`;
+  const name = `conductivity of ${called}`;
   return [{ description: { name, kind: "conductivity", unit: "W/(m·K)", ...ends(stated, width) }, set }];
 }
 
 /** μ of both states, sd and facings of a material move together. */
-function vapourInput({ material, layers, copies }: MaterialPlaces, width: Width): SpreadInput[] {
+function vapourInput({ material, name: called, layers, copies }: MaterialPlaces, width: Width): SpreadInput[] {
   const facings = layers.map((layer) => ({ layer, inner: layer.facingInner, outer: layer.facingOuter }));
   const set = (quantile: number): void => {
     const factor = factorAt(width, quantile);
@@ -71,7 +91,7 @@ function vapourInput({ material, layers, copies }: MaterialPlaces, width: Width)
       layer.facingOuter = outer * factor;
     }
   };
-  const name = `vapour resistance of ${material.name}`;
+  const name = `vapour resistance of ${called}`;
   const sd = material.equivalentAirLayerThickness;
   if (sd !== null) return [{ description: { name, kind: "sd", unit: "m", ...ends(sd, width) }, set }];
   const factor = material.vapourResistanceFactorDry;
