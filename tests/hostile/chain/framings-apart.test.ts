@@ -1,5 +1,7 @@
-import { calculateBuildUp, surroundingsOf } from "@warmside/core";
+import { calculateBuildUp, readProject, surroundingsOf } from "@warmside/core";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { pathName } from "../../../packages/core/src/heat/paths.ts";
 import { projectOf } from "../../core/project-texts.ts";
 
 /** A wall of two insulated layers, each with framing of the same timber written inside it or named. */
@@ -45,5 +47,56 @@ describe("framing written inside a layer is of that layer alone, whatever its ti
     );
     const [variant] = project.buildUps[0]!.variants;
     expect(new Set(variant!.buildUp.layers.map(({ framing }) => framing!.name)).size).toBe(2);
+  });
+});
+
+describe("ways through of one name", () => {
+  const words = fc.oneof(
+    { weight: 6, arbitrary: fc.constantFrom("studs", "battens", "&", "of layer 2", " ", "android") },
+    { weight: 1, arbitrary: fc.constantFrom("and", "And") },
+  );
+  const names = fc.array(words, { minLength: 1, maxLength: 4 }).map((some) => some.join(" "));
+  const framing = (material: unknown, percent: number) => ({ material, fraction: `${percent} %` });
+  const wood = (name: string) => ({
+    name,
+    conductivity: "0.13 W/(m K)",
+    "vapour resistance factor": 50,
+    kind: "wood",
+  });
+  const files = fc
+    .tuple(fc.uniqueArray(names, { minLength: 1, maxLength: 3 }), fc.array(names, { minLength: 1, maxLength: 3 }))
+    .map(([named, inside]) => ({
+      project: "ways",
+      climate: "de-bilt",
+      indoor: { heating: "20 °C", humidity: "class 3" },
+      "build-ups": [
+        {
+          name: "Wall",
+          element: "wall",
+          framings: Object.fromEntries(named.map((name, at) => [name, framing("oak", 5 + at)])),
+          layers: [...named, ...inside.map((name, at) => framing(wood(name), 10 + at))].map((through) => ({
+            material: "mineral wool slab",
+            thickness: "50 mm",
+            framing: through,
+          })),
+        },
+      ],
+    }));
+
+  it("there are none in any file that is read", () => {
+    let read = 0;
+    fc.assert(
+      fc.property(files, (file) => {
+        const text = JSON.stringify(file);
+        if (!readProject(text).ok) return;
+        read += 1;
+        const { paths } = heatOf(text);
+        expect(paths).toHaveLength(2 ** file["build-ups"][0]!.layers.length);
+        const printed = paths.map((path) => pathName(path, true).replace(/\s+/g, " ").trim());
+        expect(new Set(printed).size).toBe(paths.length);
+      }),
+      { numRuns: 300 },
+    );
+    expect(read).toBeGreaterThan(50);
   });
 });

@@ -38,6 +38,14 @@ export const MATERIAL_WORDINGS: Wordings = {
       "Framing is described once under `framings` of the build-up and then named by its layers",
     write: onlyOne(list("near")),
   }),
+  "framing-name-and": ({ text }) => ({
+    says: `a framing cannot be called ${text("name")}: a way through two framings is told with the word and`,
+    expected: "a name without the word and, such as studs",
+  }),
+  "framing-name-twice": ({ text }) => ({
+    says: `two framings are called ${text("name")}, but for their spaces`,
+    expected: "names that can be told apart in print",
+  }),
   "framing-two-ways": () => ({
     says: "the framing has both a fraction and a width or spacing",
     expected: "either fraction, or width and spacing",

@@ -4,6 +4,7 @@ import { framingSchema } from "../schema/schema-material.ts";
 import type { WrittenFraming } from "../schema/written-project.ts";
 import type { Element, Framing } from "../types.ts";
 import { keysOf, textAt, valueAt } from "../value-at.ts";
+import { nameInPrint, saysAnd } from "./framings-apart.ts";
 import { findMaterial, resolveMaterial } from "./resolve-material.ts";
 
 /** Rails, plates, noggins and corners beside the studs, as a share of the area [–]. Common practice. */
@@ -26,14 +27,21 @@ export function resolveFramings(path: ProblemPath, element: Element, context: Re
   const framings = new Map<string, Framing | null>();
   for (const name of keysOf(context.file.data, [...path, "framings"])) {
     const framingPath = [...path, "framings", name];
+    const isNameable = checkName(name, framings, framingPath, context);
     const parsed = framingSchema.safeParse(valueAt(context.file.data, framingPath));
-    if (parsed.success) framings.set(name, resolveFraming(name, parsed.data, element, framingPath, false, context));
-    else {
-      checkFramingNames(framingPath, context);
-      framings.set(name, null);
-    }
+    if (!parsed.success) checkFramingNames(framingPath, context);
+    const framing = parsed.success ? resolveFraming(name, parsed.data, element, framingPath, false, context) : null;
+    framings.set(name, isNameable ? framing : null);
   }
   return framings;
+}
+
+/** The ways through a build-up are called after its framings: no two ways may have one name. */
+function checkName(name: string, earlier: Framings, path: ProblemPath, context: ReadingContext): boolean {
+  const twin = [...earlier.keys()].find((other) => nameInPrint(other) === nameInPrint(name));
+  if (saysAnd(name)) context.collector.addAtKey("framing-name-and", path, { name });
+  else if (twin !== undefined) context.collector.addAtKey("framing-name-twice", path, { name: nameInPrint(name) });
+  return !saysAnd(name) && twin === undefined;
 }
 
 /**
