@@ -32,6 +32,9 @@ build-ups:
       - { material: softwood timber, thickness: 20 mm }
 `;
 
+/** A metal less tight than a foil. */
+const OWN = "conductivity: 50 W/(m K), vapour resistance factor: 100000";
+
 const project = projectOf(WALL);
 const range = (from: number, to: number, step: number | null = null) => ({ buildUp: 0, layer: 4, from, to, step });
 const sweep = sweepThickness(project, range(0, 0.2));
@@ -146,16 +149,22 @@ describe("a layer in another thickness", () => {
     expect(withThickness(wet!, 2, 0).trappedWater).toMatchObject([{ layer: 3 }, { layer: 2 }]);
   });
 
-  it("polythene under a millimetre is a sheet by its sd, as the reader has it", () => {
-    const text = changed(
-      "{ material: oriented strand board, thickness: 11 mm }",
-      "{ material: polyethylene low density, thickness: 2 mm }",
-      WALL,
-    );
-    const [wall] = projectOf(text).buildUps;
-    const thin = withThickness(wall!, 3, 0.0003).layers[3]!;
-    const read = projectOf(text.replace("thickness: 2 mm", "thickness: 0.3 mm")).buildUps[0]!.layers[3];
-    expect({ ...thin, name: "" }).toEqual({ ...read!, name: "" });
+  it.each([
+    ["wood", "material: softwood timber, thickness", 20, 35],
+    ["polythene, which is a sheet under a millimetre", "material: polyethylene low density, thickness", 2, 0.3],
+    ["polythene with a name", "name: membrane, material: polyethylene low density, thickness", 2, 0.3],
+    ["thicker metal, which is as tight as a foil", "material: steel, thickness", 0.7, 3],
+    ["thinner metal", "material: steel, thickness", 3, 0.7],
+    ["metal as thin as before", "material: aluminium, thickness", 1, 1],
+    ["glass", "material: glass, thickness", 4, 10],
+    ["metal given on the spot", `material: { name: skin, kind: metal, ${OWN} }, thickness`, 1, 2],
+    ["air without a name", "ventilation: none, air", 25, 40],
+    ["air with a name", "name: space, ventilation: none, air", 25, 40],
+  ])("%s is what the reader makes of that thickness", (_, keys, drawn, swept) => {
+    const file = (millimetres: number): string =>
+      changed("material: oriented strand board, thickness: 11 mm", `${keys}: ${millimetres} mm`, WALL);
+    const [wall] = projectOf(file(drawn)).buildUps;
+    expect(withThickness(wall!, 3, swept / 1000).layers[3]).toEqual(projectOf(file(swept)).buildUps[0]!.layers[3]);
   });
 });
 

@@ -38,7 +38,7 @@ export function resolveAirLayer(
   }
   return {
     type: "air",
-    name: written.name ?? `air layer, ${plainDigits(thickness * 1000)} mm`,
+    name: written.name ?? nameOfAirLayer(thickness),
     thickness,
     ventilation,
     ventilationArea: area,
@@ -47,6 +47,16 @@ export function resolveAirLayer(
     emissivity: written.emissivity?.value ?? null,
     framing: null,
   };
+}
+
+/**
+ * What an air layer is called that the file gives no name.
+ *
+ * @param thickness - [m]
+ * @returns such as "air layer, 25 mm"
+ */
+export function nameOfAirLayer(thickness: number): string {
+  return `air layer, ${plainDigits(thickness * 1000)} mm`;
 }
 
 function ventilationArea(

@@ -4,7 +4,7 @@ import type { ReadingContext } from "../reading-context.ts";
 import type { WrittenLayer } from "../schema/written-project.ts";
 import type { Fasteners, LayerGaps, Material, SolidLayer } from "../types.ts";
 import { resolveMaterial } from "./resolve-material.ts";
-import { asTightAsMetal, isPolythene, sheetOfPolythene, THICKEST_POLYTHENE_SHEET } from "./special-sheets.ts";
+import { inThickness, isPolythene, type MaterialInThickness, sheetOfPolythene } from "./special-sheets.ts";
 
 /**
  * Makes a layer of a material, or a sheet.
@@ -40,19 +40,13 @@ export function resolveSolidLayer(
   };
 }
 
-interface KindOfLayer {
-  type: "material" | "sheet";
-  material: Material;
-  thickness: number;
-}
-
 /** A sheet, a material with its thickness, or polythene so thin that it is a sheet. */
 function kindOfLayer(
   material: Material,
   written: WrittenLayer,
   path: ProblemPath,
   context: ReadingContext,
-): KindOfLayer | null {
+): MaterialInThickness | null {
   const { collector, file } = context;
   const thickness = written.thickness?.value;
   const inGauge = /gauge/.test(file.source.writtenAt([...path, "thickness"]) ?? "");
@@ -72,10 +66,8 @@ function kindOfLayer(
     });
     return null;
   }
-  if (isPolythene(material) && (inGauge || thickness < THICKEST_POLYTHENE_SHEET)) {
-    return { type: "sheet", material: sheetOfPolythene(material, thickness), thickness: 0 };
-  }
-  return { type: "material", material: asTightAsMetal(material, thickness), thickness };
+  if (inGauge) return { type: "sheet", material: sheetOfPolythene(material, thickness), thickness: 0 };
+  return inThickness(material, thickness);
 }
 
 function fastenersOf(written: WrittenLayer["fasteners"]): Fasteners | null {

@@ -41,14 +41,36 @@ export function sheetOfPolythene(material: Material, thickness: number): Materia
   };
 }
 
+/** What a material is in a layer of some thickness. */
+export interface MaterialInThickness {
+  type: "material" | "sheet";
+  material: Material;
+  /** [m]; 0 for a sheet. */
+  thickness: number;
+}
+
+/**
+ * A material in a thickness: thin polythene is a sheet, and metal is as tight as a foil however thin.
+ *
+ * @param material - with a conductivity, as its table has it or as it is in another thickness
+ * @param thickness - [m], > 0
+ * @returns what the layer is made of
+ */
+export function inThickness(material: Material, thickness: number): MaterialInThickness {
+  const stated = material.asStated ?? material;
+  if (isPolythene(stated) && thickness < THICKEST_POLYTHENE_SHEET)
+    return { type: "sheet", material: sheetOfPolythene(stated, thickness), thickness: 0 };
+  return { type: "material", material: asTightAsMetal(stated, thickness), thickness };
+}
+
 /**
  * Metal or glass, at least as tight as a foil.
  *
- * @param material - any material with a thickness
+ * @param material - any material with a thickness, as its table has it
  * @param thickness - [m], > 0
  * @returns the material itself, or with μ raised so that sd is 1500 m; its source then says so
  */
-export function asTightAsMetal(material: Material, thickness: number): Material {
+function asTightAsMetal(material: Material, thickness: number): Material {
   const isTight = material.kind === "metal" || material.group === "metal" || material.group === "glass";
   const least = LEAST_SD_OF_METAL / thickness;
   if (!isTight || !(material.vapourResistanceFactorWet! < least)) return material;
@@ -57,5 +79,6 @@ export function asTightAsMetal(material: Material, thickness: number): Material 
     vapourResistanceFactorDry: Math.max(material.vapourResistanceFactorDry!, least),
     vapourResistanceFactorWet: Math.max(material.vapourResistanceFactorWet!, least),
     source: `${material.source}; sd taken as at least 1500 m whatever the thickness`,
+    asStated: material,
   };
 }

@@ -31,6 +31,8 @@ export interface Material {
   basis: ValueBasis;
   /** How far the values may be off, as the table's row tells; left out: by the basis. */
   spreadClass?: "tabulated" | "common" | "assumed";
+  /** The material as its table or the file has it, where μ was raised for a thin layer; left out where it was not. */
+  asStated?: Material;
   /** Relative spread of its values for the spread study (0.1 is ±10 %); null: the default of its basis. */
   spread: number | null;
 }

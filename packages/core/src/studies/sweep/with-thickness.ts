@@ -1,10 +1,6 @@
-import {
-  asTightAsMetal,
-  isPolythene,
-  sheetOfPolythene,
-  THICKEST_POLYTHENE_SHEET,
-} from "../../project/resolve/special-sheets.ts";
-import type { BuildUp, Layer, SolidLayer } from "../../project/types.ts";
+import { nameOfAirLayer } from "../../project/resolve/resolve-air-layer.ts";
+import { inThickness } from "../../project/resolve/special-sheets.ts";
+import type { BuildUp, Layer } from "../../project/types.ts";
 
 /**
  * A build-up with one layer in another thickness.
@@ -16,25 +12,19 @@ import type { BuildUp, Layer, SolidLayer } from "../../project/types.ts";
  */
 export function withThickness(buildUp: BuildUp, at: number, thickness: number): BuildUp {
   const { layers, trappedWater } = buildUp;
-  if (thickness > 0) return { ...buildUp, layers: layers.with(at, inThickness(layers[at]!, thickness)), variants: [] };
+  if (thickness > 0) return { ...buildUp, layers: layers.with(at, inOther(layers[at]!, thickness)), variants: [] };
   const stays = trappedWater
     .filter(({ layer }) => layer !== at)
     .map((water) => (water.layer > at ? { ...water, layer: water.layer - 1 } : water));
   return { ...buildUp, layers: layers.toSpliced(at, 1), trappedWater: stays, variants: [] };
 }
 
-/** Thin polythene is a sheet, and metal is as tight as a foil however thin: as the reader has it. */
-function inThickness(layer: Layer, thickness: number): Layer {
-  if (layer.type === "air") return { ...layer, thickness };
-  const { material } = layer;
-  if (isPolythene(material) && thickness < THICKEST_POLYTHENE_SHEET) {
-    const sheet: SolidLayer = {
-      ...layer,
-      type: "sheet",
-      material: sheetOfPolythene(material, thickness),
-      thickness: 0,
-    };
-    return sheet;
+/** As the reader makes it, and called as it calls it where the file gives it no name. */
+function inOther(layer: Layer, thickness: number): Layer {
+  if (layer.type === "air") {
+    const isUnnamed = layer.name === nameOfAirLayer(layer.thickness);
+    return { ...layer, thickness, name: isUnnamed ? nameOfAirLayer(thickness) : layer.name };
   }
-  return { ...layer, material: asTightAsMetal(material, thickness), thickness };
+  const made = inThickness(layer.material, thickness);
+  return { ...layer, ...made, name: layer.name === layer.material.name ? made.material.name : layer.name };
 }
