@@ -4,6 +4,7 @@ import type { BuildUp, HumidityRule, TrappedWater } from "../../packages/core/sr
 import type { BuildUpResult, Finding } from "../../packages/core/src/result/types.ts";
 import { air, buildUp } from "../published/build-up-by-hand.ts";
 import { heatedRoom, layerOf, shippedClimate, siteOf, studs } from "./build-ups.ts";
+import { assessText } from "./corpus.ts";
 
 const lining = layerOf("gypsum plasterboard", 12.5);
 const vapourLayer = layerOf("polyethylene sheet 0.15 mm");
@@ -51,6 +52,31 @@ describe("wood over 20 %", () => {
       /oriented strand board \(between framing\) would come to \d\d % moisture, over 20 % in \d+ months/,
     );
     expect(isReason(result, "wood-moisture")).toBe(true);
+  });
+
+  test("names a board once that is wet both through and beside the framing", () => {
+    const roof = assessText(`
+project: Alder Row glazing room
+climate: dresden
+indoor: { heating: 21 °C, humidity: { production: 4 kg/day, volume: 120 m3, air changes: 0.5 /h } }
+build-ups:
+  - name: Rafter roof
+    element: pitched roof
+    pitch: 35 °
+    clear sky: true
+    framings:
+      rafters: { material: softwood timber, width: 63 mm, spacing: 600 mm }
+    layers:
+      - { material: oriented strand board, thickness: 15 mm }
+      - { material: mineral wool slab, thickness: 160 mm, framing: rafters }
+      - { material: wood fibre insulation board, thickness: 22 mm }
+      - { air: 40 mm, ventilation: well, open: both ends }
+      - { material: clay roof tile, thickness: 15 mm }
+`);
+    const board = "wood fibre insulation board";
+    expect(roof.wood.filter(({ name }) => name.includes(board)).length).toBeGreaterThan(1);
+    const { message } = oneOf(roof, "wood-moisture");
+    expect(message.split(board)).toHaveLength(2);
   });
 
   test("is not spoken of where no wood is wet", () => {

@@ -32,9 +32,9 @@ export function woodMoistureFindings(evidence: Evidence): RuledFinding[] {
   const counted = own > 0 ? worst.ofItsOwn : worst.months;
   const place =
     worst.piece.section.name === "whole" ? worst.piece.name : `${worst.piece.name} (${worst.piece.section.name})`;
-  const others = [
-    ...new Set(wet.filter((entry) => entry !== worst && entry.ofItsOwn.length > 0).map(({ piece }) => piece.name)),
-  ];
+  const others = [...new Set(wet.filter((entry) => entry.ofItsOwn.length > 0).map(({ piece }) => piece.name))].filter(
+    (name) => name !== worst.piece.name,
+  );
   const long = own > 1;
   const as = `${place} would come to ${percent(wettest(counted))} moisture, over ${percent(WOOD_MOISTURE_LIMIT)} in ${monthsInWords(counted.map(({ month }) => month))}`;
   return [
