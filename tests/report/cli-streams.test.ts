@@ -24,6 +24,38 @@ describe("Short answers on standard output", () => {
     expect(Math.max(...out.split("\n").map((line) => [...line].length))).toBeLessThanOrEqual(80);
   });
 
+  it("tell after them every odd value that is not accepted, with the code that accepts it, as check does", () => {
+    const odd = SMALL_PROJECT.replace("heating: 20 °C", "temperature: 40 °C");
+    const folder = folderWith(odd);
+    const note = /^ {2}Odd: [^\n]*temperature 40 °C is unusual[\s\S]*?\(accept: odd-temperature\)\n/m;
+    expect(command.run(["check", "studio.yaml"], { cwd: folder }).out).toMatch(note);
+    for (const line of [
+      ["assess"],
+      ["place"],
+      ["vary", "--layer", "mineral wool slab", "--thickness", "90 mm..140 mm"],
+    ]) {
+      const { out, err } = command.run([line[0]!, "studio.yaml", ...line.slice(1)], { cwd: folder });
+      expect(out).toMatch(note);
+      expect(out.search(note)).toBeGreaterThan(out.indexOf("Verdict: "));
+      expect(out.search(note)).toBeLessThan(out.indexOf("\nReport: "));
+      expect(err).toBe("");
+    }
+    const accepted = folderWith(`accept: [ odd-temperature ]\n${odd}`);
+    expect(command.run(["assess", "studio.yaml"], { cwd: accepted }).out).not.toContain("odd-temperature");
+    const { out, err } = command.run(["assess", "studio.yaml", "--json"], { cwd: folder });
+    expect(JSON.parse(out)).toMatchObject({ oddities: [{ code: "odd-temperature" }] });
+    expect(err).toBe("");
+  });
+
+  it("tell what to ask for where a build-up is beyond the method, and send nobody to remedies that were not looked for", () => {
+    const folder = folderWith(SMALL_PROJECT.replace("class 3", "90 %"));
+    const { out } = command.run(["assess", "studio.yaml"], { cwd: folder });
+    expect(out).toMatch(
+      /^Wall: beyond this method\n {2}In the coldest month [\s\S]*?\.\n {2}Ask for [\s\S]*?\.\n {2}U-value /m,
+    );
+    expect(out).not.toContain("emedies");
+  });
+
   it("show the characters of a name that would act on a terminal by their code", () => {
     const folder = folderWith(SMALL_PROJECT.replace("name: Wall", 'name: "Wall \\u202e\\u200bred"'));
     const { out, err } = command.run(["assess", "studio.yaml"], { cwd: folder });

@@ -1,7 +1,8 @@
 import type { Command } from "commander";
 import { jsonText } from "./answers/json-text.ts";
+import { noteInWords } from "./answers/note-in-words.ts";
 import { done, type Outcome } from "./outcome.ts";
-import { harmless, wrap } from "./paper.ts";
+import { harmless } from "./paper.ts";
 import type { Registration } from "./registration.ts";
 import type { Standing } from "./standing.ts";
 
@@ -32,13 +33,7 @@ async function check(file: string, asJson: boolean, standing: Standing): Promise
     const { buildUps, oddities } = reading.value;
     if (asJson) return done(jsonText({ problems: [], oddities }));
     const many = buildUps.length === 1 ? "1 build-up" : `${buildUps.length} build-ups`;
-    const notes = oddities.map(({ message, code, accepted }) =>
-      wrap(
-        `${accepted ? "Accepted" : "Odd"}: ${harmless(message)}${accepted ? "" : ` (accept: ${code})`}`,
-        standing.answers.width,
-        "  ",
-      ),
-    );
+    const notes = oddities.map((note) => noteInWords(note, standing.answers));
     return done(`${[`${harmless(file)}: no problems, ${many}.`, ...notes].join("\n")}\n`);
   });
 }

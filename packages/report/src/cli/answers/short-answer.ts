@@ -1,11 +1,12 @@
 import { type BuildUpResult, type JudgementWord, meetsTarget, type ProjectResult } from "@warmside/core";
 import { withoutBackticks } from "../../with-code.ts";
 import { type Colour, harmless, type Paper, wrap } from "../paper.ts";
+import { noteInWords } from "./note-in-words.ts";
 import { verdictInWords } from "./verdict-in-words.ts";
 
 /**
  * The short answers of a project for a terminal: for each build-up its judgement with one reason, its U-value and what
- * the monthly method says.
+ * the monthly method says; then the notes of odd values that the project does not accept.
  *
  * @param result - the assessed project
  * @param paper - what it is printed on
@@ -18,7 +19,9 @@ export function shortAnswers(result: ProjectResult, paper: Paper, withVariants =
     `${harmless(result.project)}${reference}, ${result.climate.name}, ${result.climate.severity}`,
     paper.width,
   );
-  return `${[head, ...result.buildUps.map((buildUp) => shortAnswer(buildUp, result, paper, withVariants))].join("\n\n")}\n`;
+  const answers = result.buildUps.map((buildUp) => shortAnswer(buildUp, result, paper, withVariants));
+  const odd = result.oddities.filter(({ accepted }) => !accepted).map((note) => noteInWords(note, paper));
+  return `${[head, ...answers, ...(odd.length === 0 ? [] : [odd.join("\n")])].join("\n\n")}\n`;
 }
 
 const INDENT = "  ";
@@ -36,6 +39,7 @@ function shortAnswer(buildUp: BuildUpResult, result: ProjectResult, paper: Paper
   const lines = [
     `${name}: ${paper.paint(COLOUR_OF_JUDGEMENT[word], word)}`,
     wrap(harmless(withoutBackticks(reasonOf(buildUp))), paper.width, INDENT),
+    ...askedInstead(buildUp).map((sentence) => wrap(harmless(withoutBackticks(sentence)), paper.width, INDENT)),
     ...(buildUp.heat === null
       ? []
       : [wrap(heatInWords(buildUp.heat.transmittance, buildUp.target), paper.width, INDENT)]),
@@ -83,6 +87,11 @@ function reasonOf(buildUp: BuildUpResult): string {
     ? message.slice(word.length).replace(/^[\s:,.;–—-]+/, "")
     : message;
   return withoutWord === "" ? message : withoutWord.charAt(0).toUpperCase() + withoutWord.slice(1);
+}
+
+/** What to ask for where the method does not cover the build-up. */
+function askedInstead({ judgement, beyond }: BuildUpResult): string[] {
+  return judgement.word === "beyond this method" && beyond !== null ? [beyond.askFor] : [];
 }
 
 /** The U-value as it is quoted, and its target compared as it is quoted. */
