@@ -137,6 +137,18 @@ describe("Problems on standard error", () => {
     expect(err).toMatch(/\n {2}found: {4}140\n/);
     expect(err).toMatch(/\n1 problem in studio\.yaml\. Nothing was worked out\.\n$/);
   });
+
+  it('a guess stands behind "perhaps:" without the word again', () => {
+    const slips: [string, string, string][] = [
+      ["climate: de-bilt", "climate: de bildt", "de-bilt is meant."],
+      ["140 mm", "140 m", "mm is meant and not m."],
+    ];
+    for (const [right, wrong, guess] of slips) {
+      const { err } = command.run(["check", "studio.yaml"], { cwd: folderWith(SMALL_PROJECT.replace(right, wrong)) });
+      expect(err).toContain(`\n  perhaps:  ${guess.charAt(0)}`);
+      expect(err.replaceAll(/\s+/g, " ")).toContain(`perhaps: ${guess}`);
+    }
+  });
 });
 
 describe("Colour", () => {

@@ -41,7 +41,7 @@ function labelled(problem: WordedProblem): [string, string | null][] {
   return [
     ["expected", problem.expected],
     ["found", problem.received],
-    ["perhaps", problem.likelySlip],
+    ["perhaps", problem.likelySlip?.replace(/^(?:Perhaps|Probably) /, "") ?? null],
     ["write", problem.write],
   ];
 }
