@@ -27,6 +27,42 @@ export const WRONG_LINES: readonly HostileCase[] = [
   { title: "a command that is not there", args: ["frobnicate"], says: 'There is no command "frobnicate".' },
   { title: "a command with a slip", args: ["asess", "studio.yaml"], says: "Did you mean assess?" },
   {
+    title: "a file without a command",
+    args: ["studio.yaml"],
+    says: 'There is no command "studio.yaml". To assess that file, write: warmside assess studio.yaml',
+  },
+  {
+    title: "a file without a command, with an option",
+    args: ["studio.yaml", "--json"],
+    says: "write: warmside assess studio.yaml",
+  },
+  {
+    title: "a file that is not there, and has a space in its name, without a command",
+    args: ["my shop.yml"],
+    says: 'write: warmside assess "my shop.yml"',
+  },
+  {
+    title: "a file without an ending, without a command",
+    args: ["shop"],
+    says: "write: warmside assess shop",
+    prepare: write("shop", SMALL_PROJECT),
+  },
+  {
+    title: "a file without a command, whose name would act on a terminal",
+    args: ["\u001b[2J\u202e.yaml"],
+    says: 'There is no command "[U+001B][2J[U+202E].yaml".',
+  },
+  {
+    title: "a longitude that is missing",
+    args: ["climate", "near", "51.5"],
+    says: "The LONGITUDE is missing. See warmside climate near --help.",
+  },
+  {
+    title: "an option that a command below another has not",
+    args: ["climate", "list", "--pdf"],
+    says: "There is no option --pdf here. See warmside climate list --help.",
+  },
+  {
     title: "help of a command that is not there",
     args: ["help", "frobnicate"],
     says: 'There is no command "frobnicate".',

@@ -2,7 +2,7 @@ import { Command, CommanderError } from "commander";
 import { COMMANDS } from "./commands.ts";
 import { clearAfterInterruption } from "./interruption.ts";
 import { CommandProblem, done, type Outcome, refused } from "./outcome.ts";
-import { wrap } from "./paper.ts";
+import { harmless, wrap } from "./paper.ts";
 import type { Run } from "./registration.ts";
 import type { Standing } from "./standing.ts";
 import { usageProblem } from "./usage-problem.ts";
@@ -31,11 +31,16 @@ export async function answer(words: readonly string[], standing: Standing): Prom
     if (error instanceof CommanderError) {
       return error.exitCode === 0
         ? done(printed.text)
-        : refused(`${wrap(usageProblem(error, words), standing.messages.width)}\n`);
+        : refused(inWords(usageProblem(error, words, program, standing), standing));
     }
-    if (error instanceof CommandProblem) return refused(`${wrap(error.message, standing.messages.width)}\n`);
+    if (error instanceof CommandProblem) return refused(inWords(error.message, standing));
     throw error;
   }
+}
+
+/** What is wrong, for a terminal: words of the command line and names of files may be in it. */
+function inWords(message: string, { messages }: Standing): string {
+  return `${wrap(harmless(message), messages.width)}\n`;
 }
 
 /**

@@ -1,19 +1,51 @@
-import type { CommanderError } from "commander";
+import { statSync } from "node:fs";
+import { resolve } from "node:path";
+import type { Command, CommanderError } from "commander";
+import type { Standing } from "./standing.ts";
 
 /**
  * A command line that cannot be read, in words.
  *
  * @param error - what reading it threw
  * @param words - the command line
+ * @param program - the commands there are
+ * @param standing - where relative paths start
  * @returns what is wrong and where to look
  */
-export function usageProblem(error: CommanderError, words: readonly string[]): string {
+export function usageProblem(
+  error: CommanderError,
+  words: readonly string[],
+  program: Command,
+  standing: Standing,
+): string {
   const commands = words.filter((word) => !word.startsWith("-"));
-  const isUnknown = error.code === "commander.unknownCommand" || error.code === "commander.help";
-  const help = commands[0] === undefined || isUnknown ? "warmside --help" : `warmside ${commands[0]} --help`;
+  const [first = ""] = commands;
+  if (error.code === "commander.unknownCommand" && namesFile(first, standing)) {
+    return `There is no command "${first}". To assess that file, write: warmside assess ${asTyped(first)}`;
+  }
   const near = /Did you mean (?:one of )?(.+?)\?\)/s.exec(error.message)?.[1];
   const offer = near === undefined ? "" : ` Did you mean ${near}?`;
-  return `${sentenceFor(error, commands)}${offer} See ${help}.`;
+  return `${sentenceFor(error, commands)}${offer} See ${["warmside", ...pathOf(commands, program)].join(" ")} --help.`;
+}
+
+/** The command that was meant, under those it stands below: "climate", "near". */
+function pathOf([word, ...rest]: readonly string[], { commands }: Command): string[] {
+  const command = commands.find((one) => one.name() === word);
+  return command === undefined ? [] : [command.name(), ...pathOf(rest, command)];
+}
+
+function namesFile(word: string, { folder }: Standing): boolean {
+  if (/\.(ya?ml|json)$/i.test(word)) return true;
+  try {
+    return statSync(resolve(folder, word), { throwIfNoEntry: false })?.isFile() === true;
+  } catch {
+    return false;
+  }
+}
+
+/** A name as a shell takes it for one word. */
+function asTyped(name: string): string {
+  return /\s/.test(name) ? `"${name}"` : name;
 }
 
 function sentenceFor(error: CommanderError, commands: readonly string[]): string {
