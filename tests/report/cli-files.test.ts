@@ -36,6 +36,32 @@ describe("Where the report goes", () => {
     expect(filesIn(folder)).toEqual(["studio-report.html", "studio.yaml"]);
   });
 
+  it("a study beside the report of assess, each under a name of its own, unless --out names another", () => {
+    const folder = folderWith({
+      "studio.yaml": `${SMALL_PROJECT}    variants: [ { name: deeper, changes: [ { set: mineral wool slab, thickness: 200 mm } ] } ]\n`,
+    });
+    const studies: Record<string, string[]> = {
+      assess: [],
+      place: [],
+      compare: [],
+      vary: ["--layer", "mineral wool slab", "--thickness", "100 mm..140 mm"],
+      spread: ["--samples", "10", "--workers", "1"],
+    };
+    for (const [verb, options] of Object.entries(studies)) {
+      const { out } = command.run([verb, "studio.yaml", ...options], { cwd: folder });
+      expect(out).toContain(`Report: studio${verb === "assess" ? "" : `-${verb}`}-report.html\n`);
+    }
+    const reports = ["studio-compare-report.html", "studio-place-report.html", "studio-report.html"];
+    expect(filesIn(folder)).toEqual([
+      ...reports,
+      "studio-spread-report.html",
+      "studio-vary-report.html",
+      "studio.yaml",
+    ]);
+    command.run(["place", "studio.yaml", "--out", "grid.html"], { cwd: folder });
+    expect(filesIn(folder)).toContain("grid.html");
+  });
+
   it("to the path after --out, taken from where the user stands", () => {
     const folder = small();
     mkdirSync(join(folder, "for control"));

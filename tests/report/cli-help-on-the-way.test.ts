@@ -25,6 +25,10 @@ describe("Help", () => {
     },
   );
 
+  it.each(["place", "compare", "vary", "spread"])("of %s says where its report goes", (name) => {
+    expect(command.run([name, "--help"]).out.replaceAll(/\s+/g, " ")).toContain(`as NAME-${name}-report.html`);
+  });
+
   it("version is that of the package", () => {
     const { version } = JSON.parse(
       readFileSync(new URL("../../packages/report/package.json", import.meta.url), "utf8"),

@@ -21,7 +21,7 @@ export const registerAssess: Registration = (program: Command, run): void => {
     .action((file: string, options: ReportOptions) =>
       run(async (standing): Promise<Outcome> => {
         const { reportCommand } = await import("./report-command.ts");
-        return await reportCommand(file, options, standing, assess);
+        return await reportCommand(file, options, standing, { study: null, workOut: assess });
       }),
     );
 };

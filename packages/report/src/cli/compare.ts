@@ -13,7 +13,8 @@ export const registerCompare: Registration = (program: Command, run): void => {
     .description(
       "Works out every variant of every build-up and sets it beside the build-up as drawn: U, thickness, judgement, most " +
         "water, how much rests on the vapour layer, heat over the year, cost where the file has prices, and what there is " +
-        "to buy. Writes the report with these tables and a plot, and prints a sentence for each variant.",
+        "to buy. Writes the report with these tables and a plot beside the file, as NAME-compare-report.html, and prints " +
+        "a sentence for each variant.",
     )
     .option("--out <path>", "write the report to this path")
     .option("--json", "print the whole result as JSON; a report is written only with --out or --pdf")
@@ -22,7 +23,10 @@ export const registerCompare: Registration = (program: Command, run): void => {
     .action((file: string, options: ReportOptions) =>
       run(async (standing): Promise<Outcome> => {
         const { reportCommand } = await import("./report-command.ts");
-        return await reportCommand(file, options, standing, assessWithVariants, "whole");
+        return await reportCommand(file, options, standing, {
+          study: "compare",
+          workOut: assessWithVariants,
+        });
       }),
     );
 };

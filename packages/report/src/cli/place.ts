@@ -13,7 +13,8 @@ export const registerPlace: Registration = (program: Command, run): void => {
     .description(
       "Works every build-up out with its vapour layer towards the room, within the insulation, towards the other side, " +
         "left out and on both faces: in the project's climate and in a cold, a hot humid and a hot dry one (or those of " +
-        "`climates for place`), heated and cooled. Writes the report with these grids and prints what each shows.",
+        "`climates for place`), heated and cooled. Writes the report with these grids beside the file, as " +
+        "NAME-place-report.html, and prints what each shows.",
     )
     .option("--out <path>", "write the report to this path")
     .option("--json", "print the whole result as JSON; a report is written only with --out or --pdf")
@@ -22,7 +23,7 @@ export const registerPlace: Registration = (program: Command, run): void => {
     .action((file: string, options: ReportOptions) =>
       run(async (standing): Promise<Outcome> => {
         const { reportCommand } = await import("./report-command.ts");
-        return await reportCommand(file, options, standing, assessWithPlacement);
+        return await reportCommand(file, options, standing, { study: "place", workOut: assessWithPlacement });
       }),
     );
 };

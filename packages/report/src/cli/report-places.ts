@@ -1,5 +1,5 @@
 import { extname } from "node:path";
-import { besideInput, type OutputPlace, type OwnMark, outputPlace } from "./files/output-place.ts";
+import { type OutputPlace, type OwnMark, outputPlace } from "./files/output-place.ts";
 import { CommandProblem } from "./outcome.ts";
 import { PDF_MARK } from "./pdf/print-to-pdf.ts";
 import type { Standing } from "./standing.ts";
@@ -16,7 +16,7 @@ export interface ReportPlaces {
 /**
  * Settles where a report is written, before anything is worked out.
  *
- * @param input - absolute path of the project file
+ * @param usual - absolute path of the page where `--out` names no other
  * @param options - `--out`, `--json`, `--pdf`
  * @param inputs - every file that was read
  * @param standing - where the user stands
@@ -24,7 +24,7 @@ export interface ReportPlaces {
  * @throws CommandProblem when one of them must not be written
  */
 export function placesOfReport(
-  input: string,
+  usual: string,
   options: { out?: string; json?: boolean; pdf?: boolean },
   inputs: readonly string[],
   standing: Standing,
@@ -39,7 +39,7 @@ export function placesOfReport(
       `The report is an HTML page, and ${named} ends in .pdf. Add --pdf, or end the name in .html.`,
     );
   }
-  const pagePath = namesPdf ? replaceEnding(named, ".html") : (named ?? besideInput(input, "-report.html"));
+  const pagePath = namesPdf ? replaceEnding(named, ".html") : (named ?? usual);
   const pdfPath = namesPdf ? named : replaceEnding(pagePath, ".pdf");
   return {
     page: outputPlace(pagePath, named !== undefined && !namesPdf, PAGE_MARK, inputs, standing),

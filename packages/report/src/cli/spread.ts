@@ -19,7 +19,8 @@ export const registerSpread: Registration = (program: Command, run): void => {
     .description(
       "Works every build-up out many times, with material values, share of framing, gaps and indoor humidity each " +
         "somewhere within its spread: how often each verdict and judgement comes out, and what decides it. Widths are " +
-        "those of the project file (`spread: 10 %` at a material) or those of the kind of source.",
+        "those of the project file (`spread: 10 %` at a material) or those of the kind of source. Writes the report with " +
+        "these figures beside the file, as NAME-spread-report.html.",
     )
     .option("--samples <count>", "samples a build-up", wholeNumber(1, MOST_SAMPLES), USUAL_SAMPLES)
     .option("--seed <number>", "the same seed gives the same figures", wholeNumber(0, LARGEST_SEED), 1)
@@ -36,7 +37,10 @@ export const registerSpread: Registration = (program: Command, run): void => {
       run(async (standing): Promise<Outcome> => {
         const { reportCommand } = await import("./report-command.ts");
         const { assessWithSpread } = await import("./spread/assess-with-spread.ts");
-        return await reportCommand(file, options, standing, (project) => assessWithSpread(project, options, standing));
+        return await reportCommand(file, options, standing, {
+          study: "spread",
+          workOut: (project) => assessWithSpread(project, options, standing),
+        });
       }),
     );
 };

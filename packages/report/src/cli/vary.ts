@@ -20,7 +20,8 @@ export const registerVary: Registration = (program: Command, run): void => {
     .summary("one layer in many thicknesses: how thick is enough?")
     .description(
       "Works a build-up out with one of its layers in many thicknesses, 0 being without it: the curve of U and of the most " +
-        "water, and the thickness at which the judgement turns.",
+        "water, and the thickness at which the judgement turns. Writes the report with this curve beside the file, as " +
+        "NAME-vary-report.html.",
     )
     .requiredOption("--layer <name>", "the layer's name, or its material")
     .requiredOption("--thickness <range...>", "such as 0 mm..100 mm")
@@ -37,7 +38,10 @@ export const registerVary: Registration = (program: Command, run): void => {
       run(async (standing): Promise<Outcome> => {
         const { reportCommand } = await import("./report-command.ts");
         const { assessWithSweep } = await import("./vary/assess-with-sweep.ts");
-        return await reportCommand(file, options, standing, (project) => assessWithSweep(project, options));
+        return await reportCommand(file, options, standing, {
+          study: "vary",
+          workOut: (project) => assessWithSweep(project, options),
+        });
       }),
     );
 };
