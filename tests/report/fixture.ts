@@ -57,6 +57,7 @@ function layer(number: number, sketch: LayerSketch): LayerResult {
     vapourResistanceFactor: factor,
     sd,
     sdUnfavourable: sd,
+    sdParts: null,
     density: null,
     emissivityInner: 0.9,
     emissivityOuter: 0.9,
@@ -305,6 +306,7 @@ export function buildUpFixture(
     moisture: {
       ...summary,
       section: framingShare > 0 ? "between framing" : "whole",
+      governing: 0,
       sections: [
         {
           ...summary,
@@ -324,6 +326,7 @@ export function buildUpFixture(
           layers: counted.map((entry) => ({
             layer: entry.number - 1,
             name: entry.name,
+            part: "whole" as const,
             material: entry.name,
             resistance: entry.resistance,
             sd: entry.sd,
@@ -529,6 +532,7 @@ export function twoWalls(): ProjectResult {
     wood: [
       {
         section: "between framing",
+        sectionIndex: 0,
         layer: 3,
         name: "oriented strand board",
         monthsOverLimit: 0,

@@ -1,7 +1,7 @@
 import { assessProject, dewPoint, type ProjectResult, readProjectOrThrow, saturationPressure } from "@warmside/core";
 import { renderReport } from "@warmside/report";
 import { beforeAll, describe, expect, test } from "vitest";
-import { readFigure } from "../../packages/report/src/numbers.ts";
+import { fixed, readFigure } from "../../packages/report/src/numbers.ts";
 import { demoResult } from "./demo.ts";
 import { everyPart } from "./every-part.ts";
 import { twoWalls } from "./fixture.ts";
@@ -68,7 +68,64 @@ build-ups:
 `),
   );
 
+/** Floors of every kind: over a void, well and hardly insulated slabs, insulation along the edge. Invented. */
+const floors = (): ProjectResult =>
+  assessProject(
+    readProjectOrThrow(`project: Alder Row pottery studio
+climate: oslo
+indoor: { heating: 20 °C, humidity: class 3 }
+build-ups:
+  - name: Over a void
+    element: floor
+    faces: void
+    void: { area: 34 m2, perimeter: 23 m, height: 0.45 m, wind: 3.5 m/s, shelter: exposed, soil: clay or silt, ground insulation: 0.5 m2 K/W }
+    framings: { joists: { material: softwood timber, width: 45 mm, spacing: 400 mm } }
+    layers:
+      - { material: particleboard, thickness: 22 mm }
+      - { material: mineral wool slab, thickness: 120 mm, framing: joists }
+      - { material: breather membrane }
+  - name: Over a void whose air is stated
+    element: floor
+    faces: void
+    void: { area: 34 m2, perimeter: 23 m, temperature: 8 °C, humidity: 80 % }
+    layers:
+      - { material: particleboard, thickness: 22 mm }
+      - { material: mineral wool slab, thickness: 120 mm }
+  - name: Slab hardly insulated, insulation below its edge
+    element: floor
+    faces: ground
+    ground: { area: 80 m2, perimeter: 36 m, soil: rock, membrane: true, edge insulation: { resistance: 1.5 m2 K/W, thickness: 50 mm, depth: 0.8 m } }
+    layers:
+      - { material: concrete 2200, thickness: 100 mm }
+      - { material: polyethylene sheet 0.25 mm, purpose: damp-proof membrane }
+  - name: Slab well insulated, insulation beside its edge
+    element: floor
+    faces: ground
+    ground: { area: 30 m2, perimeter: 22 m, wall thickness: 0.4 m, membrane: true, edge insulation: { resistance: 1 m2 K/W, thickness: 40 mm, width: 0.5 m } }
+    layers:
+      - { material: concrete 2200, thickness: 100 mm }
+      - { material: extruded polystyrene, thickness: 120 mm }
+      - { material: polyethylene sheet 0.25 mm, purpose: damp-proof membrane }
+`),
+  );
+
+/** A printed formula worked out: figures as they stand, symbols by what was printed of them. */
+function worked(formula: string, symbols: ReadonlyMap<string, number>): number {
+  const names = [...symbols.keys()].sort((one, other) => other.length - one.length);
+  const known = names.reduce((text, name) => text.replaceAll(name, `(${symbols.get(name)})`), formula);
+  const code = known
+    .replace(/^.*: /, "")
+    .replaceAll("\u202f", "")
+    .replaceAll("−", "-")
+    .replaceAll("×", "*")
+    .replaceAll("π", "Math.PI")
+    .replace(/\bln\b/g, "Math.log");
+  expect(code.replaceAll(/Math\.(?:PI|log)/g, ""), formula).toMatch(/^[\d\s.()+*/-]+$/);
+  return new Function(`return ${code}`)() as number;
+}
+
 describe.each<[string, () => ProjectResult]>([
+  ["floors on the ground and over a void", floors],
   ["a wall with a very thin film", thinFilm],
   ["the demo", demoResult],
   ["a project with every part", everyPart],
@@ -120,6 +177,60 @@ describe.each<[string, () => ProjectResult]>([
         const lost = 0.5e-4 * (2 + layersShown) * buildUp.heat!.transmittance ** 2 + 1e-4;
         expect(Math.abs(third!.outcome - buildUp.heat!.transmittance)).toBeLessThanOrEqual(lost);
       }
+    });
+
+    test("a floor on the ground or over a void, from what the file states to U and the void's air", () => {
+      const basis = buildUp.heat?.groundBasis;
+      if (!buildUp.heat?.ground || !basis) {
+        expect(parts[index]!.includes('data-by-hand="floor"')).toBe(false);
+        return;
+      }
+      const part = decoded(parts[index]!.replace(/<[^>]*>/g, "|")).replace(/[ |]*\|[ |]*/g, "|");
+      const symbols = new Map<string, number>();
+      for (const [, symbol, value] of part.matchAll(
+        new RegExp(`\\|(A|P|dw|λg|Rsi|Rse|Rn|dn|D|h|Uw|ε|v|fw|Rg)\\|(${FIGURE})\\|`, "g"),
+      ))
+        if (!symbols.has(symbol!)) symbols.set(symbol!, readFigure(value!));
+      if (basis.edgeInsulation?.upright) symbols.set("D", 2 * symbols.get("D")!);
+      symbols.set("corrections", readFigure(fixed(buildUp.heat.correction, 4)));
+      const combined = blockOf(parts[index]!, "heat").lines.map((line) => /R = .* = \*([\d.]+)\* m²/.exec(line)?.[1]);
+      symbols.set("R", Number(combined.findLast((found) => found !== undefined)));
+      const { lines } = blockOf(parts[index]!, "floor");
+      const steps = lines.filter((line) => line.includes("*"));
+      const surfaces = new Map([
+        ["Rsi", buildUp.heat.surfaceResistanceInside],
+        ["Rse", buildUp.heat.surfaceResistanceOutside],
+      ]);
+      for (const line of steps.filter((text) => !text.startsWith("Air of the void"))) {
+        const [symbol, formula, inFigures, outcome] = line
+          .replaceAll(", D twice the depth", "")
+          .replaceAll(", D the width", "")
+          .split(" = ");
+        const printed = readFigure(outcome!.split("*")[1]!);
+        expectPrinted(printed, worked(inFigures!, new Map()), 4, line);
+        expectPrinted(
+          printed,
+          worked(formula!, symbol === "Rf" ? new Map([...symbols, ...surfaces]) : symbols),
+          4,
+          line,
+        );
+        symbols.set(symbol!, printed);
+      }
+      const needed = basis.void ? ["Rf", "B", "Uf", "dg", "Ug", "Ux", "U"] : ["Rf", "B", "dt", "U0", "U"];
+      expect([...symbols.keys()]).toEqual(expect.arrayContaining(needed));
+      expect(symbols.has("Ψ")).toBe(basis.edgeInsulation !== null);
+      expect(Math.abs(symbols.get("U")! - buildUp.heat.transmittance)).toBeLessThanOrEqual(2e-4);
+      for (const { symbol, value } of buildUp.heat.ground)
+        expect(Math.abs(symbols.get(symbol)! - value), symbol).toBeLessThanOrEqual(3e-4 * Math.max(1, value));
+      const air = steps.find((line) => line.startsWith("Air of the void"));
+      expect(air !== undefined).toBe(basis.void !== null && !basis.void.isAirStated);
+      if (air === undefined) return;
+      const [, , inFigures, outcome] = air.split(" = ");
+      const temperature = readFigure(outcome!.split("*")[1]!);
+      expectPrinted(temperature, worked(inFigures!, new Map()), 3, air);
+      const month = /Air of the void in (\w+):/.exec(air)![1];
+      const stated = buildUp.farSide.months.find((entry) => entry.month === month)!;
+      expect(Math.abs(temperature - stated.temperature)).toBeLessThanOrEqual(0.01);
     });
 
     test("the temperature factor asked for in the critical month", () => {

@@ -67,7 +67,11 @@ export { readProject, readProjectOrThrow, type Supplies } from "./read-project.t
 export type * from "./result/types.ts";
 
 // heat
+export { METAL_CONDUCTIVITY } from "./heat/bridging.ts";
+export { LARGEST_LIMITS_RATIO } from "./heat/combined-resistance.ts";
+export { VOID_VENTILATION_FACTOR, WELL_INSULATED_SHAPE } from "./heat/ground-floor.ts";
 export { meetsTarget } from "./heat/target.ts";
+export { CRITICAL_SURFACE_HUMIDITY } from "./heat/temperature-factor.ts";
 export type { HeatCalculation } from "./heat/types.ts";
 
 // what surrounds the build-ups
@@ -86,7 +90,11 @@ export {
 // the figures in the shape of the result
 export { moistureResult } from "./describe/moisture-result.ts";
 
+// checks beside the method
+export { WOOD_MOISTURE_LIMIT } from "./further-checks/wood/wood-moisture.ts";
+
 // vapour layer, findings, judgement
+export { TRACE } from "./findings/amount-limits.ts";
 export { assessBuildUp } from "./assess-build-up.ts";
 
 // studies

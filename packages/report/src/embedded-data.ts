@@ -13,7 +13,7 @@ export function embeddedData(result: ProjectResult, comparison: "short" | "whole
   const buildUps = result.buildUps.map((buildUp) => {
     const { moisture } = buildUp;
     if (moisture === null) return buildUp;
-    const sections = moisture.sections.map((section) => leaner(section, section.name === moisture.section));
+    const sections = moisture.sections.map((section, index) => leaner(section, index === moisture.governing));
     return { ...buildUp, moisture: { ...moisture, sections } };
   });
   if (result.comparison === undefined || comparison === "whole") return roundFigures({ ...result, buildUps });

@@ -73,6 +73,44 @@ export function gramsPerArea(amount: number): string {
 }
 
 /**
+ * The most water there is, for a sentence: a trace has no most of its own.
+ *
+ * @param amount - [kg/m²]
+ * @returns such as "at most 187 g/m²"; "under 0.1 g/m²" for a smaller trace
+ * @example mostGramsPerArea(0.00004) // "under 0.1\u00a0g/m²"
+ */
+export function mostGramsPerArea(amount: number): string {
+  const text = gramsPerArea(amount);
+  return text.startsWith("under") ? text : `at most ${text}`;
+}
+
+/**
+ * A figure that may be missing.
+ *
+ * @param value - any finite number; null where it is not known
+ * @param decimals - 0 to 10
+ * @returns the figure, or a dash
+ * @example orDash(null, 2) // "–"
+ */
+export function orDash(value: number | null, decimals: number): string {
+  return value === null ? DASH : fixed(value, decimals);
+}
+
+/**
+ * Shares of a whole in per cent that add up to 100.0: the largest takes what rounding leaves over.
+ *
+ * @param shares - [–], together 1
+ * @returns the figures with one decimal, without their sign
+ * @example sharesOfWhole([0.8775, 0.1225]) // ["87.7", "12.3"]
+ */
+export function sharesOfWhole(shares: readonly number[]): string[] {
+  const rounded = shares.map((share) => readFigure(fixed(share * PER_CENT, 1)));
+  const largest = shares.indexOf(Math.max(...shares));
+  const others = rounded.reduce((sum, share, index) => (index === largest ? sum : sum + share), 0);
+  return rounded.map((share, index) => fixed(index === largest ? PER_CENT - others : share, 1));
+}
+
+/**
  * A share or relative humidity in per cent.
  *
  * @param fraction - [–]
@@ -133,7 +171,10 @@ const LONGEST_UNGROUPED = 4;
 /** [g/kg] and [mm/m]. Source: definition of the prefixes. */
 export const GRAMS_PER_KILOGRAM = 1000;
 export const MILLIMETRES_PER_METRE = 1000;
-const PER_CENT = 100;
+/** Hundredths in a whole, and [mm²/m²]. Source: definition. */
+export const PER_CENT = 100;
+export const SQUARE_MILLIMETRES = 1_000_000;
+const DASH = "–";
 const WHOLE_GRAMS_FROM = 10;
 const SMALLEST_SHOWN = 0.1;
 

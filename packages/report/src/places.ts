@@ -15,7 +15,8 @@ export function placeOf(view: SectionView, node: number): string {
   if (ends === null) return "the room surface";
   if (begins === null) return `the outer face of ${layerWords(view, ends.layer)}`;
   if (ends === begins) return `inside ${layerWords(view, ends.layer)}, ${millimetres(depth)} mm from the room`;
-  if (ends.layer === begins.layer) return `inside layer ${ends.layer + 1}, between ${name(ends)} and ${name(begins)}`;
+  if (ends.layer === begins.layer)
+    return `inside layer ${ends.layer + 1}, between ${name(view, ends)} and ${name(view, begins)}`;
   return `between ${layerWords(view, ends.layer)}, and ${layerWords(view, begins.layer)}`;
 }
 
@@ -105,9 +106,16 @@ function layerWords(view: SectionView, layer: number): string {
     (most, slice) => (most && most.resistance >= slice.resistance ? most : slice),
     undefined,
   );
-  return `layer ${layer + 1}, ${main ? name(main) : ""}`;
+  return `layer ${layer + 1}, ${main ? name(view, main) : ""}`;
 }
 
-function name({ material }: Slice): string {
-  return shorten(material, LONGEST_NAME);
+/** A slice as the layer table calls its layer; framing in a layer's place, and facings, are named as such. */
+function name(view: SectionView, { layer, name: own, part }: Slice): string {
+  const inWords = {
+    whole: own,
+    framing: `${view.buildUp.layers[layer]?.framing ?? "framing"} in ${own}`,
+    "inner facing": `facing of ${own}`,
+    "outer facing": `facing of ${own}`,
+  };
+  return shorten(inWords[part], LONGEST_NAME);
 }

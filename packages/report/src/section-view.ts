@@ -1,9 +1,12 @@
-import type { BuildUpResult, NodeState, SectionMonth, SectionResult } from "@warmside/core";
+import type { BuildUpResult, MoistureResult, NodeState, SectionMonth, SectionResult } from "@warmside/core";
+import { sharesOfWhole } from "./numbers.ts";
 
 /** One way through a build-up, with what the page asks of it again and again. */
 export interface SectionView {
   buildUp: BuildUpResult;
   section: SectionResult;
+  /** Its part of the area in per cent, as it is shown beside the parts of the other sections. */
+  share: string;
   /** The month that decides: the greatest change, or when dry the least distance to saturation. */
   deciding: SectionMonth;
   /** The twelve months from the one the water year starts in. */
@@ -19,9 +22,18 @@ export interface SectionView {
  * @returns the view; null when moisture was not worked out
  */
 export function governingView(buildUp: BuildUpResult): SectionView | null {
-  const moisture = buildUp.moisture;
-  const section = moisture?.sections.find(({ name }) => name === moisture.section);
+  const section = governingSection(buildUp.moisture);
   return section ? viewOf(buildUp, section) : null;
+}
+
+/**
+ * The section that governs, by its place among the sections.
+ *
+ * @param moisture - the moisture side of a build-up; null when it was not worked out
+ * @returns the section; null without any
+ */
+export function governingSection(moisture: MoistureResult | null): SectionResult | null {
+  return moisture?.sections[moisture.governing] ?? null;
 }
 
 /**
@@ -39,7 +51,9 @@ export function viewOf(buildUp: BuildUpResult, section: SectionResult): SectionV
   const waterYear = [...section.months.slice(first), ...section.months.slice(0, first)];
   const deciding = section.months.find(({ month }) => month === section.decidingMonth) ?? section.months[0]!;
   const wetNodes = [...new Set(section.months.flatMap(({ planes }) => planes.map(({ node }) => node)))];
-  return { buildUp, section, deciding, waterYear, wetNodes: wetNodes.sort((one, other) => one - other) };
+  const all = buildUp.moisture?.sections ?? [section];
+  const share = sharesOfWhole(all.map((one) => one.share))[all.indexOf(section)] ?? "";
+  return { buildUp, section, share, deciding, waterYear, wetNodes: wetNodes.sort((one, other) => one - other) };
 }
 
 /**

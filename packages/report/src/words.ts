@@ -14,7 +14,7 @@ export const NOT_COVERED = "vapour by diffusion only: not rain, leaks, moving ai
 
 /** What a judgement says, in a clause. */
 export const JUDGEMENT_MEANING: Readonly<Record<JudgementWord, string>> = {
-  sound: "nothing found that asks for a change",
+  sound: "nothing found in its moisture that asks for a change",
   "sound with conditions": "sound if the conditions listed are met",
   "change it": "not as it stands",
   "beyond this method": "the monthly method cannot answer",

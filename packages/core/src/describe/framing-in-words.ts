@@ -1,8 +1,9 @@
 import type { Element, Framing } from "../project/types.ts";
+import { formatNumber } from "../quantities/format-quantity.ts";
 
 /** Where a framing's share comes from, with its numbers. */
 export function framingOriginInWords({ origin, share }: Framing): string {
-  const percent = (value: number): string => `${(value * 100).toFixed(1)} %`;
+  const percent = (value: number): string => `${formatNumber(value * 100, 1)} %`;
   const millimetres = (value: number): string => `${(value * 1000).toFixed(0)} mm`;
   if (origin.kind === "fraction") return `${percent(share)} as stated in the file`;
   const own = origin.width / origin.spacing;

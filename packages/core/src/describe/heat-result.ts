@@ -1,10 +1,16 @@
 import type { BuildUpCalculation } from "../calculate-build-up.ts";
 import { bridgedLayerResistance, resistanceOfPath } from "../heat/combined-resistance.ts";
+import {
+  FLOOR_SURFACE_INSIDE,
+  FLOOR_SURFACE_OUTSIDE,
+  SOIL_CONDUCTIVITY,
+  WIND_SHIELDING,
+} from "../heat/ground-floor.ts";
 import { pathName, resistanceAlong } from "../heat/paths.ts";
 import { lowestFactor } from "../heat/surface.ts";
 import type { HeatCalculation } from "../heat/types.ts";
-import type { AirMonths } from "../project/types.ts";
-import type { HeatResult, SurfaceResult } from "../result/types.ts";
+import type { AirMonths, UnderfloorVoid } from "../project/types.ts";
+import type { FloorBasis, HeatResult, SurfaceResult } from "../result/types.ts";
 import { heatOverTheYear } from "./heat-over-the-year.ts";
 
 /**
@@ -46,9 +52,36 @@ export function heatResult(calculation: BuildUpCalculation, surface: SurfaceResu
     corrections: heat.corrections.map(({ name, layer, value, formula }) => ({ name, layer, value, formula })),
     correctionsLeftOut: heat.correctionsLeftOut,
     ground: heat.ground === null ? null : heat.ground.map((value) => ({ ...value })),
+    groundBasis: floorBasis(calculation),
     slightVentilation: heat.slightVentilation ?? null,
     ...heatOverTheYear(calculation, outdoor),
   };
+}
+
+function floorBasis({ buildUp, heat }: BuildUpCalculation): FloorBasis | null {
+  const base = buildUp.ground ?? buildUp.void;
+  if (base === null || heat.ground === null) return null;
+  const { area, perimeter, wallThickness, soil } = base;
+  const { inside, outside } = heat.surfaceResistances;
+  return {
+    area,
+    perimeter,
+    wallThickness,
+    soil,
+    soilConductivity: SOIL_CONDUCTIVITY[soil],
+    floorResistance: heat.resistance - inside - outside,
+    surfaceResistanceInside: FLOOR_SURFACE_INSIDE,
+    surfaceResistanceOutside: FLOOR_SURFACE_OUTSIDE,
+    edgeInsulation: buildUp.ground?.edgeInsulation ?? null,
+    void:
+      buildUp.ground === null && buildUp.void !== null ? voidBasis(buildUp.void, buildUp.voidClimate !== null) : null,
+  };
+}
+
+function voidBasis(space: UnderfloorVoid, isAirStated: boolean): FloorBasis["void"] {
+  const { height, wallTransmittance, openings, windSpeed, shelter, groundInsulation } = space;
+  const windShielding = WIND_SHIELDING[shelter];
+  return { height, wallTransmittance, openings, windSpeed, shelter, groundInsulation, windShielding, isAirStated };
 }
 
 function lowerLimitLayers(heat: HeatCalculation): HeatResult["lowerLimitLayers"] {

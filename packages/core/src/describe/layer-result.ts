@@ -3,7 +3,7 @@ import { distinctFramings } from "../heat/paths.ts";
 import type { CountedLayer } from "../heat/types.ts";
 import type { BuildUp, Framing, Layer } from "../project/types.ts";
 import type { FramingResult, LayerResult } from "../result/types.ts";
-import { layerSd } from "../vapour/layer-sd.ts";
+import { coreSd, layerSd, shareLeftByGaps } from "../vapour/layer-sd.ts";
 import { framingOriginInWords, usualFraming } from "./framing-in-words.ts";
 
 /**
@@ -41,6 +41,7 @@ function layerResult(
     vapourResistanceFactor: solid?.type === "material" ? material!.vapourResistanceFactorDry : null,
     sd: layerSd(layer, "dry"),
     sdUnfavourable: layerSd(layer, warmSideOfColdFace ? "wet" : "dry"),
+    sdParts: sdParts(layer),
     density: material?.density ?? null,
     emissivityInner: solid?.emissivityInner ?? null,
     emissivityOuter: solid?.emissivityOuter ?? null,
@@ -55,6 +56,13 @@ function layerResult(
     purpose: solid?.purpose ?? null,
     counted: counted !== undefined,
   };
+}
+
+/** sd of the facings beside that of what lies between them [m]. */
+function sdParts(layer: Layer): LayerResult["sdParts"] {
+  if (layer.type === "air" || (layer.facingInner === 0 && layer.facingOuter === 0)) return null;
+  const left = shareLeftByGaps(layer, "dry");
+  return { innerFacing: layer.facingInner * left, core: coreSd(layer, "dry"), outerFacing: layer.facingOuter * left };
 }
 
 function airRule(layer: Layer, counted: CountedLayer | undefined): string | null {

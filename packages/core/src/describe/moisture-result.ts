@@ -18,6 +18,7 @@ export function moistureResult(calculation: BuildUpCalculation): MoistureResult 
   return {
     ...yearSummary(governing.year),
     section: governing.name,
+    governing: sections.indexOf(governing),
     sections: sections.map((section) => sectionResult(section, calculation)),
   };
 }
@@ -52,6 +53,7 @@ function sectionResult(section: SectionCalculation, calculation: BuildUpCalculat
     layers: slices.map((slice) => ({
       layer: slice.layer,
       name: slice.name,
+      part: slice.part,
       material: slice.material,
       resistance: slice.resistance,
       sd: slice.sd,

@@ -6,8 +6,15 @@ import type { Peak, VerdictWord } from "../result/types.ts";
 export function gramsInWords(amount: number): string {
   const grams = amount * 1000;
   if (grams > 0 && grams < 0.05) return "under 0.1 g/m²";
-  return `${grams.toFixed(grams < 10 ? 1 : 0)} g/m²`;
+  return `${grouped(grams.toFixed(grams < 10 ? 1 : 0))} g/m²`;
 }
+
+/** Thousands of figures of five digits and more apart, as everywhere in the report. */
+function grouped(digits: string): string {
+  return digits.length > LONGEST_UNGROUPED ? digits.replace(/\B(?=(\d{3})+$)/g, "\u202f") : digits;
+}
+
+const LONGEST_UNGROUPED = 4;
 
 /** An sd [m]: "0.55 m", "8.3 m", "50 m". */
 export function sdInWords(sd: number): string {

@@ -10,11 +10,11 @@ export const SOIL_CONDUCTIVITY: Readonly<Record<Soil, number>> = {
 };
 
 /** Surface resistances of floors in ISO 13370:2017 [m²·K/W] (from memory). */
-const INSIDE = 0.17;
-const OUTSIDE = 0.04;
+export const FLOOR_SURFACE_INSIDE = 0.17;
+export const FLOOR_SURFACE_OUTSIDE = 0.04;
 
 /** Heat through walls of the void counts 2·h·Uw/B; its ventilation 1450·ε·v·fw/B. Source: ISO 13370:2017 clause 7.3 (from memory). */
-const VENTILATION_FACTOR = 1450;
+export const VOID_VENTILATION_FACTOR = 1450;
 
 /** Wind shielding factor fw. Source: ISO 13370:2017 Table 8 (from memory). */
 export const WIND_SHIELDING: Readonly<Record<UnderfloorVoid["shelter"], number>> = {
@@ -24,7 +24,7 @@ export const WIND_SHIELDING: Readonly<Record<UnderfloorVoid["shelter"], number>>
 };
 
 /** Shape of U0 for a well-insulated slab. Source: ISO 13370:2017 equation 4 (from memory). */
-const WELL_INSULATED_SHAPE = 0.457;
+export const WELL_INSULATED_SHAPE = 0.457;
 
 /** A transmittance with the named values it was worked from. */
 export interface GroundTransmittance {
@@ -56,7 +56,8 @@ export function characteristicDimension(area: number, perimeter: number): number
 export function slabTransmittance(ground: Ground, floorResistance: number): GroundTransmittance {
   const conductivity = SOIL_CONDUCTIVITY[ground.soil];
   const dimension = characteristicDimension(ground.area, ground.perimeter);
-  const equivalentThickness = ground.wallThickness + conductivity * (INSIDE + floorResistance + OUTSIDE);
+  const equivalentThickness =
+    ground.wallThickness + conductivity * (FLOOR_SURFACE_INSIDE + floorResistance + FLOOR_SURFACE_OUTSIDE);
   const plain = basicTransmittance(dimension, equivalentThickness, conductivity);
   const edge = ground.edgeInsulation;
   const edgeFactor = edge === null ? 0 : edgeInsulationTransmittance(edge, equivalentThickness, conductivity);
@@ -130,12 +131,13 @@ export interface VoidTransmittances {
 export function voidTransmittances(space: UnderfloorVoid, floorResistance: number): VoidTransmittances {
   const conductivity = SOIL_CONDUCTIVITY[space.soil];
   const dimension = characteristicDimension(space.area, space.perimeter);
-  const groundThickness = space.wallThickness + conductivity * (INSIDE + space.groundInsulation + OUTSIDE);
+  const groundThickness =
+    space.wallThickness + conductivity * (FLOOR_SURFACE_INSIDE + space.groundInsulation + FLOOR_SURFACE_OUTSIDE);
   const throughWalls = (2 * space.height * space.wallTransmittance) / dimension;
   const byVentilation =
-    (VENTILATION_FACTOR * space.openings * space.windSpeed * WIND_SHIELDING[space.shelter]) / dimension;
+    (VOID_VENTILATION_FACTOR * space.openings * space.windSpeed * WIND_SHIELDING[space.shelter]) / dimension;
   return {
-    floor: 1 / (INSIDE + floorResistance + INSIDE),
+    floor: 1 / (FLOOR_SURFACE_INSIDE + floorResistance + FLOOR_SURFACE_INSIDE),
     ground: groundTransmittance(dimension, groundThickness, conductivity),
     outdoors: throughWalls + byVentilation,
   };

@@ -52,7 +52,7 @@ export function assessSurface(heat: HeatCalculation, question: SurfaceQuestion):
     required,
     critical,
     reason: critical.mould === null ? "in no month is the room at least 3 K warmer than the other side" : null,
-    humidityStood: critical.mould === null ? null : humidityStood(lowest, inside, outside),
+    humidityStood: critical.mould === null ? null : humidityStood(lowest, inside, outside, critical.mould.month),
     otherFace: other,
     junctions: junctionsAgainst(
       critical.mould === null && other !== null ? requiredOfOther(other) : critical,
@@ -97,8 +97,16 @@ function criticalMonth(
   return critical;
 }
 
-/** Room humidity that the coldest surface stands before mould and before drops, in the month that stands least. */
-function humidityStood(factor: number, inside: AirMonths, outside: AirMonths): SurfaceResult["humidityStood"] {
+/**
+ * Room humidity that the coldest surface stands before mould and before drops, in the month that stands least: the
+ * critical one where it stands no more than any other.
+ */
+function humidityStood(
+  factor: number,
+  inside: AirMonths,
+  outside: AirMonths,
+  criticalMonth: string,
+): SurfaceResult["humidityStood"] {
   let least: SurfaceResult["humidityStood"] = null;
   for (const [index, month] of MONTH_NAMES.entries()) {
     const room = inside.temperature[index]!;
@@ -107,10 +115,15 @@ function humidityStood(factor: number, inside: AirMonths, outside: AirMonths): S
     const surfaceTemperature = other + factor * (room - other);
     const condensation = Math.min(1, saturationPressure(surfaceTemperature) / saturationPressure(room));
     const mould = CRITICAL_SURFACE_HUMIDITY.mould * condensation;
-    if (least === null || mould < least.mould) least = { month, mould, condensation };
+    const standsLess = least === null || mould < least.mould - SAME_HUMIDITY;
+    const standsAlike = least !== null && !standsLess && mould <= least.mould + SAME_HUMIDITY;
+    if (standsLess || (standsAlike && month === criticalMonth)) least = { month, mould, condensation };
   }
   return least;
 }
+
+/** Humidities closer than this are the same [–]. */
+const SAME_HUMIDITY = 1e-9;
 
 /** The months in which a surface with a temperature factor is at saturation. */
 function monthsWithDrops(factor: number, required: readonly ({ month: string } & Requirement)[]): string[] {

@@ -53,11 +53,16 @@ function drierRules(rule: HumidityRule): { humidity: HumidityRule; words: string
     case "balance":
       return MORE_AIR.map((factor) => ({
         humidity: { ...rule, airChanges: rule.airChanges * factor },
-        words: `${perHour(rule.airChanges * factor)} air changes an hour instead of ${perHour(rule.airChanges)}`,
+        words: `${airChangesInWords(rule.airChanges * factor)} an hour instead of ${perHour(rule.airChanges)}`,
       }));
     case "as outdoors":
       return [];
   }
+}
+
+function airChangesInWords(airChanges: number): string {
+  const count = perHour(airChanges);
+  return `${count} air ${count === "1" ? "change" : "changes"}`;
 }
 
 function perHour(airChanges: number): string {

@@ -69,6 +69,8 @@ export interface LayerResult {
   sd: number;
   /** [m], the unfavourable value of the second run */
   sdUnfavourable: number;
+  /** What `sd` is made of where the layer has facings [m]; null without. */
+  sdParts: { innerFacing: number; core: number; outerFacing: number } | null;
   density: number | null;
   emissivityInner: number | null;
   emissivityOuter: number | null;

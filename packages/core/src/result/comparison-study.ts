@@ -78,6 +78,8 @@ export interface GoodsResult {
   perArea: GoodsAmounts | null;
   /** For the whole, openings off; null where no area is stated. */
   inAll: GoodsAmounts | null;
+  /** The price used, in the file's currency, and what a roll or sheet covers [m²]; null where nothing is priced. */
+  unitPrice: { amount: number; per: PriceUnit; covers: number | null } | null;
   /** Share that goes to waste; 0 where no price states one. */
   waste: number;
   /** What to order, waste counted, whole rolls and sheets; null without a price or size. */

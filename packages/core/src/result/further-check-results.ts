@@ -4,6 +4,8 @@ import type { VerdictWord } from "./words.ts";
 /** Equilibrium moisture content at the faces of a wooden layer. */
 export interface WoodResult {
   section: string;
+  /** Index of that section among the sections of the moisture side, from 0. */
+  sectionIndex: number;
   layer: number;
   name: string;
   /** Equilibrium moisture content, fraction of dry mass, month by month at the inner and outer face. */

@@ -1,3 +1,35 @@
+import type { EdgeInsulation, Soil, UnderfloorVoid } from "../project/types.ts";
+
+/** What a floor to ISO 13370 was worked out from, for whoever works it again. */
+export interface FloorBasis {
+  /** A [m²] and exposed perimeter P [m] */
+  area: number;
+  perimeter: number;
+  /** dw, thickness of the walls around it [m] */
+  wallThickness: number;
+  soil: Soil;
+  /** λg [W/(m·K)] */
+  soilConductivity: number;
+  /** Rf, the floor's layers with framing, without surfaces [m²·K/W] */
+  floorResistance: number;
+  /** Rsi and Rse of ISO 13370 [m²·K/W] */
+  surfaceResistanceInside: number;
+  surfaceResistanceOutside: number;
+  /** Insulation along the edge of a slab; null without. */
+  edgeInsulation: EdgeInsulation | null;
+  /** What is known of the void below a suspended floor, with fw, its wind shielding [–]; null for a slab on the ground. */
+  void:
+    | (Pick<
+        UnderfloorVoid,
+        "height" | "wallTransmittance" | "openings" | "windSpeed" | "shelter" | "groundInsulation"
+      > & {
+        windShielding: number;
+        /** True where the file states the void's air; its temperatures follow from the transmittances otherwise. */
+        isAirStated: boolean;
+      })
+    | null;
+}
+
 /** The heat side: resistances [m²·K/W], transmittances [W/(m²·K)], temperature factors [–], with their working. */
 export interface HeatResult {
   /** Combined total resistance before corrections [m²·K/W]. */
@@ -31,6 +63,8 @@ export interface HeatResult {
   correctionsLeftOut: boolean;
   /** Floors: the working of ISO 13370 as named values with units; null otherwise. */
   ground: { name: string; symbol: string; value: number; unit: string }[] | null;
+  /** What that working starts from; null where `ground` is. */
+  groundBasis?: FloorBasis | null;
   /**
    * The two cases that a slightly ventilated air layer lies between: combined total resistances [m²·K/W] and
    * corrections [W/(m²·K)]; null without such a layer. `paths` and `lowerLimitLayers` are those of the closed case.

@@ -19,6 +19,8 @@ export interface YearSummary {
 export interface MoistureResult extends YearSummary {
   /** Name of the governing section. */
   section: string;
+  /** Index of the governing section in `sections`, from 0: a name may be shared, a place cannot. */
+  governing: number;
   sections: SectionResult[];
 }
 
@@ -36,7 +38,16 @@ export interface SectionResult extends YearSummary {
   /** The deciding month: the greatest change, or when dry the least distance to saturation. */
   decidingMonth: string;
   /** Layers of this way through that were counted, with R and sd each. */
-  layers: { layer: number; name: string; material: string; resistance: number; sd: number; nodeAfter: number }[];
+  layers: {
+    layer: number;
+    name: string;
+    /** Which part of the layer it is: the timber in its place, a facing, or the layer itself. */
+    part: "whole" | "inner facing" | "outer facing" | "framing";
+    material: string;
+    resistance: number;
+    sd: number;
+    nodeAfter: number;
+  }[];
   months: SectionMonth[];
 }
 

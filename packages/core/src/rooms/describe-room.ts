@@ -84,7 +84,7 @@ function humidityInWords(rule: HumidityRule): string {
     case "balance": {
       const production = short(rule.production * SECONDS_PER_DAY);
       const airChanges = short((rule.airChanges * SECONDS_PER_DAY) / HOURS_PER_DAY);
-      return `moisture balance: ${production} kg of water a day into ${short(rule.volume)} m³ with ${airChanges} air changes an hour`;
+      return `moisture balance: ${production} kg of water a day into ${short(rule.volume)} m³ with ${airChanges} air ${airChanges === "1" ? "change" : "changes"} an hour`;
     }
     case "as outdoors":
       return "the vapour of outdoors";

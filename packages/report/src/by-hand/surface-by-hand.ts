@@ -1,5 +1,5 @@
 import type { MonthOfAir, SurfaceResult } from "@warmside/core";
-import { dewPoint } from "@warmside/core";
+import { CRITICAL_SURFACE_HUMIDITY, dewPoint } from "@warmside/core";
 import { DECIMALS, type Printed, printed } from "./printed.ts";
 
 /** The required temperature factor of the critical month worked step by step with rounded figures. */
@@ -35,7 +35,7 @@ export function surfaceByHand(
   const temperature = printed(inside.temperature, DECIMALS.temperature);
   const pressure = printed(inside.vapourPressure, DECIMALS.pressure);
   const outdoorTemperature = printed(outside.temperature, DECIMALS.temperature);
-  const neededSaturation = printed(pressure.value / CRITICAL_HUMIDITY_FOR_MOULD, DECIMALS.pressure);
+  const neededSaturation = printed(pressure.value / CRITICAL_SURFACE_HUMIDITY.mould, DECIMALS.pressure);
   const leastSurfaceTemperature = printed(dewPoint(neededSaturation.value), DECIMALS.temperature);
   const rise = leastSurfaceTemperature.value - outdoorTemperature.value;
   const required = printed(Math.max(0, rise / (temperature.value - outdoorTemperature.value)), DECIMALS.factor);
@@ -48,6 +48,3 @@ export function surfaceByHand(
     required,
   };
 }
-
-/** Critical surface relative humidity for mould [–]. Source: ISO 13788:2012 clause 5.2 (from memory). */
-const CRITICAL_HUMIDITY_FOR_MOULD = 0.8;

@@ -4,6 +4,7 @@ import { type Html, markup } from "../html.ts";
 import { gramsPerArea, MILLIMETRES_PER_METRE, millimetres, trimmed } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import type { SectionView } from "../section-view.ts";
+import { vapourLayerStanding } from "../vapour-layer-standing.ts";
 import { sideWords } from "../words.ts";
 import { drawnDimensions } from "./dimensions.ts";
 import { drawnFramings } from "./framing.ts";
@@ -84,10 +85,15 @@ function upright(x: number, scale: Scale, stroke: string): string {
   return `<path d="M${tenth(x)} ${tenth(scale.top)}V${tenth(scale.bottom)}" fill="none" ${stroke}/>`;
 }
 
-/** A heavy dashed line along the warm face of the vapour layer, so that it stands out from other sheets without colour. */
+/**
+ * A heavy dashed line along the warm face of the vapour layer, or of a tight layer on the cold side, so that it stands
+ * out from other sheets without colour.
+ */
 function vapourLayer(buildUp: BuildUpResult, scale: Scale): string {
   const found = buildUp.vapourLayer;
-  const first = found?.present ? scale.layers[found.layers[0] ?? -1] : undefined;
+  const standing = vapourLayerStanding(found);
+  const isMarked = standing === "vapour layer" || standing === "on the cold side";
+  const first = isMarked ? scale.layers[found?.layers[0] ?? -1] : undefined;
   if (!first) return "";
   const at = found?.warmSide === buildUp.faces ? first.left + first.width : first.left;
   return (

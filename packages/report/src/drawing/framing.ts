@@ -1,3 +1,4 @@
+import { METAL_CONDUCTIVITY } from "@warmside/core";
 import { PALETTE } from "../palette.ts";
 import { patternId } from "./patterns.ts";
 import type { DrawnFraming, Scale } from "./scale.ts";
@@ -13,11 +14,8 @@ export function drawnFramings(scale: Scale, id: string): string {
   return scale.framings.map((framing, order) => members(framing, scale, id, order > 0)).join("");
 }
 
-/** Conductivity from which framing is drawn as metal [W/(m·K)]. */
-const METAL_FROM = 10;
-
 function members(drawn: DrawnFraming, scale: Scale, id: string, crossing: boolean): string {
-  const hatch = drawn.framing.conductivity >= METAL_FROM ? "metal" : "timber";
+  const hatch = drawn.framing.conductivity >= METAL_CONDUCTIVITY ? "metal" : "timber";
   const stroke = `stroke="${PALETTE.ink.light}" stroke-width="${crossing ? 1.2 : 1.6}"${crossing ? ' stroke-dasharray="4 3"' : ""}`;
   return starts(drawn, scale.bottom - scale.top)
     .map((start) => {

@@ -1,6 +1,6 @@
 import type { MonthOfAir } from "@warmside/core";
 import type { TopLevelSpec } from "vega-lite";
-import { fixed } from "../numbers.ts";
+import { fixed, PER_CENT } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import { PLOT_CONFIG, PLOT_SCHEMA, type Plot } from "./plot.ts";
 
@@ -70,8 +70,6 @@ export function airPlot(airs: readonly NamedAir[], title: string): Plot {
   } as unknown as TopLevelSpec;
   return { title, description: airs.map(rangeWords).join(" "), spec };
 }
-
-const PER_CENT = 100;
 
 function rangeWords({ name, months }: NamedAir): string {
   const temperatures = months.map(({ temperature }) => temperature);

@@ -5,6 +5,7 @@ import { fixed, MILLIMETRES_PER_METRE } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import { areOne, evenScale } from "./even-scale.ts";
 import { judgementChannels } from "./judgement-marks.ts";
+import { marksApart } from "./marks-apart.ts";
 import { type Labelled, nearestOnLabel, type PlacedLabel, placeLabels } from "./place-labels.ts";
 import { LABEL_HEIGHT, LABEL_SIZE, wordsLayers } from "./placed-words.ts";
 import { PLOT_CONFIG, PLOT_SCHEMA, type Plot } from "./plot.ts";
@@ -36,9 +37,13 @@ export function comparisonPlot(comparison: ComparisonOfBuildUp, currency: string
     HEIGHT,
     { isUpright: true },
   );
-  const marks = shown.map(({ row, number, transmittance }) => ({
-    x: x.at(across(row)),
-    y: y.at(transmittance),
+  const places = marksApart(
+    shown.map(({ row, transmittance }) => ({ x: x.at(across(row)), y: y.at(transmittance) })),
+    MARK_DISTANCE,
+    WIDTH,
+  );
+  const marks = shown.map(({ row, number }, index) => ({
+    ...places[index]!,
     name: nameOf(row, number),
     judgement: row.judgement,
   }));
@@ -105,6 +110,8 @@ export function comparisonPlot(comparison: ComparisonOfBuildUp, currency: string
 const WIDTH = 440;
 const HEIGHT = 300;
 const MARK_HALF = 6;
+/** Marks nearer than this are put apart [px]. */
+const MARK_DISTANCE = 2 * MARK_HALF + 1;
 /** Lengths of a name that are tried, longest first; the number alone comes last [characters]. */
 const LENGTHS = [34, 22, 14];
 

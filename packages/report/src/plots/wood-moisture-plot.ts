@@ -1,6 +1,7 @@
-import type { WoodResult } from "@warmside/core";
+import { WOOD_MOISTURE_LIMIT, type WoodResult } from "@warmside/core";
 import type { TopLevelSpec } from "vega-lite";
 import { shorten } from "../escape.ts";
+import { PER_CENT } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import { FIT, PLOT_CONFIG, PLOT_HEIGHT, PLOT_SCHEMA, PLOT_WIDTH, type Plot } from "./plot.ts";
 
@@ -91,10 +92,8 @@ export function byMoisture(wood: readonly WoodResult[]): WoodResult[] {
     Math.max(...months.map(({ inner, outer }) => Math.max(inner, outer)));
   return [...wood].sort((one, other) => most(other) - most(one));
 }
-
-const PER_CENT = 100;
-/** Moisture content above which decay can begin, % of dry mass. Source: common practice. */
-const LIMIT = 20;
+/** Moisture content above which decay can begin, % of dry mass. */
+const LIMIT = WOOD_MOISTURE_LIMIT * PER_CENT;
 const COLOURS = [
   PALETTE.temperature.light,
   PALETTE.vapour.light,

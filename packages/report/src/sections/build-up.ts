@@ -1,15 +1,16 @@
 import type { BuildUpResult, ProjectResult } from "@warmside/core";
+import { targetWords } from "../heat-target.ts";
 import { type Html, html } from "../html.ts";
-import { fixed, gramsPerArea } from "../numbers.ts";
+import { fixed } from "../numbers.ts";
 import { governingView } from "../section-view.ts";
 import { CLASSES, judgementSign } from "../signs.ts";
+import { waterHeadline } from "../water-headline.ts";
 import { ELEMENT_WORDS, fromRoomToFarSide, sentence, VERDICT_MEANING } from "../words.ts";
 import { comparisonPart } from "./comparison-part.ts";
-import { judgementWords, verdictWords } from "./coverage.ts";
+import { judgementBesideHeat, verdictWords } from "./coverage.ts";
 import { decidingMonthPart } from "./deciding-month-part.ts";
 import { drawingPart } from "./drawing-part.ts";
 import { findingsPart } from "./findings-part.ts";
-import { targetWords } from "./first-page.ts";
 import { heatPart } from "./heat-part.ts";
 import { otherChecksPart } from "./other-checks-part.ts";
 import type { BuildUpPage } from "./part.ts";
@@ -77,11 +78,12 @@ function banner(buildUp: BuildUpResult): Html {
   const { judgement, moisture, heat } = buildUp;
   const facts: [string, Html | string][] = [];
   if (moisture) {
-    facts.push(["Verdict", html`${verdictWords(moisture.verdict)}: ${VERDICT_MEANING[moisture.verdict]}`]);
-    facts.push([
-      "Most water",
-      moisture.peak.amount > 0 ? `${gramsPerArea(moisture.peak.amount)}, ${moisture.peak.month}` : "none",
-    ]);
+    const { verdict, words, byStandard } = waterHeadline(moisture);
+    const followed = byStandard === null ? null : " With drying counted inside the month, which the judgement follows.";
+    facts.push(["Verdict", html`${verdictWords(verdict)}: ${VERDICT_MEANING[verdict]}.${followed}`]);
+    facts.push(["Water", sentence(words)]);
+    if (byStandard !== null)
+      facts.push(["By the standard’s month-end rule", html`${verdictWords(byStandard.verdict)}, ${byStandard.words}`]);
   }
   if (heat) {
     facts.push(["U", `${fixed(heat.transmittance, 2)} W/(m²·K)${targetWords(buildUp)}`]);
@@ -91,7 +93,7 @@ function banner(buildUp: BuildUpResult): Html {
       `temperature factor ${fixed(heat.temperatureFactor, 2)}${required === null ? ", none required" : `, required ${fixed(required, 2)} in ${heat.criticalMonth}`}`,
     ]);
   }
-  return html`<div class="banner ${CLASSES[judgement.word]}">${judgementSign(judgement.word)}<div><p class="word">${judgementWords(judgement.word)}</p><p>${sentence(judgement.message)}</p><dl class="facts">${facts.map(
+  return html`<div class="banner ${CLASSES[judgement.word]}">${judgementSign(judgement.word)}<div><p class="word">${judgementBesideHeat(buildUp)}</p><p>${sentence(judgement.message)}</p><dl class="facts">${facts.map(
     ([label, value]) => html`<div><dt>${label}</dt><dd>${value}</dd></div>`,
   )}</dl></div></div>`;
 }

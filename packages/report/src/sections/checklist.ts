@@ -2,6 +2,7 @@ import type { BuildUpResult, LayerResult, ProjectResult } from "@warmside/core";
 import { shorten } from "../escape.ts";
 import { type Html, html } from "../html.ts";
 import { millimetres } from "../numbers.ts";
+import { vapourLayerStanding } from "../vapour-layer-standing.ts";
 
 /**
  * What to seal, keep clear and measure on site before closing; can be shown and printed alone.
@@ -58,9 +59,13 @@ function values({ layers }: BuildUpResult): string[] {
   return [...confirm, ...fitted];
 }
 
-function sealing({ layers, vapourLayer }: BuildUpResult): string[] {
-  if (!vapourLayer?.present) return [];
-  const names = vapourLayer.layers.map((index) => layers[index]).filter((layer) => layer !== undefined);
+/** Findings that say there is nothing on the warm side to be sealed, or that the sheet must come out. */
+const NOTHING_TO_SEAL: ReadonlySet<string> = new Set(["vapour-layer-cold-side", "no-vapour-layer-warm-side"]);
+
+function sealing({ layers, vapourLayer, findings }: BuildUpResult): string[] {
+  const isVapourLayer = vapourLayerStanding(vapourLayer) === "vapour layer";
+  if (!isVapourLayer || findings.some(({ code }) => NOTHING_TO_SEAL.has(code))) return [];
+  const names = vapourLayer!.layers.map((index) => layers[index]).filter((layer) => layer !== undefined);
   return [
     `Vapour layer (${names.map(layerWords).join("; ")}): laps and joints taped over a firm backing.`,
     "Its perimeter sealed to floor, walls, ceiling, windows and doors.",
@@ -72,9 +77,10 @@ function sealing({ layers, vapourLayer }: BuildUpResult): string[] {
 function clearWays({ layers }: BuildUpResult): string[] {
   return layers
     .filter(({ type, ventilation }) => type === "air" && ventilation !== "none")
-    .map(
-      ({ number, thickness, open }) =>
-        `Ventilated space, layer ${number}: ${millimetres(thickness)} mm clear along its whole length, openings ${open ? `at ${open}` : "as drawn"} free, with mesh against insects and nothing pushed into it.`,
+    .map(({ number, thickness, open }) =>
+      open === "closed"
+        ? `Air space, layer ${number}: ${millimetres(thickness)} mm clear along its whole length, closed at both ends as drawn, and nothing pushed into it.`
+        : `Ventilated space, layer ${number}: ${millimetres(thickness)} mm clear along its whole length, openings ${open ? `at ${open}` : "as drawn"} free, with mesh against insects and nothing pushed into it.`,
     );
 }
 

@@ -1,6 +1,6 @@
-import type { ComparisonOfBuildUp, ComparisonRow, ComparisonStudy } from "@warmside/core";
+import { type ComparisonOfBuildUp, type ComparisonRow, type ComparisonStudy, meetsTarget } from "@warmside/core";
 import { type Html, html } from "../html.ts";
-import { fixed, grams, millimetres, signed, trimmed } from "../numbers.ts";
+import { fixed, grams, millimetres, orDash, signed, trimmed } from "../numbers.ts";
 import { comparisonPlot } from "../plots/comparison-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { tableMarkup } from "../table.ts";
@@ -17,26 +17,33 @@ export async function comparisonPart({ result, buildUp, id, comparison: detail }
   const comparison = study?.buildUps.find(({ slug }) => slug === buildUp.slug);
   if (study === undefined || comparison === undefined) return null;
   const body =
-    detail === "whole" ? await whole(study, comparison, id) : html`${answers(comparison)}${sentences(comparison)}`;
+    detail === "whole"
+      ? await whole(study, comparison, buildUp.target, id)
+      : html`${answers(comparison, buildUp.target)}${sentences(comparison)}`;
   return { key: "variants", heading: "Variants", body };
 }
 
-async function whole(study: ComparisonStudy, comparison: ComparisonOfBuildUp, id: string): Promise<Html> {
+async function whole(
+  study: ComparisonStudy,
+  comparison: ComparisonOfBuildUp,
+  target: number | null,
+  id: string,
+): Promise<Html> {
   const plot = comparisonPlot(comparison, study.currency);
   const drawn =
     plot === null
       ? html`<p class="remark">No plot: all have the same U and thickness, or none has a U by this method.</p>`
       : await figure(
           toSvg(plot, `${id}-plot-variants`),
-          html`${plot.title}: the lower, the warmer; the further left, the ${plot.title.endsWith("cost") ? "cheaper" : "thinner"}. The tables have the figures.`,
+          html`${plot.title}: the lower, the warmer; the further left, the ${plot.title.endsWith("cost") ? "cheaper" : "thinner"}. Marks that would lie on one another stand side by side. The tables have the figures.`,
           "wide",
         );
   const notes = study.notes.map((note) => html`<p class="remark">${note}</p>`);
-  return html`${answers(comparison)}${sentences(comparison)}${drawn}${continuityTable(comparison)}${costTable(study, comparison)}${notes}${goodsTables(study, comparison)}
+  return html`${answers(comparison, target)}${sentences(comparison)}${drawn}${continuityTable(comparison)}${costTable(study, comparison)}${notes}${goodsTables(study, comparison)}
 <h4>What these figures rest on</h4><ul>${study.assumptions.map((sentence) => html`<li>${sentence}</li>`)}</ul>`;
 }
 
-function answers({ rows, length }: ComparisonOfBuildUp): Html {
+function answers({ rows, length }: ComparisonOfBuildUp, target: number | null): Html {
   const hasFloor = rows.some(({ floorArea }) => floorArea !== null);
   const metres = length === null ? "" : ` of ${trimmed(length, 2)} m`;
   return tableMarkup({
@@ -47,6 +54,7 @@ function answers({ rows, length }: ComparisonOfBuildUp): Html {
       { head: "Verdict", kind: "words" },
       { head: "Most water", unit: "g/m²", kind: "figures" },
       { head: "U", unit: "W/(m²·K)", kind: "figures" },
+      ...(target === null ? [] : [{ head: `Target ${fixed(target, 2)}`, kind: "words" as const }]),
       { head: "U between framing", unit: "W/(m²·K)", kind: "figures" },
       { head: "Temperature factor", kind: "figures" },
       { head: "Thickness", unit: "mm", kind: "figures" },
@@ -58,6 +66,7 @@ function answers({ rows, length }: ComparisonOfBuildUp): Html {
       row.verdict === null ? "not told" : verdictWords(row.verdict),
       row.peak === null ? "–" : grams(row.peak.amount),
       orDash(row.transmittance, 2),
+      ...(target === null ? [] : [targetCell(row, target)]),
       orDash(row.clearTransmittance, 2),
       orDash(row.temperatureFactor, 2),
       millimetres(row.thickness),
@@ -65,6 +74,11 @@ function answers({ rows, length }: ComparisonOfBuildUp): Html {
     ]),
     marked: [0],
   });
+}
+
+function targetCell({ transmittance }: ComparisonRow, target: number): Html | string {
+  if (transmittance === null) return "–";
+  return meetsTarget(transmittance, target) ? "met" : html`<strong>missed</strong>`;
 }
 
 function floorWords({ floorArea, againstBase }: ComparisonRow): string {
@@ -101,8 +115,4 @@ function continuityTable({ rows }: ComparisonOfBuildUp): Html {
       water(row.whenLeftOut),
     ]),
   });
-}
-
-function orDash(value: number | null, decimals: number): string {
-  return value === null ? "–" : fixed(value, decimals);
 }

@@ -1,5 +1,6 @@
 import type { ProjectResult } from "@warmside/core";
 import { shorten } from "../escape.ts";
+import { missedTarget } from "../heat-target.ts";
 import { type Html, html } from "../html.ts";
 
 /** The parts that follow the build-ups, by name and heading. */
@@ -20,8 +21,8 @@ export const CLOSING_PARTS = [
  */
 export function contents(result: ProjectResult): Html {
   const buildUps = result.buildUps.map(
-    ({ name, judgement }, index) =>
-      html`<li><a href="#build-up-${index + 1}">${index + 1} ${shorten(name, 60)}</a> <span class="aside">${judgement.word}</span></li>`,
+    (buildUp, index) =>
+      html`<li><a href="#build-up-${index + 1}">${index + 1} ${shorten(buildUp.name, 60)}</a> <span class="aside">${buildUp.judgement.word}${missedTarget(buildUp) === null ? null : "; heat misses its target"}</span></li>`,
   );
   return html`<nav class="contents" aria-labelledby="contents-heading"><h2 id="contents-heading">Contents</h2><ul>
 <li><a href="#answer">The answer</a></li>

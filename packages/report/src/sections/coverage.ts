@@ -1,4 +1,5 @@
-import type { JudgementWord, VerdictWord } from "@warmside/core";
+import type { BuildUpResult, JudgementWord, VerdictWord } from "@warmside/core";
+import { missedTarget } from "../heat-target.ts";
 import { type Html, html } from "../html.ts";
 import { NOT_COVERED } from "../words.ts";
 
@@ -22,6 +23,19 @@ export function verdictWords(verdict: VerdictWord): Html {
 export function judgementWords(word: JudgementWord, room: "sentence" | "cell" = "sentence"): Html {
   const words = room === "cell" ? VAPOUR_ONLY : NOT_COVERED;
   return html`<strong class="judgement">${word}</strong>${word.startsWith("sound") ? limit(words) : null}`;
+}
+
+/**
+ * A judgement, which speaks of moisture alone, beside what must not be read into it: a target of heat that is missed.
+ *
+ * @param buildUp - a build-up of the result
+ * @param room - how much room there is for what a sound one does not cover
+ * @returns the judgement, or "Moisture: … Heat: misses its target, 0.26 against 0.20"
+ */
+export function judgementBesideHeat(buildUp: BuildUpResult, room: "sentence" | "cell" = "sentence"): Html {
+  const judgement = judgementWords(buildUp.judgement.word, room);
+  const missed = missedTarget(buildUp);
+  return missed === null ? judgement : html`Moisture: ${judgement}. Heat: <strong>${missed}</strong>`;
 }
 
 /** The limit where there is little room. */

@@ -1,6 +1,6 @@
 import { dewPoint } from "@warmside/core";
 import { html } from "../html.ts";
-import { fixed, gramsPerArea, millimetres, percent, trimmed } from "../numbers.ts";
+import { fixed, gramsPerArea, millimetres, NO_BREAK_SPACE, PER_CENT, percent, trimmed } from "../numbers.ts";
 import { isCut, placeOf } from "../places.ts";
 import { temperaturePlot } from "../plots/temperature-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
@@ -38,7 +38,7 @@ function why(view: SectionView): string {
   const where =
     section.name === "whole"
       ? "One way through."
-      : `${sentence(wayWords(section.name))} governs (${percent(section.share, 1)} of the area).`;
+      : `${sentence(wayWords(section.name))} governs (${view.share}${NO_BREAK_SPACE}% of the area).`;
   if (deciding.planes.length > 0) {
     return `${where} ${deciding.month} has the greatest change: ${gramsPerArea(Math.abs(total))} ${total >= 0 ? "condense" : "dry"}, ${placeOf(view, deciding.planes[0]!.node)}${deciding.planes.length > 1 ? " and nearby" : ""}.`;
   }
@@ -76,8 +76,6 @@ function nodeTable(view: SectionView) {
     marked: deciding.nodes.flatMap(({ node }, index) => (wet.has(node) ? [index] : [])),
   });
 }
-
-const PER_CENT = 100;
 
 /** A face in full words, a cut inside a layer by its layer alone: the depth stands beside it. */
 function nodePlace(view: SectionView, node: number): string {

@@ -1,4 +1,5 @@
 import type { Finding } from "@warmside/core";
+import { missedTarget } from "../heat-target.ts";
 import { type Html, html } from "../html.ts";
 import { severitySign } from "../signs.ts";
 import { withCode } from "../with-code.ts";
@@ -9,6 +10,7 @@ import type { BuildUpPage, Part } from "./part.ts";
 /** The findings, worst first, and the judgement that follows from them. */
 export function findingsPart({ buildUp, id }: BuildUpPage): Part {
   const { findings, judgement } = buildUp;
+  const missed = missedTarget(buildUp);
   const reasons = new Set(judgement.reasons);
   const order = [...findings].sort((one, other) => RANK[one.severity] - RANK[other.severity]);
   const entries = order.map((finding) => entry(finding, reasons.has(finding.id), id, findings.indexOf(finding) + 1));
@@ -20,7 +22,7 @@ export function findingsPart({ buildUp, id }: BuildUpPage): Part {
     key: "findings",
     heading: "Findings and judgement",
     body: html`${findings.length === 0 ? html`<p>No findings.</p>` : html`<ul class="findings">${entries}</ul>`}
-<p class="judged">Judgement: ${judgementWords(judgement.word)} (${JUDGEMENT_MEANING[judgement.word]}). ${sentence(judgement.message)}</p>${conditions}`,
+<p class="judged">Judgement: ${judgementWords(judgement.word)} (${JUDGEMENT_MEANING[judgement.word]}). ${sentence(judgement.message)}${missed === null ? null : html` <strong>Heat: ${missed}.</strong>`}</p>${conditions}`,
   };
 }
 

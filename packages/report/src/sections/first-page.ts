@@ -1,10 +1,12 @@
-import { type BuildUpResult, meetsTarget, type ProjectResult } from "@warmside/core";
+import type { BuildUpResult, ClimateResult, MoistureResult, ProjectResult } from "@warmside/core";
 import { shorten } from "../escape.ts";
+import { targetWords } from "../heat-target.ts";
 import { type Html, html } from "../html.ts";
-import { fixed, gramsPerArea } from "../numbers.ts";
+import { fixed, NO_BREAK_SPACE } from "../numbers.ts";
 import { CLASSES, judgementSign } from "../signs.ts";
+import { waterHeadline } from "../water-headline.ts";
 import { firstSentence, sentence, sideWords } from "../words.ts";
-import { judgementWords, verdictWords } from "./coverage.ts";
+import { judgementBesideHeat, verdictWords } from "./coverage.ts";
 
 /**
  * The first page: what was asked, the answer for each build-up, what it rests on, by which method, and its limits.
@@ -56,47 +58,54 @@ function question(result: ProjectResult): Html {
 
 function answer(buildUp: BuildUpResult, index: number): Html {
   const { judgement, moisture, heat } = buildUp;
-  const figures = [
-    moisture && moisture.peak.amount > 0
-      ? `at most ${gramsPerArea(moisture.peak.amount)}, in ${moisture.peak.month}`
-      : null,
-    heat ? `U ${fixed(heat.transmittance, 2)} W/(m²·K)${targetWords(buildUp)}` : null,
-  ].filter((figure) => figure !== null);
+  const water = moisture ? waterWords(moisture) : null;
+  const transmittance = heat ? `U ${fixed(heat.transmittance, 2)} W/(m²·K)${targetWords(buildUp)}` : null;
   return html`<li class="answer ${CLASSES[judgement.word]}">${judgementSign(judgement.word)}<div>
-<p class="name"><a href="#build-up-${index + 1}">${shorten(buildUp.name, LONGEST_NAME)}</a>: ${judgementWords(judgement.word, "cell")}</p>
+<p class="name"><a href="#build-up-${index + 1}">${shorten(buildUp.name, LONGEST_NAME)}</a>: ${judgementBesideHeat(buildUp, "cell")}</p>
 <p>${firstSentence(sentence(judgement.message))}</p>
-<p class="figures">${moisture ? html`Verdict ${verdictWords(moisture.verdict)}${figures.length > 0 ? "; " : null}` : null}${figures.join("; ")}</p>
+<p class="figures">${water}${water && transmittance ? "; " : null}${transmittance}</p>
 </div></li>`;
 }
 
 const LONGEST_NAME = 160;
 
-/**
- * How a transmittance stands to its target, compared at two decimals.
- *
- * @param buildUp - a build-up of the result
- * @returns such as ", target 0.25: met"; empty without a target
- */
-export function targetWords({ heat, target }: Pick<BuildUpResult, "heat" | "target">): string {
-  if (!heat || target === null) return "";
-  const met = meetsTarget(heat.transmittance, target);
-  return `, target ${fixed(target, 2)}: ${met ? "met" : "not met"}`;
+/** Verdict and figures of the year that the judgement follows, and of the standard's where it reads otherwise. */
+function waterWords(moisture: MoistureResult): Html {
+  const { verdict, words, byStandard } = waterHeadline(moisture);
+  if (byStandard === null)
+    return html`Verdict ${verdictWords(verdict)}${moisture.peak.month === null ? null : html`; ${words}`}`;
+  return html`With drying counted inside the month, which the judgement follows: ${verdictWords(verdict)}, ${words}. By the standard’s month-end rule: ${verdictWords(byStandard.verdict)}, ${byStandard.words}`;
 }
 
+/** What the answers take as given, and what has to be met for them to hold: two lists. */
 function conditions(result: ProjectResult): Html {
   const { climate, rooms } = result;
-  const first = html`<li>Climate ${climate.name}, ${climate.severity}${rooms.map(
-    (room) =>
-      html`; ${sideWords({ room: room.name, faces: "outdoors", element: "wall" }).room}: ${room.temperatureRule}, ${room.humidityRule}`,
-  )}.</li>`;
+  const assumed = [
+    html`<li>Climate ${climate.name}, ${climate.severity}${altitudeWords(climate)}.</li>`,
+    ...rooms.map(
+      (room) =>
+        html`<li>${sentence(sideWords({ room: room.name, faces: "outdoors", element: "wall" }).room)}: ${room.temperatureRule}; ${room.humidityRule}.</li>`,
+    ),
+  ];
+  return html`<p>Worked out for:</p><ul class="conditions">${assumed}</ul><p>To be met:</p><ul class="conditions">${toBeMet(result)}</ul>`;
+}
+
+function altitudeWords({ altitudeCorrection }: ClimateResult): string {
+  return altitudeCorrection === null
+    ? ""
+    : `, corrected to the site’s ${fixed(altitudeCorrection.siteAltitude, 0)}${NO_BREAK_SPACE}m above the sea`;
+}
+
+/** The conditions of the judgements, each once, with the build-ups it is for. */
+function toBeMet({ buildUps }: ProjectResult): Html[] {
   const uses = new Map<string, string[]>();
-  for (const { name, judgement } of result.buildUps) {
+  for (const { name, judgement } of buildUps) {
     for (const condition of judgement.conditions) uses.set(condition, [...(uses.get(condition) ?? []), name]);
   }
-  const rest = [...uses].map(([condition, names]) =>
-    names.length === result.buildUps.length
+  if (uses.size === 0) return [html`<li>No judgement here is “sound with conditions”: none is set.</li>`];
+  return [...uses].map(([condition, names]) =>
+    names.length === buildUps.length
       ? html`<li>${condition}</li>`
       : html`<li>${condition} <span class="aside">(${names.map((name) => shorten(name, 40)).join(", ")})</span></li>`,
   );
-  return html`<ul class="conditions">${first}${rest}</ul>`;
 }

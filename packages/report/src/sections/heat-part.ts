@@ -1,24 +1,28 @@
-import type { HeatResult } from "@warmside/core";
-import { heatByHand } from "../by-hand/heat-by-hand.ts";
+import { type HeatResult, LARGEST_LIMITS_RATIO } from "@warmside/core";
+import { type HeatByHand, heatByHand } from "../by-hand/heat-by-hand.ts";
+import { targetWords } from "../heat-target.ts";
 import { type Html, html } from "../html.ts";
 import { fixed, percent } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
-import { targetWords } from "./first-page.ts";
+import { floorPart } from "./floor-part.ts";
 import type { BuildUpPage, Part } from "./part.ts";
 
 /** Transmittance with framing and corrections against its target, worked by hand. */
-export function heatPart({ buildUp }: BuildUpPage): Part | null {
+export function heatPart(page: BuildUpPage): Part | null {
+  const { buildUp } = page;
   const heat = buildUp.heat;
   if (!heat) return null;
-  const between = `${fixed(heat.clearTransmittance, 3)} between framing`;
-  const body = html`<p><strong>U ${fixed(heat.transmittance, 3)} W/(m²·K)</strong> with framing and corrections${targetWords(buildUp)}; ${between}. ${
-    heat.framingShare > 0 ? `Framing takes ${percent(heat.framingShare, 1)} of the area.` : "No framing."
-  }</p>
+  const steps = heatByHand(heat);
+  const framing =
+    heat.framingShare > 0
+      ? `; ${fixed(heat.clearTransmittance, 3)} between framing. Framing takes ${percent(heat.framingShare, 1)} of the area.`
+      : ". No framing.";
+  const body = html`<p><strong>U ${fixed(heat.transmittance, 3)} W/(m²·K)</strong> with framing and corrections${targetWords(buildUp)}${framing}</p>
 <p>Heat flow ${heat.direction}: Rsi ${fixed(heat.surfaceResistanceInside, 2)}, Rse ${fixed(heat.surfaceResistanceOutside, 2)} m²·K/W for U; Rse ${fixed(heat.surfaceResistanceOutsideMoisture, 2)} for temperatures and vapour.</p>
 ${heat.heatPerYear === null ? null : html`<p>Heat lost over the year: ${fixed(heat.heatPerYear, 1)} kWh/m²${heat.heatPerYearNote ? ` (${heat.heatPerYearNote})` : null}.</p>`}
 ${corrections(heat)}
-${byHand(heat)}
-${groundWorking(heat)}`;
+${byHand(heat, steps)}
+${floorPart(page, steps.resistance)}`;
   return { key: "heat", heading: "Heat: the transmittance", body };
 }
 
@@ -34,8 +38,7 @@ function corrections(heat: HeatResult): Html {
   return html`<h4>Corrections, ISO 6946 Annex F</h4><ul>${entries}</ul><p>${end}</p>`;
 }
 
-function byHand(heat: HeatResult): Html {
-  const steps = heatByHand(heat);
+function byHand(heat: HeatResult, steps: HeatByHand): Html {
   const upper = tableMarkup({
     caption: "Upper limit: each way through in parallel",
     columns: [
@@ -75,22 +78,5 @@ ${
 }
 <li>U = 1 / R + corrections = 1 / ${steps.resistance.text} + ${steps.correction.text} = <b>${steps.transmittance.text}</b> W/(m²·K)${heat.ground ? " (of the floor alone, without the ground)" : null}</li>
 </ol></div>${lower}</div>
-<p class="aside">R′ / R″ = ${fixed(heat.limitsRatio, 3)}; possible error of R ${percent(heat.possibleError, 1)}. ${heat.limitsRatio > LARGEST_RATIO ? "Over 1.5: the method’s own bound is passed." : null} Calculated without rounding: U ${fixed(heat.transmittance, 4)}.</p></section>`;
-}
-
-/** Ratio of the limits above which the method gives its own warning. Source: ISO 6946:2017 clause 6.7.2.1 (from memory). */
-const LARGEST_RATIO = 1.5;
-
-function groundWorking(heat: HeatResult): Html | null {
-  if (!heat.ground) return null;
-  return tableMarkup({
-    caption: "Floor and ground, ISO 13370:2017: the working",
-    columns: [
-      { head: "Quantity", kind: "words" },
-      { head: "Symbol", kind: "words" },
-      { head: "Value", kind: "figures" },
-      { head: "Unit", kind: "words" },
-    ],
-    rows: heat.ground.map(({ name, symbol, value, unit }) => [name, symbol, fixed(value, 4), unit]),
-  });
+<p class="aside">R′ / R″ = ${fixed(heat.limitsRatio, 3)}; possible error of R ${percent(heat.possibleError, 1)}. ${heat.limitsRatio > LARGEST_LIMITS_RATIO ? "Over 1.5: the method’s own bound is passed." : null}${heat.ground ? html`This R, its surfaces taken off, is the Rf of the sum with the ground below.` : html` Calculated without rounding: U ${fixed(heat.transmittance, 4)}.`}</p></section>`;
 }

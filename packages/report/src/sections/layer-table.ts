@@ -1,6 +1,6 @@
 import type { BuildUpResult, LayerResult } from "@warmside/core";
 import { type Html, html } from "../html.ts";
-import { fixed, millimetres, trimmed } from "../numbers.ts";
+import { fixed, millimetres, SQUARE_MILLIMETRES, trimmed } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
 
 /**
@@ -44,11 +44,20 @@ function remarks(layer: LayerResult): Html | null {
     layer.purpose,
     layer.fit && layer.fit !== "continuous" ? `insulation with ${layer.fit}` : null,
     layer.counted ? null : "outside the ventilated layer, not counted",
+    layer.sdParts ? `sd with its facings: ${sdSum(layer.sdParts)} m` : null,
     Math.abs(layer.sdUnfavourable - layer.sd) > SMALLEST_SHOWN
       ? `sd ${sdText(layer.sdUnfavourable)} m in the unfavourable run`
       : null,
   ].filter((word) => word !== null);
   return words.length === 0 ? null : html`<span class="remark">${words.join("; ")}</span>`;
+}
+
+/** Facing, core and facing, from the room outwards; a face without facing adds nothing. */
+function sdSum({ innerFacing, core, outerFacing }: NonNullable<LayerResult["sdParts"]>): string {
+  return [innerFacing, core, outerFacing]
+    .filter((sd) => sd > 0)
+    .map(sdText)
+    .join(" + ");
 }
 
 const SMALLEST_SHOWN = 0.0005;
@@ -80,7 +89,5 @@ function openings({ ventilationArea, open }: LayerResult): string {
     ventilationArea === null
       ? ""
       : `, openings ${fixed(ventilationArea * SQUARE_MILLIMETRES, 0)} mm² a metre (upright) or a square metre (level)`;
-  return `${area}${open ? `, open at ${open}` : ""}`;
+  return `${area}${open === null ? "" : open === "closed" ? ", closed at both ends" : `, open at ${open}`}`;
 }
-
-const SQUARE_MILLIMETRES = 1_000_000;

@@ -2,6 +2,7 @@ import type { ProjectResult } from "@warmside/core";
 import { shorten } from "../escape.ts";
 import { type Html, html } from "../html.ts";
 import { fixed } from "../numbers.ts";
+import { governingSection } from "../section-view.ts";
 import { tableMarkup } from "../table.ts";
 
 /**
@@ -22,7 +23,7 @@ export function method(result: ProjectResult): Html {
       { head: "Start month", kind: "words" },
     ],
     rows: result.buildUps.map(({ name, heat, moisture }, index) => {
-      const section = moisture?.sections.find((entry) => entry.name === moisture.section);
+      const section = governingSection(moisture);
       return [
         `${index + 1} ${shorten(name, 60)}`,
         heat ? fixed(heat.surfaceResistanceInside, 2) : "–",

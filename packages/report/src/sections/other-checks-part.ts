@@ -1,6 +1,6 @@
 import type { BuildUpResult } from "@warmside/core";
 import { type Html, html } from "../html.ts";
-import { fixed, grams, gramsPerArea, percent, trimmed } from "../numbers.ts";
+import { fixed, grams, gramsPerArea, PER_CENT, percent, SQUARE_MILLIMETRES, trimmed } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
 import { shortMonth } from "../words.ts";
 import { verdictWords } from "./coverage.ts";
@@ -53,8 +53,6 @@ function leak({ leak: found }: BuildUpResult): Html | null {
   return html`<h4>Air leakage</h4><p>${found.message} Gap ${fixed(found.area * SQUARE_MILLIMETRES, 0)} mm² a square metre at ${fixed(found.pressure, 1)} Pa; in all ${gramsPerArea(found.total)} beside ${grams(found.diffusion)} by diffusion.</p>${table}`;
 }
 
-const SQUARE_MILLIMETRES = 1_000_000;
-
 function variableResistance({ variableResistance: found }: BuildUpResult): Html | null {
   if (!found) return null;
   const lists = found.layers.map(({ layer, name, months }) =>
@@ -74,8 +72,6 @@ function variableResistance({ variableResistance: found }: BuildUpResult): Html 
   );
   return html`<h4>Resistance by humidity</h4><p>${found.converged ? `Found after ${found.rounds} rounds` : `Not settled after ${found.rounds} rounds`}: ${verdictWords(found.verdict)}, peak ${gramsPerArea(found.peak.amount)}.</p>${lists}`;
 }
-
-const PER_CENT = 100;
 
 function twoSeasons({ twoSeasonCheck: found }: BuildUpResult): Html | null {
   if (!found) return null;

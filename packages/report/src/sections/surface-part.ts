@@ -21,7 +21,7 @@ ${factors(page)}
 ${surface.condensationMonths.length > 0 ? html`<p>The room surface itself is at saturation in ${surface.condensationMonths.join(", ")}.</p>` : null}
 ${
   surface.humidityStood
-    ? html`<p>In its worst month, ${surface.humidityStood.month}, the coldest surface stands a room humidity of ${percent(surface.humidityStood.mould, 0)} before mould can grow and ${percent(surface.humidityStood.condensation, 0)} before drops form.</p>`
+    ? html`<p>In ${surface.humidityStood.month}, when it stands least, the coldest surface stands a room humidity of ${percent(surface.humidityStood.mould, 0)} before mould can grow and ${percent(surface.humidityStood.condensation, 0)} before drops form.</p>`
     : null
 }
 ${

@@ -1,6 +1,6 @@
 import type { SweepStudy } from "@warmside/core";
 import { type Html, html } from "../html.ts";
-import { fixed, grams, MILLIMETRES_PER_METRE, trimmed } from "../numbers.ts";
+import { grams, MILLIMETRES_PER_METRE, orDash, trimmed } from "../numbers.ts";
 import { sweepPlot } from "../plots/sweep-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { tableMarkup } from "../table.ts";
@@ -64,8 +64,4 @@ function table({ points, layer }: SweepStudy): Html {
 
 function millimetres(thickness: number): string {
   return trimmed(thickness * MILLIMETRES_PER_METRE, 1);
-}
-
-function orDash(value: number | null, decimals: number): string {
-  return value === null ? "–" : fixed(value, decimals);
 }

@@ -2,6 +2,7 @@ import type { BuildUpResult } from "@warmside/core";
 import { html } from "../html.ts";
 import { fixed, percent, trimmed } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
+import { vapourLayerStanding } from "../vapour-layer-standing.ts";
 import { shortMonth, sideWords } from "../words.ts";
 import type { BuildUpPage, Part } from "./part.ts";
 
@@ -9,8 +10,11 @@ import type { BuildUpPage, Part } from "./part.ts";
 export function vapourLayerPart({ buildUp }: BuildUpPage): Part | null {
   const found = buildUp.vapourLayer;
   if (!found) return null;
+  const standing = vapourLayerStanding(found);
+  const named = layersWords(buildUp, found.layers);
   const facts: [string, string | null][] = [
-    ["Vapour layer", found.present ? layersWords(buildUp, found.layers) : "none"],
+    ["Vapour layer", standing === "vapour layer" ? named : WITHOUT[standing]],
+    ["Tight layer", standing === "vapour layer" || standing === "none" ? null : named],
     ["Its sd", found.sd === null ? null : `${trimmed(found.sd, 2)} m`],
     ["Warm side over the year", sideName(buildUp, found.warmSide)],
     [
@@ -31,9 +35,9 @@ export function vapourLayerPart({ buildUp }: BuildUpPage): Part | null {
     ],
     [
       "sd on the warm side of the insulation over sd on its cold side",
-      found.sdRatioWarmToCold === null
+      found.sdRatioWarmToCold === null || buildUp.element !== "wall"
         ? null
-        : `${trimmed(found.sdRatioWarmToCold, 1)} (at least 5 is common practice)`,
+        : `${trimmed(found.sdRatioWarmToCold, 1)} (at least 5 is common practice for walls)`,
     ],
     [
       "Tight outer skin",
@@ -46,7 +50,7 @@ export function vapourLayerPart({ buildUp }: BuildUpPage): Part | null {
       found.candidates.length === 0
         ? "none"
         : found.candidates
-            .map(({ layers, sd, side }) => `${layersWords(buildUp, layers)}, sd ${trimmed(sd, 2)} m, ${side} side`)
+            .map(({ layers, sd, side }) => `${layersWords(buildUp, layers)}, sd ${trimmed(sd, 2)} m, ${SIDES[side]}`)
             .join("; "),
     ],
   ];
@@ -73,6 +77,15 @@ export function vapourLayerPart({ buildUp }: BuildUpPage): Part | null {
       )}</dl>${found.drive.length > 0 ? drive : null}</div>`,
   };
 }
+
+/** What is said of the vapour layer where the tightest layer is none. */
+const WITHOUT = {
+  "on the cold side": "none on the warm side",
+  "nothing drives vapour": "none needed: nothing drives vapour",
+  none: "none",
+} as const;
+
+const SIDES = { warm: "warm side", cold: "cold side", both: "on both sides", neither: "on neither side" } as const;
 
 /** A side in the words of the drawing. */
 function sideName(buildUp: BuildUpResult, side: string): string {

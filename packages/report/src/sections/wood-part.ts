@@ -1,6 +1,6 @@
 import type { WoodResult } from "@warmside/core";
-import { html } from "../html.ts";
-import { fixed } from "../numbers.ts";
+import { type Html, html } from "../html.ts";
+import { fixed, PER_CENT } from "../numbers.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { byMoisture, woodMoisturePlot } from "../plots/wood-moisture-plot.ts";
 import { tableMarkup } from "../table.ts";
@@ -10,7 +10,8 @@ import type { BuildUpPage, Part } from "./part.ts";
 
 /** Moisture content that the wooden layers come to, month by month. */
 export async function woodPart({ buildUp, view, id }: BuildUpPage): Promise<Part | null> {
-  const shown = buildUp.wood.filter(({ section }) => section === (view?.section.name ?? section));
+  const governing = view === null ? null : buildUp.moisture?.governing;
+  const shown = buildUp.wood.filter(({ sectionIndex }) => sectionIndex === (governing ?? sectionIndex));
   const wood = shown.length > 0 ? shown : ofWettestSection(buildUp.wood);
   if (wood.length === 0) return null;
   const plot = await figure(
@@ -45,17 +46,47 @@ export async function woodPart({ buildUp, view, id }: BuildUpPage): Promise<Part
   return {
     key: "wood",
     heading: "Moisture of the wood",
-    body: html`<p>${words} What the wood would come to if the month lasted: an equilibrium overstates short wet spells.</p><div class="pair">${plot}${table}</div>`,
+    body: html`<p>${words} What the wood would come to if the month lasted: an equilibrium overstates short wet spells.</p><div class="pair">${plot}${table}</div>${others(buildUp.wood, wood)}`,
   };
+}
+
+/** Wood of the other ways through: the month in which each comes to most. */
+function others(all: readonly WoodResult[], shown: readonly WoodResult[]): Html | null {
+  const rest = all.filter((wood) => !shown.includes(wood));
+  if (rest.length === 0) return null;
+  return tableMarkup({
+    caption: "Wood along the other ways through: its wettest month",
+    columns: [
+      { head: "Wood", kind: "words" },
+      { head: "Way through", kind: "words" },
+      { head: "Wettest month", kind: "words" },
+      { head: "Moisture then", unit: "% of dry mass", kind: "figures" },
+      { head: "Months over 20 %", kind: "figures" },
+    ],
+    rows: rest.map((wood) => {
+      const wettest = wettestMonth(wood);
+      return [
+        `${wood.layer + 1} ${wood.name}`,
+        wood.section,
+        wettest.month,
+        percentOf(Math.max(wettest.inner, wettest.outer)),
+        fixed(wood.monthsOverLimit, 0),
+      ];
+    }),
+  });
+}
+
+function wettestMonth({ months }: WoodResult): WoodResult["months"][number] {
+  return months.reduce((most, month) =>
+    Math.max(month.inner, month.outer) > Math.max(most.inner, most.outer) ? month : most,
+  );
 }
 
 /** Where the governing way through has no wood: the way through whose wood comes to most. */
 function ofWettestSection(wood: readonly WoodResult[]): WoodResult[] {
   const [wettest] = byMoisture(wood);
-  return wood.filter(({ section }) => section === wettest?.section);
+  return wood.filter(({ sectionIndex }) => sectionIndex === wettest?.sectionIndex);
 }
-
-const PER_CENT = 100;
 
 function percentOf(fraction: number): string {
   return fixed(fraction * PER_CENT, 1);

@@ -1,6 +1,6 @@
 import type { ClimateResult, MonthOfAir, ProjectResult, RoomResult } from "@warmside/core";
 import { type Html, html } from "../html.ts";
-import { fixed } from "../numbers.ts";
+import { fixed, PER_CENT } from "../numbers.ts";
 import { airPlot } from "../plots/air-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { tableMarkup } from "../table.ts";
@@ -83,8 +83,6 @@ function airTable(caption: string, months: readonly MonthOfAir[]): Html {
     ]),
   });
 }
-
-const PER_CENT = 100;
 
 function oddities(result: ProjectResult): Html | null {
   if (result.oddities.length === 0) return null;

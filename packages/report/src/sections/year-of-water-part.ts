@@ -73,7 +73,7 @@ function sections(view: SectionView): Html | null {
     ],
     rows: all.map((section) => [
       section.name,
-      fixed(section.share * PER_CENT, 1),
+      viewOf(view.buildUp, section).share,
       html`${verdictWords(section.verdict)}`,
       grams(section.peak.amount),
       section.peak.month ?? "–",
@@ -82,11 +82,9 @@ function sections(view: SectionView): Html | null {
         ? `${fixed(section.leastMargin.margin, 0)} Pa, ${section.leastMargin.month}, ${placeOf(viewOf(view.buildUp, section), section.leastMargin.node)}`
         : "–",
     ]),
-    marked: all.flatMap(({ name }, index) => (name === view.section.name ? [index] : [])),
+    marked: all.flatMap((section, index) => (section === view.section ? [index] : [])),
   });
 }
-
-const PER_CENT = 100;
 
 function beyondTheStandard(view: SectionView): Html | null {
   const { withinMonth, repeating, writtenOff, verdict } = view.section;

@@ -35,6 +35,7 @@ export function woodMoisture(calculation: BuildUpCalculation): WoodResult[] {
     }));
     return {
       section: piece.section.name,
+      sectionIndex: calculation.sections.indexOf(piece.section),
       layer: piece.slice.layer,
       name: piece.name,
       months,

@@ -70,11 +70,12 @@ function priced(goods: Goods, entry: PriceEntry | null, area: number | null): Go
   const described = { use, material, thickness, perArea, inAll, note: null };
   const amount = entry === null ? null : amountOf(goods, entry);
   if (entry === null || amount === null)
-    return { ...described, waste: 0, toBuy: null, costPerArea: null, costInAll: null, hours: null };
+    return { ...described, unitPrice: null, waste: 0, toBuy: null, costPerArea: null, costInAll: null, hours: null };
   const withWaste = amount * (1 + entry.waste);
   const count = area === null ? null : toOrder(withWaste * area, entry);
   return {
     ...described,
+    unitPrice: unitPrice(entry),
     waste: entry.waste,
     toBuy: count === null ? null : { count, unit: entry.per },
     costPerArea: entry.price === null ? null : withWaste * entry.price,
@@ -88,18 +89,32 @@ function pricedTape(length: number, note: string, entries: readonly PriceEntry[]
   const inAll = { area: null, volume: null, length };
   const entry = priceFor({ use: "tape", material: TAPE, thickness: null }, entries);
   if (entry === null || entry.price === null)
-    return { ...described, inAll, waste: 0, toBuy: null, costPerArea: null, costInAll: null, hours: null };
+    return {
+      ...described,
+      inAll,
+      unitPrice: null,
+      waste: 0,
+      toBuy: null,
+      costPerArea: null,
+      costInAll: null,
+      hours: null,
+    };
   const count = length * (1 + entry.waste);
   const costInAll = count * entry.price;
   return {
     ...described,
     inAll,
+    unitPrice: unitPrice(entry),
     waste: entry.waste,
     toBuy: { count, unit: "m" },
     costPerArea: costInAll / area,
     costInAll,
     hours: entry.hours,
   };
+}
+
+function unitPrice({ price, per, covers }: PriceEntry): GoodsResult["unitPrice"] {
+  return price === null ? null : { amount: price, per, covers };
 }
 
 /** Rolls and sheets are bought whole; a count that is whole but for the last digit is not rounded up. */

@@ -91,13 +91,16 @@ function cost({ extraCost, yearsToPay }: AgainstBase, currency: string): string[
   const amount = moneyInWords(extraCost, currency);
   if (Math.abs(extraCost) < LEAST_MONEY) return ["it costs the same"];
   if (extraCost < 0) return [`it costs ${amount}/m² less`];
-  const pays = yearsToPay === null ? "" : `, paid back in ${yearsInWords(yearsToPay)}`;
+  const pays = yearsToPay === null ? "" : `, paid back ${yearsInWords(yearsToPay)}`;
   return [`it costs ${amount}/m² more${pays}`];
 }
 
+/** The heat saved is overstated, so that the years are the fewest it can take. */
 function yearsInWords(years: number): string {
-  if (years > LONGEST) return `more than ${LONGEST} years`;
-  return years < 1 ? "less than a year" : `${years.toFixed(0)} ${years < 1.5 ? "year" : "years"}`;
+  if (years > LONGEST) return `not before ${LONGEST} years`;
+  return years < 1
+    ? "within a year at the earliest"
+    : `not before ${years.toFixed(0)} ${years < 1.5 ? "year" : "years"}`;
 }
 
 /** Less heat is none [kWh/m²]; a hundredth of the currency is none. */

@@ -1,35 +1,34 @@
-import type { MoistureResult } from "@warmside/core";
-import { grams } from "../../numbers.ts";
+import { type MoistureResult, TRACE } from "@warmside/core";
+import { governingSection } from "../../section-view.ts";
+import { waterHeadline } from "../../water-headline.ts";
 
 /**
- * The verdict of the monthly method with its figures, in one sentence.
+ * The verdict with the figures that the judgement follows, in one sentence, and the standard's where it reads otherwise.
  *
  * @param moisture - of the build-up's governing section
- * @returns such as "Verdict: dries out, with at most 187 g/m² of water in March and none left by July."
+ * @returns such as "Verdict: dries out, at most 187 g/m², in March, and none left by July."
  */
 export function verdictInWords(moisture: MoistureResult): string {
-  if (moisture.verdict === "dry") return "Verdict: dry, in every month of the year.";
-  return `Verdict: ${moisture.verdict}, with ${mostInWords(moisture)} and ${endInWords(moisture)}.${withinMonthInWords(moisture)}`;
+  const { verdict, words, byStandard } = waterHeadline(moisture);
+  const followed = byStandard === null ? "" : " (with drying counted inside the month, which the judgement follows)";
+  const other =
+    byStandard === null ? "" : ` By the standard's month-end rule: ${byStandard.verdict}, ${byStandard.words}.`;
+  if (verdict === "dry") return `Verdict: dry, in every month of the year${followed}.${other}`;
+  return `Verdict: ${verdict}${wayInWords(moisture)}, ${traceInWords(moisture)}${words}${endInWords(moisture)}${followed}.${other}`;
 }
 
-function mostInWords({ peak, section }: MoistureResult): string {
-  const where = section === "whole" ? "" : ` ${section}`;
-  const when = peak.month === null ? "" : ` in ${peak.month}`;
-  const trace = peak.amount <= TRACE ? "only a trace, " : "";
-  return `${trace}at most ${grams(peak.amount)} g/m² of water${where}${when}`;
+function wayInWords({ section }: MoistureResult): string {
+  return section === "whole" ? "" : ` ${section}`;
 }
 
-function endInWords({ verdict, carriedOver, dryBy }: MoistureResult): string {
-  if (verdict === "stays wet") return `${grams(carriedOver)} g/m² left after twelve months`;
-  return dryBy === null ? "none left within the year" : `none left by ${dryBy}`;
+/** A trace is called one: it is no reason to change anything. */
+function traceInWords(moisture: MoistureResult): string {
+  const judged = governingSection(moisture)!.withinMonth;
+  return judged.verdict === "dries out" && judged.peak.amount <= TRACE ? "only a trace, " : "";
 }
 
-/** Up to this is a trace [kg/m²]; the judgement's rule. Source: this project's rule. */
-const TRACE = 0.01;
-
-/** The standard's month-end rule and drying inside the month may part; then both are told. */
-function withinMonthInWords(moisture: MoistureResult): string {
-  const section = moisture.sections.find(({ name }) => name === moisture.section);
-  if (section === undefined || section.withinMonth.verdict === moisture.verdict) return "";
-  return ` With drying counted inside each month: ${section.withinMonth.verdict}.`;
+function endInWords(moisture: MoistureResult): string {
+  const { verdict, dryBy } = governingSection(moisture)!.withinMonth;
+  if (verdict === "stays wet") return "";
+  return dryBy === null ? ", and none left within the year" : `, and none left by ${dryBy}`;
 }

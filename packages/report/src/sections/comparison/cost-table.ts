@@ -1,6 +1,6 @@
 import { type ComparisonOfBuildUp, type ComparisonRow, type ComparisonStudy, moneyInWords } from "@warmside/core";
 import { type Html, html } from "../../html.ts";
-import { fixed, MINUS, signed } from "../../numbers.ts";
+import { MINUS, orDash, signed } from "../../numbers.ts";
 import { type Column, tableMarkup } from "../../table.ts";
 import { rowName } from "./row-name.ts";
 
@@ -26,8 +26,52 @@ export function costTable(study: ComparisonStudy, { rows }: ComparisonOfBuildUp)
     unpriced.length === 0
       ? null
       : html`<p class="remark">Without a price, and left out of the costs: ${unpriced.join(", ")}.</p>`;
-  return html`${table}${without}`;
+  return html`${prices(study)}${table}${without}${unknownDifferences(rows)}`;
 }
+
+/** The prices that are no price of goods. */
+function prices({ currency, heatPricePerKilowattHour: heat, hourRate }: ComparisonStudy): Html | null {
+  const given = [
+    heat === null ? null : `a kilowatt hour of heat ${moneyInWords(heat, currency)}`,
+    hourRate === null ? null : `an hour of work ${moneyInWords(hourRate, currency)}`,
+  ].filter((price) => price !== null);
+  return given.length === 0
+    ? null
+    : html`<p>Prices as given: ${given.join("; ")}; those of the goods stand in the lists below.</p>`;
+}
+
+/** Why an extra cost is not told: goods without a price of which the two have different amounts. */
+function unknownDifferences(rows: readonly ComparisonRow[]): Html | null {
+  const [base, ...variants] = rows;
+  const entries = variants.flatMap((row, index) => {
+    if (base === undefined || row.cost === null || row.againstBase === null || row.againstBase.extraCost !== null)
+      return [];
+    const names = differingWithoutPrice(base, row);
+    return names.length === 0
+      ? []
+      : [
+          html`<li>${rowName(row, index + 1)}: its extra cost is not told, since it takes another amount of ${names.join(", ")}, without a price.</li>`,
+        ];
+  });
+  return entries.length === 0 ? null : html`<ul class="remark">${entries}</ul>`;
+}
+
+function differingWithoutPrice(base: ComparisonRow, row: ComparisonRow): string[] {
+  const amounts = ({ goods }: ComparisonRow): Map<string, string> => {
+    const found = new Map<string, string>();
+    for (const { use, material, thickness, costPerArea, perArea, inAll } of goods) {
+      if (costPerArea !== null) continue;
+      const amount = Object.values(perArea ?? inAll ?? {}).map((value) => value?.toPrecision(AMOUNT_DIGITS) ?? "");
+      found.set(material, [found.get(material), use, thickness, ...amount].join("|"));
+    }
+    return found;
+  };
+  const [one, other] = [amounts(base), amounts(row)];
+  return [...new Set([...one.keys(), ...other.keys()])].filter((name) => one.get(name) !== other.get(name));
+}
+
+/** Digits in which amounts have to agree to be the same. */
+const AMOUNT_DIGITS = 9;
 
 interface CostColumn {
   column: Column;
@@ -63,7 +107,10 @@ const PAYS: readonly CostColumn[] = [
     column: figures("Saved for each 10 mm", "money for m²"),
     cell: ({ againstBase }, currency) => money(perTenMillimetres(againstBase?.moneyPerThickness ?? null), currency),
   },
-  { column: figures("Pays after", "years"), cell: ({ againstBase }) => orDash(againstBase?.yearsToPay ?? null, 1) },
+  {
+    column: figures("Pays not before", "years"),
+    cell: ({ againstBase }) => orDash(againstBase?.yearsToPay ?? null, 1),
+  },
 ];
 
 function figures(head: string, unit?: string): Column {
@@ -74,10 +121,6 @@ const TEN_MILLIMETRES = 0.01;
 
 function perTenMillimetres(perMetre: number | null): number | null {
   return perMetre === null ? null : perMetre * TEN_MILLIMETRES;
-}
-
-function orDash(value: number | null, decimals: number): string {
-  return value === null ? "–" : fixed(value, decimals);
 }
 
 function signedOrDash(value: number | null, decimals: number): string {

@@ -1,6 +1,13 @@
-import { type ComparisonOfBuildUp, type ComparisonStudy, type GoodsResult, moneyInWords } from "@warmside/core";
+import {
+  type ComparisonOfBuildUp,
+  type ComparisonRow,
+  type ComparisonStudy,
+  type CostResult,
+  type GoodsResult,
+  moneyInWords,
+} from "@warmside/core";
 import { type Html, html } from "../../html.ts";
-import { fixed, millimetres, percent, trimmed } from "../../numbers.ts";
+import { fixed, millimetres, orDash, percent, trimmed } from "../../numbers.ts";
 import { tableMarkup } from "../../table.ts";
 import { rowName } from "./row-name.ts";
 
@@ -17,11 +24,14 @@ export function goodsTables(study: ComparisonStudy, comparison: ComparisonOfBuil
   const whole =
     area === null ? "one square metre: the file states no area" : `${trimmed(area, 2)} m², openings taken off`;
   return html`<h4>What there is to buy, for ${whole}</h4>${comparison.rows.map((row, number) =>
-    goodsTable(rowName(row, number), row.goods, area === null, study.currency),
+    goodsTable(rowName(row, number), row, comparison, study),
   )}`;
 }
 
-function goodsTable(name: string, goods: readonly GoodsResult[], perArea: boolean, currency: string): Html {
+function goodsTable(name: string, row: ComparisonRow, { area }: ComparisonOfBuildUp, study: ComparisonStudy): Html {
+  const { goods, cost } = row;
+  const { currency } = study;
+  const perArea = area === null;
   const costs = goods.some(({ costPerArea }) => costPerArea !== null);
   const shown = goods.filter((one) => amountsOf(one, perArea) !== null);
   const table = tableMarkup({
@@ -34,7 +44,7 @@ function goodsTable(name: string, goods: readonly GoodsResult[], perArea: boolea
       { head: "Length", unit: "m", kind: "figures" },
       { head: "Waste", kind: "figures" },
       { head: "To order", kind: "words" },
-      ...(costs ? [{ head: "Cost", kind: "figures" as const }] : []),
+      ...(costs ? PRICED : []),
     ],
     rows: shown.map((one) => {
       const amounts = amountsOf(one, perArea)!;
@@ -46,12 +56,50 @@ function goodsTable(name: string, goods: readonly GoodsResult[], perArea: boolea
         orDash(amounts.length, 1),
         percent(one.waste, 0),
         orderWords(one),
-        ...(costs ? [costWords(perArea ? one.costPerArea : one.costInAll, currency)] : []),
+        ...(costs
+          ? [unitPriceWords(one, currency), costWords(perArea ? one.costPerArea : one.costInAll, currency)]
+          : []),
       ];
     }),
+    ...(costs && cost !== null ? { sums: sumRows(cost, area, study) } : {}),
   });
   const notes = shown.flatMap(({ note }) => (note === null ? [] : [note]));
   return html`${table}${notes.map((note) => html`<p class="remark">Tape: ${note}</p>`)}`;
+}
+
+const PRICED = [
+  { head: "Price", kind: "words" as const },
+  { head: "Cost", kind: "figures" as const },
+];
+
+/** Labour, where an hour has a price, and the sum that the list adds up to. */
+function sumRows(cost: CostResult, area: number | null, { currency, hourRate }: ComparisonStudy): string[][] {
+  const line = (name: string, amount: number | null): string[] => [
+    name,
+    ...Array.from({ length: COLUMNS_BETWEEN }, () => ""),
+    costWords(amount, currency),
+  ];
+  const squareMetres = area ?? 1;
+  const labour =
+    cost.labourPerArea === null || hourRate === null
+      ? []
+      : [
+          line(
+            `Labour: ${trimmed(cost.hoursPerArea * squareMetres, 2)} hours at ${moneyInWords(hourRate, currency)}`,
+            cost.labourPerArea * squareMetres,
+          ),
+        ];
+  return [...labour, line("In all", area === null ? cost.perArea : cost.inAll)];
+}
+
+/** Thickness, area, volume, length, waste, what to order and its price. */
+const COLUMNS_BETWEEN = 7;
+
+function unitPriceWords({ unitPrice }: GoodsResult, currency: string): string {
+  if (unitPrice === null) return "none given";
+  const { amount, per, covers } = unitPrice;
+  const size = covers === null ? "" : ` of ${trimmed(covers, 2)} m²`;
+  return `${moneyInWords(amount, currency)} a ${UNIT_WORDS[per]}${size}`;
 }
 
 function amountsOf(goods: GoodsResult, perArea: boolean): GoodsResult["inAll"] {
@@ -69,8 +117,4 @@ function orderWords({ toBuy }: GoodsResult): string {
 
 function costWords(amount: number | null, currency: string): string {
   return amount === null ? "–" : moneyInWords(amount, currency);
-}
-
-function orDash(value: number | null, decimals: number): string {
-  return value === null ? "–" : fixed(value, decimals);
 }

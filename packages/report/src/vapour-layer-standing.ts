@@ -1,0 +1,19 @@
+import type { VapourLayerResult } from "@warmside/core";
+
+/**
+ * What the tightest layer that is told of stands for: the vapour layer on the warm side, a tight layer on the cold one,
+ * a tight layer that nothing drives vapour through, or nothing.
+ */
+export type VapourLayerStanding = "vapour layer" | "on the cold side" | "nothing drives vapour" | "none";
+
+/**
+ * What the layer that the vapour layer's part speaks of stands for.
+ *
+ * @param found - the vapour layer of a build-up; null where it was not looked for
+ * @returns only a layer on the warm side is a vapour layer
+ */
+export function vapourLayerStanding(found: VapourLayerResult | null): VapourLayerStanding {
+  if (!found?.present) return "none";
+  if (found.onWarmSide === null) return "nothing drives vapour";
+  return found.onWarmSide ? "vapour layer" : "on the cold side";
+}
