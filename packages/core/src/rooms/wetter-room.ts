@@ -1,4 +1,5 @@
 import type { Room } from "../project/types.ts";
+import type { HumidityClass } from "./humidity-class.ts";
 
 /** A room with a stated relative humidity is taken this much wetter [–], up to HIGHEST_HUMIDITY. This project's rule. */
 const MORE_HUMIDITY = 0.1;
@@ -6,22 +7,30 @@ const HIGHEST_HUMIDITY = 0.95;
 /** A room with a moisture balance is taken to make this much more vapour [–]. This project's rule. */
 const MORE_VAPOUR = 1.5;
 
+/** The class above each; none above the wettest. */
+const NEXT_CLASS: Readonly<Record<HumidityClass, HumidityClass | null>> = { 1: 2, 2: 3, 3: 4, 4: 5, 5: null };
+
 /**
  * The same room, wetter than stated: one class up, ten points of relative humidity more, or half as much vapour again.
  *
  * @param room - the room
- * @returns the wetter room; a room whose air is that of outdoors stays as it is
+ * @returns the wetter room; the same room where there is nothing wetter to take: class 5, high use by outdoor
+ *   temperature, 95 % and over, and air that is that of outdoors
  * Source: this project's rule: what a change of use or a wet winter may bring.
  */
 export function wetterRoom(room: Room): Room {
   const { humidity } = room;
   switch (humidity.kind) {
-    case "class":
-      return { ...room, humidity: { kind: "class", class: Math.min(5, humidity.class + 1) as 1 | 2 | 3 | 4 | 5 } };
+    case "class": {
+      const next = NEXT_CLASS[humidity.class];
+      return next === null ? room : { ...room, humidity: { kind: "class", class: next } };
+    }
     case "months":
       return { ...room, humidity: { kind: "months", relativeHumidity: humidity.relativeHumidity.map(wetter) } };
     case "by outdoor temperature":
-      return { ...room, humidity: { kind: "by outdoor temperature", level: "high" } };
+      return humidity.level === "high"
+        ? room
+        : { ...room, humidity: { kind: "by outdoor temperature", level: "high" } };
     case "balance":
       return { ...room, humidity: { ...humidity, production: humidity.production * MORE_VAPOUR } };
     case "as outdoors":

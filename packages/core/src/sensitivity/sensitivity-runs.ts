@@ -52,7 +52,8 @@ export const OPENED_BY = 10;
  * @param sites - the sites of the runs
  * @param tightLayer - the vapour layer, null without any
  * @param names - which runs
- * @returns those runs, in the order of `ALL_RUNS`; none that need a vapour layer where there is none
+ * @returns those runs, in the order of `ALL_RUNS`; none that need a vapour layer where there is none, nor one with a
+ *   wetter room where neither room that the build-up touches can be taken wetter
  * Source: ISO 13788:2012 clause 4.2 for the one-in-ten year (from memory); the others are this project's rules.
  */
 export function sensitivityRuns(
@@ -83,12 +84,21 @@ function runOf(
     case "unfavourable vapour resistance":
       return run(buildUp, reported, "unfavourable");
     case "wetter room":
-      return run(buildUp, wetter);
+      return isWetter(buildUp, reported, wetter) ? run(buildUp, wetter) : null;
     case "vapour layer ten times more open":
       return opened(OPENED_BY);
     case "no vapour layer":
       return opened(Number.POSITIVE_INFINITY);
   }
+}
+
+/** Whether either room that the build-up touches holds more vapour in any month. */
+function isWetter({ room, faces }: BuildUp, reported: Site, wetter: Site): boolean {
+  return [room, faces].some((name) => {
+    const before = reported.rooms.get(name);
+    const after = wetter.rooms.get(name);
+    return before?.vapourPressure.some((pressure, month) => after!.vapourPressure[month] !== pressure) === true;
+  });
 }
 
 function describeRun(name: SensitivityName, run: BuildUpCalculation, reported: BuildUpCalculation): SensitivityResult {
