@@ -22,8 +22,6 @@ function sectionWithBalances(gramsPerMonth: readonly number[]): DrivenSection {
       saturation: months(Float64Array.of(9000, 600, 9000)),
       insideSurface: Float64Array.from(insideSurface),
       outsideSurface: Float64Array.from(months(400)),
-      insideSaturated: new Uint8Array(12),
-      outsideSaturated: new Uint8Array(12),
     },
   };
 }

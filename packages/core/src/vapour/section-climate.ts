@@ -13,9 +13,6 @@ export interface SectionClimate {
   /** p at the two surfaces [Pa]: that of the air, at most the surface's saturation pressure. */
   insideSurface: Float64Array;
   outsideSurface: Float64Array;
-  /** 1 in a month when the room surface, or the outer one, is at saturation. */
-  insideSaturated: Uint8Array;
-  outsideSaturated: Uint8Array;
 }
 
 /**
@@ -43,8 +40,6 @@ export function sectionClimate(
     saturation: [],
     insideSurface: zeros(MONTHS_PER_YEAR),
     outsideSurface: zeros(MONTHS_PER_YEAR),
-    insideSaturated: new Uint8Array(MONTHS_PER_YEAR),
-    outsideSaturated: new Uint8Array(MONTHS_PER_YEAR),
   };
   const total = surfaceInside + line.totalResistance + surfaceOutside;
   const last = line.count - 1;
@@ -66,8 +61,6 @@ export function sectionClimate(
     climate.saturation.push(saturation);
     climate.insideSurface[month] = Math.min(inside.vapourPressure[month]!, saturation[0]!);
     climate.outsideSurface[month] = Math.min(outside.vapourPressure[month]!, saturation[last]!);
-    climate.insideSaturated[month] = inside.vapourPressure[month]! > saturation[0]! ? 1 : 0;
-    climate.outsideSaturated[month] = outside.vapourPressure[month]! > saturation[last]! ? 1 : 0;
   }
   return climate;
 }
