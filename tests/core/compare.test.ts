@@ -260,11 +260,13 @@ describe("heat and money against the build-up as drawn", () => {
     expect(dearer[1]!.againstBase!.yearsToPay).toBe(0);
   });
 
-  it("floor under the wall is its thickness times its length; a roof has none", () => {
+  it("floor under the wall is its thickness times its length; a roof has none unless it is so steep that it is a wall", () => {
     expect(drawn!.thickness).toBeCloseTo(0.1975, 12);
     expect(drawn!.floorArea).toBeCloseTo(4.74, 10);
     const roof = WALL.replace("element: wall", "element: pitched roof");
     expect(rowsOf(roof)[0]!.floorArea).toBeNull();
+    const steep = WALL.replace("element: wall", "element: pitched roof\n    pitch: 70 deg");
+    expect(rowsOf(steep)[0]!.floorArea).toBeCloseTo(4.74, 10);
   });
 });
 

@@ -274,7 +274,10 @@ describe("air layers", () => {
     };
     expect(area("wall", "1000 mm2/m")).toBeCloseTo(0.001, 12);
     expect(area("flat roof", "1000 mm2/m2")).toBeCloseTo(0.001, 12);
-    expect(area("pitched roof", "1000 mm2/m", "\n    pitch: 65 °")).toBeCloseTo(0.001, 12);
+    for (const pitch of ["65 °", "65 deg", "65.0 °", "60.5 deg"])
+      expect(area("pitched roof", "1000 mm2/m", `\n    pitch: ${pitch}`), pitch).toBeCloseTo(0.001, 12);
+    for (const pitch of ["60 °", "60 deg"])
+      expect(area("pitched roof", "1000 mm2/m2", `\n    pitch: ${pitch}`), pitch).toBeCloseTo(0.001, 12);
   });
 
   it.each([

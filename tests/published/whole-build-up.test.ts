@@ -1,8 +1,9 @@
 import { describe, expect, it, test } from "vitest";
 import { saturationPressure } from "../../packages/core/src/air/saturation-pressure.ts";
 import { calculateBuildUp } from "../../packages/core/src/calculate-build-up.ts";
-import { heatFlowDirection, isUpright } from "../../packages/core/src/heat/heat-flow-direction.ts";
+import { heatFlowDirection } from "../../packages/core/src/heat/heat-flow-direction.ts";
 import { mainInsulation } from "../../packages/core/src/heat/main-insulation.ts";
+import { isUpright } from "../../packages/core/src/project/is-upright.ts";
 import type { AirMonths, BuildUp, Element } from "../../packages/core/src/project/types.ts";
 import type { Site } from "../../packages/core/src/surroundings/far-side-months.ts";
 import { nodeLine } from "../../packages/core/src/vapour/node-line.ts";

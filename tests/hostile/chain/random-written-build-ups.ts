@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { STEEPEST_ROOF } from "../../../packages/core/src/project/is-upright.ts";
 import { layersOf, TIMBERS } from "./random-layers.ts";
 import { bare, names, quantity, quantityOverPowers, someOf, twelve } from "./random-texts.ts";
 
@@ -76,7 +77,7 @@ const placesOf = (others: readonly string[]): fc.Arbitrary<Keys> => {
     .tuple(
       fc.constantFrom("flat roof", "pitched roof"),
       someOf({
-        pitch: quantity(0, 60, "°"),
+        pitch: fc.oneof(quantity(0, 90, "°"), quantity(0, 90, "deg")),
         "clear sky": fc.boolean(),
         "roof space": fc.constantFrom("tiles without underlay", "felt or boards", "felt or boards, low emissivity"),
       }),
@@ -184,7 +185,8 @@ const variantsOf = (layers: readonly Keys[]): fc.Arbitrary<Keys> => {
 /** A build-up of a project whose other rooms are named. */
 export const writtenBuildUps = (others: readonly string[]): fc.Arbitrary<Keys> =>
   fc.tuple(placesOf(others), fc.option(framings), names).chain(([place, framing, name]) => {
-    const isUpright = place.element === "wall" || place.element === "partition";
+    const isSteep = Number.parseFloat(String(place.pitch ?? 0)) > STEEPEST_ROOF;
+    const isUpright = place.element === "wall" || place.element === "partition" || isSteep;
     return layersOf(isUpright, Object.keys(framing ?? {})).chain((layers) =>
       fc
         .tuple(

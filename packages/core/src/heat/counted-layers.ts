@@ -1,7 +1,7 @@
 import { USUAL_EMISSIVITY } from "../constants.ts";
+import { isUpright } from "../project/is-upright.ts";
 import type { AirLayer, BuildUp, Framing, Layer } from "../project/types.ts";
 import { airLayerResistance } from "./air-layer-resistance.ts";
-import { isUpright } from "./heat-flow-direction.ts";
 import type { CountedLayer, HeatFlowDirection } from "./types.ts";
 
 /** A bright foil that faces up gathers dust [–]. Source: common practice. */

@@ -1,6 +1,9 @@
 import { DAYS_IN_MONTH } from "../constants.ts";
+import { isUpright } from "../project/is-upright.ts";
 import type { BuildUp } from "../project/types.ts";
 import type { HeatFlowDirection } from "./types.ts";
+
+export { isUpright };
 
 /**
  * The way heat flows over the year: horizontal through walls and partitions; through roofs and floors by the sign of
@@ -23,19 +26,3 @@ export function heatFlowDirection(
   const outwardsIsUp = buildUp.element !== "floor";
   return outwards === outwardsIsUp ? "upward" : "downward";
 }
-
-/**
- * Whether a build-up stands upright: walls, partitions and roofs steeper than 60°.
- *
- * @param buildUp - element and pitch [degrees from level]
- * @returns true when upright
- * Source: ISO 6946:2017 clause 6.8 (from memory): horizontal flow holds for surfaces within 30° of upright.
- * @example isUpright({ element: "wall", pitch: null }) // true
- */
-export function isUpright(buildUp: Pick<BuildUp, "element" | "pitch">): boolean {
-  if (buildUp.element === "wall" || buildUp.element === "partition") return true;
-  return buildUp.pitch !== null && buildUp.pitch > STEEPEST_ROOF;
-}
-
-/** A roof steeper than this is a wall [degrees from level]. Source: ISO 6946:2017 clause 6.8 (from memory). */
-export const STEEPEST_ROOF = 60;

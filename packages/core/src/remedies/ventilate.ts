@@ -1,5 +1,5 @@
 import { OPENINGS_OF_ROOF, VENTILATED_HEIGHT } from "../findings/cold-flat-roof.ts";
-import { isUpright } from "../heat/heat-flow-direction.ts";
+import { isUpright } from "../project/is-upright.ts";
 import type { AirLayer, BuildUp, Layer } from "../project/types.ts";
 import { insertLayers, replaceLayer } from "./edit-layers.ts";
 import { sheetLayer, ventilatedAir } from "./new-layers.ts";

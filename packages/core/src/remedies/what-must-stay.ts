@@ -1,4 +1,4 @@
-import { isUpright } from "../heat/heat-flow-direction.ts";
+import { isUpright } from "../project/is-upright.ts";
 import type { AirLayer, BuildUp, Layer, SolidLayer } from "../project/types.ts";
 import { endOfCounted, insulationExtent, mainInsulationIndex, sdOf } from "./places.ts";
 import type { Situation, WarmSide } from "./types.ts";

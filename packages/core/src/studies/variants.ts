@@ -1,4 +1,5 @@
 import { assessBuildUp } from "../assess-build-up.ts";
+import { isUpright } from "../project/is-upright.ts";
 import type { BuildUp, Project } from "../project/types.ts";
 import type { BuildUpResult, ComparisonOfBuildUp, ComparisonRow, ComparisonStudy } from "../result/types.ts";
 import { type Surroundings, surroundingsOf } from "../surroundings/surroundings.ts";
@@ -89,10 +90,6 @@ function plainRow(
     goods,
     cost: costOf(goods, prices, area),
   };
-}
-
-function isUpright({ element }: BuildUp): boolean {
-  return element === "wall" || element === "partition";
 }
 
 /** The vapour layer on the warm side, and how much rests on its being continuous. */

@@ -1,4 +1,6 @@
 import type { ProblemPath } from "../../problems/types.ts";
+import { readQuantity } from "../../quantities/read-quantity.ts";
+import { isUpright } from "../is-upright.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import { buildUpSchema } from "../schema/schema-build-up.ts";
 import type { WrittenBuildUp } from "../schema/written-project.ts";
@@ -14,9 +16,6 @@ import { type LayerSurroundings, resolveLayer } from "./resolve-layer.ts";
 import { findRoom, type Rooms, USUAL_ROOM } from "./resolve-room.ts";
 import { resolveTrappedWater } from "./resolve-trapped-water.ts";
 import { resolveVariants, variantOf } from "./resolve-variants.ts";
-
-/** A roof steeper than this is a wall [°]. Source: ISO 6946:2017 clause 6.8 (from memory). */
-export const STEEPEST_ROOF = 60;
 
 /** Pressure over a leak unless stated [Pa]. Rule of this project. */
 export const USUAL_LEAK_PRESSURE = 2;
@@ -99,7 +98,7 @@ function leakOf(written: WrittenBuildUp["leak"]): BuildUp["leak"] {
 function surroundingsOfLayers(path: ProblemPath, context: ReadingContext): LayerSurroundings {
   const element = (textAt(context.file.data, [...path, "element"]) ?? "wall") as Element;
   const framings = resolveFramings(path, element, context);
-  return { element, isUpright: isUpright(element, path, context), framings };
+  return { element, isUpright: isUpright({ element, pitch: pitchAt(path, context) }), framings };
 }
 
 /** Layers are read one by one, so that each tells its own problems; a list may be longer than a build-up can be. */
@@ -109,10 +108,10 @@ function resolveLayers(path: ProblemPath, surroundings: LayerSurroundings, conte
   );
 }
 
-function isUpright(element: Element, path: ProblemPath, context: ReadingContext): boolean {
-  const pitch = /^\d+(\.\d+)? ?°$/.exec(textAt(context.file.data, [...path, "pitch"]) ?? "");
-  const isSteep = pitch !== null && Number.parseFloat(pitch[0]) > STEEPEST_ROOF;
-  return element === "wall" || element === "partition" || isSteep;
+/** The pitch is read apart from the build-up, which may have problems of its own [degrees from level]. */
+function pitchAt(path: ProblemPath, context: ReadingContext): number | null {
+  const reading = readQuantity(textAt(context.file.data, [...path, "pitch"]) ?? "", "pitch");
+  return reading.ok ? reading.value : null;
 }
 
 /** Openings are part of the area: something of the build-up is left beside them. */
