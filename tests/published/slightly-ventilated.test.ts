@@ -1,3 +1,4 @@
+import { evaluate } from "mathjs";
 import { describe, expect, it, test } from "vitest";
 import { airGapCorrection, fastenerCorrection } from "../../packages/core/src/heat/corrections.ts";
 import { calculateHeat } from "../../packages/core/src/heat/heat-of-build-up.ts";
@@ -78,9 +79,30 @@ describe("worked: corrections on RT,h 3.032, R1 2.5 in 0.1 m (ISO 6946:2017 Anne
     expect(fastenerCorrection(ties(4, 50), 0.1, 2.5, 3.032)).toBeCloseTo(0.01367, 5);
   });
 
-  it("recessed by 20 mm: d1/d0 and 1/d1 leave the same 0.8·λf·Af·nf/d0 (by hand)", () => {
-    // 0.8·(0.08/0.1)·17·1.256637e-5·2.5/0.08·(2.5/3.032)² = 0.00427257·0.679870
-    expect(fastenerCorrection(ties(2.5, 17, 0.02), 0.1, 2.5, 3.032)).toBeCloseTo(0.00427257 * 0.67987, 7);
+  it("recessed by 20 mm: d1 0.08 m, R1 that of 0.08 m, 2.0 (by hand)", () => {
+    // 0.8·(0.08/0.1)·17·1.256637e-5·2.5/0.08·(2.0/3.032)² = 0.00427257·0.435112
+    expect(fastenerCorrection(ties(2.5, 17, 0.02), 0.1, 2.5, 3.032)).toBeCloseTo(0.00427257 * 0.435112, 8);
+  });
+
+  it("falls with every millimetre of recess, with the square of what is left in the layer, to nothing", () => {
+    const whole = fastenerCorrection(stainless, 0.1, 2.5, 3.032);
+    let before = whole;
+    for (let millimetres = 1; millimetres < 100; millimetres += 1) {
+      const value = fastenerCorrection(ties(2.5, 17, millimetres / 1000), 0.1, 2.5, 3.032);
+      expect(value).toBeLessThan(before);
+      expect(value / whole).toBeCloseTo((1 - millimetres / 100) ** 2, 9);
+      before = value;
+    }
+    for (const recess of [0.1, 0.2]) expect(fastenerCorrection(ties(2.5, 17, recess), 0.1, 2.5, 3.032)).toBe(0);
+  });
+
+  it("the working printed comes to the value, recessed or not", () => {
+    for (const recess of [0, 0.02, 0.2]) {
+      const heat = calculateHeat(wall(null, "none", { fasteners: ties(4, 50, recess) }), "horizontal");
+      const { formula, value } = heat.corrections[0]!;
+      const worked = formula.startsWith("0:") ? 0 : evaluate(formula.replaceAll("×", "*").replaceAll("²", "^2"));
+      expect(worked, formula).toBeCloseTo(value, 5);
+    }
   });
 
   it("level 1 and stainless ties together stay under 3 % of U 0.3298: left out, and told", () => {

@@ -63,7 +63,7 @@ const fasteners = fc.record(
     "per area": quantity(0.5, 20, "/m2"),
     diameter: quantity(2, 10, "mm"),
     conductivity: quantity(10, 60, "W/(m K)"),
-    recess: quantity(0, 1, "mm"),
+    recess: quantity(0, 4.9, "mm"),
   },
   { requiredKeys: ["per area", "diameter", "conductivity"] },
 );

@@ -60,6 +60,18 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "unit-unfit",
     "for each metre of length in walls",
   ),
+  lastLayer(
+    "fasteners recessed by the whole layer",
+    "{ material: mineral wool slab, thickness: 50 mm, fasteners: { per area: 4 /m2, diameter: 4 mm, conductivity: 17 W/(m K), recess: 50 mm } }",
+    "recess-too-deep",
+    "recessed by 50 mm do not reach into the layer, which is 50 mm thick",
+  ),
+  lastLayer(
+    "fasteners recessed past the layer",
+    "{ material: mineral wool slab, thickness: 50 mm, fasteners: { per area: 4 /m2, diameter: 4 mm, conductivity: 17 W/(m K), recess: 80 mm } }",
+    "recess-too-deep",
+    "recessed by 80 mm",
+  ),
   lastLayer("still air too deep", "{ air: 400 mm, ventilation: none }", "air-too-deep", "deeper than the 300 mm"),
   lastLayer(
     "a material that is none",

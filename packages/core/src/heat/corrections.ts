@@ -62,14 +62,19 @@ export function airGapCorrection(fit: InsulationFit, layerResistance: number, to
 }
 
 /**
- * Correction for fasteners through an insulation layer, recessed or not.
+ * Correction for fasteners through an insulation layer, recessed or not: ΔUf = α·λf·Af·nf/d1·(R1/RT,h)², where d1 is
+ * what of the fastener lies in the layer, α = 0.8·d1/d0, and R1 = R·d1/d0 is the resistance of that part alone.
+ *
+ * Without a recess d1 is d0 and the whole is 0.8·λf·Af·nf/d0·(R/RT,h)². A recess takes the fastener out of some of the
+ * insulation, so that the metal bridges less of it: d1 alone cancels between α and 1/d1, R1 does not, and the correction
+ * falls with (d1/d0)² down to nothing for a fastener that does not reach the layer.
  *
  * @param fasteners - number per area [1/m²], diameter [m], λf [W/(m·K)], recess [m]
  * @param thickness - d0 of the layer [m], above 0
- * @param layerResistance - R1 [m²·K/W]
+ * @param layerResistance - R of the whole layer [m²·K/W]
  * @param total - RT,h without bridging [m²·K/W], above 0
- * @returns ΔUf [W/(m²·K)]
- * Source: ISO 6946:2017 equation F.3 (from memory).
+ * @returns ΔUf [W/(m²·K)]; 0 where the recess is as deep as the layer or deeper
+ * Source: ISO 6946:2017 clause F.3.2 and equation F.3 (from memory).
  * @example fastenerCorrection({ perArea: 2.5, diameter: 0.004, conductivity: 17, recess: 0 }, 0.1, 2.5, 3.032) // 0.002905
  */
 export function fastenerCorrection(
@@ -78,21 +83,34 @@ export function fastenerCorrection(
   layerResistance: number,
   total: number,
 ): number {
-  const crossSection = (Math.PI / 4) * fasteners.diameter ** 2;
-  const lengthInLayer = thickness - fasteners.recess;
-  const factor = FASTENER_FACTOR * (lengthInLayer / thickness);
-  const shareOfResistance = layerResistance / total;
+  const { length, share } = penetration(fasteners, thickness);
+  if (!(length > 0)) return 0;
+  const crossSection = crossSectionOf(fasteners);
+  const shareOfResistance = (share * layerResistance) / total;
   return (
-    ((factor * fasteners.conductivity * crossSection * fasteners.perArea) / lengthInLayer) * shareOfResistance ** 2
+    ((FASTENER_FACTOR * share * fasteners.conductivity * crossSection * fasteners.perArea) / length) *
+    shareOfResistance ** 2
   );
 }
 
+/** What of a fastener lies in its layer: d1 [m], and d1/d0 [–]. */
+function penetration({ recess }: Fasteners, thickness: number): { length: number; share: number } {
+  const length = Math.max(0, thickness - recess);
+  return { length, share: length / thickness };
+}
+
+/** Af [m²]. */
+function crossSectionOf({ diameter }: Fasteners): number {
+  return (Math.PI / 4) * diameter ** 2;
+}
+
 function fastenerWorking(fasteners: Fasteners, thickness: number, resistance: number, total: number): string {
-  const crossSection = ((Math.PI / 4) * fasteners.diameter ** 2).toExponential(3);
-  const length = thickness - fasteners.recess;
+  const { length, share } = penetration(fasteners, thickness);
+  if (!(length > 0)) return "0: they do not reach the layer";
+  const crossSection = crossSectionOf(fasteners).toExponential(3);
   const recessed = fasteners.recess > 0 ? ` × ${length.toFixed(3)} / ${thickness.toFixed(3)}` : "";
   return (
     `${FASTENER_FACTOR}${recessed} × ${fasteners.conductivity} × ${crossSection} × ${fasteners.perArea} / ${length.toFixed(3)}` +
-    ` × (${resistance.toFixed(3)} / ${total.toFixed(3)})²`
+    ` × (${(share * resistance).toFixed(3)} / ${total.toFixed(3)})²`
   );
 }

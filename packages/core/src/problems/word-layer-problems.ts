@@ -48,6 +48,11 @@ export const LAYER_WORDINGS: Wordings = {
     likelySlip: "A loft above a ceiling is described by `roof space`, a void under a floor by `faces: void`",
     write: "resistance: 0.18 m2 K/W",
   }),
+  "recess-too-deep": ({ received, text }) => ({
+    says: `fasteners recessed by ${received} do not reach into the layer, which is ${text("thickness")} thick`,
+    expected: "a recess less than the thickness of the layer, or no fasteners",
+    likelySlip: "The recess is what of the insulation lies between the fastener's end and the layer's face",
+  }),
   "thickness-missing": () => ({
     says: "thickness is missing; only sheets go without",
     expected: "a length such as 140 mm",

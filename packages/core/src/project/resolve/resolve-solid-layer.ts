@@ -22,7 +22,7 @@ export function resolveSolidLayer(
   const material = resolveMaterial(written.material!, [...path, "material"], context);
   if (material === null) return null;
   const kind = kindOfLayer(material, written, path, context);
-  if (kind === null) return null;
+  if (kind === null || !fastenersFit(written, kind, path, context)) return null;
   return {
     type: kind.type,
     name: written.name ?? kind.material.name,
@@ -68,6 +68,21 @@ function kindOfLayer(
   }
   if (inGauge) return { type: "sheet", material: sheetOfPolythene(material, thickness), thickness: 0 };
   return inThickness(material, thickness);
+}
+
+/** Fasteners must end in the layer that they are told of: a recess as deep as it leaves nothing in it. */
+function fastenersFit(
+  { fasteners }: WrittenLayer,
+  kind: MaterialInThickness,
+  path: ProblemPath,
+  context: ReadingContext,
+): boolean {
+  const recess = fasteners?.recess?.value ?? 0;
+  if (recess === 0 || recess < kind.thickness) return true;
+  context.collector.add("recess-too-deep", [...path, "fasteners", "recess"], {
+    thickness: `${plainDigits(kind.thickness * 1000)} mm`,
+  });
+  return false;
 }
 
 function fastenersOf(written: WrittenLayer["fasteners"]): Fasteners | null {

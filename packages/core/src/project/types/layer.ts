@@ -36,7 +36,7 @@ export interface Fasteners {
   diameter: number;
   /** [W/(m·K)] */
   conductivity: number;
-  /** Depth by which the fastener stops short of the layer's face [m]. */
+  /** Depth by which the fastener stops short of the layer's face [m]; less than the layer's thickness in a file. */
   recess: number;
 }
 
