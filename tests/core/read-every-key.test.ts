@@ -102,7 +102,21 @@ describe("a project with every key", () => {
       },
     ]);
     const unaccepted = projectOf(EVERY_KEY.replace("accept: [odd-thickness]\n", ""), FILES_OF_EVERY_KEY);
-    expect(unaccepted.oddities.map(({ accepted }) => accepted)).toEqual([false, false]);
+    expect(unaccepted.oddities.map(({ code, accepted }) => [code, accepted])).toEqual([
+      ["without-effect", false],
+      ["without-effect", false],
+      ["odd-thickness", false],
+      ["cooling-never-runs", false],
+    ]);
+  });
+
+  it("notes that resistance and emissivity of well-ventilated air change nothing", () => {
+    const place = "build-up 1, Studio wall, layer 6, air layer";
+    const why = "changes nothing: well-ventilated air counts as outdoor air";
+    expect(project.oddities.filter(({ code }) => code === "without-effect")).toEqual([
+      { code: "without-effect", path: "build-ups[0].layers[5].resistance", message: `${place}: resistance ${why}.`, accepted: false },
+      { code: "without-effect", path: "build-ups[0].layers[5].emissivity", message: `${place}: emissivity ${why}.`, accepted: false },
+    ]); // biome-ignore format: a note a line
   });
 
   it("notes that the cooling never runs: no month is over 26 °C at 340 m, 1 K warmer than the mean year", () => {

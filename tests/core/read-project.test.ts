@@ -296,7 +296,7 @@ describe("air layers", () => {
   it("may state a resistance, an emissivity and where they are open", () => {
     const text = changed(
       "{ air: 25 mm, ventilation: well }",
-      "{ air: 400 mm, ventilation: none, resistance: 0.2 m2 K/W, emissivity: 0.05, open: one end }",
+      "{ air: 400 mm, ventilation: slight, resistance: 0.2 m2 K/W, emissivity: 0.05, open: one end }",
     );
     expect(layersOf(text)[3]).toMatchObject({ thickness: 0.4, resistance: 0.2, emissivity: 0.05, open: "one end" });
   });

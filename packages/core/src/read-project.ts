@@ -17,7 +17,7 @@ import { addProblemsOfShape } from "./project/schema/problems-of-shape.ts";
 import { projectSchema } from "./project/schema/schema-project.ts";
 import type { WrittenProject } from "./project/schema/written-project.ts";
 import { parseFileText } from "./project/text/parse-file-text.ts";
-import { pricesOf, queryOf } from "./project/top-of-project.ts";
+import { noteIdleHourRate, pricesOf, queryOf } from "./project/top-of-project.ts";
 import type { BuildUp, OutdoorClimate, Project, Room } from "./project/types.ts";
 import { usedRooms } from "./project/used-rooms.ts";
 import { listAt } from "./project/value-at.ts";
@@ -51,7 +51,10 @@ export function readProject(text: string, supplies?: Supplies): Reading<Project>
   const written = projectSchema.safeParse(file.data);
   const atSite =
     written.success && climate.value !== null ? yearOfSite(written.data, climate.value, rooms, context) : null;
-  if (written.success) noteOddValues(written.data, context);
+  if (written.success) {
+    noteOddValues(written.data, context);
+    noteIdleHourRate(written.data, prices.value, context);
+  }
 
   const found = collector.problems.filter(({ code }) => materials.isComplete || code !== "material-unknown");
   const problems = [...found, ...materials.problems, ...climate.problems, ...prices.problems];

@@ -73,14 +73,19 @@ const gaps = fc.oneof(
   fc.record({ width: quantity(0.1, 20, "mm"), spacing: quantity(0.1, 2.5, "m") }),
 );
 
-const extras = (rarely: number): fc.Arbitrary<Record<string, unknown>> =>
+/** Keys of insulation, which no sheet takes. */
+const ofInsulation = { fit: fc.constantFrom("continuous", "gaps", "gaps and air behind"), fasteners };
+
+const extras = (
+  rarely: number,
+  more: Record<string, fc.Arbitrary<unknown>> = {},
+): fc.Arbitrary<Record<string, unknown>> =>
   fc.oneof(
     { weight: rarely, arbitrary: fc.constant({}) },
     {
       weight: 1,
       arbitrary: someOf({
-        fit: fc.constantFrom("continuous", "gaps", "gaps and air behind"),
-        fasteners,
+        ...more,
         gaps,
         purpose: fc.constantFrom("vapour layer", "damp-proof membrane", "radon membrane", "weather skin", "tanking"),
         "facing emissivity inner": bare(0.02, 0.95),
@@ -111,7 +116,7 @@ const solids = fc
   .tuple(
     fc.oneof({ weight: 3, arbitrary: fc.constantFrom(...solidNames) }, { weight: 1, arbitrary: solidOnTheSpot }),
     fc.oneof(quantity(5, 250, "mm"), quantity(0.5, 6, "inch"), quantity(0.01, 0.3, "m")),
-    extras(4),
+    extras(4, ofInsulation),
   )
   .map(([material, thickness, more]) => ({ material, thickness, ...more }));
 
@@ -134,6 +139,13 @@ const OPENINGS: Readonly<Record<"none" | "slight" | "well", readonly [number, nu
   well: [1500, 90_000],
 };
 
+/** Ends that belong to each. */
+const ENDS: Readonly<Record<"none" | "slight" | "well", readonly string[]>> = {
+  none: ["closed"],
+  slight: ["both ends", "one end", "closed"],
+  well: ["both ends", "one end"],
+};
+
 const airLayers = (isUpright: boolean): fc.Arbitrary<Record<string, unknown>> =>
   fc.constantFrom("none" as const, "slight" as const, "well" as const).chain((ventilation) => {
     const unit = isUpright ? "mm2/m" : "mm2/m2";
@@ -142,7 +154,7 @@ const airLayers = (isUpright: boolean): fc.Arbitrary<Record<string, unknown>> =>
         air: quantity(1, 300, "mm"),
         ventilation: fc.constant(ventilation),
         "ventilation area": quantity(OPENINGS[ventilation][0], OPENINGS[ventilation][1], unit),
-        open: fc.constantFrom("both ends", "one end", "closed"),
+        open: fc.constantFrom(...ENDS[ventilation]),
         resistance: quantity(0, 2, "m2 K/W"),
         emissivity: bare(0.02, 0.98),
       },

@@ -13,7 +13,7 @@ export interface ProjectFile {
 
 const places = Object.keys(CLIMATE_CSVS);
 
-const heads = someOf({
+const anyHeads = someOf({
   reference: names,
   query: someOf({
     question: names,
@@ -48,6 +48,12 @@ const heads = someOf({
     ),
     { minLength: 1, maxLength: 1 },
   ),
+});
+
+/** A lapse rate goes with an altitude only. */
+const heads = anyHeads.map((head) => {
+  const { "lapse rate": _lapseRate, ...others } = head;
+  return head.altitude === undefined ? others : head;
 });
 
 const climates = fc.oneof(

@@ -108,6 +108,7 @@ export const BAD_KEYS: readonly BadFile[] = [
     "file-is-address",
     "nothing is ever fetched",
   ),
+  topLine("a lapse rate without an altitude", "lapse rate: 6 K/km", "only-with-altitude", "but no altitude is given"),
   bad(
     "a height where the climate tells none",
     changed("climate: de-bilt", "altitude: 340 m\nclimate: flat.csv"),

@@ -72,6 +72,42 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "recess-too-deep",
     "recessed by 80 mm",
   ),
+  lastLayer(
+    "well-ventilated air that is closed",
+    "{ air: 25 mm, ventilation: well, open: closed }",
+    "open-contradicts",
+    "`open: closed` does not go with `ventilation: well`",
+  ),
+  lastLayer(
+    "still air that is open at both ends",
+    "{ air: 25 mm, ventilation: none, open: both ends }",
+    "open-contradicts",
+    "`open: both ends` does not go with `ventilation: none`",
+  ),
+  lastLayer(
+    "still air that is open at one end",
+    "{ air: 25 mm, ventilation: none, open: one end }",
+    "open-contradicts",
+    "Expected closed, or no `open`",
+  ),
+  lastLayer(
+    "a sheet with the fit of insulation",
+    "{ material: breather membrane, fit: gaps }",
+    "key-not-for-sheet",
+    "What is missing of a sheet is told by `gaps`",
+  ),
+  lastLayer(
+    "a sheet with fasteners",
+    "{ material: breather membrane, fasteners: { per area: 4 /m2, diameter: 4 mm, conductivity: 17 W/(m K) } }",
+    "key-not-for-sheet",
+    "fasteners is told of breather membrane",
+  ),
+  lastLayer(
+    "polythene so thin that it is a sheet, with the fit of insulation",
+    "{ material: polyethylene low density, thickness: 0.2 mm, fit: gaps }",
+    "key-not-for-sheet",
+    "polyethylene low density 0.2 mm, which is a sheet",
+  ),
   lastLayer("still air too deep", "{ air: 400 mm, ventilation: none }", "air-too-deep", "deeper than the 300 mm"),
   lastLayer(
     "a material that is none",

@@ -37,6 +37,19 @@ export const LAYER_WORDINGS: Wordings = {
     likelySlip: "Openings are counted for each metre of length in walls, and for each square metre in roofs and floors",
     write: `ventilation: ${text("meant")}`,
   }),
+  "open-contradicts": ({ received, text }) => ({
+    says: `\`open: ${received}\` does not go with \`ventilation: ${text("ventilation")}\``,
+    expected:
+      text("ventilation") === "none"
+        ? "closed, or no `open`, for an air layer that is not ventilated"
+        : "both ends or one end for a well-ventilated air layer",
+    likelySlip: "A cavity open at top and bottom is `well`; one closed by timber or insulation all round is `none`",
+  }),
+  "key-not-for-sheet": ({ text }) => ({
+    says: `${text("key")} is told of ${text("name")}, which is a sheet and no insulation`,
+    expected: `${text("key")} on the layer of insulation, or the key left out`,
+    likelySlip: text("key") === "fit" ? "What is missing of a sheet is told by `gaps`" : null,
+  }),
   "laps-too-wide": ({ received }) => ({
     says: `the open laps are ${received} wide, as wide as their spacing or wider`,
     expected: "the width of one gap, and the spacing from gap to gap",

@@ -43,6 +43,11 @@ export const TEXT_WORDINGS: Wordings = {
     says: `altitude is given, but the climate ${text("name")} does not tell the height of its station, so that nothing can be corrected`,
     expected: "a climate table with a line such as `# altitude: 25 m`, or no altitude in the project",
   }),
+  "only-with-altitude": () => ({
+    says: "lapse rate tells how the air cools from the station's height to the site's, but no altitude is given",
+    expected: "the altitude of the site beside it, or no lapse rate",
+    write: "altitude: 120 m",
+  }),
   "severity-unread": ({ received }) => ({
     says: `severity cannot be ${received}`,
     expected: "mean year, one in ten colder, one in ten warmer, or a difference such as +2 K",

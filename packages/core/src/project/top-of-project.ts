@@ -1,5 +1,7 @@
+import type { ReadingContext } from "./reading-context.ts";
 import type { WrittenProject } from "./schema/written-project.ts";
 import type { PriceEntry, PriceList, Query } from "./types.ts";
+import { WITHOUT_EFFECT } from "./without-effect.ts";
 
 /** The words of the first page, as the file has them. */
 export function queryOf(written: WrittenProject): Query | null {
@@ -27,4 +29,21 @@ export function pricesOf(written: WrittenProject, entries: readonly PriceEntry[]
   const heatPricePerKilowattHour = written["heat price"]?.value ?? null;
   if (entries.length === 0 && hourRate === null && heatPricePerKilowattHour === null) return null;
   return { currency: written.currency ?? "", hourRate, heatPricePerKilowattHour, entries };
+}
+
+/**
+ * Notes an hour rate that prices no hours: these stand with the prices of materials.
+ *
+ * @param written - the top of the project
+ * @param entries - its price list, or the rows of its price table
+ * @param context - where notes go
+ */
+export function noteIdleHourRate(
+  written: WrittenProject,
+  entries: readonly PriceEntry[],
+  context: Pick<ReadingContext, "note">,
+): void {
+  if (written["hour rate"] === undefined || entries.length > 0) return;
+  const sentence = "hour rate changes nothing: hours stand with the prices of materials, and none are given";
+  context.note(WITHOUT_EFFECT, ["hour rate"], sentence);
 }

@@ -4,6 +4,7 @@ import { readQuantity } from "../../quantities/read-quantity.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import type { WrittenLayer } from "../schema/written-project.ts";
 import type { AirLayer, Ventilation } from "../types.ts";
+import { WITHOUT_EFFECT } from "../without-effect.ts";
 
 /** Openings up to here leave an air layer unventilated [m² per m or per m²]. Source: ISO 6946:2017 clause 6.9 (from memory). */
 export const UNVENTILATED_UP_TO = 500e-6;
@@ -30,12 +31,14 @@ export function resolveAirLayer(
   const thickness = written.air!.value;
   const ventilation = written.ventilation!;
   const area = ventilationArea(written["ventilation area"], path, isUpright, context);
-  if (area === "faulty" || !openingsFit(ventilation, area, path, context)) return null;
+  const isOpenAsSaid = endsFit(written, path, context);
+  if (area === "faulty" || !openingsFit(ventilation, area, path, context) || !isOpenAsSaid) return null;
   const isCalculated = ventilation !== "well" && written.resistance === undefined;
   if (thickness > DEEPEST_STILL_AIR && isCalculated) {
     context.collector.add("air-too-deep", [...path, "air"], { deepest: "300 mm" });
     return null;
   }
+  noteIdleKeys(written, path, context);
   return {
     type: "air",
     name: written.name ?? nameOfAirLayer(thickness),
@@ -84,4 +87,26 @@ function openingsFit(
   if (meant === ventilation) return true;
   context.collector.add("ventilation-contradicts", [...path, "ventilation area"], { ventilation, meant });
   return false;
+}
+
+/** Whether the ends are as open as the ventilation that the file names says. */
+function endsFit({ ventilation, open }: WrittenLayer, path: ProblemPath, context: ReadingContext): boolean {
+  const isOpen = open === "both ends" || open === "one end";
+  const contradicts = open !== undefined && (ventilation === "none" ? isOpen : ventilation === "well" && !isOpen);
+  if (contradicts) context.collector.add("open-contradicts", [...path, "open"], { ventilation: ventilation! });
+  return !contradicts;
+}
+
+/** Keys that change nothing beside the others of their layer. */
+function noteIdleKeys(
+  { ventilation, resistance, emissivity }: WrittenLayer,
+  path: ProblemPath,
+  context: ReadingContext,
+): void {
+  const note = (key: "resistance" | "emissivity", why: string): void =>
+    context.note(WITHOUT_EFFECT, [...path, key], `${key} changes nothing: ${why}`);
+  const isWell = ventilation === "well";
+  if (isWell && resistance !== undefined) note("resistance", "well-ventilated air counts as outdoor air");
+  if (isWell && emissivity !== undefined) note("emissivity", "well-ventilated air counts as outdoor air");
+  else if (resistance !== undefined && emissivity !== undefined) note("emissivity", "the resistance is stated");
 }

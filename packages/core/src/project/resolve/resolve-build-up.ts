@@ -7,6 +7,7 @@ import type { WrittenBuildUp } from "../schema/written-project.ts";
 import { makeSlug } from "../slug.ts";
 import type { BuildUp, Element, Layer } from "../types.ts";
 import { listAt, textAt, valueAt } from "../value-at.ts";
+import { WITHOUT_EFFECT } from "../without-effect.ts";
 import { checkResistance } from "./check-resistance.ts";
 import { framingsApart } from "./framings-apart.ts";
 import { checkFacing, resolveFacing } from "./resolve-facing.ts";
@@ -117,6 +118,10 @@ function pitchAt(path: ProblemPath, context: ReadingContext): number | null {
 /** Openings are part of the area: something of the build-up is left beside them. */
 function checkOpenings(written: WrittenBuildUp, path: ProblemPath, context: ReadingContext): void {
   const { area, openings } = written;
+  if (area === undefined && openings !== undefined) {
+    const sentence = "openings change nothing: they are taken off the area, and none is given";
+    context.note(WITHOUT_EFFECT, [...path, "openings"], sentence);
+  }
   if (area === undefined || openings === undefined || openings.value < area.value) return;
   const whole = context.file.source.writtenAt([...path, "area"]) ?? "";
   context.collector.add("openings-fill-all", [...path, "openings"], { area: whole });

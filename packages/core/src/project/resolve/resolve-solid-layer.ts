@@ -22,7 +22,7 @@ export function resolveSolidLayer(
   const material = resolveMaterial(written.material!, [...path, "material"], context);
   if (material === null) return null;
   const kind = kindOfLayer(material, written, path, context);
-  if (kind === null || !fastenersFit(written, kind, path, context)) return null;
+  if (kind === null || !insulationKeysFit(written, kind, path, context)) return null;
   return {
     type: kind.type,
     name: written.name ?? kind.material.name,
@@ -70,19 +70,26 @@ function kindOfLayer(
   return inThickness(material, thickness);
 }
 
-/** Fasteners must end in the layer that they are told of: a recess as deep as it leaves nothing in it. */
-function fastenersFit(
-  { fasteners }: WrittenLayer,
-  kind: MaterialInThickness,
+/** Fit and fasteners are of insulation, and fasteners end in it: a recess as deep as the layer leaves nothing in it. */
+function insulationKeysFit(
+  written: WrittenLayer,
+  { type, material, thickness }: MaterialInThickness,
   path: ProblemPath,
-  context: ReadingContext,
+  { collector }: ReadingContext,
 ): boolean {
-  const recess = fasteners?.recess?.value ?? 0;
-  if (recess === 0 || recess < kind.thickness) return true;
-  context.collector.add("recess-too-deep", [...path, "fasteners", "recess"], {
-    thickness: `${plainDigits(kind.thickness * 1000)} mm`,
-  });
-  return false;
+  const keys = (["fit", "fasteners"] as const).filter((key) => written[key] !== undefined);
+  if (type === "sheet") {
+    for (const key of keys) collector.addAtKey("key-not-for-sheet", [...path, key], { key, name: material.name });
+    return keys.length === 0;
+  }
+  const recess = written.fasteners?.recess?.value ?? 0;
+  const endsInside = recess === 0 || recess < thickness;
+  if (!endsInside) {
+    collector.add("recess-too-deep", [...path, "fasteners", "recess"], {
+      thickness: `${plainDigits(thickness * 1000)} mm`,
+    });
+  }
+  return endsInside;
 }
 
 function fastenersOf(written: WrittenLayer["fasteners"]): Fasteners | null {

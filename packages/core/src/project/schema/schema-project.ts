@@ -28,41 +28,46 @@ const severitySchema: z.ZodType<WrittenSeverity> = z
   });
 
 /** A project file. Its JSON Schema is `project.schema.json`. */
-export const projectSchema: z.ZodType<WrittenProject> = z.strictObject(
-  {
-    project: words("the project's name"),
-    reference: words("a reference").optional(),
-    query: z
-      .strictObject({
-        question: words("the question").optional(),
-        to: words("whom it goes to").optional(),
-        site: words("where the site is").optional(),
-        "prepared by": words("who prepared it").optional(),
-        date: words("a date").optional(),
-        drawings: listOf("a list of drawings", words("a drawing"), 50).optional(),
-      })
-      .optional(),
-    climate: words("the name of a place, or the path of a climate table"),
-    severity: severitySchema.optional(),
-    altitude: quantity("altitude").optional(),
-    "lapse rate": quantity("lapse rate").optional(),
-    "humidity margin": bare("humidity margin").optional(),
-    materials: words("the path of a material table").optional(),
-    prices: either("the path of a price table, or a list of prices", [
-      words("the path of a price table"),
-      listOf("a list of prices, each with material and per", priceSchema, MOST_PRICES),
-    ]).optional(),
-    currency: words("a currency").optional(),
-    "hour rate": bare("hour rate").optional(),
-    "heat price": quantity("heat price").optional(),
-    accept: listOf("a list of notes to accept", words("the code of a note"), 50).optional(),
-    "climates for place": listOf("a list of places", words("the name of a place"), 50).optional(),
-    indoor: roomSchema.optional(),
-    rooms: z.record(words("a name"), roomSchema, { error: `${KIND_MARK}rooms by name` }).optional(),
-    "build-ups": listOf("a list of build-ups, each beginning with a hyphen", buildUpSchema, MOST_BUILD_UPS),
-  },
-  { error: `${KIND_MARK}the keys of a project: project, climate, indoor, build-ups` },
-);
+export const projectSchema: z.ZodType<WrittenProject> = z
+  .strictObject(
+    {
+      project: words("the project's name"),
+      reference: words("a reference").optional(),
+      query: z
+        .strictObject({
+          question: words("the question").optional(),
+          to: words("whom it goes to").optional(),
+          site: words("where the site is").optional(),
+          "prepared by": words("who prepared it").optional(),
+          date: words("a date").optional(),
+          drawings: listOf("a list of drawings", words("a drawing"), 50).optional(),
+        })
+        .optional(),
+      climate: words("the name of a place, or the path of a climate table"),
+      severity: severitySchema.optional(),
+      altitude: quantity("altitude").optional(),
+      "lapse rate": quantity("lapse rate").optional(),
+      "humidity margin": bare("humidity margin").optional(),
+      materials: words("the path of a material table").optional(),
+      prices: either("the path of a price table, or a list of prices", [
+        words("the path of a price table"),
+        listOf("a list of prices, each with material and per", priceSchema, MOST_PRICES),
+      ]).optional(),
+      currency: words("a currency").optional(),
+      "hour rate": bare("hour rate").optional(),
+      "heat price": quantity("heat price").optional(),
+      accept: listOf("a list of notes to accept", words("the code of a note"), 50).optional(),
+      "climates for place": listOf("a list of places", words("the name of a place"), 50).optional(),
+      indoor: roomSchema.optional(),
+      rooms: z.record(words("a name"), roomSchema, { error: `${KIND_MARK}rooms by name` }).optional(),
+      "build-ups": listOf("a list of build-ups, each beginning with a hyphen", buildUpSchema, MOST_BUILD_UPS),
+    },
+    { error: `${KIND_MARK}the keys of a project: project, climate, indoor, build-ups` },
+  )
+  .check(({ value, issues }) => {
+    if (value["lapse rate"] !== undefined && value.altitude === undefined)
+      issues.push(custom("only-with-altitude", {}, value, ["lapse rate"]));
+  });
 
 /**
  * The JSON Schema of a project file, as committed beside the package.
