@@ -24,6 +24,15 @@ export const STEFAN_BOLTZMANN = 5.67e-8;
 /** Emissivity of any face that is not said to be bright [–]. Source: ISO 6946:2017 Annex D (from memory). */
 export const USUAL_EMISSIVITY = 0.9;
 
+/** Thickest still air that has a resistance by formula [m]. Source: ISO 6946:2017 clause 6.9 (from memory). */
+export const THICKEST_STILL_AIR = 0.3;
+
+/** Openings up to here leave an air layer unventilated [m² per m or per m²]. Source: ISO 6946:2017 clause 6.9 (from memory). */
+export const UNVENTILATED_UP_TO = 500e-6;
+
+/** Openings from here ventilate it well; between the two slightly. Source: ISO 6946:2017 clause 6.9 (from memory). */
+export const WELL_VENTILATED_FROM = 1500e-6;
+
 /** The twelve calendar months, January to December. */
 export const MONTH_NAMES = [
   "January",

@@ -1,11 +1,8 @@
-import { STEFAN_BOLTZMANN, ZERO_CELSIUS_IN_KELVIN } from "../constants.ts";
+import { STEFAN_BOLTZMANN, THICKEST_STILL_AIR, ZERO_CELSIUS_IN_KELVIN } from "../constants.ts";
 import type { HeatFlowDirection } from "./types.ts";
 
 /** Mean temperature of an air layer Tm [K]: 10 °C. Source: ISO 6946:2017 Annex D (from memory). */
 export const MEAN_TEMPERATURE_OF_AIR_LAYER: number = ZERO_CELSIUS_IN_KELVIN + 10;
-
-/** Thickest air layer the formula covers [m]. Source: ISO 6946:2017 clause 6.9 (from memory). */
-export const THICKEST_AIR_LAYER = 0.3;
 
 /** Conductivity of still air that bounds ha [W/(m·K)]. Source: ISO 6946:2017 Table D.1 (from memory). */
 const STILL_AIR_CONDUCTIVITY = 0.025;
@@ -40,9 +37,9 @@ export function airLayerResistance(
   emissivityOuter: number,
   width: number = Number.POSITIVE_INFINITY,
 ): number {
-  if (!(thickness > 0 && thickness <= THICKEST_AIR_LAYER)) {
+  if (!(thickness > 0 && thickness <= THICKEST_STILL_AIR)) {
     throw new RangeError(
-      `an air layer's thickness must be over 0 and at most ${THICKEST_AIR_LAYER} m, was ${thickness}`,
+      `an air layer's thickness must be over 0 and at most ${THICKEST_STILL_AIR} m, was ${thickness}`,
     );
   }
   for (const emissivity of [emissivityInner, emissivityOuter]) {

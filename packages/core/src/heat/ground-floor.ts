@@ -1,3 +1,4 @@
+import { characteristicDimension } from "../project/characteristic-dimension.ts";
 import type { EdgeInsulation, Ground, Soil, UnderfloorVoid } from "../project/types.ts";
 import type { WorkingValue } from "./types.ts";
 
@@ -30,19 +31,6 @@ export const WELL_INSULATED_SHAPE = 0.457;
 export interface GroundTransmittance {
   transmittance: number;
   working: WorkingValue[];
-}
-
-/**
- * Characteristic dimension of a floor.
- *
- * @param area - A [m²], above 0
- * @param perimeter - exposed perimeter P [m], above 0
- * @returns B [m]
- * Source: ISO 13370:2017 equation 2 (from memory).
- * @example characteristicDimension(80, 36) // 4.4444
- */
-export function characteristicDimension(area: number, perimeter: number): number {
-  return area / (0.5 * perimeter);
 }
 
 /**

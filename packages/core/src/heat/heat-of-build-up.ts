@@ -81,10 +81,6 @@ function sumOfResistances(counted: readonly CountedLayer[]): number {
   return counted.reduce((sum, { resistance }) => sum + resistance, 0);
 }
 
-/** Openings [m² per m or m²] at which an air layer is slightly and well ventilated. Source: ISO 6946:2017 clause 6.9 (from memory). */
-export const SLIGHTLY_VENTILATED_FROM = 500e-6;
-export const WELL_VENTILATED_FROM = 1500e-6;
-
 /** The innermost slightly ventilated air layer, or null. */
 export function slightlyVentilatedLayer(buildUp: BuildUp): { index: number; layer: AirLayer } | null {
   for (const [index, layer] of buildUp.layers.entries()) {

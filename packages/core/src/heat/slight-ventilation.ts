@@ -1,10 +1,6 @@
+import { UNVENTILATED_UP_TO, WELL_VENTILATED_FROM } from "../constants.ts";
 import type { BuildUp, Ventilation } from "../project/types.ts";
-import {
-  calculateHeat,
-  SLIGHTLY_VENTILATED_FROM,
-  slightlyVentilatedLayer,
-  WELL_VENTILATED_FROM,
-} from "./heat-of-build-up.ts";
+import { calculateHeat, slightlyVentilatedLayer } from "./heat-of-build-up.ts";
 import type { HeatCalculation, HeatFlowDirection } from "./types.ts";
 
 /** The two cases between which a slightly ventilated air layer lies. */
@@ -82,6 +78,6 @@ export function heatOfBuildUp(buildUp: BuildUp, direction: HeatFlowDirection): H
 
 /** Part of the way from closed to well ventilated [–], 0 to 1. */
 function openShare(area: number): number {
-  const range = WELL_VENTILATED_FROM - SLIGHTLY_VENTILATED_FROM;
-  return Math.min(1, Math.max(0, (area - SLIGHTLY_VENTILATED_FROM) / range));
+  const range = WELL_VENTILATED_FROM - UNVENTILATED_UP_TO;
+  return Math.min(1, Math.max(0, (area - UNVENTILATED_UP_TO) / range));
 }

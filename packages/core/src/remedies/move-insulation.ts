@@ -1,3 +1,4 @@
+import { THICKEST_STILL_AIR } from "../constants.ts";
 import type { AirLayer, BuildUp, Layer, SolidLayer } from "../project/types.ts";
 import { holdsStatedWater, insertLayers, removeLayer, replaceLayer, spliceLayers } from "./edit-layers.ts";
 import { boardsFor, outerPlace, thicknesses } from "./insulate-outside.ts";
@@ -7,9 +8,6 @@ import { DECK_SHEET, sheetInWords } from "./stock.ts";
 import { WORTH_TAKING_OUT } from "./take-out-sheet.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 import { mustStay, TIGHT } from "./what-must-stay.ts";
-
-/** Deepest still air that has a resistance by formula [m]. Source: ISO 6946:2017 clause 6.9 (from memory). */
-const DEEPEST_STILL_AIR = 0.3;
 
 /**
  * The insulation moved outside the frame: a wall with its studs left empty, a cold flat roof made a warm one with a
@@ -72,7 +70,7 @@ function emptyTheFrame(buildUp: BuildUp): BuildUp | null {
   const framed = buildUp.layers.flatMap((layer, index) => (isFramedInsulation(layer, extent, index) ? [index] : []));
   if (framed.length === 0 || framed.some((index) => holdsStatedWater(buildUp, index))) return null;
   const emptied = mergeStillAir(framed.reduce(emptyLayer, buildUp));
-  if (emptied.layers.some((layer) => layer.type === "air" && layer.thickness > DEEPEST_STILL_AIR)) return null;
+  if (emptied.layers.some((layer) => layer.type === "air" && layer.thickness > THICKEST_STILL_AIR)) return null;
   if (buildUp.element === "wall") return emptied;
   const sheet = emptied.layers.findIndex((layer, index) => index < extent.first && isVapourSheet(layer));
   return sheet === -1 || mustStay(emptied, sheet) || holdsStatedWater(emptied, sheet)

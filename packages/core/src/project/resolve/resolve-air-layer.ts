@@ -1,3 +1,4 @@
+import { THICKEST_STILL_AIR, UNVENTILATED_UP_TO, WELL_VENTILATED_FROM } from "../../constants.ts";
 import type { ProblemPath } from "../../problems/types.ts";
 import { plainDigits } from "../../quantities/format-quantity.ts";
 import { readQuantity } from "../../quantities/read-quantity.ts";
@@ -5,13 +6,6 @@ import type { ReadingContext } from "../reading-context.ts";
 import type { WrittenLayer } from "../schema/written-project.ts";
 import type { AirLayer, Ventilation } from "../types.ts";
 import { WITHOUT_EFFECT } from "../without-effect.ts";
-
-/** Openings up to here leave an air layer unventilated [m² per m or per m²]. Source: ISO 6946:2017 clause 6.9 (from memory). */
-export const UNVENTILATED_UP_TO = 500e-6;
-/** Openings from here ventilate it well. Source: ISO 6946:2017 clause 6.9 (from memory). */
-export const WELL_VENTILATED_FROM = 1500e-6;
-/** Deepest still air that has a resistance by formula [m]. Source: ISO 6946:2017 clause 6.9 (from memory). */
-export const DEEPEST_STILL_AIR = 0.3;
 
 /**
  * Makes an air layer.
@@ -34,7 +28,7 @@ export function resolveAirLayer(
   const isOpenAsSaid = endsFit(written, path, context);
   if (area === "faulty" || !openingsFit(ventilation, area, path, context) || !isOpenAsSaid) return null;
   const isCalculated = ventilation !== "well" && written.resistance === undefined;
-  if (thickness > DEEPEST_STILL_AIR && isCalculated) {
+  if (thickness > THICKEST_STILL_AIR && isCalculated) {
     context.collector.add("air-too-deep", [...path, "air"], { deepest: "300 mm" });
     return null;
   }

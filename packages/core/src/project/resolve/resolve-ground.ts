@@ -1,5 +1,6 @@
 import { MONTHS_PER_YEAR } from "../../constants.ts";
 import type { ProblemPath } from "../../problems/types.ts";
+import { characteristicDimension } from "../characteristic-dimension.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import type { ReadValue, WrittenBuildUp, WrittenGround, WrittenVoid } from "../schema/written-project.ts";
 import type { Ground, StatedMonths, UnderfloorVoid, UnheatedSpace } from "../types.ts";
@@ -52,11 +53,6 @@ export function checkEdgeInsulation(written: WrittenBuildUp, path: ProblemPath, 
     key,
     furthest: `${furthest.toFixed(2)} m`,
   });
-}
-
-/** Area over half the exposed perimeter, B [m]. Source: ISO 13370:2017 equation 2 (from memory). */
-function characteristicDimension(area: number, perimeter: number): number {
-  return area / (0.5 * perimeter);
 }
 
 /** Void under a suspended floor; null when its own climate is given without area and perimeter. */

@@ -1,6 +1,6 @@
+import { THICKEST_STILL_AIR } from "../../constants.ts";
 import { comparable, nearNames } from "../../problems/near-names.ts";
 import { inSpeech } from "../../problems/wording.ts";
-import { DEEPEST_STILL_AIR } from "../../project/resolve/resolve-air-layer.ts";
 import type { BuildUp, Layer, Project } from "../../project/types.ts";
 import type { SweepQuestion } from "./types.ts";
 
@@ -62,7 +62,7 @@ function layersCalled(name: string, { layers }: BuildUp): number[] {
 function whyNotVaried(layer: Layer, thickest: number): string | null {
   if (layer.type === "sheet") return `${layer.name} is a sheet and has no thickness to vary.`;
   const isStill = layer.type === "air" && layer.ventilation !== "well" && layer.resistance === null;
-  if (isStill && thickest > DEEPEST_STILL_AIR)
+  if (isStill && thickest > THICKEST_STILL_AIR)
     return "Still air deeper than 300 mm has no resistance by formula. Give a range up to 300 mm.";
   return null;
 }
