@@ -1,10 +1,11 @@
 import { spawnSync } from "node:child_process";
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { CLIMATE_CSVS } from "@warmside/core";
+import { CLIMATE_CSVS, MATERIALS_CSV, readMaterialTable } from "@warmside/core";
 import { describe, expect, it } from "vitest";
 import { DICTIONARY, lookUp } from "../../packages/report/src/cli/explain/dictionary.ts";
-import { bundledCommand } from "./bundled-command.ts";
+import { searchMaterials, wordsIn } from "../../packages/report/src/cli/materials/search-materials.ts";
+import { bundledCommand, SMALL_PROJECT } from "./bundled-command.ts";
 
 const command = bundledCommand();
 
@@ -65,11 +66,73 @@ describe("materials", () => {
     expect(out).toMatch(/\n\d{3} materials\. /);
   });
 
+  /** Names of the materials that are found. */
+  const told = async (...words: string[]): Promise<string[]> => {
+    const table = readMaterialTable(MATERIALS_CSV, "materials.csv");
+    const found = table.ok ? await searchMaterials(wordsIn(words.join(" ")), table.value) : [];
+    return found.map(({ material }) => material.name);
+  };
+
+  it("knows what materials are also called, as a project file does", async () => {
+    const meant: [string, string][] = [
+      ["OSB", "oriented strand board"],
+      ["chipboard", "particleboard"],
+      ["drywall", "gypsum plasterboard"],
+      ["DPM", "polythene damp-proof membrane 0.3 mm"],
+      ["DPC", "self-adhesive bitumen damp-proof membrane"],
+      ["VCL", "vapour control layer sd 20 m"],
+      ["vapor retarder", "vapour control layer sd 20 m"],
+      ["stone wool", "mineral wool slab"],
+      ["fiberglass", "mineral wool roll"],
+      ["cladding", "softwood weatherboarding"],
+      ["feather-edge", "softwood weatherboarding"],
+      ["tongue and groove", "softwood weatherboarding"],
+      ["marine ply", "plywood"],
+      ["woodfibre", "wood fibre insulation board"],
+      ["GRP", "glass-reinforced polyester laminate"],
+      ["house wrap", "breather membrane"],
+      ["lino", "linoleum"],
+      ["skim", "gypsum plaster"],
+      ["tin sheet", "galvanised steel sheet new"],
+      ["plastic sheet", "polyethylene sheet 0.15 mm"],
+      ["foam board", "foil-faced PIR board"],
+      ["foil-backed board", "foil-faced PIR board"],
+      ["bitumen felt", "roofing underlay felt bituminous"],
+      ["render", "cement and sand render"],
+      ["concrete slab", "concrete 2400"],
+      ["insulation", "expanded polystyrene"],
+    ];
+    for (const [word, name] of meant) expect(await told(word), word).toContain(name);
+    expect(command.run(["materials", "OSB"]).out).toContain("(wood-based board, board), also called osb\n");
+    expect(await told("18", "mm", "osb")).toEqual([]);
+    expect(await told("osb", "board")).toEqual(["oriented strand board"]);
+  });
+
+  it("finds whole words and beginnings of words, not what lies inside one", async () => {
+    expect(await told("tin")).toEqual(["galvanised steel sheet new", "painted steel sheet"]);
+    expect(await told("plaster")).toContain("gypsum plasterboard");
+    expect(await told("foil-faced")).toContain("foil-faced PIR board");
+    expect(await told("sheeps", "wool")).toEqual(["sheep's wool"]);
+    expect(await told("0.032")).toEqual(["mineral wool slab 0.032"]);
+  });
+
+  it("shows how a board and a sheet that are not in the table are given on the spot", () => {
+    const { err } = command.run(["materials", "unobtainium"]);
+    const layers = /^ {2}- [\s\S]*/m.exec(err)![0].trimEnd().split("\n");
+    const folder = command.folder();
+    const indented = layers.map((line) => `    ${line}\n`).join("");
+    writeFileSync(join(folder, "studio.yaml"), SMALL_PROJECT + indented);
+    expect(command.run(["check", "studio.yaml"], { cwd: folder })).toMatchObject({ code: 0 });
+    const { buildUps } = JSON.parse(command.run(["assess", "studio.yaml", "--json"], { cwd: folder }).out);
+    expect(buildUps[0].layers).toMatchObject([{}, {}, {}, {}, {}, {}, { type: "material" }, { type: "sheet" }]);
+    expect(Math.max(...err.split("\n").map((line) => line.length))).toBeLessThanOrEqual(80);
+  });
+
   it("offers near names where nothing is found", () => {
     const { code, out, err } = command.run(["materials", "plasterbord"]);
     expect(code).toBe(1);
     expect(out).toBe("");
-    expect(err).toMatch(/^No material of the table has "plasterbord"\./);
+    expect(err).toMatch(/^No material of the table has "plasterbord"\. Did you mean plasterboard\?/);
   });
 });
 

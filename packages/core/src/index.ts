@@ -41,6 +41,7 @@ export type * from "./project/types.ts";
 
 // materials
 export { findInTables, type MaterialTable } from "./materials/material-table.ts";
+export { OTHER_NAMES } from "./materials/other-names.ts";
 export { readMaterialTable } from "./materials/read-material-table.ts";
 export { readPriceTable } from "./materials/read-price-table.ts";
 

@@ -1,6 +1,7 @@
 import type { Material } from "@warmside/core";
 import type { Command } from "commander";
-import { CommandProblem, done, type Outcome } from "./outcome.ts";
+import { type FoundMaterial, searchMaterials, wordsIn } from "./materials/search-materials.ts";
+import { done, type Outcome, refused } from "./outcome.ts";
 import { harmless, type Paper, wrap } from "./paper.ts";
 import type { Registration } from "./registration.ts";
 import type { Standing } from "./standing.ts";
@@ -9,7 +10,10 @@ import type { Standing } from "./standing.ts";
 export const registerMaterials: Registration = (program: Command, run): void => {
   program
     .command("materials")
-    .argument("[words...]", "all of them must occur in the name, group or kind; without any, all names are listed")
+    .argument(
+      "[words...]",
+      "words of the name, group or kind, or their beginnings, or what it is also called; without any, all names are listed",
+    )
     .summary("search the table of materials")
     .description(
       "Searches the table of materials and prints properties with their sources. The names are what a project file writes.",
@@ -19,40 +23,39 @@ export const registerMaterials: Registration = (program: Command, run): void => 
 };
 
 async function materials(words: readonly string[], standing: Standing): Promise<Outcome> {
-  const { nearNames } = await import("@warmside/core");
   const table = await shippedTable();
   const paper = standing.answers;
-  const wanted = words
-    .join(" ")
-    .toLowerCase()
-    .split(/\s+/)
-    .filter((word) => word !== "");
+  const wanted = wordsIn(words.join(" "));
   if (wanted.length === 0) return done(namesByGroup(table, paper));
-  const found = table.filter((material) => wanted.every((word) => searched(material).includes(word)));
-  if (found.length === 0) {
-    const near = nearNames(
-      words.join(" "),
-      table.map(({ name }) => name),
-    );
-    const offer = near.length === 0 ? "" : ` Did you mean ${near.join(" or ")}?`;
-    throw new CommandProblem(
-      "unknown-material",
-      `No material of the table has "${harmless(words.join(" "))}".${offer} One that is not in the table is given on the spot, in the project file.`,
-    );
-  }
-  const entries = found.map((material) => materialInWords(material, paper));
+  const found = await searchMaterials(wanted, table);
+  if (found.length === 0) return refused(await nothingFound(words.join(" "), table, standing.messages));
+  const entries = found.map((one) => materialInWords(one, paper));
   return done(`${[...entries, countInWords(found.length)].join("\n\n")}\n`);
 }
+
+/** What was looked for is not there: near names, and how a material is given on the spot. */
+async function nothingFound(asked: string, table: readonly Material[], paper: Paper): Promise<string> {
+  const { nearNames, OTHER_NAMES } = await import("@warmside/core");
+  const names = table.map(({ name }) => name);
+  const near = nearNames(asked, new Set([...names, ...OTHER_NAMES.keys(), ...names.flatMap(wordsIn)]));
+  const offer = near.length === 0 ? "" : ` Did you mean ${near.join(" or ")}?`;
+  const sentence =
+    `No material of the table has "${harmless(asked)}".${offer} One that is not in the table is given on the spot, in ` +
+    "the project file; a board and a sheet so:";
+  return `${wrap(sentence, paper.width)}\n${ON_THE_SPOT}`;
+}
+
+/** Layers as the project file takes them; a line may be broken inside the braces. */
+const ON_THE_SPOT = `  - { material: { name: my board, conductivity: 0.04 W/(m K),
+      vapour resistance factor: 5 }, thickness: 60 mm }
+  - { material: { name: my sheet, sd: 2 m } }
+`;
 
 async function shippedTable(): Promise<readonly Material[]> {
   const { MATERIALS_CSV, readMaterialTable } = await import("@warmside/core");
   const reading = readMaterialTable(MATERIALS_CSV, "materials.csv");
   if (!reading.ok) throw new Error(`the shipped table of materials cannot be read: ${reading.problems[0]!.code}`);
   return reading.value;
-}
-
-function searched(material: Material): string {
-  return `${material.name} ${material.group ?? ""} ${material.kind ?? ""}`.toLowerCase();
 }
 
 function namesByGroup(table: readonly Material[], paper: Paper): string {
@@ -64,11 +67,12 @@ function namesByGroup(table: readonly Material[], paper: Paper): string {
   return `${[...lists, `${countInWords(table.length)} "warmside materials WORDS" tells their properties.`].join("\n\n")}\n`;
 }
 
-function materialInWords(material: Material, paper: Paper): string {
+function materialInWords({ material, alsoCalled }: FoundMaterial, paper: Paper): string {
   const belongs = [material.group, material.kind].filter((word) => word !== null).join(", ");
   const properties = wrap(propertiesOf(material).join(", "), paper.width, "  ");
   const source = wrap(`Source: ${material.source}.`, paper.width, "  ");
-  return `${paper.paint("bold", material.name)} (${belongs})\n${properties}\n${source}`;
+  const also = alsoCalled === null ? "" : `, also called ${alsoCalled}`;
+  return `${paper.paint("bold", material.name)} (${belongs})${also}\n${properties}\n${source}`;
 }
 
 function propertiesOf(material: Material): string[] {
