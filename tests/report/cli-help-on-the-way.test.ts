@@ -159,6 +159,39 @@ describe("explain", () => {
     expect(lookUp("vapour-control layer")?.word).toBe("vapour layer");
   });
 
+  it("has the words of the report and of the project file that a newcomer meets", () => {
+    const words = [
+      "corrosion",
+      "target",
+      "rank correlation",
+      "Rsi",
+      "Rse",
+      "assumed",
+      "tabulated",
+      "partition",
+      "faces",
+      "cooling",
+      "condensation",
+      "spread",
+      "unfavourable run",
+      "wetter room",
+      "severity",
+    ];
+    for (const word of words) expect(lookUp(word), word).not.toBe(null);
+    expect(lookUp("dew")?.word).toBe("dew point");
+    expect(lookUp("severity")?.says.join(" ")).toContain("note, caution or fault");
+  });
+
+  it("shows a second room as the project file takes it", () => {
+    const text = command.run(["explain", "rooms"]).out.replaceAll(/\s+/g, " ");
+    const [, rooms] = /`(rooms: \{.+?\} \})`/.exec(text) ?? [];
+    const [, room] = /`(room: .+?)`/.exec(text) ?? [];
+    const folder = command.folder();
+    writeFileSync(join(folder, "studio.yaml"), `${SMALL_PROJECT}    ${room}\n${rooms}\n`);
+    const { buildUps } = JSON.parse(command.run(["assess", "studio.yaml", "--json"], { cwd: folder }).out);
+    expect(buildUps[0].room).toBe("damp room");
+  });
+
   it("has one meaning for each word, and every pointer leads to an entry", () => {
     const names = DICTIONARY.flatMap(({ word, also }) => [word, ...also]);
     expect(new Set(names).size).toBe(names.length);
@@ -178,7 +211,7 @@ describe("explain", () => {
 });
 
 describe("new", () => {
-  it.each(["wall", "roof", "floor"])(
+  it.each(["wall", "roof", "floor", "partition"])(
     "a %s is in order in every climate at hand, and never one to change",
     (element) => {
       const folder = command.folder();
@@ -196,6 +229,15 @@ describe("new", () => {
       }
     },
   );
+
+  it("a partition stands between two rooms, with its vapour layer towards the damper one", () => {
+    const folder = command.folder();
+    command.run(["new", "--element", "partition", "--out", "studio.yaml"], { cwd: folder });
+    const { buildUps, oddities } = JSON.parse(command.run(["assess", "studio.yaml", "--json"], { cwd: folder }).out);
+    expect(oddities).toEqual([]);
+    expect(buildUps[0]).toMatchObject({ element: "partition", room: "damp room", faces: "indoor" });
+    expect(buildUps[0].vapourLayer).toMatchObject({ warmSide: "damp room", onWarmSide: true });
+  });
 
   it("takes the name of any climate at hand, or a table of the reader's own", () => {
     const folder = command.folder();
@@ -237,7 +279,7 @@ describe("completion", () => {
   it.each([
     ["warmside ass", ["assess"]],
     ["warmside assess --j", ["--json"]],
-    ["warmside new --element ''", ["wall", "roof", "floor"]],
+    ["warmside new --element ''", ["wall", "roof", "floor", "partition"]],
     ["warmside completion ''", expect.arrayContaining(["bash", "zsh"])],
     ["warmside climate l", ["list"]],
     ["warmside assess com", ["completion.bash"]],
@@ -249,7 +291,7 @@ describe("completion", () => {
   it.skipIf(!hasZsh).each([
     ["warmside ''", ["assess", "climate", "new"]],
     ["warmside assess ''", ["--json", "a file"]],
-    ["warmside new --element ''", ["wall", "roof", "floor"]],
+    ["warmside new --element ''", ["wall", "roof", "floor", "partition"]],
     ["warmside assess x --out ''", ["a file"]],
     ["warmside climate ''", ["list", "near", "make"]],
   ])("zsh (skipped where there is none): %s", (line, words) => {

@@ -99,7 +99,7 @@ export const WRONG_LINES: readonly HostileCase[] = [
   {
     title: "an element that is none",
     args: ["new", "--element", "door"],
-    says: '"door" is none of the choices, which are wall, roof, floor.',
+    says: '"door" is none of the choices, which are wall, roof, floor, partition.',
   },
   {
     title: "a shell that is none",

@@ -5,6 +5,7 @@ import { writeWhole } from "./files/write-whole.ts";
 import { placeFor } from "./new/place-for.ts";
 import { STARTER_FLOOR } from "./new/starter-floor.ts";
 import { starterHead } from "./new/starter-head.ts";
+import { STARTER_PARTITION } from "./new/starter-partition.ts";
 import { STARTER_ROOF } from "./new/starter-roof.ts";
 import { STARTER_WALL } from "./new/starter-wall.ts";
 import { CommandProblem, done, type Outcome } from "./outcome.ts";
@@ -12,7 +13,12 @@ import { harmless } from "./paper.ts";
 import type { Registration } from "./registration.ts";
 import type { Standing } from "./standing.ts";
 
-const STARTERS = { wall: STARTER_WALL, roof: STARTER_ROOF, floor: STARTER_FLOOR };
+const STARTERS = {
+  wall: STARTER_WALL,
+  roof: STARTER_ROOF,
+  floor: STARTER_FLOOR,
+  partition: STARTER_PARTITION,
+};
 
 interface NewOptions {
   element: keyof typeof STARTERS;
@@ -26,7 +32,8 @@ export const registerNew: Registration = (program: Command, run): void => {
     .command("new")
     .summary("write a commented project file to begin with")
     .description(
-      "Writes a project file for a wall, a roof or a floor, with a remark at every line, ready to be changed and assessed.",
+      "Writes a project file for a wall, a roof, a floor or a partition between two rooms, with a remark at every line, ready to be changed and " +
+        "assessed.",
     )
     .addOption(new Option("--element <element>", "what to begin with").choices(Object.keys(STARTERS)).default("wall"))
     .option("--climate <place>", "the place, as in the list of climates, or the path of a climate table", "de-bilt")

@@ -147,9 +147,10 @@ export const ANSWER_WORDS: readonly Entry[] = [
     unit: null,
     says: [
       "Which year is reckoned with: the mean year, or one that comes one year in ten, 2 K colder or warmer throughout. The colder year is always tried too and counts in the judgement.",
+      "A finding has a severity too: note, caution or fault.",
     ],
     source: "ISO 13788:2012 clause 4.2",
-    see: ["verdict"],
+    see: ["verdict", "finding"],
   },
   {
     word: "trapped water",
@@ -160,5 +161,75 @@ export const ANSWER_WORDS: readonly Entry[] = [
     ],
     source: "ISO 13788:2012 clause 7",
     see: ["verdict"],
+  },
+  {
+    word: "target",
+    also: ["targets", "target u", "target u-value"],
+    unit: "W/(m²·K)",
+    says: [
+      "The U-value that you are asked for, written as `target:` into a build-up. The answer says beside the U-value whether it is met, both rounded to two decimals; the judgement is about moisture, and a missed target does not change it.",
+    ],
+    source: null,
+    see: ["U-value", "judgement"],
+  },
+  {
+    word: "spread",
+    also: ["how sure", "samples"],
+    unit: null,
+    says: [
+      "How far the answer may be off, since nothing that goes into it is known exactly. `warmside spread` works a build-up out many times, with material values, share of framing, gaps and indoor humidity each somewhere within its width, and tells how often each verdict and judgement comes out.",
+    ],
+    source: null,
+    see: ["rank correlation", "tabulated", "assumed"],
+  },
+  {
+    word: "rank correlation",
+    also: ["correlation", "influence"],
+    unit: "a bare number, -1 to 1",
+    says: [
+      "How closely one uncertain value and the answer rise and fall together over all samples of a spread: 1 always together, -1 always against each other, 0 without any link. The value with the largest, whatever its sign, decides most, so find out about that one first.",
+    ],
+    source: null,
+    see: ["spread"],
+  },
+  {
+    word: "tabulated",
+    also: ["declared"],
+    unit: null,
+    says: [
+      "Says where the values of a material come from: a table of a standard, for that kind of material and for no one product. The spread takes its conductivity as right within 5 %; a value that a maker declares for his product is surer.",
+    ],
+    source: "ISO 10456:2007",
+    see: ["assumed", "spread"],
+  },
+  {
+    word: "assumed",
+    also: ["basis"],
+    unit: null,
+    says: [
+      "Says that a value stands in no standard's table and no maker declares it: common practice, or a guess. The spread gives such values the most room, up to 20 % of the conductivity and a factor of three in the vapour resistance; the values of your own product, with their source, make the answer surer.",
+    ],
+    source: null,
+    see: ["tabulated", "spread"],
+  },
+  {
+    word: "unfavourable run",
+    also: ["unfavourable", "unfavorable", "unfavourable vapour resistance", "unfavorable run"],
+    unit: null,
+    says: [
+      "Many materials have a dry and a wet μ, and the reported year takes the dry one. This run works the build-up out again with the worse of the two, the smaller up to the cold face of the main insulation and the larger outside it; a verdict that changes is told.",
+    ],
+    source: null,
+    see: ["μ", "wetter room", "severity"],
+  },
+  {
+    word: "wetter room",
+    also: ["wetter", "damper room"],
+    unit: null,
+    says: [
+      "The build-up worked out again with a room damper than you stated: one humidity class up, ten points of relative humidity more, or half as much vapour again. It shows how near the edge the answer stands, and never turns the judgement by itself.",
+    ],
+    source: null,
+    see: ["humidity class", "unfavourable run", "severity"],
   },
 ];

@@ -171,9 +171,10 @@ export const BUILDING_WORDS: readonly Entry[] = [
     unit: null,
     says: [
       "The air a build-up begins at. It is heated to a set point, held at a temperature, or unheated, and has a humidity. A build-up that names none belongs to the room called indoor.",
+      "A second room stands under `rooms`, as in `rooms: { damp room: { heating: 18 °C, humidity: class 4 } }` or `{ store: { unheated: true } }`. A build-up begins in it with `room: damp room`, and may lie against it with `faces: damp room`.",
     ],
     source: "ISO 13788:2012 Annex A",
-    see: ["humidity class", "project"],
+    see: ["humidity class", "faces", "cooling", "project"],
   },
   {
     word: "project",
@@ -204,5 +205,35 @@ export const BUILDING_WORDS: readonly Entry[] = [
     ],
     source: "flow through an opening at 2 Pa; common practice",
     see: ["gaps", "vapour layer"],
+  },
+  {
+    word: "partition",
+    also: ["partitions", "internal wall"],
+    unit: null,
+    says: [
+      "A wall between two rooms: its layers begin in the one named under `room`, and it `faces` the other. Its warm side is the damper of the two rooms, which need not be the warmer one.",
+    ],
+    source: null,
+    see: ["faces", "room", "warm side"],
+  },
+  {
+    word: "faces",
+    also: ["far side", "other side"],
+    unit: null,
+    says: [
+      "Key of a build-up: what lies where its layers end. Outdoors where it is not said; else ground, void, or the name of a room.",
+    ],
+    source: null,
+    see: ["room", "partition"],
+  },
+  {
+    word: "cooling",
+    also: ["cooled", "air conditioning"],
+    unit: "°C",
+    says: [
+      "Key of a room: the temperature that it is never let above, as in `cooling: 24 °C`. In a hot and damp place a cooled room turns the warm side to outdoors; write its humidity as a percentage, since a class tells nothing about it.",
+    ],
+    source: null,
+    see: ["warm side", "humidity class", "room"],
   },
 ];

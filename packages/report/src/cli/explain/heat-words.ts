@@ -82,4 +82,24 @@ export const HEAT_WORDS: readonly Entry[] = [
     source: null,
     see: ["dew point", "vapour layer"],
   },
+  {
+    word: "Rsi",
+    also: ["rse", "surface resistance", "surface resistances"],
+    unit: "m²·K/W",
+    says: [
+      "The film of air that clings to a face holds back some heat: Rsi is that of the room side, 0.13 for a wall, 0.10 where heat goes up and 0.17 where it goes down, and Rse is that of the far side, 0.04 outdoors. For mould on the room surface Rsi is taken as 0.25, since air moves less in corners and behind furniture.",
+    ],
+    source: "ISO 6946:2017; ISO 13788:2012 clause 5",
+    see: ["R", "temperature factor"],
+  },
+  {
+    word: "corrosion",
+    also: ["rust", "rusting"],
+    unit: null,
+    says: [
+      "Metal at the room surface rusts where the air at it stands at 60 % or more, long before there is mould (80 %) or there are drops (100 %). The table of the surface gives the temperature factor that it would need; it matters only where there is bare metal, and turns no judgement.",
+    ],
+    source: "ISO 13788:2012 clause 5",
+    see: ["temperature factor", "growth limit"],
+  },
 ];

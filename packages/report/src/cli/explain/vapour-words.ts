@@ -79,7 +79,7 @@ export const VAPOUR_WORDS: readonly Entry[] = [
   },
   {
     word: "dew point",
-    also: ["dewpoint"],
+    also: ["dewpoint", "dew"],
     unit: "°C",
     says: [
       "The temperature at which air of a given vapour pressure is full. A face colder than the dew point of the air that reaches it gets wet. Air of 20 °C and 50 % has its dew point at 9.3 °C.",
@@ -107,5 +107,15 @@ export const VAPOUR_WORDS: readonly Entry[] = [
     ],
     source: "ISO 13788:2012 Annex A",
     see: ["relative humidity"],
+  },
+  {
+    word: "condensation",
+    also: ["condense", "condenses", "condensate"],
+    unit: null,
+    says: [
+      "Vapour that turns to water where the air can hold no more, on a face colder than the dew point of the air that reaches it. Inside a build-up it is counted month by month and makes the verdict; on the room surface it is told by itself.",
+    ],
+    source: "ISO 13788:2012",
+    see: ["dew point", "verdict", "temperature factor"],
   },
 ];

@@ -1,7 +1,7 @@
 /**
  * The part of a starter project that is the same for every element: name, place, room.
  *
- * @param element - "wall", "roof" or "floor"
+ * @param element - "wall", "roof", "floor" or "partition"
  * @param climate - a place that is known, or the path of a climate table
  * @returns lines of YAML with comments
  */
