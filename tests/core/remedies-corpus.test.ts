@@ -1,12 +1,14 @@
 import { describe, expect, test } from "vitest";
-import { assessBuildUp } from "../../packages/core/src/assess-build-up.ts";
+import { assessBuildUp, judgeBuildUp } from "../../packages/core/src/assess-build-up.ts";
 import type { AirLayer, BuildUp, Layer } from "../../packages/core/src/project/types.ts";
 import { findRemedies, type RemedySearch } from "../../packages/core/src/remedies/find-remedies.ts";
 import { changesOf } from "../../packages/core/src/remedies/kinds.ts";
 import type { Change, ChangeStep, Situation } from "../../packages/core/src/remedies/types.ts";
 import type { BuildUpResult, Remedy } from "../../packages/core/src/result/types.ts";
 import { layerSd } from "../../packages/core/src/vapour/layer-sd.ts";
+import { materialNamed } from "./build-ups.ts";
 import { type Case, corpus } from "./corpus.ts";
+import { rulesBroken } from "./remedy-rules.ts";
 
 /**
  * Every remedy of the practice corpus and of the demo, held against what method.md 7 asks of remedies.
@@ -55,7 +57,31 @@ describe("remedies of the whole corpus", () => {
         const result = assessBuildUp(smaller.step.buildUp, smaller.step.surroundings ?? one.surroundings);
         const worse = RANK[result.judgement.word] < RANK[remedy.judgement];
         const colder = smaller.keepsWarmth && rounded(result) > rounded(one.assessed);
-        expect(worse || colder, `${smaller.step.words} already does`).toBe(true);
+        const unfit = brokenBy(one, smaller.step).length > 0;
+        expect(worse || colder || unfit, `${smaller.step.words} already does`).toBe(true);
+      }
+    }
+  });
+
+  test.each(withRemedies)("$title: each keeps a margin of water, a warm deck, and buries no blamed sheet", (one) => {
+    for (const remedy of one.search.remedies) expect(brokenBy(one, again(one, remedy).step), remedy.change).toEqual([]);
+  });
+
+  test.each(withRemedies)("$title: each tells what it rests on, and the values of what it brings in", (one) => {
+    const known = new Set(one.buildUp.layers.map(({ name }) => name));
+    for (const remedy of one.search.remedies) {
+      const { result, step } = again(one, remedy);
+      expect(remedy.conditions.length > 0, remedy.change).toBe(result.judgement.word === "sound with conditions");
+      expect(result.findings.map(({ message }) => message)).toEqual(expect.arrayContaining(remedy.conditions));
+      const brought = step.buildUp.layers.filter((layer) => layer.type !== "air" && !known.has(layer.name));
+      expect(remedy.materials.map(({ name }) => name)).toEqual(expect.arrayContaining(brought.map(({ name }) => name)));
+      for (const { name, conductivity, vapourResistanceFactor, sd } of remedy.materials) {
+        const row = materialNamed(name);
+        expect({ conductivity, vapourResistanceFactor, sd }).toEqual({
+          conductivity: row.conductivity,
+          vapourResistanceFactor: row.vapourResistanceFactorDry,
+          sd: row.equivalentAirLayerThickness,
+        });
       }
     }
   });
@@ -104,6 +130,11 @@ function again(one: Searched, remedy: Remedy): { step: ChangeStep; result: Build
   const step = second?.step ?? first!.step;
   const surroundings = second?.step.surroundings ?? first!.step.surroundings ?? one.surroundings;
   return { step, result: assessBuildUp(step.buildUp, surroundings) };
+}
+
+/** What a step breaks of the rules that remedies keep to. */
+function brokenBy(one: Searched, step: ChangeStep): string[] {
+  return rulesBroken(one.assessed, one.situation, judgeBuildUp(step.buildUp, step.surroundings ?? one.surroundings));
 }
 
 interface FoundStep {

@@ -24,17 +24,17 @@ const WOOL_140 = "      - { material: mineral wool slab, thickness: 140 mm, fram
 const written: Written[] = [
   {
     file: "02-stud-wall-no-vapour-layer.yaml",
-    change: "Vapour control layer sd 2 m added on the warm side, between gypsum plasterboard and mineral wool slab",
-    edits: [[WOOL_140, `      - { material: vapour control layer sd 2 m }\n${WOOL_140}`]],
+    change: "Vapour control layer sd 5 m added on the warm side, between gypsum plasterboard and mineral wool slab",
+    edits: [[WOOL_140, `      - { material: vapour control layer sd 5 m }\n${WOOL_140}`]],
   },
   {
     file: "02-stud-wall-no-vapour-layer.yaml",
     change:
-      "105 mm of wood fibre insulation board outside, without a break, between oriented strand board and breather membrane",
+      "110 mm of wood fibre insulation board outside, without a break, between oriented strand board and breather membrane",
     edits: [
       [
         "      - { material: breather membrane }",
-        "      - { material: wood fibre insulation board, thickness: 105 mm }\n      - { material: breather membrane }",
+        "      - { material: wood fibre insulation board, thickness: 110 mm }\n      - { material: breather membrane }",
       ],
     ],
   },
@@ -71,8 +71,14 @@ const written: Written[] = [
   },
   {
     file: "24-steel-box-drying-clay.yaml",
-    change: "The room kept drier: humidity class 2 instead of 4",
-    edits: [["humidity: class 4", "humidity: class 2"]],
+    change:
+      "45 mm of polyurethane foam unfaced outside, without a break, on the outer face of steel, behind ventilated cladding (not counted)",
+    edits: [
+      [
+        "      - { material: steel, thickness: 2 mm }",
+        "      - { material: steel, thickness: 2 mm }\n      - { material: polyurethane foam unfaced, thickness: 45 mm }",
+      ],
+    ],
   },
   {
     file: "32-cold-roof-one-end.yaml",
@@ -100,6 +106,19 @@ const written: Written[] = [
       [
         "      - { material: bitumen sheet",
         "      - { material: polyurethane foam unfaced, thickness: 80 mm }\n      - { material: bitumen sheet",
+      ],
+    ],
+  },
+  {
+    file: "28-warm-roof-over-half-below.yaml",
+    change:
+      "The room kept drier, only if it is really ventilated so: humidity class 2 instead of 3 (a change of use or of ventilation, not of the build-up); " +
+      "and 240 mm of mineral wool roof board outside, without a break, between expanded polystyrene and bitumen sheet",
+    edits: [
+      ["humidity: class 3", "humidity: class 2"],
+      [
+        "      - { material: bitumen sheet",
+        "      - { material: mineral wool roof board, thickness: 240 mm }\n      - { material: bitumen sheet",
       ],
     ],
   },

@@ -20,7 +20,7 @@ import {
   WOOD_FIBRE,
 } from "../../packages/core/src/remedies/stock.ts";
 import { takeOutSheet } from "../../packages/core/src/remedies/take-out-sheet.ts";
-import type { Situation } from "../../packages/core/src/remedies/types.ts";
+import { type Change, EFFORT, type Situation } from "../../packages/core/src/remedies/types.ts";
 import { ventilate } from "../../packages/core/src/remedies/ventilate.ts";
 import { leavesAloneWhatMustStay, mustStay } from "../../packages/core/src/remedies/what-must-stay.ts";
 import { CLIMATE_CSVS } from "../../packages/core/src/shipped-tables.ts";
@@ -249,28 +249,68 @@ describe("ventilated air", () => {
   });
 });
 
+describe("what a change needs beside it is said in its words", () => {
+  const wordsOf = (changes: Change[]): string[] => changes.map(({ steps }) => steps[0]!.words);
+  const bare = wall(lining, polythene, wool, layerOf("steel", 2));
+  const over = ", behind ventilated cladding (not counted)";
+  test("boards outside a wall: ventilated cladding, unless it has some", () => {
+    expect(wordsOf(insulateOutside(situation(bare))).every((words) => words.endsWith(over))).toBe(true);
+    expect(wordsOf(moveInsulation(situation(bare))).every((words) => words.includes(`outside steel${over}`))).toBe(
+      true,
+    );
+    const clad = situation(wall(lining, polythene, wool, sheathing, breather, cavity, cladding));
+    const none = wordsOf([...insulateOutside(clad), ...moveInsulation(clad)]);
+    expect(none.filter((words) => words.includes("cladding"))).toEqual([]);
+  });
+  test("boards in a room: a lining for fire, where they burn", () => {
+    const towardsRoom = situation(buildUp([lining, wool, lining], { element: "partition", faces: "indoor" }));
+    const words = wordsOf(insulateOutside(towardsRoom));
+    expect(words).toHaveLength(2);
+    expect(words.every((text) => text.endsWith(", lined for fire (the lining not counted)"))).toBe(true);
+  });
+  test("none under the skin of a roof or below a floor", () => {
+    const underSkin = insulateOutside(situation(roof(lining, deck, layerOf("expanded polystyrene", 80), skin)));
+    const below = insulateOutside(situation(buildUp([deck, wool], { element: "floor" })));
+    for (const words of wordsOf([...underSkin, ...below])) expect(words).not.toMatch(/cladding|lined/);
+  });
+  test("air between the frame and the board that braces it: other bracing", () => {
+    const bracing = "(the frame then needs other bracing)";
+    const plywood = layerOf("plywood", 12);
+    expect(wordsOf(ventilate(situation(wall(lining, wool, plywood))))[0]).toContain(bracing);
+    const apart = wall(lining, wool, breather, layerOf("oriented strand board", 11), sheet(5));
+    expect(wordsOf(ventilate(situation(apart)))[0]).not.toContain(bracing);
+    expect(wordsOf(ventilate(situation(roof(lining, polythene, wool, deck, skin))))[0]).not.toContain(bracing);
+  });
+});
+
 describe("a drier room", () => {
   const rules = (humidity: HumidityRule): string[] =>
     drierRoom(situation(wall(lining, wool), "room", humidity)).flatMap(({ steps }) => steps.map(({ words }) => words));
-  test("class by class, at most two down and never as dry as a store", () => {
-    expect(rules({ kind: "class", class: 5 })).toEqual([
-      "the room kept drier: humidity class 4 instead of 5",
-      "the room kept drier: humidity class 3 instead of 5",
-    ]);
-    expect(rules({ kind: "class", class: 3 })).toEqual(["the room kept drier: humidity class 2 instead of 3"]);
+  const only = "the room kept drier, only if it is really ventilated so: ";
+  const noBuildUp = " (a change of use or of ventilation, not of the build-up)";
+  test("one class down, never under 3 from 4 or 5, and never as dry as a store", () => {
+    expect(rules({ kind: "class", class: 5 })).toEqual([`${only}humidity class 4 instead of 5${noBuildUp}`]);
+    expect(rules({ kind: "class", class: 4 })).toEqual([`${only}humidity class 3 instead of 4${noBuildUp}`]);
+    expect(rules({ kind: "class", class: 3 })).toEqual([`${only}humidity class 2 instead of 3${noBuildUp}`]);
     expect(rules({ kind: "class", class: 2 })).toEqual([]);
   });
   test("relative humidity down to 30 %, more air changed, normal use", () => {
     expect(rules({ kind: "months", relativeHumidity: new Array(12).fill(0.4) })).toEqual([
-      "the room kept drier: relative humidity 5 points lower",
-      "the room kept drier: relative humidity 10 points lower",
+      `${only}relative humidity 5 points lower${noBuildUp}`,
+      `${only}relative humidity 10 points lower${noBuildUp}`,
     ]);
+    expect(rules({ kind: "months", relativeHumidity: new Array(12).fill(0.6) })).toHaveLength(2);
     expect(rules({ kind: "balance", production: 6 / 86_400, volume: 90, airChanges: 0.6 / 3600 })[0]).toBe(
-      "the room kept drier: 0.75 air changes an hour instead of 0.6",
+      `${only}0.75 air changes an hour instead of 0.6${noBuildUp}`,
     );
     expect(rules({ kind: "by outdoor temperature", level: "high" })).toEqual([
-      "the room kept drier: normal instead of high use",
+      `${only}normal instead of high use${noBuildUp}`,
     ]);
+  });
+  test("comes after everything that is built, two changes together too", () => {
+    const { drierRoom: last, ...built } = EFFORT;
+    const [most, next] = Object.values(built).sort((a, b) => b - a);
+    expect(last).toBeGreaterThan(most! + next!);
   });
   test("changes the room in the reported, the colder and the wetter year", () => {
     const before = situation(wall(lining, wool), "room", { kind: "class", class: 4 });

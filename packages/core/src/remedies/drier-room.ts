@@ -3,11 +3,15 @@ import type { HumidityRule } from "../project/types.ts";
 import { withRoom } from "../surroundings/surroundings.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 
-/** Classes a room can be brought down by, and the driest class of a room in use [–] (this project's rule; 1 is stores). */
-const FEWER_CLASSES = 2;
+/**
+ * Classes a room can be brought down by [–] (this project's rule): what is done in a room makes its class, and no more
+ * than one can be promised of it. So a room of class 4 or 5 never comes below class 3.
+ */
+const FEWER_CLASSES = 1;
+/** The driest class of a room in use [–] (this project's rule; 1 is stores). */
 const DRIEST_CLASS = 2;
-/** Stated relative humidity is lowered by these [–] … */
-const DRIER_BY = [0.05, 0.1, 0.15, 0.2] as const;
+/** Stated relative humidity is lowered by these [–]: about one class in winter at most … */
+const DRIER_BY = [0.05, 0.1] as const;
 /** … but not under this [–]: drier rooms are no longer lived in (this project's rule). */
 const DRIEST = 0.3;
 /** Air changes of a moisture balance are raised by these factors [–]. */
@@ -17,13 +21,13 @@ const MORE_AIR = [1.25, 1.5, 2, 3] as const;
  * The room on the warm side kept drier: a lower humidity class, less relative humidity, more air changed.
  *
  * @param situation - the build-up and what surrounds it
- * @returns one change, smallest step first; none where the warm side is no room
+ * @returns one change, the last to be thought of, smallest step first; none where the warm side is no room
  */
 export function drierRoom({ buildUp, surroundings, warmSide }: Situation): Change[] {
   const room = surroundings.rooms.get(warmSide === "far side" ? buildUp.faces : buildUp.room);
   if (room === undefined) return [];
   const steps = drierRules(room.humidity).map(({ humidity, words }) => ({
-    words: `${room.name === "indoor" ? "the room" : `the ${room.name}`} kept drier: ${words}`,
+    words: `${room.name === "indoor" ? "the room" : `the ${room.name}`} kept drier, only if it is really ventilated so: ${words} (a change of use or of ventilation, not of the build-up)`,
     buildUp: { ...buildUp, variants: [] },
     surroundings: withRoom(surroundings, { ...room, humidity }),
     thicknessInside: 0,

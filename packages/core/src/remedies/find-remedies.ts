@@ -3,6 +3,7 @@ import type { BuildUpResult, Remedy } from "../result/types.ts";
 import type { Surroundings } from "../surroundings/surroundings.ts";
 import { findPairs } from "./find-pairs.ts";
 import { changesOf } from "./kinds.ts";
+import { remedyOf } from "./remedy-of-step.ts";
 import { searchInWords } from "./search-in-words.ts";
 import { sizesWorthOffering } from "./size-change.ts";
 import { type Goal, type Trials, trialsOn } from "./trials.ts";
@@ -34,18 +35,18 @@ export function findRemedies(buildUp: BuildUp, surroundings: Surroundings, asses
   const goal = goalOf(assessed);
   if (goal === null) return { remedies: [], search: null, calculations: 0 };
   const situation = { buildUp, surroundings, warmSide: warmSideOf(assessed) };
-  const trials = trialsOn(situation, assessed.heat?.transmittance ?? null);
+  const trials = trialsOn(situation, assessed);
   const changes = changesOf(situation);
   const singles = changes.flatMap((change) =>
     sizesWorthOffering(change, goal, trials).map((step) => ({ step, effort: change.effort })),
   );
   if (singles.length > 0 || goal === "sound") {
     const search = searchInWords.singles(changes.length, singles.length, goal, trials.isSpent());
-    return { remedies: listed(singles, trials), search, calculations: trials.spent() };
+    return { remedies: listed(buildUp, singles, trials), search, calculations: trials.spent() };
   }
   const pairs = findPairs(situation, changes, goal, trials);
   const search = searchInWords.pairs(changes.length, pairs.tried, pairs.found.length, trials.isSpent());
-  return { remedies: listed(pairs.found, trials), search, calculations: trials.spent() };
+  return { remedies: listed(buildUp, pairs.found, trials), search, calculations: trials.spent() };
 }
 
 /** What a change has to lead to; null where nothing is looked for. */
@@ -63,24 +64,11 @@ function warmSideOf({ vapourLayer, room }: BuildUpResult): WarmSide {
   return side === room ? "room" : "far side";
 }
 
-function listed(found: readonly { step: ChangeStep; effort: number }[], trials: Trials): Remedy[] {
+function listed(before: BuildUp, found: readonly { step: ChangeStep; effort: number }[], trials: Trials): Remedy[] {
   const inOrder = [...found].sort((a, b) => a.effort - b.effort || thickness(a.step) - thickness(b.step));
-  return inOrder.map(({ step }) => remedyOf(step, trials.assess(step)!));
+  return inOrder.map(({ step }) => remedyOf(before, step, trials.assess(step)!));
 }
 
 function thickness({ thicknessInside, thicknessOutside }: ChangeStep): number {
   return thicknessInside + thicknessOutside;
-}
-
-function remedyOf(step: ChangeStep, result: BuildUpResult): Remedy {
-  const { verdict, peak } = result.moisture!;
-  return {
-    change: step.words[0]!.toUpperCase() + step.words.slice(1),
-    judgement: result.judgement.word,
-    verdict,
-    transmittance: result.heat!.transmittance,
-    peak: { ...peak },
-    thicknessInside: step.thicknessInside,
-    thicknessOutside: step.thicknessOutside,
-  };
 }

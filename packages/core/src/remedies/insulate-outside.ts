@@ -1,6 +1,7 @@
 import type { BuildUp, Material } from "../project/types.ts";
 import { insertLayers } from "./edit-layers.ts";
 import { boardLayer } from "./new-layers.ts";
+import { outerProtectionInWords } from "./outer-protection.ts";
 import { endOfCounted, placeInWords, sdOf } from "./places.ts";
 import { FOAM, ROOF_WOOL, WOOD_FIBRE } from "./stock.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
@@ -31,7 +32,7 @@ export function insulateOutside(situation: Situation): Change[] {
   const place = placeInWords(buildUp, at);
   return boardsFor(buildUp).flatMap((board) => {
     const steps = thicknesses(board).map((thickness) => ({
-      words: `${Math.round(thickness * 1000)} mm of ${board.name} outside, without a break, ${place}`,
+      words: `${Math.round(thickness * 1000)} mm of ${board.name} outside, without a break, ${place}${outerProtectionInWords(situation, board)}`,
       buildUp: insertLayers(buildUp, at, boardLayer(board, thickness)),
       surroundings: null,
       thicknessInside: 0,

@@ -17,10 +17,10 @@ const KINDS: readonly ChangeKind[] = [
   sheetOnWarmSide,
   openColdSide,
   moveSheet,
-  drierRoom,
   ventilate,
   insulateOutside,
   moveInsulation,
+  drierRoom,
 ];
 
 /**

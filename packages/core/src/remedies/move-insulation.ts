@@ -3,6 +3,7 @@ import type { AirLayer, BuildUp, Layer, SolidLayer } from "../project/types.ts";
 import { holdsStatedWater, insertLayers, removeLayer, replaceLayer, spliceLayers } from "./edit-layers.ts";
 import { boardsFor, outerPlace, thicknesses } from "./insulate-outside.ts";
 import { boardLayer, emptiedLayer, sheetLayer } from "./new-layers.ts";
+import { outerProtectionInWords } from "./outer-protection.ts";
 import { type InsulationExtent, insulationExtent, sdOf } from "./places.ts";
 import { DECK_SHEET, sheetInWords } from "./stock.ts";
 import { WORTH_TAKING_OUT } from "./take-out-sheet.ts";
@@ -16,7 +17,8 @@ import { mustStay, TIGHT } from "./what-must-stay.ts";
  * @param situation - the build-up and what surrounds it
  * @returns one change for each sort of board, thinnest first; only thicknesses that lose no warmth count
  */
-export function moveInsulation({ buildUp, warmSide }: Situation): Change[] {
+export function moveInsulation(situation: Situation): Change[] {
+  const { buildUp, warmSide } = situation;
   const { element } = buildUp;
   if (warmSide === "far side" || (element !== "wall" && element !== "flat roof" && element !== "pitched roof"))
     return [];
@@ -33,6 +35,7 @@ export function moveInsulation({ buildUp, warmSide }: Situation): Change[] {
       words:
         `the insulation moved out of the frame: ${Math.round(thickness * 1000)} mm of ${board.name} outside ${outside}` +
         (sheets.length > 0 ? ` on a vapour layer (${sheetInWords(DECK_SHEET)})` : "") +
+        outerProtectionInWords(situation, board) +
         (onDeck ? ": a warm roof, the frame left empty" : ", the frame left empty") +
         takenOutInWords(buildUp, emptied),
       buildUp: insertLayers(emptied, at, ...sheets, boardLayer(board, thickness)),

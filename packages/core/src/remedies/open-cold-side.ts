@@ -6,6 +6,9 @@ import { BREATHER_SHEETS, OPEN_BOARDS, sheetInWords } from "./stock.ts";
 import { type Change, type ChangeStep, changeOf, EFFORT, type Situation } from "./types.ts";
 import { mustStay } from "./what-must-stay.ts";
 
+/** Words beside a board that braced the frame and does so no longer. */
+export const NEEDS_OTHER_BRACING = " (the frame then needs other bracing)";
+
 /** Outer boards up to this thickness are sheathing that can be exchanged [m] (this project's rule). */
 const THICKEST_SHEATHING = 0.03;
 
@@ -36,7 +39,7 @@ function openBoard(situation: Situation, layer: SolidLayer, index: number): Chan
   const steps = OPEN_BOARDS.filter((board) => sdOfBoard(board, layer.thickness) < sdOf(layer)).map((board) => {
     const by = { ...boardLayer(board, layer.thickness), framing: layer.framing };
     const words = `${board.name} (sd ${sdOfBoard(board, layer.thickness).toFixed(2)} m)`;
-    return exchanged(situation, layer, index, by, words, " (the frame then needs other bracing)");
+    return exchanged(situation, layer, index, by, words, NEEDS_OTHER_BRACING);
   });
   return changeOf({ key: `board opened: ${nameWithCount(situation.buildUp, index)}`, effort: EFFORT.openBoard, steps });
 }
@@ -58,8 +61,15 @@ function exchanged(
   };
 }
 
-/** A board outside a wall or pitched roof, thin enough to be sheathing; decks carry and stay. */
-function isSheathing({ buildUp }: Situation, layer: SolidLayer): boolean {
+/**
+ * Whether a layer is a board outside a wall or pitched roof, thin enough to be sheathing; decks carry and stay.
+ *
+ * @param situation - its build-up
+ * @param layer - a solid layer of it
+ * @returns true for sheathing
+ * Source: this project's rule.
+ */
+export function isSheathing({ buildUp }: Pick<Situation, "buildUp">, layer: SolidLayer): boolean {
   const { element } = buildUp;
   const kind = layer.material.kind;
   return (

@@ -1,9 +1,11 @@
-import { assessBuildUp } from "../assess-build-up.ts";
+import { type JudgedBuildUp, judgeBuildUp } from "../assess-build-up.ts";
+import { buildUpResult } from "../describe/build-up-result.ts";
 import { ventilationCases } from "../heat/slight-ventilation.ts";
 import { greatestResistance } from "../project/resolve/check-resistance.ts";
 import type { BuildUp } from "../project/types.ts";
 import type { BuildUpResult, JudgementWord } from "../result/types.ts";
 import { LARGEST_PART_RESISTANCE } from "../vapour/node-line.ts";
+import { isFitToOffer } from "./fit-to-offer.ts";
 import type { ChangeStep, Situation } from "./types.ts";
 
 /** No more calculations than this are spent on a build-up (this project's rule: about half a second). */
@@ -15,11 +17,17 @@ const CALCULATIONS_OF_ASSESSMENT = 7;
 /** What a change should lead to. */
 export type Goal = Extract<JudgementWord, "sound" | "sound with conditions">;
 
+/** A changed build-up, judged, and its result. */
+export interface Tried {
+  judged: JudgedBuildUp;
+  result: BuildUpResult;
+}
+
 /** Assesses changed build-ups in full, and counts what that takes. */
 export interface Trials {
   /** The assessment of a step; null once the calculations are spent. */
-  assess: (step: ChangeStep) => BuildUpResult | null;
-  /** Whether a step leads to a goal without losing warmth where it must not. */
+  assess: (step: ChangeStep) => Tried | null;
+  /** Whether a step leads to a goal, is fit to be offered, and loses no warmth where it must not. */
   reaches: (step: ChangeStep, goal: Goal, keepsWarmth: boolean) => boolean;
   spent: () => number;
   isSpent: () => boolean;
@@ -29,13 +37,13 @@ export interface Trials {
  * Trials on a situation, each step assessed at most once.
  *
  * @param situation - the build-up and what surrounds it
- * @param transmittance - its U now [W/(m²·K)]; null where it is not known
+ * @param before - its result as it stands
  * @returns trials with a count of their own
  */
-export function trialsOn(situation: Situation, transmittance: number | null): Trials {
-  const results = new Map<ChangeStep, BuildUpResult>();
+export function trialsOn(situation: Situation, before: BuildUpResult): Trials {
+  const results = new Map<ChangeStep, Tried>();
   let spent = 0;
-  const assess = (step: ChangeStep): BuildUpResult | null => {
+  const assess = (step: ChangeStep): Tried | null => {
     const known = results.get(step);
     if (known !== undefined) return known;
     const cost = calculationsAtMost(step.buildUp);
@@ -44,16 +52,20 @@ export function trialsOn(situation: Situation, transmittance: number | null): Tr
       return null;
     }
     spent += cost;
-    const result = assessBuildUp(step.buildUp, step.surroundings ?? situation.surroundings);
+    const judged = judgeBuildUp(step.buildUp, step.surroundings ?? situation.surroundings);
+    const result = buildUpResult(judged.evidence, judged.findings, judged.judgement);
     spent = Math.min(MOST_CALCULATIONS, spent + calculationsOfRunOn(result) * sizeOf(step.buildUp));
-    results.set(step, result);
-    return result;
+    const tried = { judged, result };
+    results.set(step, tried);
+    return tried;
   };
   const reaches = (step: ChangeStep, goal: Goal, keepsWarmth: boolean): boolean => {
-    const result = assess(step);
-    if (result === null || result.moisture === null || result.heat === null) return false;
-    const good = result.judgement.word === "sound" || result.judgement.word === goal;
-    return good && !(keepsWarmth && losesWarmth(result.heat.transmittance, transmittance));
+    const tried = assess(step);
+    if (tried === null || tried.result.moisture === null || tried.result.heat === null) return false;
+    const { judgement, heat } = tried.result;
+    const good = judgement.word === "sound" || judgement.word === goal;
+    if (!good || (keepsWarmth && losesWarmth(heat.transmittance, before.heat?.transmittance ?? null))) return false;
+    return isFitToOffer(before, situation.warmSide, tried.judged);
   };
   return { assess, reaches, spent: () => spent, isSpent: () => spent >= MOST_CALCULATIONS };
 }

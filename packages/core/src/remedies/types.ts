@@ -49,11 +49,12 @@ export const EFFORT = {
   sheetOnWarmSide: 3,
   openSheet: 4,
   moveSheet: 5,
-  drierRoom: 6,
-  openBoard: 7,
-  ventilate: 8,
-  insulateOutside: 9,
-  moveInsulation: 10,
+  openBoard: 6,
+  ventilate: 7,
+  insulateOutside: 8,
+  moveInsulation: 9,
+  /** A change of use and none of the build-up: after everything that is built, pairs of it too. */
+  drierRoom: 20,
 } as const;
 
 /**

@@ -3,6 +3,7 @@ import { isUpright } from "../project/is-upright.ts";
 import type { AirLayer, BuildUp, Layer } from "../project/types.ts";
 import { insertLayers, replaceLayer } from "./edit-layers.ts";
 import { sheetLayer, ventilatedAir } from "./new-layers.ts";
+import { isSheathing, NEEDS_OTHER_BRACING } from "./open-cold-side.ts";
 import { endOfCounted, insulationExtent, isInsulating, mainInsulationIndex, placeInWords, sdOf } from "./places.ts";
 import { BREATHER_SHEETS } from "./stock.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
@@ -78,13 +79,20 @@ function cavityBeforeTightLayer(buildUp: BuildUp): Change[] {
   const step = {
     words:
       `${Math.round(thickness * 1000)} mm of well-ventilated air, open at both ends, ${placeInWords(buildUp, at)}` +
-      (needsSheet ? ", with a breather membrane on the insulation" : ""),
+      (needsSheet ? ", with a breather membrane on the insulation" : "") +
+      (bracesFrame(buildUp, at) ? NEEDS_OTHER_BRACING : ""),
     buildUp: insertLayers(buildUp, at, ...layers),
     surroundings: null,
     thicknessInside: 0,
     thicknessOutside: thickness,
   };
   return changeOf({ key: "ventilated", effort: EFFORT.ventilate, steps: [step] });
+}
+
+/** A sheathing board directly on the framing that the air would part it from. */
+function bracesFrame(buildUp: BuildUp, index: number): boolean {
+  const board = buildUp.layers[index]!;
+  return board.type !== "air" && isSheathing({ buildUp }, board) && buildUp.layers[index - 1]?.framing !== null;
 }
 
 /** Index of the tightest layer between two places that is worth ventilating; null without any. */

@@ -37,4 +37,19 @@ export interface Remedy {
   /** Thickness added on the room side and on the outer side [m]. */
   thicknessInside: number;
   thicknessOutside: number;
+  /** What a *sound with conditions* rests on: the messages of the findings that make the conditions; else empty. */
+  conditions: string[];
+  /** Materials that it brings in, with the values used. */
+  materials: RemedyMaterial[];
+}
+
+/** A material that a remedy brings in, with the values that it was worked out with. */
+export interface RemedyMaterial {
+  name: string;
+  /** [W/(m·K)]; null for a sheet */
+  conductivity: number | null;
+  /** μ, dry [–]; null for a sheet */
+  vapourResistanceFactor: number | null;
+  /** [m]; null where μ and the thickness give it */
+  sd: number | null;
 }

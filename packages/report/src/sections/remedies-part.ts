@@ -1,27 +1,32 @@
-import { meetsTarget } from "@warmside/core";
+import { meetsTarget, type Remedy, type RemedyMaterial } from "@warmside/core";
 import { type Html, html } from "../html.ts";
-import { fixed, grams, millimetres } from "../numbers.ts";
+import { fixed, grams, millimetres, trimmed } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
+import { firstSentence, sentence } from "../words.ts";
 import { judgementWords, verdictWords } from "./coverage.ts";
 import type { BuildUpPage, Part } from "./part.ts";
 
-/** Changes that were computed to turn the judgement, with their results. */
+/** Changes that were computed to turn the judgement, with their results, what they rest on and the values used. */
 export function remediesPart({ buildUp }: BuildUpPage): Part | null {
   const { remedies, remedySearch } = buildUp;
   if (remedies.length === 0 && remedySearch === null) return null;
   return {
     key: "remedies",
     heading: "Remedies",
-    body: html`${remedySearch ? html`<p>${remedySearch}</p>` : null}${remedies.length > 0 ? table(buildUp) : null}`,
+    body: html`${remedySearch ? html`<p>${remedySearch}</p>` : null}${
+      remedies.length > 0 ? html`${table(buildUp)}${valuesUsed(remedies)}` : null
+    }`,
   };
 }
 
 function table({ remedies, target }: BuildUpPage["buildUp"]): Html {
+  const restOnSomething = remedies.some(({ conditions }) => conditions.length > 0);
   return tableMarkup({
     caption: "Each change was worked out in full",
     columns: [
       { head: "Change", kind: "words" },
       { head: "Judgement then", kind: "words" },
+      ...(restOnSomething ? [{ head: "Its conditions", kind: "words" } as const] : []),
       { head: "Verdict then", kind: "words" },
       { head: "U", unit: "W/(m²·K)", kind: "words" },
       { head: "Peak", unit: "g/m²", kind: "figures" },
@@ -31,6 +36,7 @@ function table({ remedies, target }: BuildUpPage["buildUp"]): Html {
     rows: remedies.map((remedy) => [
       remedy.change,
       judgementWords(remedy.judgement, "cell"),
+      ...(restOnSomething ? [conditionsInShort(remedy)] : []),
       verdictWords(remedy.verdict),
       target !== null && !meetsTarget(remedy.transmittance, target)
         ? `${fixed(remedy.transmittance, 2)}, over the target`
@@ -40,4 +46,35 @@ function table({ remedies, target }: BuildUpPage["buildUp"]): Html {
       millimetres(remedy.thicknessOutside),
     ]),
   });
+}
+
+function conditionsInShort({ conditions }: Remedy): string {
+  return conditions.length === 0 ? "none" : conditions.map(inShort).join(". ");
+}
+
+/**
+ * What a finding says, in short: its first sentence up to the colon that begins the particulars, which stand in brackets
+ * or behind a comma and an "if" too.
+ */
+function inShort(message: string): string {
+  const said = firstSentence(message).replace(/\.$/, "");
+  const title = /^.*?(?=: \p{Ll})/su.exec(said)?.[0] ?? said;
+  return sentence(title.replace(/ \([^()]*\), if .*$/su, ""));
+}
+
+/** λ, μ and sd of what the remedies bring in: the layer table holds only what is there. */
+function valuesUsed(remedies: readonly Remedy[]): Html | null {
+  const materials = new Map(remedies.flatMap((remedy) => remedy.materials.map((used) => [used.name, used] as const)));
+  if (materials.size === 0) return null;
+  const values = [...materials.values()].map(valuesInWords).join("; ");
+  return html`<p class="aside">Values used for what is brought in, from the material table: ${values}.</p>`;
+}
+
+function valuesInWords({ name, conductivity, vapourResistanceFactor, sd }: RemedyMaterial): string {
+  const values = [
+    ...(conductivity === null ? [] : [`λ ${trimmed(conductivity, 3)} W/(m·K)`]),
+    ...(vapourResistanceFactor === null ? [] : [`μ ${trimmed(vapourResistanceFactor, 1)}`]),
+    ...(sd === null ? [] : [`sd ${trimmed(sd, 2)} m`]),
+  ];
+  return `${name} (${values.join(", ")})`;
 }

@@ -1,0 +1,38 @@
+import type { JudgedBuildUp } from "../assess-build-up.ts";
+import type { FindingWithEffect } from "../findings/all-findings.ts";
+import type { BuildUpResult } from "../result/types.ts";
+import { blamesColdSheet, sheetsLieWarm } from "./cold-side-sheet.ts";
+import type { WarmSide } from "./types.ts";
+import { keepsWaterMargin } from "./water-margin.ts";
+
+/**
+ * Whether a changed build-up may be offered as a remedy, beyond its judgement: guidance has nothing against it, its deck
+ * stays warm, its water keeps a margin, and a sheet that was blamed for its place no longer lies there.
+ *
+ * @param before - the build-up as it stands, assessed
+ * @param warmSide - the side that vapour comes from
+ * @param after - the changed build-up, judged
+ * @returns true when an adviser could put a name to it
+ * Source: this project's rule (method.md 7).
+ */
+export function isFitToOffer(
+  before: BuildUpResult,
+  warmSide: WarmSide,
+  { evidence: { buildUp, calculation }, findings }: JudgedBuildUp,
+): boolean {
+  return (
+    !findings.some(isRefusedByGuidance) &&
+    !findings.some(findsDeckTooCold) &&
+    keepsWaterMargin(calculation) &&
+    (!blamesColdSheet(before) || sheetsLieWarm(buildUp, calculation.heat.counted, warmSide))
+  );
+}
+
+function isRefusedByGuidance({ effect }: FindingWithEffect): boolean {
+  return effect === "change by guidance";
+}
+
+/** More than a third of a roof's resistance below its deck. */
+function findsDeckTooCold({ finding, effect }: FindingWithEffect): boolean {
+  return finding.code === "insulation-below-deck" && effect !== "none";
+}

@@ -1,0 +1,47 @@
+import type { BuildUp, Material } from "../project/types.ts";
+import type { Remedy, RemedyMaterial } from "../result/types.ts";
+import type { Tried } from "./trials.ts";
+import type { ChangeStep } from "./types.ts";
+
+/**
+ * A step that does, in the shape of the result: what is done, what comes of it, what that rests on, and the values of
+ * what is brought in.
+ *
+ * @param before - the build-up as it stands
+ * @param step - the step
+ * @param tried - the step, judged, within the method
+ * @returns the remedy
+ */
+export function remedyOf(before: BuildUp, step: ChangeStep, { result, judged }: Tried): Remedy {
+  const { verdict, peak } = result.moisture!;
+  return {
+    change: step.words[0]!.toUpperCase() + step.words.slice(1),
+    judgement: result.judgement.word,
+    verdict,
+    transmittance: result.heat!.transmittance,
+    peak: { ...peak },
+    thicknessInside: step.thicknessInside,
+    thicknessOutside: step.thicknessOutside,
+    conditions: judged.findings.filter(({ effect }) => effect === "condition").map(({ finding }) => finding.message),
+    materials: broughtIn(before, step.buildUp),
+  };
+}
+
+/** Materials that the build-up did not have, each once, from the room outwards. */
+function broughtIn(before: BuildUp, after: BuildUp): RemedyMaterial[] {
+  const known = new Set(materialsOf(before));
+  return [...new Set(materialsOf(after))].filter((material) => !known.has(material)).map(valuesOf);
+}
+
+function materialsOf({ layers }: BuildUp): Material[] {
+  return layers.flatMap((layer) => (layer.type === "air" ? [] : [layer.material]));
+}
+
+function valuesOf({ name, ...values }: Material): RemedyMaterial {
+  return {
+    name,
+    conductivity: values.conductivity,
+    vapourResistanceFactor: values.vapourResistanceFactorDry,
+    sd: values.equivalentAirLayerThickness,
+  };
+}

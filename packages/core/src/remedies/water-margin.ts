@@ -1,0 +1,51 @@
+import type { BuildUpCalculation, SectionCalculation } from "../calculate-build-up.ts";
+import { amountLimits, TRACE } from "../findings/amount-limits.ts";
+import { type WaterZone, waterZones } from "../findings/water-zones.ts";
+import { materialAlong } from "../further-checks/along/material-of-slice.ts";
+
+/**
+ * Share of its limit that the water of a remedied build-up may reach [–] (this project's rule): a remedy is built by
+ * hand, from goods whose values spread, for winters that differ; half is left for that.
+ */
+export const SHARE_OF_LIMIT = 0.5;
+
+/**
+ * Most water that a remedy leaves against gypsum board or paper [kg/m²]: gypsum's core softens and paper feeds mould
+ * (common practice).
+ */
+export const MOST_ON_GYPSUM_OR_PAPER = 0.2;
+
+/**
+ * Whether a remedied build-up keeps a margin: in every zone at most half of the limit there, and little on gypsum board
+ * or paper. A trace is no reason against it.
+ *
+ * @param calculation - figures of the remedied build-up
+ * @returns true when every zone of every section keeps to it
+ * Source: this project's rule; the limits are those of `amount-limits.ts`.
+ */
+export function keepsWaterMargin(calculation: BuildUpCalculation): boolean {
+  return calculation.sections.every((section) =>
+    waterZones(section, section.withinMonth, calculation.buildUp).every(
+      (zone) => zone.peak <= Math.max(TRACE, mostIn(zone, section, calculation)),
+    ),
+  );
+}
+
+/** Most water of a zone [kg/m²]. */
+function mostIn(zone: WaterZone, section: SectionCalculation, { buildUp }: BuildUpCalculation): number {
+  const limit = amountLimits(zone, section, buildUp)[0]!.amount;
+  const most = SHARE_OF_LIMIT * limit;
+  return touchesGypsumOrPaper(zone, section, buildUp) ? Math.min(most, MOST_ON_GYPSUM_OR_PAPER) : most;
+}
+
+function touchesGypsumOrPaper(
+  { layers }: WaterZone,
+  { path }: SectionCalculation,
+  buildUp: BuildUpCalculation["buildUp"],
+): boolean {
+  return layers.some((index) => {
+    const layer = buildUp.layers[index];
+    const material = layer === undefined ? null : materialAlong(layer, path);
+    return material !== null && (material.kind === "paper" || /gypsum/.test(material.name));
+  });
+}
