@@ -349,6 +349,22 @@ describe("how the search went", () => {
       /^No single change of the \d+ tried puts the build-up right, and none of the \d+ pairs of changes: it needs another design, or an adviser\.$/,
     );
   });
+  test("insulation outside is looked for where only the target is missed: one remedy, the least", () => {
+    const sound = wall(lining, polythene, wool, sheathing, breather, cavity, cladding);
+    const { remedies, search: words } = search({ ...sound, target: 0.2 });
+    expect(remedies).toHaveLength(1);
+    expect(remedies[0]!.judgement).toBe("sound");
+    expect(Math.round(remedies[0]!.transmittance * 100)).toBe(20);
+    expect(words).toBe(
+      "Only the target is missed. Of 2 sorts of insulation tried outside, this is the least that meets the target of 0.20 W/(m²·K) with a judgement no worse.",
+    );
+    const { remedies: none, search: tooMuch } = search({ ...sound, target: 0.05 });
+    expect(none).toEqual([]);
+    expect(tooMuch).toBe(
+      "Only the target is missed. None of 2 sorts of insulation tried outside meets the target of 0.05 W/(m²·K) with a judgement no worse.",
+    );
+    expect(search({ ...sound, target: 0.4 })).toEqual({ remedies: [], search: null, calculations: 0 });
+  });
   test("nothing is looked for where nothing is wrong", () => {
     expect(search(wall(lining, polythene, wool, sheathing, breather, cavity, cladding))).toEqual({
       remedies: [],

@@ -50,7 +50,8 @@ function ofBuildUp(buildUp: BuildUpResult): string[] {
       "shares of the ways through do not add to one",
     );
   }
-  hold(remedies.length === 0 || judgement.word !== "sound", "a remedy for what is sound");
+  const missesTarget = findings.some(({ code }) => code === "target-missed");
+  hold(remedies.length === 0 || judgement.word !== "sound" || missesTarget, "a remedy for what is sound");
   const laws = moisture === null ? [] : lawsOfMoistureBroken(moisture);
   return [...broken, ...laws];
 }

@@ -3,6 +3,7 @@ import type { BuildUpResult, Remedy } from "../result/types.ts";
 import type { Surroundings } from "../surroundings/surroundings.ts";
 import { findPairs } from "./find-pairs.ts";
 import { changesOf } from "./kinds.ts";
+import { reachTarget, wantsWarmthOnly } from "./reach-target.ts";
 import { remedyOf } from "./remedy-of-step.ts";
 import { searchInWords } from "./search-in-words.ts";
 import { sizesWorthOffering } from "./size-change.ts";
@@ -21,7 +22,7 @@ const REMEDIABLE = ["depends-on-vapour-layer", "condensation-dries-out", "two-ti
 
 /**
  * Changes that put a build-up right, each sized to the least that does it and assessed in full; pairs where no single
- * change does.
+ * change does. Where only the target is missed, the least insulation that meets it.
  *
  * @param buildUp - the build-up
  * @param surroundings - outdoor air and rooms of every year that is run
@@ -33,9 +34,15 @@ export function findRemedies(buildUp: BuildUp, surroundings: Surroundings, asses
   if (assessed.beyond !== null)
     return { remedies: [], search: searchInWords.beyond(assessed.beyond.askFor), calculations: 0 };
   const goal = goalOf(assessed);
-  if (goal === null) return { remedies: [], search: null, calculations: 0 };
+  if (goal === null && !wantsWarmthOnly(assessed)) return NOTHING_WANTED;
   const situation = { buildUp, surroundings, warmSide: warmSideOf(assessed) };
   const trials = trialsOn(situation, assessed);
+  if (goal === null) {
+    const { found, tried } = reachTarget(situation, assessed, trials);
+    if (tried === 0) return NOTHING_WANTED;
+    const search = searchInWords.target(assessed.target!, tried, found.length, trials.isSpent());
+    return { remedies: listed(buildUp, found, trials), search, calculations: trials.spent() };
+  }
   const changes = changesOf(situation);
   const singles = changes.flatMap((change) =>
     sizesWorthOffering(change, goal, trials).map((step) => ({ step, effort: change.effort })),
@@ -48,6 +55,8 @@ export function findRemedies(buildUp: BuildUp, surroundings: Surroundings, asses
   const search = searchInWords.pairs(changes.length, pairs.tried, pairs.found.length, trials.isSpent());
   return { remedies: listed(buildUp, pairs.found, trials), search, calculations: trials.spent() };
 }
+
+const NOTHING_WANTED: RemedySearch = { remedies: [], search: null, calculations: 0 };
 
 /** What a change has to lead to; null where nothing is looked for. */
 function goalOf({ judgement, findings }: BuildUpResult): Goal | null {

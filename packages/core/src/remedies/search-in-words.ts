@@ -1,3 +1,4 @@
+import { transmittanceInWords } from "../findings/figures-in-words.ts";
 import { type Goal, MOST_CALCULATIONS } from "./trials.ts";
 
 /** How the search for remedies went, in a sentence. */
@@ -6,7 +7,9 @@ export const searchInWords: {
   beyond: (askFor: string) => string;
   singles: (tried: number, found: number, goal: Goal, isSpent: boolean) => string;
   pairs: (singlesTried: number, pairsTried: number, found: number, isSpent: boolean) => string;
-} = { beyond, singles, pairs };
+  /** Only the target is missed [W/(m²·K)]. */
+  target: (target: number, tried: number, found: number, isSpent: boolean) => string;
+} = { beyond, singles, pairs, target };
 
 function beyond(askFor: string): string {
   return `No change was looked for, since the monthly method cannot judge this build-up, changed or not. ${askFor}`;
@@ -24,6 +27,13 @@ function pairs(singlesTried: number, pairsTried: number, found: number, isSpent:
     return `${none}, and none of the ${count(pairsTried, "pair")} of changes${end(isSpent)}: it needs another design, or an adviser.`;
   }
   return `${none}; of ${count(pairsTried, "pair")} of changes tried, least first, ${found === 1 ? "this one does" : "these do"}${end(isSpent)}.`;
+}
+
+function target(wanted: number, tried: number, found: number, isSpent: boolean): string {
+  const what = `the target of ${transmittanceInWords(wanted)} with a judgement no worse`;
+  if (found === 0)
+    return `Only the target is missed. None of ${count(tried, "sort")} of insulation tried outside meets ${what}${end(isSpent)}.`;
+  return `Only the target is missed. Of ${count(tried, "sort")} of insulation tried outside, this is the least that meets ${what}${end(isSpent)}.`;
 }
 
 function count(number: number, word: string): string {

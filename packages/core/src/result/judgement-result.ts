@@ -27,7 +27,7 @@ export interface Judgement {
   conditions: string[];
 }
 
-/** A change that was computed to turn the judgement, with its result. */
+/** A change that was computed to turn the judgement or to meet the target, with its result. */
 export interface Remedy {
   change: string;
   judgement: JudgementWord;

@@ -6,7 +6,7 @@ import { firstSentence, sentence } from "../words.ts";
 import { judgementWords, verdictWords } from "./coverage.ts";
 import type { BuildUpPage, Part } from "./part.ts";
 
-/** Changes that were computed to turn the judgement, with their results, what they rest on and the values used. */
+/** Changes that were computed to turn the judgement or to meet the target, with their results, what they rest on and the values used. */
 export function remediesPart({ buildUp }: BuildUpPage): Part | null {
   const { remedies, remedySearch } = buildUp;
   if (remedies.length === 0 && remedySearch === null) return null;

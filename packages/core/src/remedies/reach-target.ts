@@ -1,0 +1,44 @@
+import { meetsTarget } from "../heat/target.ts";
+import type { BuildUpResult } from "../result/types.ts";
+import { changesOf } from "./kinds.ts";
+import { leastSize } from "./size-change.ts";
+import type { Trials } from "./trials.ts";
+import { type ChangeStep, EFFORT, type Situation } from "./types.ts";
+
+/** Whether warmth is all that a build-up wants: it is sound, with conditions or without, and misses its target. */
+export function wantsWarmthOnly({ target, heat, judgement }: BuildUpResult): boolean {
+  return (
+    target !== null && heat !== null && !meetsTarget(heat.transmittance, target) && judgement.word.startsWith("sound")
+  );
+}
+
+/** The least insulation that meets a target, and how many sorts of board were tried. */
+export interface TargetSearch {
+  found: { step: ChangeStep; effort: number }[];
+  tried: number;
+}
+
+/**
+ * The least continuous insulation outside with which a build-up meets its target and is judged no worse.
+ *
+ * @param situation - the build-up, which wants warmth only, and what surrounds it
+ * @param before - its result
+ * @param trials - assesses the thicknesses
+ * @returns the thinnest of the boards that do, or none
+ */
+export function reachTarget(situation: Situation, before: BuildUpResult, trials: Trials): TargetSearch {
+  const boards = changesOf(situation).filter(({ effort }) => effort === EFFORT.insulateOutside);
+  const goal = before.judgement.word === "sound" ? "sound" : "sound with conditions";
+  const reaches = (step: ChangeStep): boolean =>
+    trials.reaches(step, goal, false) &&
+    meetsTarget(trials.assess(step)!.result.heat!.transmittance, situation.buildUp.target!);
+  const steps = boards.flatMap(({ steps: sizes }) => {
+    const least = leastSize(sizes.length, (index) => reaches(sizes[index]!));
+    return least === null ? [] : [sizes[least]!];
+  });
+  const [thinnest] = steps.sort((a, b) => a.thicknessOutside - b.thicknessOutside);
+  return {
+    found: thinnest === undefined ? [] : [{ step: thinnest, effort: EFFORT.insulateOutside }],
+    tried: boards.length,
+  };
+}
