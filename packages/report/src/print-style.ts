@@ -32,6 +32,9 @@ const LONGEST_HEAD = 48;
 const ROWS_THAT_STAY_TOGETHER = 14;
 const MARGIN_TEXT = "font:8pt Arial,'Liberation Sans',sans-serif;color:#4f585c";
 
+/** Greatest height of a drawing of a build-up on paper [cm]: its lettering then keeps 6 pt. */
+const DRAWING_HEIGHT = 7.4;
+
 /** A4 leaves room for two columns of a small type: most parts stand side by side, long tables break between rows. */
 const PRINT = `
 html{font-size:8.2pt}
@@ -75,7 +78,7 @@ table.long tbody th{min-width:0}
 .banner{margin:.4rem 0 .6rem;padding:.55rem .9rem}
 .banner .facts{margin:.3rem 0 0;display:grid;grid-template-columns:1fr 1fr;gap:0 1.4rem}
 figure{margin:.4rem 0;max-width:12.5cm;margin-left:0}
-figure svg.drawing{max-height:6cm}
+figure svg.drawing{max-height:${DRAWING_HEIGHT}cm}
 .pair,.beside{gap:0 1.2rem;margin:0 0 .2rem}
 .pair{grid-template-columns:1fr 1fr}
 .pair figure{max-width:100%}

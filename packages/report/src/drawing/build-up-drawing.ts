@@ -1,14 +1,14 @@
 import type { BuildUpResult } from "@warmside/core";
 import { escapeText, shorten } from "../escape.ts";
 import { type Html, markup } from "../html.ts";
-import { gramsPerArea, MILLIMETRES_PER_METRE, millimetres, trimmed } from "../numbers.ts";
+import { grams, gramsPerArea, MILLIMETRES_PER_METRE, millimetres, trimmed } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import type { SectionView } from "../section-view.ts";
 import { vapourLayerStanding } from "../vapour-layer-standing.ts";
 import { sideWords } from "../words.ts";
 import { drawnDimensions } from "./dimensions.ts";
 import { drawnFramings } from "./framing.ts";
-import { FONT, hatchOf, patternDefinitions, patternId } from "./patterns.ts";
+import { FONT, hatchOf, LETTERING, patternDefinitions, patternId } from "./patterns.ts";
 import { DRAWING_WIDTH, type Scale, scaleOf } from "./scale.ts";
 
 /**
@@ -108,8 +108,8 @@ function marks(scale: Scale): string {
     .map(({ index, left, width, mark }) => {
       const middle = left + width / 2;
       const leader = `<path d="M${tenth(mark)} 40V46L${tenth(middle)} ${tenth(scale.top - 4)}V${tenth(scale.top + 5)}" fill="none" stroke="${PALETTE.faintInk.light}" stroke-width="1"/>`;
-      const ring = `<circle cx="${tenth(mark)}" cy="30" r="10" fill="${PALETTE.paper.light}" stroke="${PALETTE.ink.light}"/>`;
-      return `${leader}${ring}${word(mark, 34.5, "middle", String(index + 1), 'font-size="12" font-weight="bold"')}`;
+      const ring = `<circle cx="${tenth(mark)}" cy="29" r="11" fill="${PALETTE.paper.light}" stroke="${PALETTE.ink.light}"/>`;
+      return `${leader}${ring}${word(mark, 34.5, "middle", String(index + 1), `font-size="${LETTERING}" font-weight="bold"`)}`;
     })
     .join("");
 }
@@ -119,7 +119,7 @@ function sides(buildUp: BuildUpResult, scale: Scale): string {
   const { room, far } = sideWords(buildUp);
   const middle = (scale.top + scale.bottom) / 2;
   const turned = (x: number, text: string): string =>
-    `<text x="0" y="0" transform="translate(${tenth(x)} ${tenth(middle)}) rotate(-90)" text-anchor="middle" font-size="14" font-weight="bold" fill="${PALETTE.ink.light}">${escapeText(text)}</text>`;
+    `<text x="0" y="0" transform="translate(${tenth(x)} ${tenth(middle)}) rotate(-90)" text-anchor="middle" font-size="${LETTERING}" font-weight="bold" fill="${PALETTE.ink.light}">${escapeText(text)}</text>`;
   return turned(scale.left - 12, shorten(room, 34)) + turned(scale.right + 22, shorten(far, 34));
 }
 
@@ -135,10 +135,18 @@ function wetPlaces(view: SectionView, scale: Scale): { marks: string; words: str
     return [0.3, 0.52, 0.74].map((share) => drop(x, scale.top + share * height)).join("");
   });
   if (drops.length === 0) return { marks: "", words: "" };
-  const text = `Water at the drops: most in ${peak.month}, ${gramsPerArea(peak.amount)}`;
+  const judged = view.section.withinMonth;
+  const isStandards = grams(judged.peak.amount) === grams(peak.amount) ? "" : " by the standard’s rule";
+  const text = `Water at the drops: most in ${peak.month}, ${gramsPerArea(peak.amount)}${isStandards}`;
   return {
     marks: drops.join(""),
-    words: word(DRAWING_WIDTH / 2, scale.bottom + BELOW + 12, "middle", text, 'font-size="13" font-weight="bold"'),
+    words: word(
+      DRAWING_WIDTH / 2,
+      scale.bottom + BELOW + 12,
+      "middle",
+      text,
+      `font-size="${LETTERING}" font-weight="bold"`,
+    ),
   };
 }
 

@@ -1,6 +1,7 @@
 import type { BuildUpResult } from "@warmside/core";
 import { millimetres } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
+import { LETTERING } from "./patterns.ts";
 import type { DrawnFraming, Scale } from "./scale.ts";
 
 /**
@@ -34,7 +35,7 @@ function spacing(drawn: DrawnFraming, scale: Scale): string {
     path(
       `M${x.toFixed(1)} ${from.toFixed(1)}V${to.toFixed(1)}M${(x - 4).toFixed(1)} ${from.toFixed(1)}h8M${(x - 4).toFixed(1)} ${to.toFixed(1)}h8`,
     ) +
-    `<text x="0" y="0" transform="translate(${(x - 6).toFixed(1)} ${((from + to) / 2).toFixed(1)}) rotate(-90)" text-anchor="middle" font-size="12" fill="${PALETTE.ink.light}">${words}</text>`
+    `<text x="0" y="0" transform="translate(${(x - 6).toFixed(1)} ${((from + to) / 2).toFixed(1)}) rotate(-90)" text-anchor="middle" font-size="${LETTERING}" fill="${PALETTE.ink.light}">${words}</text>`
   );
 }
 
@@ -47,5 +48,5 @@ function path(d: string): string {
 }
 
 function text(x: number, y: number, words: string): string {
-  return `<text x="${x.toFixed(1)}" y="${y.toFixed(1)}" text-anchor="middle" font-size="13" fill="${PALETTE.ink.light}">${words}</text>`;
+  return `<text x="${x.toFixed(1)}" y="${y.toFixed(1)}" text-anchor="middle" font-size="${LETTERING}" fill="${PALETTE.ink.light}">${words}</text>`;
 }

@@ -71,6 +71,9 @@ export function patternId(id: string, hatch: Hatch): string {
   return `${id}-${hatch.replace(" ", "-")}`;
 }
 
+/** Size of every text of a drawing [px]: at the size at which it is printed no less than 6 pt. */
+export const LETTERING = 14;
+
 /** Font of every text of a drawing. */
 export const FONT: string = `font-family='${DRAWING_FONT}'`;
 

@@ -71,11 +71,11 @@ export function scaleOf(buildUp: BuildUpResult): Scale {
 /** Width of every drawing's grid [px]. */
 export const DRAWING_WIDTH = 460;
 const BODY_WIDTH = 330;
-const BODY_HEIGHT = 470;
+const BODY_HEIGHT = 330;
 const PLAIN_HEIGHT = 190;
 const TOP = 62;
 const MOST_PIXELS_PER_MILLIMETRE = 2;
-const MARK_DISTANCE = 23;
+const MARK_DISTANCE = 25;
 /** Longest stretch along the wall that is drawn [mm]; wider spacing is cut off. */
 const LONGEST_SPAN = 1300;
 

@@ -28,12 +28,13 @@ export function variantInWords(variant: PlainRow, base: PlainRow, difference: Ag
  *
  * @param amount - [currency], any finite number
  * @param currency - any text; a sign stands close before the figure, a word a space away
- * @returns the amount without its sign, with two decimals below a hundred
+ * @param decimals - digits after the point; two below a hundred and none from there on unless given
+ * @returns the amount without its sign
  * @example moneyInWords(-12.5, "£") // "£12.50"
  */
-export function moneyInWords(amount: number, currency: string): string {
+export function moneyInWords(amount: number, currency: string, decimals?: number): string {
   const size = Math.abs(amount);
-  const figure = size.toFixed(size < WHOLE_FROM ? 2 : 0);
+  const figure = size.toFixed(decimals ?? (size < WHOLE_FROM ? 2 : 0));
   if (currency === "") return figure;
   return /^[\p{L}]/u.test(currency) ? `${currency} ${figure}` : `${currency}${figure}`;
 }

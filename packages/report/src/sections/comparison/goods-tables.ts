@@ -116,5 +116,8 @@ function orderWords({ toBuy }: GoodsResult): string {
 }
 
 function costWords(amount: number | null, currency: string): string {
-  return amount === null ? "–" : moneyInWords(amount, currency);
+  return amount === null ? "–" : moneyInWords(amount, currency, CENTS);
 }
+
+/** Decimals of a list that is to add up. */
+const CENTS = 2;

@@ -1,0 +1,350 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { assessProject, type ProjectResult, readProjectOrThrow } from "@warmside/core";
+import { buildUpDrawing, governingView, renderReport } from "@warmside/report";
+import { describe, expect, test } from "vitest";
+import { gramsPerArea, mostGramsPerArea, sharesOfWhole } from "../../packages/report/src/numbers.ts";
+import { marksApart } from "../../packages/report/src/plots/marks-apart.ts";
+import { waterHeadline } from "../../packages/report/src/water-headline.ts";
+import { demoResult } from "./demo.ts";
+import { everyPart } from "./every-part.ts";
+import { buildUpPart, visibleText } from "./page-text.ts";
+
+/** What somebody who reads the printed report against its own figures must not stumble over. */
+
+const CASES = new URL("../practice/cases/", import.meta.url);
+
+/** A practice case by its number, assessed. */
+function caseOf(number: string): ProjectResult {
+  const name = readdirSync(CASES).find((file) => file.startsWith(number))!;
+  return assessProject(readProjectOrThrow(readFileSync(new URL(name, CASES), "utf8")));
+}
+
+async function textOf(result: ProjectResult, comparison: "short" | "whole" = "short"): Promise<string> {
+  return visibleText(await renderReport(result, { comparison })).replace(/ (?=[.,;:])/g, "");
+}
+
+/** From the site checklist to its end. */
+function checklistOf(text: string): string {
+  return text.slice(text.indexOf("Show this list alone"));
+}
+
+const project = (buildUp: string, more = ""): ProjectResult =>
+  assessProject(
+    readProjectOrThrow(`project: Alder Row pottery studio
+climate: de-bilt
+indoor: { heating: 20 °C, humidity: class 3 }
+${more}build-ups:
+${buildUp}`),
+  );
+
+describe("the governing section", () => {
+  test("is the same one everywhere, even where all sections share a name", async () => {
+    const result = everyPart();
+    const [buildUp] = result.buildUps;
+    const moisture = buildUp!.moisture!;
+    const governing = moisture.sections[moisture.governing]!;
+    expect(governing.name).toBe(moisture.section);
+    const last = moisture.sections.length - 1;
+    const named = {
+      ...buildUp!,
+      wood: buildUp!.wood.map((wood) => ({ ...wood, section: "one name" })),
+      moisture: {
+        ...moisture,
+        section: "one name",
+        governing: last,
+        sections: moisture.sections.map((section) => ({ ...section, name: "one name" })),
+      },
+    };
+    expect(governingView(named)!.section).toBe(named.moisture.sections[last]);
+    const page = await renderReport({ ...result, buildUps: [named] });
+    const data = JSON.parse(/id="result">([\s\S]*?)<\/script>/.exec(page)![1]!).buildUps[0].moisture;
+    for (const [index, { months }] of data.sections.entries()) expect(months[0].nodes.length > 0).toBe(index === last);
+    const ways = page.slice(page.indexOf("<span>Every way through"));
+    const rows = [...ways.slice(0, ways.indexOf("</table>")).matchAll(/<tr( class="marked")?><th scope="row"/g)];
+    expect(rows.map(([, marked]) => marked !== undefined)).toEqual(named.moisture.sections.map((_, at) => at === last));
+    const wood = visibleText(page.slice(page.indexOf("Moisture content of the wood, %")));
+    for (const { layer, months } of named.wood.filter(({ sectionIndex }) => sectionIndex === last)) {
+      expect(wood).toContain(`layer ${layer + 1} inner`);
+      expect(wood).toContain((months[0]!.inner * 100).toFixed(1));
+    }
+  });
+});
+
+describe("a tight layer that is no vapour layer", () => {
+  test("on the cold side is neither called nor taped as one", async () => {
+    const text = await textOf(caseOf("06"));
+    expect(text).toContain("The heavy dashed line is a tight layer on the cold side: no vapour layer.");
+    expect(text).toContain("Vapour layer none on the warm side");
+    expect(checklistOf(text)).not.toMatch(/taped|Sockets/);
+  });
+
+  test("that nothing drives vapour through is not taped, and its sockets are not sealed", async () => {
+    const text = await textOf(caseOf("62"));
+    expect(text).not.toContain("The heavy dashed line");
+    expect(checklistOf(text)).not.toMatch(/taped|Sockets/);
+  });
+
+  test("on the warm side it is both", async () => {
+    const text = await textOf(caseOf("01"));
+    expect(text).toContain("The heavy dashed line is the vapour layer.");
+    expect(checklistOf(text)).toMatch(/taped[\s\S]*Sockets/);
+  });
+});
+
+test("an air layer closed at its ends is called that, on the drawing's page and in the checklist", async () => {
+  const text = await textOf(
+    project(`  - name: Roof
+    element: flat roof
+    layers:
+      - { material: gypsum plasterboard, thickness: 12.5 mm }
+      - { material: mineral wool slab, thickness: 140 mm }
+      - { air: 50 mm, ventilation: slight, open: closed }
+      - { material: oriented strand board, thickness: 18 mm }
+`),
+  );
+  expect(text).toContain("declared slightly ventilated, closed at both ends");
+  expect(checklistOf(text)).toContain("50 mm clear along its whole length, closed at both ends as drawn");
+  expect(text).not.toContain("at closed");
+});
+
+describe("headlines", () => {
+  test("where water stays they say what the first year brings and what each more", async () => {
+    const result = caseOf("24");
+    const { moisture } = result.buildUps[0]!;
+    const { withinMonth, repeating } = moisture!.sections[moisture!.governing]!;
+    const words = `${gramsPerArea(withinMonth.peak.amount)} in the first year, ${gramsPerArea(repeating.growthPerYear)} more each year`;
+    expect(waterHeadline(moisture!)).toEqual({ verdict: "stays wet", words, byStandard: null });
+    expect(await textOf(result)).toContain(`stays wet; ${words.replaceAll("\u00a0", " ")}`);
+  });
+
+  test("where the standard's year reads otherwise they follow the judgement's and name both", async () => {
+    const result = caseOf("24");
+    const [buildUp] = result.buildUps;
+    const moisture = buildUp!.moisture!;
+    const withinMonth = { verdict: "dries out", peak: { amount: 0.12, month: "March" }, carriedOver: 0, dryBy: "June" };
+    const sections = moisture.sections.map((section) => ({ ...section, withinMonth }) as typeof section);
+    const parted = { ...moisture, sections };
+    expect(waterHeadline(parted)).toMatchObject({
+      verdict: "dries out",
+      words: "at most 120\u00a0g/m², in March",
+      byStandard: { verdict: "stays wet" },
+    });
+    const text = await textOf({ ...result, buildUps: [{ ...buildUp!, moisture: parted }] });
+    expect(text).toMatch(
+      /counted inside the month, which the judgement follows: dries out \(vapour only\), at most 120 g\/m², in March\. By the standard’s month-end rule: stays wet, at most \d+ g\/m²/,
+    );
+  });
+
+  test("a trace has no most of its own", () => {
+    expect(mostGramsPerArea(0.00004)).toBe("under 0.1\u00a0g/m²");
+    expect(mostGramsPerArea(0.0004)).toBe("at most 0.4\u00a0g/m²");
+  });
+});
+
+const PRICED_WALL = `  - name: Workshop wall
+    element: wall
+    target: 0.20 W/(m2 K)
+    area: 46 m2
+    openings: 6 m2
+    length: 20 m
+    framings: { studs: { material: softwood timber, width: 60 mm, spacing: 625 mm } }
+    layers:
+      - { material: gypsum plasterboard, thickness: 12.5 mm }
+      - { material: polyethylene sheet 0.15 mm }
+      - { name: stud wool, material: mineral wool slab, thickness: 140 mm, framing: studs }
+      - { material: oriented strand board, thickness: 15 mm }
+      - { name: outer boards, material: { name: faced board, conductivity: 0.022 W/(m K), vapour resistance factor: 60 }, thickness: 20 mm }
+    variants:
+      - { name: deeper studs, changes: [ { set: stud wool, thickness: 240 mm } ] }
+      - { name: another sheet, changes: [ { set: polyethylene sheet 0.15 mm, material: vapour control layer sd 5 m } ] }
+`;
+const PRICES = `currency: €
+heat price: 0.14 /kWh
+hour rate: 45
+prices:
+  - { material: mineral wool slab, per: m3, price: 70, waste: 5 %, hours: 0.1 }
+  - { material: softwood timber, per: m3, price: 520, waste: 10 % }
+  - { material: vapour control layer sd 5 m, per: roll, price: 150, covers: 75 m2, width: 1.5 m }
+  - { material: polyethylene sheet 0.15 mm, per: roll, price: 40, covers: 100 m2 }
+`;
+
+describe("a target that is missed, and prices", () => {
+  const result = project(PRICED_WALL, PRICES);
+
+  test("the missed target stands beside the judgement on the first page, in the findings, the contents and the signature", async () => {
+    const text = await textOf(result);
+    const missed = /misses its target, 0\.\d\d against 0\.20/;
+    expect(text).toMatch(new RegExp(`Workshop wall: Moisture: sound[^.]*\\. Heat: ${missed.source}`));
+    expect(text).toMatch(/sound[^.]*; heat misses its target/);
+    expect(text.slice(text.indexOf("Name, date and signature Worked"))).toMatch(
+      new RegExp(`Moisture: 1 sound[^.]*\\. Heat: 1 Workshop wall ${missed.source}`),
+    );
+    expect(text).toMatch(new RegExp(`Heat: ${missed.source}\\. `));
+  });
+
+  test("every variant says whether it meets the target", async () => {
+    const page = await renderReport(result);
+    const table = page.slice(page.indexOf("<span>The build-up as drawn and its variants"));
+    const cells = [...table.slice(0, table.indexOf("</table>")).matchAll(/<td class="w">(?:<strong>)?(met|missed)</g)];
+    expect(cells.map(([, word]) => word)).toEqual(["missed", "met", "missed"]);
+  });
+
+  test("the list of what to buy has unit prices and labour, and adds up", async () => {
+    const text = await textOf(result, "whole");
+    expect(text).toContain("a kilowatt hour of heat €0.14; an hour of work €45.00");
+    expect(text).toContain("€70.00 a m³");
+    expect(text).toContain("€40.00 a roll of 100 m²");
+    for (const [, rows, whole] of text.matchAll(/Material Thickness([\s\S]*?)In all €([\d.]+)/g)) {
+      expect(rows).toContain("Labour: 4 hours at €45.00 €180.00");
+      const costs = [...rows!.matchAll(/€([\d.]+)(?= [a-zL]|$| \n?)/g)].map(([, amount]) => Number(amount));
+      const priced = [...rows!.matchAll(/€[\d.]+ a [^€]*€([\d.]+)/g)].map(([, amount]) => Number(amount));
+      const labour = Number(/Labour: [\d.]+ hours at €[\d.]+ €([\d.]+)/.exec(rows!)![1]);
+      expect(costs.length).toBeGreaterThan(2);
+      expect(Math.abs(priced.reduce((sum, amount) => sum + amount, labour) - Number(whole))).toBeLessThan(0.03);
+    }
+  });
+
+  test("an extra cost that is not told has its reason, and no variant is said to be paid back in so many years", async () => {
+    const text = await textOf(result, "whole");
+    expect(text).toContain(
+      "2 another sheet: its extra cost is not told, since it takes another amount of tape, without a price.",
+    );
+    expect(text).toMatch(/paid back not before \d+ years/);
+    expect(text).not.toMatch(/paid back in/);
+    expect(text).toContain("Pays not before");
+  });
+});
+
+describe("figures that stand side by side", () => {
+  test("shares add up to 100", () => {
+    expect(sharesOfWhole([0.8775, 0.1225])).toEqual(["87.7", "12.3"]);
+    expect(sharesOfWhole([0.333333, 0.333333, 0.333334])).toEqual(["33.3", "33.3", "33.4"]);
+    expect(sharesOfWhole([1])).toEqual(["100.0"]);
+  });
+
+  test("framing has one share wherever it is named", async () => {
+    const text = await textOf(caseOf("41"));
+    expect(text).toContain("12.3 % of the area through layer 2");
+    expect(text).toContain("noggins and corners (usual for such an element, common practice): 12.3 %");
+    expect(text).toContain("Framing takes 12.3 % of the area");
+    expect(text).toContain("(87.7 % of the area)");
+    expect(text).not.toContain("12.2 %");
+  });
+
+  test("without framing nothing is said to lie between it", async () => {
+    const text = await textOf(caseOf("42"));
+    expect(text).toMatch(/with framing and corrections\. No framing\./);
+  });
+
+  test("a faced board's sd is shown as its facings and its core", async () => {
+    const text = await textOf(caseOf("04"));
+    expect(text).toMatch(/sd with its facings: 1500 \+ [\d.]+ \+ 1500 m/);
+  });
+
+  test("places are named as the layers of the layer table", async () => {
+    const result = project(PRICED_WALL);
+    const text = visibleText(buildUpPart(await renderReport(result), 1));
+    expect(text).toMatch(/between layer 2, polyethylene sheet 0\.15 mm, and layer 3, stud wool/);
+    expect(text).not.toContain("layer 3, mineral wool slab");
+  });
+
+  test("the ratio for walls is shown for walls", async () => {
+    const ratio = "sd on the warm side of the insulation over sd on its cold side";
+    expect(await textOf(caseOf("01"))).toContain(ratio);
+    for (const number of ["30", "42"]) expect(await textOf(caseOf(number))).not.toContain(ratio);
+  });
+
+  test("one month is named where the surface stands alike in all", async () => {
+    const result = caseOf("42");
+    const { surface, heat } = result.buildUps[0]!;
+    expect(surface!.humidityStood!.month).toBe(heat!.criticalMonth);
+  });
+
+  test("wood along the ways that do not govern has its wettest month", async () => {
+    const result = caseOf("30");
+    const [buildUp] = result.buildUps;
+    const text = await textOf(result);
+    const rest = buildUp!.wood.filter(({ sectionIndex }) => sectionIndex !== buildUp!.moisture!.governing);
+    expect(rest.length).toBeGreaterThan(0);
+    for (const { layer, name, section, months, monthsOverLimit } of rest) {
+      const most = months.reduce((one, other) =>
+        Math.max(other.inner, other.outer) > Math.max(one.inner, one.outer) ? other : one,
+      );
+      const moisture = (Math.max(most.inner, most.outer) * 100).toFixed(1);
+      expect(text).toContain(`${layer + 1} ${name} ${section} ${most.month} ${moisture} ${monthsOverLimit}`);
+    }
+  });
+});
+
+test("the runs under other assumptions say what they assume", async () => {
+  const text = await textOf(caseOf("06"));
+  expect(text).toContain("Unfavourable vapour resistance: every layer up to the cold face of the main insulation");
+  expect(text).toContain("a stated humidity ten points higher (up to 95 %)");
+});
+
+test("the first page parts what it assumes from what has to be met, altitude and severity named", async () => {
+  const result = assessProject(
+    readProjectOrThrow(`project: Alder Row pottery studio
+climate: munich
+altitude: 900 m
+severity: one in ten colder
+indoor: { heating: 20 °C, humidity: class 3 }
+build-ups:
+  - { name: Wall, element: wall, layers: [ { material: mineral wool slab, thickness: 100 mm } ] }
+`),
+  );
+  const text = await textOf(result);
+  expect(text).toContain(
+    "Worked out for: Climate munich, one in ten colder, corrected to the site’s 900 m above the sea. Room: heated to 20 °C",
+  );
+  const first = text.slice(0, text.indexOf("Method and edition"));
+  const met = first.slice(first.indexOf("To be met:"));
+  for (const condition of result.buildUps[0]!.judgement.conditions) expect(met).toContain(condition.trim());
+});
+
+test("marks that would lie on one another stand apart, the first where it is", () => {
+  const places = marksApart(
+    [
+      { x: 100, y: 50 },
+      { x: 100, y: 50 },
+      { x: 100, y: 50 },
+      { x: 300, y: 50 },
+    ],
+    13,
+    440,
+  );
+  expect(places[0]).toEqual({ x: 100, y: 50 });
+  expect(places[3]).toEqual({ x: 300, y: 50 });
+  places.forEach(({ x, y }, index) => {
+    expect(y).toBe(50);
+    for (const other of places.slice(0, index)) expect(Math.abs(other.x - x)).toBeGreaterThanOrEqual(13);
+  });
+  expect(
+    marksApart(
+      [
+        { x: 440, y: 0 },
+        { x: 440, y: 0 },
+      ],
+      13,
+      440,
+    )[1]!.x,
+  ).toBe(427);
+});
+
+/** Points in a centimetre. Source: definition, 72 points an inch. */
+const POINTS_PER_CENTIMETRE = 72 / 2.54;
+
+test.each([...demoResult().buildUps, ...everyPart().buildUps, ...caseOf("41").buildUps])(
+  "the lettering of the drawing of $name is at least 6 pt on A4",
+  async (buildUp) => {
+    const page = await renderReport(demoPage);
+    const highest = Number(/svg\.drawing\{max-height:([\d.]+)cm\}/.exec(page)![1]) * POINTS_PER_CENTIMETRE;
+    const widest = Number(/grid-template-columns:([\d.]+)cm 1fr/.exec(page)![1]) * POINTS_PER_CENTIMETRE;
+    const svg = buildUpDrawing(buildUp, governingView(buildUp), "d").text;
+    const [, width, height] = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg)!.map(Number);
+    const scale = Math.min(widest / width!, highest / height!);
+    for (const [, size] of svg.matchAll(/font-size="([\d.]+)"/g))
+      expect(Number(size) * scale).toBeGreaterThanOrEqual(6);
+  },
+);
+const demoPage = { ...demoResult(), buildUps: [] as ProjectResult["buildUps"] };
