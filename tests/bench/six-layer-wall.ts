@@ -1,5 +1,5 @@
 import { climateMonths } from "../../packages/core/src/climate/climate-months.ts";
-import { applySeverity, ONE_IN_TEN_COLDER } from "../../packages/core/src/climate/severity.ts";
+import { applySeverity, ONE_IN_TEN_COLDER, ONE_IN_TEN_WARMER } from "../../packages/core/src/climate/severity.ts";
 import type { BuildUp, Layer, OutdoorClimate, Room } from "../../packages/core/src/project/types.ts";
 import { roomMonths } from "../../packages/core/src/rooms/room-months.ts";
 import { wetterRoom } from "../../packages/core/src/rooms/wetter-room.ts";
@@ -68,7 +68,9 @@ export function surroundings(): Surroundings {
     sites: {
       reported: siteOf(OUTDOORS, STUDIO),
       colder: siteOf(applySeverity(OUTDOORS, ONE_IN_TEN_COLDER), STUDIO),
+      warmer: siteOf(applySeverity(OUTDOORS, ONE_IN_TEN_WARMER), STUDIO),
       wetter: siteOf(OUTDOORS, wetterRoom(STUDIO)),
+      heatedDaily: siteOf(OUTDOORS, STUDIO),
     },
   };
 }

@@ -8,7 +8,7 @@ import {
   MEAN_YEAR,
   ONE_IN_TEN_COLDER,
   ONE_IN_TEN_WARMER,
-  oneInTenColder,
+  oneInTenYear,
 } from "../../packages/core/src/climate/severity.ts";
 import type { OutdoorClimate } from "../../packages/core/src/project/types.ts";
 import { surroundingsOf } from "../../packages/core/src/surroundings/surroundings.ts";
@@ -128,6 +128,9 @@ describe("what the file says of its year and its height is what is worked out", 
     expect(colderOf("severity: one in ten warmer")).toBeCloseTo(-2, 9);
     // A stated difference is a place of its own, such as a warmer future.
     expect(colderOf("severity: +1 K")).toBeCloseTo(-1, 9);
-    expect(oneInTenColder(climate, ONE_IN_TEN_COLDER).temperature).toEqual(climate.temperature);
+    expect(oneInTenYear(climate, ONE_IN_TEN_COLDER, ONE_IN_TEN_COLDER).temperature).toEqual(climate.temperature);
+    expect(oneInTenYear(climate, ONE_IN_TEN_COLDER, ONE_IN_TEN_WARMER).temperature[0]).toBe(
+      climate.temperature[0]! + 4,
+    );
   });
 });

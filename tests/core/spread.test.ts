@@ -246,7 +246,11 @@ describe("what the judgement rests on", () => {
     fc.assert(
       fc.property(situations, fc.boolean(), ({ buildUp, site }, leaks) => {
         const rooms = new Map([...site.rooms.keys()].map((name) => [name, { ...ROOM, name }]));
-        const around = { rooms, humidityMargin: 1, sites: { reported: site, colder: muchColder(site), wetter: site } };
+        const around = {
+          rooms,
+          humidityMargin: 1,
+          sites: { reported: site, colder: muchColder(site), warmer: site, wetter: site, heatedDaily: site },
+        };
         const leaking = leaks ? { ...buildUp, leak: { length: 1, width: 0.001, pressure: 2 } } : buildUp;
         const word = sameWord(leaking, around);
         words.add(word);

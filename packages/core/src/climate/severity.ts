@@ -31,17 +31,22 @@ export function applySeverity(climate: OutdoorClimate, severity: Severity): Outd
 }
 
 /**
- * The colder year met once in ten, of a climate that already carries a severity.
+ * The colder or warmer year met once in ten, of a climate that already carries a severity.
  *
  * @param climate - the reported year's twelve monthly means
  * @param severity - what the reported year already is
- * @returns 2 K under the mean year where the reported one is met once in ten; else 2 K under the reported year, which
+ * @param year - which of the two is wanted
+ * @returns 2 K off the mean year where the reported one is itself met once in ten; else 2 K off the reported year, which
  *   then counts as the mean
  * Source: ISO 13788:2012 clause 4.2 (from memory).
  */
-export function oneInTenColder(climate: OutdoorClimate, severity: Severity): OutdoorClimate {
+export function oneInTenYear(
+  climate: OutdoorClimate,
+  severity: Severity,
+  year: typeof ONE_IN_TEN_COLDER | typeof ONE_IN_TEN_WARMER,
+): OutdoorClimate {
   const reported = [ONE_IN_TEN_COLDER, ONE_IN_TEN_WARMER].find(({ name }) => name === severity.name)?.offset ?? 0;
-  return applySeverity(climate, { ...ONE_IN_TEN_COLDER, offset: ONE_IN_TEN_COLDER.offset - reported });
+  return applySeverity(climate, { ...year, offset: year.offset - reported });
 }
 
 function signed(offset: number): string {

@@ -5,7 +5,12 @@ import { isTooMuch, judgeWater } from "./water-level.ts";
 
 /** What the room's air and the far side rest on. Source: ISO 13788:2012 Annex A (from memory) and this project's rules. */
 export function assumptionFindings(evidence: Evidence): RuledFinding[] {
-  return [...classInCooledRoom(evidence), ...unfavourableVerdict(evidence), ...groundUnderVoid(evidence)];
+  return [
+    ...classInCooledRoom(evidence),
+    ...unfavourableVerdict(evidence),
+    ...heatedOnSomeDays(evidence),
+    ...groundUnderVoid(evidence),
+  ];
 }
 
 function classInCooledRoom({ room, site }: Evidence): RuledFinding[] {
@@ -41,6 +46,25 @@ function unfavourableVerdict({ sensitivity, calculation }: Evidence): RuledFindi
       advice: "Use declared values of the products where you have them.",
       source: "ISO 10456:2007 gives each material a dry and a wet value (from memory)",
       figures: { verdict: run.result.verdict, peak: run.result.peak.amount },
+    },
+  ];
+}
+
+/** Sound only because it is heated on some days: the use may change, and nobody sees the wall. */
+function heatedOnSomeDays({ sensitivity, calculation }: Evidence): RuledFinding[] {
+  const run = sensitivity.find(({ name }) => name === "heated every day");
+  if (run === undefined) return [];
+  const judged = judgeWater(run.calculation);
+  if (!isTooMuch(judged) || isTooMuch(judgeWater(calculation))) return [];
+  return [
+    {
+      code: "sound-as-used",
+      severity: "caution",
+      effect: "condition",
+      message: `The answer rests on the room being heated on some days only. ${run.result.message}`,
+      advice: "Keep to that use, or choose a build-up that stands daily heating.",
+      source: "worked out again for this build-up (this project's rule)",
+      figures: { verdict: run.result.verdict, amount: judged.amount, limit: judged.limit!.amount },
     },
   ];
 }

@@ -1,22 +1,30 @@
 import { isUpright } from "../heat/heat-flow-direction.ts";
+import type { SensitivityName } from "../sensitivity/sensitivity-runs.ts";
 import { DROPS_GATHER, DROPS_MAY_RUN, isFacedWithPaper, sitsOnSmooth, TRACE } from "./amount-limits.ts";
 import { grams, inPlainTerms, monthName, yearsInWords } from "./figures-in-words.ts";
 import type { Evidence, JudgementEffect, RuledFinding } from "./types.ts";
 import { judgeWater, judgeZones, shareOfLimit, type WaterJudged } from "./water-level.ts";
 
 /**
- * Water inside the build-up: how much, on what, whether it leaves; that of the colder year where it weighs more.
+ * Water inside the build-up: how much, on what, whether it leaves; that of a harder year where it weighs more.
  * Source: ISO 13788:2012 clause 6 for the water; DIN 4108-3 and common practice for the limits (from memory).
  */
 export function condensationFindings(evidence: Evidence): RuledFinding[] {
   const reported = waterFindings(judgeZones(evidence.calculation), evidence, "");
-  const colder = evidence.sensitivity.find(({ name }) => name === "one in ten colder year");
-  const zones = colder === undefined ? [] : judgeZones(colder.calculation);
-  const inColder = waterFindings(zones, evidence, "In a year 2 K colder than usual, as one in ten is: ");
-  if (reported.length > 0) return weight(inColder) > weight(reported) ? [...reported, ...inColder] : reported;
-  const worst = colder === undefined ? null : judgeWater(colder.calculation);
-  return worst === null || worst.level === "none" || worst.level === "trace" ? [staysDry(worst)] : inColder;
+  const harder = evidence.sensitivity.flatMap(({ name, calculation }) => {
+    const opening = HARDER_YEARS[name];
+    return opening === undefined ? [] : [waterFindings(judgeZones(calculation), evidence, opening)];
+  });
+  if (reported.length > 0) return [...reported, ...harder.filter((inYear) => weight(inYear) > weight(reported)).flat()];
+  const told = harder.filter(([first]) => first !== undefined && first.code !== "trace").flat();
+  return told.length > 0 ? told : [staysDry(evidence)];
 }
+
+/** The years that are tried beside the reported one, with the words that begin what is told of them. */
+const HARDER_YEARS: Readonly<Partial<Record<SensitivityName, string>>> = {
+  "one in ten colder year": "In a year 2 K colder than usual, as one in ten is: ",
+  "one in ten warmer year": "In a year 2 K warmer than usual, as one in ten is: ",
+};
 
 /** How much findings of water weigh in the judgement. */
 function weight(findings: readonly RuledFinding[]): number {
@@ -42,7 +50,9 @@ function waterFindings(zones: readonly WaterJudged[], evidence: Evidence, openin
   return [staysWet(stays, evidence, opening), tooMuch(over, opening)];
 }
 
-function staysDry(inColder: WaterJudged | null): RuledFinding {
+function staysDry({ sensitivity }: Evidence): RuledFinding {
+  const run = sensitivity.find(({ name }) => name === "one in ten colder year");
+  const inColder = run === undefined ? null : judgeWater(run.calculation);
   const colder =
     inColder === null
       ? ""

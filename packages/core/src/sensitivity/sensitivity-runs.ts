@@ -4,12 +4,15 @@ import type { BuildUp } from "../project/types.ts";
 import type { SensitivityResult, VerdictWord } from "../result/types.ts";
 import type { Site } from "../surroundings/far-side-months.ts";
 import type { AssessmentSites } from "../surroundings/surroundings.ts";
+import { vapourDrive } from "../vapour/drive.ts";
 import type { TightLayer } from "../vapour-layer/candidates.ts";
 import { withVapourLayerOpened } from "./opened-vapour-layer.ts";
 
 /** What is assumed otherwise in a run. */
 export type SensitivityName =
   | "one in ten colder year"
+  | "one in ten warmer year"
+  | "heated every day"
   | "unfavourable vapour resistance"
   | "vapour layer ten times more open"
   | "no vapour layer"
@@ -25,6 +28,8 @@ export interface SensitivityRun {
 /** Every run, in order. */
 export const ALL_RUNS: readonly SensitivityName[] = [
   "one in ten colder year",
+  "one in ten warmer year",
+  "heated every day",
   "unfavourable vapour resistance",
   "wetter room",
   "vapour layer ten times more open",
@@ -34,6 +39,8 @@ export const ALL_RUNS: readonly SensitivityName[] = [
 /** The runs that the judgement rests on; the others are told beside it (a test holds that they never turn it). */
 export const RUNS_THAT_JUDGE: readonly SensitivityName[] = [
   "one in ten colder year",
+  "one in ten warmer year",
+  "heated every day",
   "vapour layer ten times more open",
   "no vapour layer",
 ];
@@ -45,15 +52,15 @@ const MORE_WATER = 0.01;
 export const OPENED_BY = 10;
 
 /**
- * The build-up worked out again: in a colder year, with unfavourable μ, with the vapour layer opened and taken out,
- * and with a wetter room.
+ * The build-up worked out again: in a colder or warmer year, heated daily, with unfavourable μ, with the vapour layer
+ * opened and taken out, and with a wetter room.
  *
  * @param calculation - the reported figures
  * @param sites - the sites of the runs
  * @param tightLayer - the vapour layer, null without any
  * @param names - which runs
- * @returns those runs, in the order of `ALL_RUNS`; none that need a vapour layer where there is none, nor one with a
- *   wetter room where neither room that the build-up touches can be taken wetter
+ * @returns those runs, in the order of `ALL_RUNS`; none that need a vapour layer where there is none, none in which
+ *   nothing differs, and the warmer year only where vapour comes from outdoors
  * Source: ISO 13788:2012 clause 4.2 for the one-in-ten year (from memory); the others are this project's rules.
  */
 export function sensitivityRuns(
@@ -71,7 +78,7 @@ export function sensitivityRuns(
 function runOf(
   name: SensitivityName,
   buildUp: BuildUp,
-  { reported, colder, wetter }: AssessmentSites,
+  { reported, colder, warmer, wetter, heatedDaily }: AssessmentSites,
   tightLayer: TightLayer | null,
 ): BuildUpCalculation | null {
   const run = (changed: BuildUp, site: Site, vapourResistance: "dry" | "unfavourable" = "dry"): BuildUpCalculation =>
@@ -80,11 +87,15 @@ function runOf(
     tightLayer === null ? null : run(withVapourLayerOpened(buildUp, tightLayer, factor), reported);
   switch (name) {
     case "one in ten colder year":
-      return run(buildUp, colder);
+      return isSameYear(reported, colder) ? null : run(buildUp, colder);
+    case "one in ten warmer year":
+      return isSameYear(reported, warmer) || !isDrivenFromOutside(buildUp, reported) ? null : run(buildUp, warmer);
+    case "heated every day":
+      return isOtherAir(buildUp, reported, heatedDaily) ? run(buildUp, heatedDaily) : null;
     case "unfavourable vapour resistance":
       return run(buildUp, reported, "unfavourable");
     case "wetter room":
-      return isWetter(buildUp, reported, wetter) ? run(buildUp, wetter) : null;
+      return isOtherAir(buildUp, reported, wetter) ? run(buildUp, wetter) : null;
     case "vapour layer ten times more open":
       return opened(OPENED_BY);
     case "no vapour layer":
@@ -92,13 +103,30 @@ function runOf(
   }
 }
 
-/** Whether either room that the build-up touches holds more vapour in any month. */
-function isWetter({ room, faces }: BuildUp, reported: Site, wetter: Site): boolean {
+/** Whether either room that the build-up touches holds other air in any month. */
+function isOtherAir({ room, faces }: BuildUp, reported: Site, other: Site): boolean {
   return [room, faces].some((name) => {
     const before = reported.rooms.get(name);
-    const after = wetter.rooms.get(name);
-    return before?.vapourPressure.some((pressure, month) => after!.vapourPressure[month] !== pressure) === true;
+    const after = other.rooms.get(name);
+    return (
+      before !== undefined &&
+      (before.vapourPressure.some(differsFrom(after!.vapourPressure)) ||
+        before.temperature.some(differsFrom(after!.temperature)))
+    );
   });
+}
+
+function isSameYear(reported: Site, other: Site): boolean {
+  return !reported.outdoor.temperature.some(differsFrom(other.outdoor.temperature));
+}
+
+function differsFrom(others: readonly number[]): (value: number, month: number) => boolean {
+  return (value, month) => others[month] !== value;
+}
+
+/** Where vapour comes from outdoors the warmer year is the hard one. */
+function isDrivenFromOutside({ room, faces }: BuildUp, { rooms, outdoor }: Site): boolean {
+  return faces === "outdoors" && vapourDrive(rooms.get(room)!, outdoor).year === "outside";
 }
 
 function describeRun(name: SensitivityName, run: BuildUpCalculation, reported: BuildUpCalculation): SensitivityResult {
@@ -121,6 +149,8 @@ const RANK: Readonly<Record<VerdictWord, number>> = { dry: 0, "dries out": 1, "s
 
 const OPENING: Readonly<Record<SensitivityName, string>> = {
   "one in ten colder year": "In a year 2 K colder than usual, as one in ten is, it",
+  "one in ten warmer year": "In a year 2 K warmer than usual, as one in ten is, it",
+  "heated every day": "Heated on every day of the week it",
   "unfavourable vapour resistance": "With the less favourable of the two tabulated vapour resistances it",
   "vapour layer ten times more open": "With the vapour layer ten times more open it",
   "no vapour layer": "With no vapour layer it",

@@ -1,15 +1,18 @@
 import { climateMonths } from "../climate/climate-months.ts";
-import { MEAN_YEAR, oneInTenColder } from "../climate/severity.ts";
+import { MEAN_YEAR, ONE_IN_TEN_COLDER, ONE_IN_TEN_WARMER, oneInTenYear } from "../climate/severity.ts";
 import type { OutdoorClimate, Project, Room, Severity } from "../project/types.ts";
+import { heatedDaily } from "../rooms/heated-daily.ts";
 import { roomMonths } from "../rooms/room-months.ts";
 import { wetterRoom } from "../rooms/wetter-room.ts";
 import type { Site } from "./far-side-months.ts";
 
-/** The reported site, the one-in-ten colder year, and the same year with a wetter room. */
+/** The reported site; the years of one in ten; the same year with wetter rooms, and with rooms heated on every day. */
 export interface AssessmentSites {
   reported: Site;
   colder: Site;
+  warmer: Site;
   wetter: Site;
+  heatedDaily: Site;
 }
 
 /** What surrounds the build-ups of a project: the sites of the runs, and the rooms by name. */
@@ -21,7 +24,7 @@ export interface Surroundings {
 }
 
 /**
- * What surrounds a project's build-ups: the reported year, the one-in-ten colder year, and the year with wetter rooms.
+ * What surrounds a project's build-ups: the reported year, and every other that is tried beside it.
  *
  * @param project - the project; its climate already carries severity (the mean year unless said) and altitude
  * @param climate - another outdoor climate to put the project in, with the project's severity (default its own)
@@ -39,8 +42,10 @@ export function surroundingsOf(
     humidityMargin,
     sites: {
       reported: siteOf(climate, all, humidityMargin),
-      colder: siteOf(oneInTenColder(climate, severity), all, humidityMargin),
+      colder: siteOf(oneInTenYear(climate, severity, ONE_IN_TEN_COLDER), all, humidityMargin),
+      warmer: siteOf(oneInTenYear(climate, severity, ONE_IN_TEN_WARMER), all, humidityMargin),
       wetter: siteOf(climate, all.map(wetterRoom), humidityMargin),
+      heatedDaily: siteOf(climate, all.map(heatedDaily), humidityMargin),
     },
   };
 }
@@ -64,7 +69,9 @@ export function withRoom(surroundings: Surroundings, room: Room): Surroundings {
     sites: {
       reported: changed(sites.reported, room),
       colder: changed(sites.colder, room),
+      warmer: changed(sites.warmer, room),
       wetter: changed(sites.wetter, wetterRoom(room)),
+      heatedDaily: changed(sites.heatedDaily, heatedDaily(room)),
     },
   };
 }

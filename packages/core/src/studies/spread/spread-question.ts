@@ -44,12 +44,11 @@ export function spreadQuestion(buildUp: BuildUp, surroundings: Surroundings): Sp
   const { calculation, vapourLayer } = judgeBuildUp(buildUp, surroundings).evidence;
   const copy = { buildUp: copyOfBuildUp(buildUp), surroundings: copyOfSurroundings(surroundings) };
   const counted = copy.buildUp.layers.slice(0, calculation.heat.counted.length);
-  const { reported, colder, wetter } = copy.surroundings.sites;
   const inputs = [
     ...materialInputs(counted),
     ...framingInputs(counted),
     ...gapInputs(counted, vapourLayer.onWarmSide === false ? [] : vapourLayer.layers),
-    ...humidityInputs([...new Set([buildUp.room, buildUp.faces])], [reported, colder, wetter]),
+    ...humidityInputs([...new Set([buildUp.room, buildUp.faces])], Object.values(copy.surroundings.sites)),
   ];
   const workOut = (samples: SampleTable): SpreadOutcomes => {
     const outcomes = emptyOutcomes(samples.count);

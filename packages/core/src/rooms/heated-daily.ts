@@ -1,0 +1,17 @@
+import type { Room } from "../project/types.ts";
+
+/** Days of a week. */
+const EVERY_DAY = 7;
+
+/**
+ * The same room, heated on every day of the week.
+ *
+ * @param room - the room
+ * @returns the room; the same one where it is heated daily already, or not heated at all
+ * Source: this project's rule: what a busier use would bring.
+ */
+export function heatedDaily(room: Room): Room {
+  const { temperature } = room;
+  if (temperature.kind !== "heated" || temperature.daysPerWeek === EVERY_DAY) return room;
+  return { ...room, temperature: { ...temperature, daysPerWeek: EVERY_DAY } };
+}
