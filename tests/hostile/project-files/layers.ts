@@ -100,13 +100,13 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "a sheet with fasteners",
     "{ material: breather membrane, fasteners: { per area: 4 /m2, diameter: 4 mm, conductivity: 17 W/(m K) } }",
     "key-not-for-sheet",
-    "fasteners is told of breather membrane",
+    "breather membrane is a sheet and no insulation, and takes no `fasteners`",
   ),
   lastLayer(
     "polythene so thin that it is a sheet, with the fit of insulation",
     "{ material: polyethylene low density, thickness: 0.2 mm, fit: gaps }",
     "key-not-for-sheet",
-    "polyethylene low density 0.2 mm, which is a sheet",
+    "polyethylene low density 0.2 mm is a sheet",
   ),
   lastLayer("still air too deep", "{ air: 400 mm, ventilation: none }", "air-too-deep", "deeper than the 300 mm"),
   lastLayer(

@@ -46,8 +46,8 @@ export const LAYER_WORDINGS: Wordings = {
     likelySlip: "A cavity open at top and bottom is `well`; one closed by timber or insulation all round is `none`",
   }),
   "key-not-for-sheet": ({ text }) => ({
-    says: `${text("key")} is told of ${text("name")}, which is a sheet and no insulation`,
-    expected: `${text("key")} on the layer of insulation, or the key left out`,
+    says: `${text("name")} is a sheet and no insulation, and takes no \`${text("key")}\``,
+    expected: `\`${text("key")}\` on the layer of insulation, or left out`,
     likelySlip: text("key") === "fit" ? "What is missing of a sheet is told by `gaps`" : null,
   }),
   "laps-too-wide": ({ received }) => ({
