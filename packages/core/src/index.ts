@@ -88,14 +88,16 @@ export {
   type SectionCalculation,
 } from "./calculate-build-up.ts";
 
-// the figures in the shape of the result
-export { moistureResult } from "./describe/moisture-result.ts";
-
 // checks beside the method
 export { WOOD_MOISTURE_LIMIT } from "./further-checks/wood/wood-moisture.ts";
 
-// vapour layer, findings, judgement
+// what counts as a trace of water
 export { TRACE } from "./findings/amount-limits.ts";
+
+// the figures in the shape of the result
+export { moistureResult } from "./describe/moisture-result.ts";
+
+// vapour layer, findings, judgement
 export { assessBuildUp } from "./assess-build-up.ts";
 
 // studies

@@ -6,11 +6,11 @@ import type { Peak, VerdictWord } from "../result/types.ts";
 export function gramsInWords(amount: number): string {
   const grams = amount * 1000;
   if (grams > 0 && grams < 0.05) return "under 0.1 g/m²";
-  return `${grouped(grams.toFixed(grams < 10 ? 1 : 0))} g/m²`;
+  return `${thousandsApart(grams.toFixed(grams < 10 ? 1 : 0))} g/m²`;
 }
 
 /** Thousands of figures of five digits and more apart, as everywhere in the report. */
-function grouped(digits: string): string {
+export function thousandsApart(digits: string): string {
   return digits.length > LONGEST_UNGROUPED ? digits.replace(/\B(?=(\d{3})+$)/g, "\u202f") : digits;
 }
 
@@ -29,5 +29,8 @@ export function shareInWords(share: number): string {
 
 /** "dry", "dries out, at most 37 g/m² at the end of February". */
 export function yearInWords(verdict: VerdictWord, peak: Peak): string {
-  return peak.month === null ? verdict : `${verdict}, at most ${gramsInWords(peak.amount)} at the end of ${peak.month}`;
+  if (peak.month === null) return verdict;
+  const amount = gramsInWords(peak.amount);
+  const most = amount.startsWith("under") ? amount : `at most ${amount}`;
+  return `${verdict}, ${most} at the end of ${peak.month}`;
 }

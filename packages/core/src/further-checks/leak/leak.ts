@@ -5,7 +5,7 @@ import { formatNumber } from "../../quantities/format-quantity.ts";
 import type { LeakResult } from "../../result/types.ts";
 import { secondsOfMonth } from "../../year/month-balance.ts";
 import { facesOfSlices, placeInWords, slicesTouching } from "../along/places.ts";
-import { gramsInWords } from "../figures.ts";
+import { gramsInWords, thousandsApart } from "../figures.ts";
 import { leakAirFlow, leakWaterFlow } from "./leak-flow.ts";
 
 /** Litres in a cubic metre; grams in a kilogram. Source: definition. */
@@ -95,7 +95,7 @@ function condensedByDiffusion({ governing }: BuildUpCalculation): number {
 /** Litres below a cubic metre, whole cubic metres above it, thousands apart by a thin space. */
 function airInWords(litres: number): string {
   if (litres < LITRES_PER_CUBIC_METRE) return `${formatNumber(litres, 0)} litres`;
-  return `${formatNumber(litres / LITRES_PER_CUBIC_METRE, 0).replace(/\B(?=(\d{3})+$)/g, "\u202f")} m³`;
+  return `${thousandsApart(formatNumber(litres / LITRES_PER_CUBIC_METRE, 0))} m³`;
 }
 
 function messageOf(litresOfAir: number, total: number, diffusion: number, where: string): string {
