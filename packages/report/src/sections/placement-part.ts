@@ -1,6 +1,6 @@
 import type { PlacementCell, PlacementOfBuildUp, PlacementRow } from "@warmside/core";
 import { type Html, html } from "../html.ts";
-import { fixed, grams, mostGramsPerArea, NO_BREAK_SPACE, trimmed } from "../numbers.ts";
+import { fixed, grams, gramsPerArea, NO_BREAK_SPACE, trimmed } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
 import { sideWords } from "../words.ts";
 import { judgementWords, verdictWords } from "./coverage.ts";
@@ -48,7 +48,7 @@ function table(study: PlacementOfBuildUp, buildUp: BuildUpPage["buildUp"]): Html
 function cell({ judgement, verdict, peak, carriedOver, dewPointMargin }: PlacementCell): Html {
   if (verdict === null || peak === null || carriedOver === null) return html`${judgementWords(judgement)}`;
   const left = verdict === "stays wet" ? grams(carriedOver) : "none";
-  const water = peak.amount === 0 ? null : `${mostGramsPerArea(peak.amount)}, ${left} carried over`;
+  const water = peak.amount === 0 ? null : `${gramsPerArea(peak.amount)} at most, ${left} carried over`;
   const margin = dewPointMargin === null ? null : `margin ${fixed(dewPointMargin, 1)}${NO_BREAK_SPACE}K`;
   const figures = [water, margin].filter((figure) => figure !== null);
   return html`<strong>${judgement}</strong><span class="remark">${verdictWords(verdict)}${figures.map((figure) => `; ${figure}`)}</span>`;
