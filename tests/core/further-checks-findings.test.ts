@@ -161,7 +161,9 @@ describe("gaps, leaks, seasons, humidity", () => {
   test("a stated gap for air is a condition, in cubic metres of air and grams of water", () => {
     const result = assess({ ...ordinary, leak: { length: 1, width: 0.001, pressure: 2 } });
     const finding = oneOf(result, "air-leakage");
-    expect(finding.message).toMatch(/gap \d{1,3}(\u202f\d{3})* m³ of room air would pass .* up to \d{1,3}(\u202f\d{3})* g\/m² of water/);
+    expect(finding.message).toMatch(
+      /gap \d{1,3}(\u202f\d{3})* m³ of room air would pass .* up to \d{1,3}(\u202f\d{3})* g\/m² of water/,
+    );
     expect(finding.message).toContain("Diffusion leaves none");
     expect(isReason(result, "air-leakage")).toBe(true);
   });

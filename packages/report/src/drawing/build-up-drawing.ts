@@ -1,7 +1,7 @@
 import type { BuildUpResult } from "@warmside/core";
 import { escapeText, shorten } from "../escape.ts";
 import { type Html, markup } from "../html.ts";
-import { grams, gramsPerArea, MILLIMETRES_PER_METRE, millimetres, trimmed } from "../numbers.ts";
+import { gramsPerArea, MILLIMETRES_PER_METRE, millimetres, trimmed } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import type { SectionView } from "../section-view.ts";
 import { vapourLayerStanding } from "../vapour-layer-standing.ts";
@@ -135,9 +135,7 @@ function wetPlaces(view: SectionView, scale: Scale): { marks: string; words: str
     return [0.3, 0.52, 0.74].map((share) => drop(x, scale.top + share * height)).join("");
   });
   if (drops.length === 0) return { marks: "", words: "" };
-  const judged = view.section.withinMonth;
-  const isStandards = grams(judged.peak.amount) === grams(peak.amount) ? "" : " by the standard’s rule";
-  const text = `Water at the drops: most in ${peak.month}, ${gramsPerArea(peak.amount)}${isStandards}`;
+  const text = `Water at the drops: most in ${peak.month}, ${gramsPerArea(peak.amount)}`;
   return {
     marks: drops.join(""),
     words: word(

@@ -4,6 +4,7 @@ import { HATCH_WORDS, hatchOf } from "../drawing/patterns.ts";
 import { type Html, html } from "../html.ts";
 import { fixed, millimetres, percent } from "../numbers.ts";
 import { type VapourLayerStanding, vapourLayerStanding } from "../vapour-layer-standing.ts";
+import { waterHeadline } from "../water-headline.ts";
 import { fromRoomToFarSide, sentence } from "../words.ts";
 import { figure } from "./figure.ts";
 import { airLayers, layerTable } from "./layer-table.ts";
@@ -18,8 +19,10 @@ export async function drawingPart(page: BuildUpPage): Promise<Part> {
   );
   const crossing =
     buildUp.framings.length > 1 ? " Framing that runs across the first is dashed; both are shown in one plane." : "";
+  const byStandard = buildUp.moisture ? waterHeadline(buildUp.moisture).byStandard : null;
+  const drops = byStandard === null ? "" : " The drops are those of the standard’s month-end rule.";
   const dashed = DASHED_LINE[vapourLayerStanding(buildUp.vapourLayer)];
-  const caption = `Cut through, to scale, ${fromRoomToFarSide(buildUp)}.${dashed}${crossing}`;
+  const caption = `Cut through, to scale, ${fromRoomToFarSide(buildUp)}.${dashed}${crossing}${drops}`;
   const drawing = await figure(buildUpDrawing(buildUp, view, `${id}-plot-drawing`), caption, "plain");
   return {
     key: "drawing",
