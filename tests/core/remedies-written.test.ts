@@ -30,11 +30,11 @@ const written: Written[] = [
   {
     file: "02-stud-wall-no-vapour-layer.yaml",
     change:
-      "110 mm of wood fibre insulation board outside, without a break, between oriented strand board and breather membrane",
+      "130 mm of wood fibre insulation board outside, without a break, between oriented strand board and breather membrane",
     edits: [
       [
         "      - { material: breather membrane }",
-        "      - { material: wood fibre insulation board, thickness: 110 mm }\n      - { material: breather membrane }",
+        "      - { material: wood fibre insulation board, thickness: 130 mm }\n      - { material: breather membrane }",
       ],
     ],
   },
@@ -72,11 +72,11 @@ const written: Written[] = [
   {
     file: "24-steel-box-drying-clay.yaml",
     change:
-      "45 mm of polyurethane foam unfaced outside, without a break, on the outer face of steel, behind ventilated cladding (not counted)",
+      "60 mm of polyurethane foam unfaced outside, without a break, on the outer face of steel, behind ventilated cladding (not counted)",
     edits: [
       [
         "      - { material: steel, thickness: 2 mm }",
-        "      - { material: steel, thickness: 2 mm }\n      - { material: polyurethane foam unfaced, thickness: 45 mm }",
+        "      - { material: steel, thickness: 2 mm }\n      - { material: polyurethane foam unfaced, thickness: 60 mm }",
       ],
     ],
   },

@@ -1,6 +1,6 @@
 import type { SectionCalculation } from "../calculate-build-up.ts";
 import { materialAlong } from "../further-checks/along/material-of-slice.ts";
-import { isUpright } from "../heat/heat-flow-direction.ts";
+import { isUpright } from "../project/is-upright.ts";
 import type { BuildUp, Layer, Material } from "../project/types.ts";
 import type { WaterZone } from "./water-zones.ts";
 

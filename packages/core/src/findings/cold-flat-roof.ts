@@ -1,6 +1,6 @@
-import { isUpright } from "../heat/heat-flow-direction.ts";
 import { insulates } from "../heat/insulates.ts";
 import { mainInsulation } from "../heat/main-insulation.ts";
+import { isUpright } from "../project/is-upright.ts";
 import type { AirLayer, Layer } from "../project/types.ts";
 import { millimetres, percent } from "./figures-in-words.ts";
 import { roofDeck } from "./roof-deck.ts";

@@ -1,4 +1,4 @@
-import { isUpright } from "../heat/heat-flow-direction.ts";
+import { isUpright } from "../project/is-upright.ts";
 import type { SensitivityName } from "../sensitivity/sensitivity-runs.ts";
 import { DROPS_GATHER, DROPS_MAY_RUN, isFacedWithPaper, sitsOnSmooth, TRACE } from "./amount-limits.ts";
 import { grams, inPlainTerms, monthName, yearsInWords } from "./figures-in-words.ts";

@@ -1,7 +1,7 @@
-import { isUpright } from "../heat/heat-flow-direction.ts";
 import { insulates } from "../heat/insulates.ts";
 import { mainInsulation } from "../heat/main-insulation.ts";
 import type { CountedLayer } from "../heat/types.ts";
+import { isUpright } from "../project/is-upright.ts";
 import type { Layer } from "../project/types.ts";
 import { betweenFraming } from "../vapour-layer/assess-vapour-layer.ts";
 import { layersAsTightAs } from "../vapour-layer/candidates.ts";

@@ -3,8 +3,6 @@ import { isUpright } from "../project/is-upright.ts";
 import type { BuildUp } from "../project/types.ts";
 import type { HeatFlowDirection } from "./types.ts";
 
-export { isUpright };
-
 /**
  * The way heat flows over the year: horizontal through walls and partitions; through roofs and floors by the sign of
  * the year's temperature difference, and fixed for the year.

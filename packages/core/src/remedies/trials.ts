@@ -11,8 +11,8 @@ import type { ChangeStep, Situation } from "./types.ts";
 /** No more calculations than this are spent on a build-up (this project's rule: about half a second). */
 export const MOST_CALCULATIONS = 1200;
 
-/** Calculations in one assessment: the reported one, up to five under other assumptions, one with gaps in the vapour layer. */
-const CALCULATIONS_OF_ASSESSMENT = 7;
+/** Calculations in one assessment: the reported one, up to seven under other assumptions, one with gaps in the vapour layer. */
+const CALCULATIONS_OF_ASSESSMENT = 9;
 
 /** What a change should lead to. */
 export type Goal = Extract<JudgementWord, "sound" | "sound with conditions">;
