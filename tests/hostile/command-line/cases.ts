@@ -29,22 +29,22 @@ export const WRONG_LINES: readonly HostileCase[] = [
   {
     title: "a file without a command",
     args: ["studio.yaml"],
-    says: 'There is no command "studio.yaml". To assess that file, write: warmside assess studio.yaml',
+    says: 'There is no command "studio.yaml". Write: warmside assess studio.yaml',
   },
   {
     title: "a file without a command, with an option",
     args: ["studio.yaml", "--json"],
-    says: "write: warmside assess studio.yaml",
+    says: "Write: warmside assess studio.yaml",
   },
   {
     title: "a file that is not there, and has a space in its name, without a command",
     args: ["my shop.yml"],
-    says: 'write: warmside assess "my shop.yml"',
+    says: 'Write: warmside assess "my shop.yml"',
   },
   {
     title: "a file without an ending, without a command",
     args: ["shop"],
-    says: "write: warmside assess shop",
+    says: "Write: warmside assess shop",
     prepare: write("shop", SMALL_PROJECT),
   },
   {

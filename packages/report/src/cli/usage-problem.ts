@@ -21,7 +21,7 @@ export function usageProblem(
   const commands = words.filter((word) => !word.startsWith("-"));
   const [first = ""] = commands;
   if (error.code === "commander.unknownCommand" && namesFile(first, standing)) {
-    return `There is no command "${first}". To assess that file, write: warmside assess ${asTyped(first)}`;
+    return `There is no command "${first}". Write: warmside assess ${asTyped(first)}`;
   }
   const near = /Did you mean (?:one of )?(.+?)\?\)/s.exec(error.message)?.[1];
   const offer = near === undefined ? "" : ` Did you mean ${near}?`;
