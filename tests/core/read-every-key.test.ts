@@ -106,16 +106,18 @@ describe("a project with every key", () => {
       ["without-effect", false],
       ["without-effect", false],
       ["odd-thickness", false],
+      ["without-effect", false],
       ["cooling-never-runs", false],
     ]);
   });
 
-  it("notes that resistance and emissivity of well-ventilated air change nothing", () => {
+  it("notes what changes nothing: resistance and emissivity of well-ventilated air, a margin without classes", () => {
     const place = "build-up 1, Studio wall, layer 6, air layer";
     const why = "changes nothing: well-ventilated air counts as outdoor air";
     expect(project.oddities.filter(({ code }) => code === "without-effect")).toEqual([
       { code: "without-effect", path: "build-ups[0].layers[5].resistance", message: `${place}: resistance ${why}.`, accepted: false },
       { code: "without-effect", path: "build-ups[0].layers[5].emissivity", message: `${place}: emissivity ${why}.`, accepted: false },
+      { code: "without-effect", path: "humidity margin", message: expect.stringContaining("no room has one"), accepted: false },
     ]); // biome-ignore format: a note a line
   });
 

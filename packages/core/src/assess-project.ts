@@ -36,7 +36,7 @@ export function assessProject(project: Project): ProjectResult {
       altitudeCorrection: altitudeCorrection(project),
       months: monthsOfAir(surroundings.sites.reported.outdoor),
     },
-    rooms: usedRooms(project).map((room) => roomResult(room, surroundings.sites.reported)),
+    rooms: usedRooms(project).map((room) => roomResult(room, project.humidityMargin, surroundings.sites.reported)),
     buildUps,
     oddities: project.oddities.map((oddity) => ({ ...oddity })),
     ...(comparison === null ? {} : { comparison }),
@@ -49,8 +49,8 @@ function assessWithRemedies(buildUp: BuildUp, surroundings: Surroundings): Build
   return { ...assessed, remedies, remedySearch: search };
 }
 
-function roomResult(room: Room, site: Site): RoomResult {
-  return { name: room.name, ...describeRoom(room), months: monthsOfAir(site.rooms.get(room.name)!) };
+function roomResult(room: Room, humidityMargin: number, site: Site): RoomResult {
+  return { name: room.name, ...describeRoom(room, humidityMargin), months: monthsOfAir(site.rooms.get(room.name)!) };
 }
 
 function altitudeCorrection({ altitudeCorrection }: Project): ProjectResult["climate"]["altitudeCorrection"] {

@@ -17,7 +17,7 @@ import { addProblemsOfShape } from "./project/schema/problems-of-shape.ts";
 import { projectSchema } from "./project/schema/schema-project.ts";
 import type { WrittenProject } from "./project/schema/written-project.ts";
 import { parseFileText } from "./project/text/parse-file-text.ts";
-import { noteIdleHourRate, pricesOf, queryOf } from "./project/top-of-project.ts";
+import { noteIdleHourRate, noteIdleMargin, pricesOf, queryOf } from "./project/top-of-project.ts";
 import type { BuildUp, OutdoorClimate, Project, Room } from "./project/types.ts";
 import { usedRooms } from "./project/used-rooms.ts";
 import { listAt } from "./project/value-at.ts";
@@ -54,6 +54,7 @@ export function readProject(text: string, supplies?: Supplies): Reading<Project>
   if (written.success) {
     noteOddValues(written.data, context);
     noteIdleHourRate(written.data, prices.value, context);
+    noteIdleMargin(written.data, rooms.values(), context);
   }
 
   const found = collector.problems.filter(({ code }) => materials.isComplete || code !== "material-unknown");

@@ -174,6 +174,14 @@ export const BAD_ROOMS: readonly BadFile[] = [
     "soil cannot be loam",
   ),
   {
+    title: "a space next door beside a room with air of its own",
+    text: changed(
+      "    framings:",
+      "    faces: damp room\n    space: { area: 9 m2, external: [ { area: 9 m2, transmittance: 1 W/(m2 K) } ], air changes: 1 /h, volume: 20 m3 }\n    framings:",
+    ),
+    problems: [{ line: 10, code: "space-of-own-air", says: "has a temperature of its own" }],
+  },
+  {
     title: "a wall on the ground",
     text: changed("    framings:", "    faces: ground\n    ground: { area: 80 m2, perimeter: 36 m }\n    framings:"),
     problems: [{ line: 8, code: "faces-only-floor", says: "a wall cannot face ground" }],

@@ -1,5 +1,5 @@
-import { insulates } from "../heat/insulates.ts";
 import { mainInsulation } from "../heat/main-insulation.ts";
+import { insulates } from "../project/insulates.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { AirLayer, Layer } from "../project/types.ts";
 import { millimetres, percent } from "./figures-in-words.ts";

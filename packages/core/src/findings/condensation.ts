@@ -77,7 +77,7 @@ function tooMuch(judged: WaterJudged, opening: string): RuledFinding {
     severity: "fault",
     effect: "change by number",
     message: `${opening}Too much water condenses ${placeOf(judged)}: ${mostOf(judged)}. ${limitOf(judged)}`,
-    advice: "Do not close the build-up like this. See the remedies, or ask for an adviser.",
+    advice: "Do not close the build-up like this: take one of the remedies, where any is listed, or ask an adviser.",
   };
 }
 
@@ -123,7 +123,7 @@ function staysWet(judged: WaterJudged, evidence: Evidence, opening: string): Rul
     severity: "fault",
     effect: "change by number",
     message,
-    advice: "Do not close the build-up like this. See the remedies, or ask for an adviser.",
+    advice: "Do not close the build-up like this: take one of the remedies, where any is listed, or ask an adviser.",
   };
 }
 

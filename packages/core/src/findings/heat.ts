@@ -1,7 +1,8 @@
 import { LARGEST_LIMITS_RATIO } from "../heat/combined-resistance.ts";
 import { slightlyVentilatedLayer } from "../heat/heat-of-build-up.ts";
-import { insulates } from "../heat/insulates.ts";
 import { meetsTarget } from "../heat/target.ts";
+import { insulates } from "../project/insulates.ts";
+import { looksTurnedRound } from "../project/resolve/note-layers-overlooked.ts";
 import type { Layer } from "../project/types.ts";
 import { joined, percent, transmittanceInWords } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
@@ -84,12 +85,15 @@ function ventilation({ buildUp, calculation }: Evidence): RuledFinding[] {
   const { endsAt } = calculation.heat;
   const lost = endsAt === null ? [] : buildUp.layers.slice(endsAt + 1).filter((layer) => insulates(layer));
   if (lost.length > 0) {
+    const all = looksTurnedRound(buildUp.layers);
     findings.push({
       code: "insulation-beyond-ventilation",
-      severity: "caution",
-      effect: "condition",
+      severity: all ? "fault" : "caution",
+      effect: all ? "change by guidance" : "condition",
       message: `${joined(lost.map(({ name }) => name))} lies outside a well-ventilated air layer: outdoor air passes on its warm side and it counts for nothing.`,
-      advice: "Put the insulation on the room side of the ventilated air, or close that air.",
+      advice: all
+        ? "Layers run from the room outwards: if these are written from outside, turn the list round. Otherwise put the insulation on the room side of the ventilated air, or close that air."
+        : "Put the insulation on the room side of the ventilated air, or close that air.",
       source: "ISO 6946:2017 clause 6.9.4 (from memory)",
       figures: { layers: lost.length },
     });

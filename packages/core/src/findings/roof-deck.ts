@@ -1,4 +1,4 @@
-import { insulates } from "../heat/insulates.ts";
+import { insulates } from "../project/insulates.ts";
 import type { Layer } from "../project/types.ts";
 import { layerSd } from "../vapour/layer-sd.ts";
 import { TIGHT } from "./tight-layers.ts";

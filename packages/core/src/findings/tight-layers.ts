@@ -1,6 +1,6 @@
-import { insulates } from "../heat/insulates.ts";
 import { mainInsulation } from "../heat/main-insulation.ts";
 import type { CountedLayer } from "../heat/types.ts";
+import { insulates } from "../project/insulates.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { Layer } from "../project/types.ts";
 import { betweenFraming } from "../vapour-layer/assess-vapour-layer.ts";

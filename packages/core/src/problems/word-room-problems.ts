@@ -85,6 +85,10 @@ export const ROOM_WORDINGS: Wordings = {
     says: `\`${text("key")}\` is given, but the build-up does not face ${text("faces")}`,
     expected: `\`faces\` with ${text("faces")}, or no \`${text("key")}\``,
   }),
+  "space-of-own-air": ({ text }) => ({
+    says: `\`space\` takes the ${text("name")} as a resistance to the air outdoors, but that room has a temperature of its own`,
+    expected: "`space` beside a room that is `unheated: true`, or no `space`",
+  }),
   "only-for-roofs": ({ text }) => ({
     says: `${text("key")} is for roofs only, and this is a ${text("element")}`,
     expected: "element: flat roof or pitched roof, or the key left out",

@@ -1,6 +1,6 @@
 import type { ReadingContext } from "./reading-context.ts";
 import type { WrittenProject } from "./schema/written-project.ts";
-import type { PriceEntry, PriceList, Query } from "./types.ts";
+import type { PriceEntry, PriceList, Query, Room } from "./types.ts";
 import { WITHOUT_EFFECT } from "./without-effect.ts";
 
 /** The words of the first page, as the file has them. */
@@ -46,4 +46,23 @@ export function noteIdleHourRate(
   if (written["hour rate"] === undefined || entries.length > 0) return;
   const sentence = "hour rate changes nothing: hours stand with the prices of materials, and none are given";
   context.note(WITHOUT_EFFECT, ["hour rate"], sentence);
+}
+
+/**
+ * Notes a humidity margin where no room's humidity is told by a class: it multiplies the excess of classes alone.
+ *
+ * @param written - the top of the project
+ * @param rooms - as read; null where a room has problems
+ * @param context - where notes go
+ */
+export function noteIdleMargin(
+  written: WrittenProject,
+  rooms: Iterable<Room | null>,
+  context: Pick<ReadingContext, "note">,
+): void {
+  const { value = 1 } = written["humidity margin"] ?? {};
+  if (value === 1 || [...rooms].some((room) => room?.humidity.kind === "class")) return;
+  const sentence =
+    "humidity margin changes nothing: it multiplies the vapour excess of humidity classes, and no room has one";
+  context.note(WITHOUT_EFFECT, ["humidity margin"], sentence);
 }

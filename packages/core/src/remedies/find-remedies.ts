@@ -1,3 +1,4 @@
+import { looksTurnedRound } from "../project/resolve/note-layers-overlooked.ts";
 import type { BuildUp } from "../project/types.ts";
 import type { BuildUpResult, Remedy } from "../result/types.ts";
 import type { Surroundings } from "../surroundings/surroundings.ts";
@@ -33,6 +34,7 @@ const REMEDIABLE = ["depends-on-vapour-layer", "condensation-dries-out", "two-ti
 export function findRemedies(buildUp: BuildUp, surroundings: Surroundings, assessed: BuildUpResult): RemedySearch {
   if (assessed.beyond !== null)
     return { remedies: [], search: searchInWords.beyond(assessed.beyond.askFor), calculations: 0 };
+  if (looksTurnedRound(buildUp.layers)) return { remedies: [], search: searchInWords.turnedRound, calculations: 0 };
   const goal = goalOf(assessed);
   if (goal === null && !wantsWarmthOnly(assessed)) return NOTHING_WANTED;
   const situation = { buildUp, surroundings, warmSide: warmSideOf(assessed) };

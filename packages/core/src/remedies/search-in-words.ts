@@ -5,11 +5,20 @@ import { type Goal, MOST_CALCULATIONS } from "./trials.ts";
 export const searchInWords: {
   /** None was looked for. */
   beyond: (askFor: string) => string;
+  /** Nor where the layers look written from outside. */
+  turnedRound: string;
   singles: (tried: number, found: number, goal: Goal, isSpent: boolean) => string;
   pairs: (singlesTried: number, pairsTried: number, found: number, isSpent: boolean) => string;
   /** Only the target is missed [W/(m²·K)]. */
   target: (target: number, tried: number, found: number, isSpent: boolean) => string;
-} = { beyond, singles, pairs, target };
+} = {
+  beyond,
+  turnedRound:
+    "No change was looked for: the layers look written from outside, and any change would answer another build-up.",
+  singles,
+  pairs,
+  target,
+};
 
 function beyond(askFor: string): string {
   return `No change was looked for, since the monthly method cannot judge this build-up, changed or not. ${askFor}`;

@@ -13,16 +13,21 @@ export interface RoomDescription {
  * A room's rules in words: how its temperature and humidity are told, every assumption included.
  *
  * @param room - the room
+ * @param humidityMargin - factor on the vapour excess of classes [–]
  * @returns one sentence without a full stop for each rule, and the source of the rules
  * Source: none of its own; the rules name theirs.
  */
-export function describeRoom(room: Room): RoomDescription {
+export function describeRoom(room: Room, humidityMargin = 1): RoomDescription {
   const cap = room.cooling === null ? "" : `; cooled, never over ${short(room.cooling)} °C`;
   return {
     temperatureRule: temperatureInWords(room) + cap,
-    humidityRule: humidityInWords(room.humidity) + onOtherDays(room),
+    humidityRule: humidityInWords(room.humidity) + marginInWords(room, humidityMargin) + onOtherDays(room),
     source: sourceOf(room),
   };
+}
+
+function marginInWords({ humidity }: Room, humidityMargin: number): string {
+  return humidity.kind === "class" && humidityMargin !== 1 ? `, that excess times ${short(humidityMargin)}` : "";
 }
 
 function temperatureInWords(room: Room): string {

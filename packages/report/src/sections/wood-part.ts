@@ -1,6 +1,6 @@
-import type { WoodResult } from "@warmside/core";
+import type { BuildUpResult, WoodResult } from "@warmside/core";
 import { type Html, html } from "../html.ts";
-import { fixed, PER_CENT } from "../numbers.ts";
+import { fixed, gramsPerArea, PER_CENT } from "../numbers.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { byMoisture, woodMoisturePlot } from "../plots/wood-moisture-plot.ts";
 import { tableMarkup } from "../table.ts";
@@ -36,7 +36,7 @@ export async function woodPart({ buildUp, view, id }: BuildUpPage): Promise<Part
   const over = buildUp.wood.filter(({ monthsOverLimit }) => monthsOverLimit > 0);
   const words =
     over.length === 0
-      ? "By vapour alone no wood passes 20 % in any month; water that is built in is told apart."
+      ? `By vapour alone no wood passes 20 % in any month; water that is built in is told apart.${besideWater(buildUp)}`
       : over
           .map(
             ({ layer, name, section, monthsOverLimit }) =>
@@ -49,6 +49,17 @@ export async function woodPart({ buildUp, view, id }: BuildUpPage): Promise<Part
     body: html`<p>${words} What the wood would come to if the month lasted: an equilibrium overstates short wet spells.</p><div class="pair">${plot}${table}</div>${others(buildUp.wood, wood)}`,
   };
 }
+
+/** Water that condenses beside the wood, which its equilibrium with the air does not count. */
+function besideWater({ moisture }: BuildUpResult): string {
+  const most = Math.max(0, ...(moisture?.sections ?? []).map(({ withinMonth }) => withinMonth.peak.amount));
+  return most > A_TRACE
+    ? ` Up to ${gramsPerArea(most)} of water stands beside it in the section, which this does not count.`
+    : "";
+}
+
+/** Up to this is a trace [kg/m²]. */
+const A_TRACE = 0.01;
 
 /** Wood of the other ways through: the month in which each comes to most. */
 function others(all: readonly WoodResult[], shown: readonly WoodResult[]): Html | null {

@@ -10,7 +10,8 @@ import { listAt, textAt, valueAt } from "../value-at.ts";
 import { WITHOUT_EFFECT } from "../without-effect.ts";
 import { checkResistance } from "./check-resistance.ts";
 import { framingsApart } from "./framings-apart.ts";
-import { checkFacing, resolveFacing } from "./resolve-facing.ts";
+import { noteLayersOverlooked } from "./note-layers-overlooked.ts";
+import { checkFacing, checkSpace, resolveFacing } from "./resolve-facing.ts";
 import { resolveFramings } from "./resolve-framing.ts";
 import { checkEdgeInsulation, resolveGround, resolveSpace, resolveVoid, resolveVoidClimate } from "./resolve-ground.ts";
 import { type LayerSurroundings, resolveLayer } from "./resolve-layer.ts";
@@ -46,11 +47,13 @@ export function resolveBuildUp(
   const parsed = buildUpSchema.safeParse(valueAt(data, path));
   if (!parsed.success || room === null || faces === null) return null;
   checkFacing(parsed.data, path, room, faces, context);
+  checkSpace(parsed.data, path, rooms.get(faces) ?? null, context);
   checkOpenings(parsed.data, path, context);
   checkResistance(layers, [...path, "layers"], context);
   checkEdgeInsulation(parsed.data, path, context);
   const trappedWater = resolveTrappedWater(parsed.data, layers, path, context);
   if (context.collector.problems.length > before || layers.some((layer) => layer === null)) return null;
+  noteLayersOverlooked(layers as Layer[], parsed.data, path, context);
   const looked = {
     room,
     faces,

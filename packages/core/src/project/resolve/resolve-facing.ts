@@ -2,6 +2,7 @@ import { nearNames } from "../../problems/near-names.ts";
 import type { ProblemPath } from "../../problems/types.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import type { WrittenBuildUp } from "../schema/written-project.ts";
+import type { Room } from "../types.ts";
 import { textAt } from "../value-at.ts";
 import { FACES_WITHOUT_ROOM, type Rooms } from "./resolve-room.ts";
 
@@ -65,4 +66,15 @@ export function checkFacing(
     if (written[key] !== undefined && !isRoof)
       collector.addAtKey("only-for-roofs", [...path, key], { key, element: written.element });
   }
+}
+
+/** An unheated space is a resistance or a room with air of its own, never both. */
+export function checkSpace(
+  written: WrittenBuildUp,
+  path: ProblemPath,
+  faced: Room | null,
+  context: ReadingContext,
+): void {
+  if (written.space === undefined || faced === null || faced.temperature.kind === "unheated") return;
+  context.collector.addAtKey("space-of-own-air", [...path, "space"], { name: faced.name });
 }

@@ -1,4 +1,4 @@
-import type { Layer } from "../project/types.ts";
+import type { Layer } from "./types.ts";
 
 /** Insulation conducts less than this [W/(m·K)] (common practice). */
 export const INSULATION_CONDUCTS_UNDER = 0.065;

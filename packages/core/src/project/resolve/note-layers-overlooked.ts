@@ -1,0 +1,38 @@
+import type { ProblemPath } from "../../problems/types.ts";
+import { insulates } from "../insulates.ts";
+import type { ReadingContext } from "../reading-context.ts";
+import type { WrittenBuildUp } from "../schema/written-project.ts";
+import type { Layer } from "../types.ts";
+
+/**
+ * Notes what a reader is likely to have overlooked: layers written from outside, and framing that no layer has.
+ *
+ * @param layers - the build-up's layers, as read
+ * @param written - the build-up
+ * @param path - where it stands
+ * @param context - where notes go
+ */
+export function noteLayersOverlooked(
+  layers: readonly Layer[],
+  written: WrittenBuildUp,
+  path: ProblemPath,
+  context: ReadingContext,
+): void {
+  if (looksTurnedRound(layers)) {
+    const sentence =
+      "all the insulation lies outside a well-ventilated air layer, where it counts for nothing; layers run from the room outwards, and these look written from outside: turn the list round";
+    context.note("layers-from-outside", [...path, "layers"], sentence);
+  }
+  const used = new Set(layers.map(({ framing }) => framing?.name));
+  for (const name of Object.keys(written.framings ?? {})) {
+    if (used.has(name)) continue;
+    const sentence = `no layer has it; write \`framing: ${name}\` at each layer that it runs through`;
+    context.note("framing-unused", [...path, "framings", name], sentence);
+  }
+}
+
+/** Insulation only beyond well-ventilated air, none on the room side of it. */
+export function looksTurnedRound(layers: readonly Layer[]): boolean {
+  const air = layers.findIndex((layer) => layer.type === "air" && layer.ventilation === "well");
+  return air !== -1 && !layers.slice(0, air).some(insulates) && layers.slice(air + 1).some(insulates);
+}
