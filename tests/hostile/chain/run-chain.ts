@@ -6,8 +6,8 @@ import type { ProjectFile } from "./random-project-files.ts";
 /** Longest work that one build-up's answer may take [ms]: 2 s on an idle machine, twice that where others work on it too. */
 const LONGEST_ANSWER = 4000;
 
-/** What a file of sound values may still be refused for: a room that cannot exist in its climate, too much insulation. */
-export const REFUSED_TOGETHER = ["room-impossible", "resists-too-much"];
+/** What a file of sound values may still be refused for: a room that cannot exist in its climate, too much insulation, a space beside a room of its own air. */
+export const REFUSED_TOGETHER = ["room-impossible", "resists-too-much", "space-of-own-air"];
 
 /**
  * A file through the whole chain to its result, which must be lawful and in time.
