@@ -6,9 +6,10 @@ import { assessBuildUp, judgeBuildUp } from "../../packages/core/src/assess-buil
 import type { BuildUp, Room } from "../../packages/core/src/project/types.ts";
 import { readProjectOrThrow } from "../../packages/core/src/read-project.ts";
 import { latinHypercube, type SampleTable } from "../../packages/core/src/studies/spread/latin-hypercube.ts";
-import { JUDGEMENTS, spreadQuestion, VERDICTS } from "../../packages/core/src/studies/spread/spread-question.ts";
+import { JUDGEMENTS, spreadQuestion } from "../../packages/core/src/studies/spread/spread-question.ts";
 import type { Site } from "../../packages/core/src/surroundings/far-side-months.ts";
 import { type Surroundings, surroundingsOf } from "../../packages/core/src/surroundings/surroundings.ts";
+import { VERDICTS } from "../../packages/core/src/year/verdicts.ts";
 import { situations } from "../laws/random-build-ups.ts";
 import { caseFiles } from "../practice/cases.ts";
 

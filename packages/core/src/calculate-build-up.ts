@@ -13,6 +13,7 @@ import { type SdOverrides, type Slice, sectionSlices, type VapourChoice } from "
 import { runOn } from "./year/run-on.ts";
 import { sectionYear } from "./year/section-year.ts";
 import type { RepeatingYear, SectionYear } from "./year/types.ts";
+import { rankOfVerdict } from "./year/verdicts.ts";
 import { type DryYear, yearFromDry } from "./year/wet-months.ts";
 
 /** What may be varied in a calculation without touching the build-up. */
@@ -142,15 +143,13 @@ function farTemperature(buildUp: BuildUp, site: Site): readonly number[] {
     : site.outdoor.temperature;
 }
 
-const VERDICT_RANK = { dry: 0, "dries out": 1, "stays wet": 2 } as const;
-
 /** What a section is ranked by. */
 export type RankedYear = Pick<SectionYear, "verdict" | "carriedOver" | "peak">;
 
 /** Positive [–] when `a` is worse than `b`: verdict, then carried over, then peak. */
 export function compareSections(a: { year: RankedYear }, b: { year: RankedYear }): number {
   return (
-    VERDICT_RANK[a.year.verdict] - VERDICT_RANK[b.year.verdict] ||
+    rankOfVerdict(a.year.verdict) - rankOfVerdict(b.year.verdict) ||
     a.year.carriedOver - b.year.carriedOver ||
     a.year.peak - b.year.peak
   );

@@ -81,6 +81,7 @@ export { type AssessmentSites, type Surroundings, surroundingsOf } from "./surro
 
 // heat → year: figures only
 export type { RepeatingYear, SectionYear } from "./year/types.ts";
+export { VERDICTS } from "./year/verdicts.ts";
 export {
   type BuildUpCalculation,
   type CalculationOptions,
@@ -114,7 +115,6 @@ export {
   JUDGEMENTS,
   type SpreadQuestion,
   spreadQuestion,
-  VERDICTS,
 } from "./studies/spread/spread-question.ts";
 export type { SpreadInput, SpreadOutcomes } from "./studies/spread/types.ts";
 

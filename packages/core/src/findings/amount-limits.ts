@@ -1,5 +1,11 @@
 import type { SectionCalculation } from "../calculate-build-up.ts";
 import { materialAlong } from "../further-checks/along/material-of-slice.ts";
+import {
+  MOST_CONDENSATE,
+  MOST_CONDENSATE_ON_TIGHT,
+  MOST_IN_BOARD,
+  MOST_IN_TIMBER,
+} from "../further-checks/two-season/plane-limit.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { BuildUp, Layer, Material } from "../project/types.ts";
 import type { WaterZone } from "./water-zones.ts";
@@ -10,12 +16,6 @@ export const TRACE = 0.01;
 export const DROPS_MAY_RUN = 0.05;
 /** Over this they gather at the bottom plate [kg/m²] (common practice). */
 export const DROPS_GATHER = 0.2;
-/** Too much at a plane that takes up no water, and anywhere [kg/m²]. Source: DIN 4108-3 (from memory), heated rooms. */
-export const TOO_MUCH_ON_SMOOTH = 0.5;
-export const TOO_MUCH_ANYWHERE = 1;
-/** Too much in timber and in wood-based board, share of the layer's dry mass [–]. Source: DIN 4108-3 (from memory). */
-export const TOO_MUCH_IN_TIMBER = 0.05;
-export const TOO_MUCH_IN_BOARD = 0.03;
 
 /** The limit that a zone's water is held against. */
 export interface AmountLimit {
@@ -35,14 +35,14 @@ export interface AmountLimit {
  * Source: DIN 4108-3 (from memory); common practice for smooth surfaces.
  */
 export function amountLimits(zone: WaterZone, section: SectionCalculation, buildUp: BuildUp): AmountLimit[] {
-  const limits: AmountLimit[] = [{ amount: TOO_MUCH_ANYWHERE, reason: "the most that is accepted anywhere" }];
+  const limits: AmountLimit[] = [{ amount: MOST_CONDENSATE, reason: "the most that is accepted anywhere" }];
   for (const index of zone.layers) {
     const layer = buildUp.layers[index];
     const material = layer === undefined ? null : materialAlong(layer, section.path);
     if (layer === undefined || material === null || material.density === null || layer.thickness === 0) continue;
     const dryMass = material.density * layer.thickness;
     if (material.kind === "wood" || material.kind === "board") {
-      const share = material.kind === "wood" ? TOO_MUCH_IN_TIMBER : TOO_MUCH_IN_BOARD;
+      const share = material.kind === "wood" ? MOST_IN_TIMBER : MOST_IN_BOARD;
       limits.push({ amount: share * dryMass, reason: `${share * 100} % of the dry mass of ${material.name}` });
     }
   }
@@ -50,7 +50,7 @@ export function amountLimits(zone: WaterZone, section: SectionCalculation, build
     limits.push(
       isUpright(buildUp)
         ? { amount: DROPS_GATHER, reason: "where drops on a smooth upright surface gather at the bottom plate" }
-        : { amount: TOO_MUCH_ON_SMOOTH, reason: "the most that is accepted on a surface that takes up no water" },
+        : { amount: MOST_CONDENSATE_ON_TIGHT, reason: "the most that is accepted on a surface that takes up no water" },
     );
   }
   return limits.sort((a, b) => a.amount - b.amount);

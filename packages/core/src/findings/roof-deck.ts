@@ -1,7 +1,7 @@
 import { insulates } from "../project/insulates.ts";
 import type { Layer } from "../project/types.ts";
 import { layerSd } from "../vapour/layer-sd.ts";
-import { TIGHT } from "./tight-layers.ts";
+import { TIGHT } from "../vapour/tight.ts";
 
 /** A board that roofs are decked with is this thick [m] (common practice). */
 const THINNEST_DECK = 0.009;

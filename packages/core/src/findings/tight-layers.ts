@@ -3,6 +3,7 @@ import type { CountedLayer } from "../heat/types.ts";
 import { insulates } from "../project/insulates.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { Layer } from "../project/types.ts";
+import { TIGHT } from "../vapour/tight.ts";
 import { betweenFraming } from "../vapour-layer/assess-vapour-layer.ts";
 import { layersAsTightAs } from "../vapour-layer/candidates.ts";
 import { formatSd } from "../vapour-layer/vapour-layer-message.ts";
@@ -10,9 +11,6 @@ import { grams, joined, yearsInWords } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 import { isRequired } from "./vapour-layer.ts";
 import { judgeWater, type WaterJudged } from "./water-level.ts";
-
-/** A layer this tight lets nothing to speak of through [m]. Source: ISO 13788:2012 clause 7 names 10 m each side (from memory). */
-export const TIGHT = 10;
 
 /**
  * Tight layers on the cold side, two tight layers with something between, and tight sheets where leaks must dry.

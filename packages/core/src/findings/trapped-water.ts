@@ -1,8 +1,8 @@
 import { MONTH_NAMES } from "../constants.ts";
 import { liesOutsideCountedLayers } from "../further-checks/trapped-water/trapped-water.ts";
+import { MOST_CONDENSATE_ON_TIGHT } from "../further-checks/two-season/plane-limit.ts";
 import type { TrappedWaterResult } from "../result/types.ts";
 import { MOST_YEARS_OF_DRYING } from "../year/trapped-water.ts";
-import { TOO_MUCH_ON_SMOOTH } from "./amount-limits.ts";
 import { grams } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
@@ -24,7 +24,7 @@ export function trappedWaterFindings({ buildUp, checks }: Evidence): RuledFindin
 function describe(result: TrappedWaterResult): RuledFinding {
   const { daysToDry, mostHeldElsewhere, elsewhere } = result;
   const slow = daysToDry === null || daysToDry > A_YEAR;
-  const gathers = mostHeldElsewhere > TOO_MUCH_ON_SMOOTH;
+  const gathers = mostHeldElsewhere > MOST_CONDENSATE_ON_TIGHT;
   const matters = slow || gathers;
   return {
     code: "trapped-water",

@@ -1,4 +1,4 @@
-import type { VerdictWord } from "../result/types.ts";
+import { rankOfVerdict } from "../year/verdicts.ts";
 import { grams, joined } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
@@ -12,7 +12,7 @@ export function variableResistanceFindings({ checks, calculation }: Evidence): R
   const { converged, rounds, tolerance, verdict, peak, layers } = varying;
   const dry = calculation.governing.year.verdict;
   const differs = verdict !== dry;
-  const isWorse = VERDICTS.indexOf(verdict) > VERDICTS.indexOf(dry);
+  const isWorse = rankOfVerdict(verdict) > rankOfVerdict(dry);
   const amount = peak.month === null ? "" : `, at most ${grams(peak.amount)} at the end of ${peak.month}`;
   const names = joined([...new Set(layers.map(({ name }) => name))]);
   const settled = converged
@@ -35,6 +35,3 @@ export function variableResistanceFindings({ checks, calculation }: Evidence): R
     },
   ];
 }
-
-/** From best to worst. */
-const VERDICTS: readonly VerdictWord[] = ["dry", "dries out", "stays wet"];

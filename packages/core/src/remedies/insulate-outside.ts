@@ -1,11 +1,12 @@
 import type { BuildUp, Material } from "../project/types.ts";
+import { TIGHT } from "../vapour/tight.ts";
 import { insertLayers } from "./edit-layers.ts";
 import { boardLayer } from "./new-layers.ts";
 import { outerProtectionInWords } from "./outer-protection.ts";
 import { endOfCounted, placeInWords, sdOf } from "./places.ts";
 import { FOAM, ROOF_WOOL, WOOD_FIBRE } from "./stock.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
-import { mustStay, TIGHT } from "./what-must-stay.ts";
+import { mustStay } from "./what-must-stay.ts";
 
 /** Thicknesses that are tried [m]: from the thinnest board sold to what a fixing still holds (common practice). */
 export const THICKNESS_STEP = 0.005;

@@ -1,5 +1,6 @@
 import { THICKEST_STILL_AIR } from "../constants.ts";
 import type { AirLayer, BuildUp, Layer, SolidLayer } from "../project/types.ts";
+import { TIGHT } from "../vapour/tight.ts";
 import { holdsStatedWater, insertLayers, removeLayer, replaceLayer, spliceLayers } from "./edit-layers.ts";
 import { boardsFor, outerPlace, thicknesses } from "./insulate-outside.ts";
 import { boardLayer, emptiedLayer, sheetLayer } from "./new-layers.ts";
@@ -8,7 +9,7 @@ import { type InsulationExtent, insulationExtent, sdOf } from "./places.ts";
 import { DECK_SHEET, sheetInWords } from "./stock.ts";
 import { WORTH_TAKING_OUT } from "./take-out-sheet.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
-import { mustStay, TIGHT } from "./what-must-stay.ts";
+import { mustStay } from "./what-must-stay.ts";
 
 /**
  * The insulation moved outside the frame: a wall with its studs left empty, a cold flat roof made a warm one with a

@@ -1,10 +1,9 @@
+import { insulates } from "../project/insulates.ts";
 import type { BuildUp, Layer } from "../project/types.ts";
 import { layerSd } from "../vapour/layer-sd.ts";
 import type { Situation } from "./types.ts";
 
-/** Insulation conducts less than this [W/(m·K)] … (this project's rule) */
-export const INSULATION_CONDUCTS_UNDER = 0.065;
-/** … and resists at least this much [m²·K/W] (this project's rule). */
+/** Insulation worth moving or adding to resists at least this much [m²·K/W] (this project's rule). */
 export const LEAST_INSULATION = 0.25;
 
 /** Index of the first well-ventilated air layer, or the number of layers: from there on nothing counts. */
@@ -53,11 +52,7 @@ export function mainInsulationIndex(buildUp: BuildUp): number | null {
 
 /** Whether a layer is insulation worth the name. */
 export function isInsulating(layer: Layer): boolean {
-  return (
-    layer.type === "material" &&
-    layer.material.conductivity! < INSULATION_CONDUCTS_UNDER &&
-    ownResistance(layer) >= LEAST_INSULATION
-  );
+  return insulates(layer) && ownResistance(layer) >= LEAST_INSULATION;
 }
 
 /** Resistance of a solid layer's own material [m²·K/W]; 0 for sheets and air. */

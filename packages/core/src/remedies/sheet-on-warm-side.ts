@@ -1,10 +1,11 @@
 import type { BuildUp, Material } from "../project/types.ts";
+import { TIGHT } from "../vapour/tight.ts";
 import { insertLayers, replaceLayer } from "./edit-layers.ts";
 import { sheetLayer } from "./new-layers.ts";
 import { endOfCounted, layersBySide, placeInWords, sdOf, warmFace } from "./places.ts";
 import { sheetInWords, WARM_SIDE_SHEETS } from "./stock.ts";
 import { type Change, type ChangeStep, changeOf, EFFORT, type Situation } from "./types.ts";
-import { mustStay, TIGHT } from "./what-must-stay.ts";
+import { mustStay } from "./what-must-stay.ts";
 
 /** A membrane next in the row is no more work than the one before. */
 const CLOSE_MEMBRANES = 1;

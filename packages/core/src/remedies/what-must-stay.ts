@@ -1,10 +1,8 @@
 import { isUpright } from "../project/is-upright.ts";
 import type { AirLayer, BuildUp, Layer, SolidLayer } from "../project/types.ts";
+import { TIGHT } from "../vapour/tight.ts";
 import { endOfCounted, insulationExtent, mainInsulationIndex, sdOf } from "./places.ts";
 import type { Situation, WarmSide } from "./types.ts";
-
-/** A layer this tight lets nothing to speak of through [m]. Source: ISO 13788:2012 clause 7 names 10 m each side (from memory). */
-export const TIGHT = 10;
 
 /**
  * Whether a layer is there for another reason than vapour, so that no remedy takes it out, exchanges or opens it:

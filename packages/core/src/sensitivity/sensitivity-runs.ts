@@ -1,11 +1,13 @@
 import { type BuildUpCalculation, calculateBuildUp } from "../calculate-build-up.ts";
 import { MONTH_NAMES } from "../constants.ts";
+import { MORE_OPEN } from "../further-checks/trapped-water/drying-variants.ts";
 import type { BuildUp } from "../project/types.ts";
 import type { SensitivityResult, VerdictWord } from "../result/types.ts";
 import type { Site } from "../surroundings/far-side-months.ts";
 import type { AssessmentSites } from "../surroundings/surroundings.ts";
 import { vapourDrive } from "../vapour/drive.ts";
 import type { TightLayer } from "../vapour-layer/candidates.ts";
+import { rankOfVerdict } from "../year/verdicts.ts";
 import { withVapourLayerOpened } from "./opened-vapour-layer.ts";
 
 /** What is assumed otherwise in a run. */
@@ -47,9 +49,6 @@ export const RUNS_THAT_JUDGE: readonly SensitivityName[] = [
 
 /** A run is worse where it holds this much more water [kg/m²], a trace (this project's rule). */
 const MORE_WATER = 0.01;
-
-/** A vapour layer is opened by this factor. Source: this project's rule (method.md 7). */
-export const OPENED_BY = 10;
 
 /**
  * The build-up worked out again: in a colder or warmer year, heated daily, with unfavourable μ, with the vapour layer
@@ -97,7 +96,7 @@ function runOf(
     case "wetter room":
       return isOtherAir(buildUp, reported, wetter) ? run(buildUp, wetter) : null;
     case "vapour layer ten times more open":
-      return opened(OPENED_BY);
+      return opened(MORE_OPEN);
     case "no vapour layer":
       return opened(Number.POSITIVE_INFINITY);
   }
@@ -131,7 +130,7 @@ function isDrivenFromOutside({ room, faces }: BuildUp, { rooms, outdoor }: Site)
 
 function describeRun(name: SensitivityName, run: BuildUpCalculation, reported: BuildUpCalculation): SensitivityResult {
   const { year, withinMonth } = run.governing;
-  const worseVerdict = RANK[year.verdict] > RANK[reported.governing.year.verdict];
+  const worseVerdict = rankOfVerdict(year.verdict) > rankOfVerdict(reported.governing.year.verdict);
   const worse = worseVerdict || year.peak - reported.governing.year.peak > MORE_WATER;
   const peak = { amount: year.peak, month: year.peakMonth === null ? null : MONTH_NAMES[year.peakMonth]! };
   return {
@@ -144,8 +143,6 @@ function describeRun(name: SensitivityName, run: BuildUpCalculation, reported: B
     message: `${OPENING[name]} ${outcome(year.verdict, year.peak, year.carriedOver)}.`,
   };
 }
-
-const RANK: Readonly<Record<VerdictWord, number>> = { dry: 0, "dries out": 1, "stays wet": 2 };
 
 const OPENING: Readonly<Record<SensitivityName, string>> = {
   "one in ten colder year": "In a year 2 K colder than usual, as one in ten is, it",

@@ -1,4 +1,4 @@
-import type { BuildUpResult, WoodResult } from "@warmside/core";
+import { type BuildUpResult, TRACE, type WoodResult } from "@warmside/core";
 import { type Html, html } from "../html.ts";
 import { fixed, gramsPerArea, PER_CENT } from "../numbers.ts";
 import { toSvg } from "../plots/to-svg.ts";
@@ -53,13 +53,10 @@ export async function woodPart({ buildUp, view, id }: BuildUpPage): Promise<Part
 /** Water that condenses beside the wood, which its equilibrium with the air does not count. */
 function besideWater({ moisture }: BuildUpResult): string {
   const most = Math.max(0, ...(moisture?.sections ?? []).map(({ withinMonth }) => withinMonth.peak.amount));
-  return most > A_TRACE
+  return most > TRACE
     ? ` Up to ${gramsPerArea(most)} of water stands beside it in the section, which this does not count.`
     : "";
 }
-
-/** Up to this is a trace [kg/m²]. */
-const A_TRACE = 0.01;
 
 /** Wood of the other ways through: the month in which each comes to most. */
 function others(all: readonly WoodResult[], shown: readonly WoodResult[]): Html | null {

@@ -13,7 +13,7 @@ export const SD_OF_BREATHER = 0.2;
 export const FACTOR_OF_OPEN_BOARD = 5;
 
 /** A sheet tighter than this is worth exchanging [m] (this project's rule, as for a vapour layer). */
-const TIGHT = 0.5;
+const WORTH_EXCHANGING = 0.5;
 
 /** A change that might let a section dry faster: its slices with the change made. */
 export interface DryingVariant {
@@ -80,7 +80,7 @@ function openedOutside(slices: readonly Slice[], layers: readonly number[], buil
 }
 
 function openedLayer(layer: Layer, sd: number): { change: string; sd: number } | null {
-  if (layer.type === "sheet" && sd >= TIGHT) {
+  if (layer.type === "sheet" && sd >= WORTH_EXCHANGING) {
     const breather = `a breather membrane of sd ${sdInWords(SD_OF_BREATHER)}`;
     return { change: `with ${breather} in the place of ${layer.name}`, sd: SD_OF_BREATHER };
   }

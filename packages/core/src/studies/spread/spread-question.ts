@@ -1,16 +1,14 @@
 import { judgeBuildUp } from "../../assess-build-up.ts";
 import type { SectionCalculation } from "../../calculate-build-up.ts";
 import type { BuildUp } from "../../project/types.ts";
-import type { JudgementWord, VerdictWord } from "../../result/types.ts";
+import type { JudgementWord } from "../../result/types.ts";
 import type { Surroundings } from "../../surroundings/surroundings.ts";
+import { VERDICTS } from "../../year/verdicts.ts";
 import { framingInputs, gapInputs } from "./built-inputs.ts";
 import { humidityInputs } from "./humidity-inputs.ts";
 import type { SampleTable } from "./latin-hypercube.ts";
 import { materialInputs } from "./material-inputs.ts";
 import type { SpreadInput, SpreadOutcomes } from "./types.ts";
-
-/** The verdicts, by their places in an outcome. */
-export const VERDICTS: readonly VerdictWord[] = ["dry", "dries out", "stays wet"];
 
 /** The judgements, by their places in an outcome. */
 export const JUDGEMENTS: readonly JudgementWord[] = [

@@ -1,0 +1,9 @@
+import type { VerdictWord } from "../result/types.ts";
+
+/** What the monthly method says, from best to worst: ISO 13788:2012 clause 6 cases a, b and c. */
+export const VERDICTS: readonly VerdictWord[] = ["dry", "dries out", "stays wet"];
+
+/** Place of a verdict among them [–]: the greater, the worse. */
+export function rankOfVerdict(verdict: VerdictWord): number {
+  return VERDICTS.indexOf(verdict);
+}
