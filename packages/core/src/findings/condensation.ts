@@ -37,8 +37,8 @@ const WEIGHTS: readonly JudgementEffect[] = ["none", "condition", "change by num
 function waterFindings(zones: readonly WaterJudged[], evidence: Evidence, opening: string): RuledFinding[] {
   const [worst] = zones;
   if (worst === undefined) return [];
-  const staying = zones.filter(({ level }) => level === "stays");
-  const stays = staying.find((judged) => !isTakenUpAboveTheGround(judged, evidence)) ?? staying[0];
+  const left = zones.filter(({ level }) => level === "stays");
+  const stays = left.find((judged) => !isTakenUpAboveTheGround(judged, evidence)) ?? left[0];
   const over = zones
     .filter((judged) => shareOfLimit(judged) > 1)
     .sort((one, other) => shareOfLimit(other) - shareOfLimit(one))[0];
@@ -46,8 +46,10 @@ function waterFindings(zones: readonly WaterJudged[], evidence: Evidence, openin
     return [worst.level === "trace" ? traceOf(worst, evidence, opening) : driesOut(worst, evidence, opening)];
   }
   if (stays === undefined) return [tooMuch(over!, opening)];
-  if (over === undefined) return [staysWet(stays, evidence, opening)];
-  return [staysWet(stays, evidence, opening), tooMuch(over, opening)];
+  const staying = staysWet(stays, evidence, opening);
+  if (over === undefined) return [staying];
+  const more = tooMuch(over, opening);
+  return over === stays ? [staying, { ...more, message: `${opening}${sameWater(over)}` }] : [staying, more];
 }
 
 function staysDry({ sensitivity }: Evidence): RuledFinding {
@@ -79,6 +81,11 @@ function tooMuch(judged: WaterJudged, opening: string): RuledFinding {
     message: `${opening}Too much water condenses ${placeOf(judged)}: ${mostOf(judged)}. ${limitOf(judged)}`,
     advice: "Do not close the build-up like this: take one of the remedies, where any is listed, or ask an adviser.",
   };
+}
+
+/** The water that was just told of, held against its limit. */
+function sameWater(judged: WaterJudged): string {
+  return `The ${grams(judged.amount)} ${placeOf(judged)} are too much by themselves. ${limitOf(judged)}`;
 }
 
 function driesOut(judged: WaterJudged, evidence: Evidence, opening: string): RuledFinding {

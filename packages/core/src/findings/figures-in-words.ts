@@ -54,3 +54,12 @@ export function yearsInWords(years: number): string {
 export function joined(words: readonly string[]): string {
   return inSpeech(words, "and");
 }
+
+/** Months by their names: "May and June"; of more than half the year those that are left out: "11 months, all but August". */
+export function monthsInWords(months: readonly string[]): string {
+  const others = MONTH_NAMES.filter((month) => !months.includes(month));
+  if (others.length === 0) return "every month";
+  return months.length <= MONTH_NAMES.length / 2
+    ? joined(months)
+    : `${months.length} months, all but ${joined(others)},`;
+}

@@ -1,5 +1,5 @@
 import { type HumidInterface, humidInterfaces } from "../further-checks/mould/humid-interfaces.ts";
-import { joined, percent } from "./figures-in-words.ts";
+import { monthsInWords, percent } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /**
@@ -14,7 +14,7 @@ export function mouldAtInterfaceFindings(evidence: Evidence): RuledFinding[] {
   const peak = worst.months.reduce((most, month) => (month.relativeHumidity > most.relativeHumidity ? month : most));
   const long = worst.months.length > 1;
   const place = worst.section === "whole" ? worst.where : `${worst.where} (${worst.section})`;
-  const names = joined(worst.months.map(({ month }) => month));
+  const names = monthsInWords(worst.months.map(({ month }) => month));
   const also =
     others.length > 0 ? ` It is one of ${others.length + 1} such places, the one that is humid longest.` : "";
   return [

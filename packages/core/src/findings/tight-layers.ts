@@ -7,6 +7,7 @@ import { TIGHT } from "../vapour/tight.ts";
 import { betweenFraming } from "../vapour-layer/assess-vapour-layer.ts";
 import { layersAsTightAs } from "../vapour-layer/candidates.ts";
 import { formatSd } from "../vapour-layer/vapour-layer-message.ts";
+import { DROPS_GATHER } from "./amount-limits.ts";
 import { grams, joined, yearsInWords } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 import { isRequired } from "./vapour-layer.ts";
@@ -41,12 +42,13 @@ function tightOuterSkin(evidence: Evidence): RuledFinding[] {
   ];
 }
 
-function dryingInwards({ level, growthPerYear, yearsToGather }: WaterJudged): string {
+function dryingInwards({ level, amount, growthPerYear, yearsToGather }: WaterJudged): string {
   if (level === "none") return "Vapour alone brings no water to it.";
   if (growthPerYear === null) return "What gathers there dries inwards within the year.";
   if (yearsToGather === null) return "Drying inwards is not enough: it stays at a level and never dries.";
-  const a = `${grams(growthPerYear)} more each year, ${yearsInWords(yearsToGather)} until that makes 200 g/m².`;
-  return level === "stays" ? `Drying inwards is not enough: ${a}` : `Nearly all of it dries inwards: ${a}`;
+  const until = amount < DROPS_GATHER ? `, ${yearsInWords(yearsToGather)} until that makes 200 g/m²` : "";
+  const how = level === "stays" ? "Drying inwards is not enough" : "Nearly all of it dries inwards";
+  return `${how}: ${grams(growthPerYear)} more each year${until}.`;
 }
 
 /** What has to be done between the skin and the layer inside it; the roof's weather skin lies on what carries it. */
