@@ -128,6 +128,44 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "material-unknown",
     "Write `oriented strand board`",
   ),
+  ...["air", "Air gap", "cavity", "void", "ventilated air-space", "service void"].map((name) =>
+    lastLayer(
+      `${name} as a material`,
+      `{ material: ${name}, thickness: 38 mm }`,
+      "material-unknown",
+      "Write `{ air: 38 mm, ventilation: well }` or `{ air: 38 mm, ventilation: none }`",
+    ),
+  ),
+  lastLayer(
+    "air without a thickness as a material",
+    "{ material: air }",
+    "material-unknown",
+    "Expected air as a layer of its own",
+  ),
+  lastLayer(
+    "battens as a material",
+    "{ material: counter battens, thickness: 50 mm }",
+    "material-unknown",
+    "{ air: 50 mm, ventilation: well, framing: { material: softwood timber, width: 50 mm, spacing: 600 mm } }",
+  ),
+  lastLayer(
+    "a board that the table has not, whose values only its data sheet has",
+    "{ material: hempcrete, thickness: 60 mm }",
+    "material-unknown",
+    "which its data sheet has. Write `{ name: …, conductivity: … W/(m K), vapour resistance factor: … }`",
+  ),
+  lastLayer(
+    "a sheet that the table has not",
+    "{ material: oilcloth }",
+    "material-unknown",
+    "Write `{ name: …, sd: … m }`",
+  ),
+  lastLayer(
+    "polythene of a gauge that the table has",
+    "{ material: polythene, thickness: 1000 gauge }",
+    "material-unknown",
+    "Write `polythene sheet 1000 gauge`",
+  ),
   lastLayer("a material that is a number", "{ material: 5, thickness: 12 mm }", "wrong-kind", "material cannot be 5"),
   lastLayer(
     "a board without μ",

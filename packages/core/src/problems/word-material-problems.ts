@@ -1,16 +1,8 @@
-import { didYouMean, inSpeech, oneOf, onlyOne, type Wordings } from "./wording.ts";
+import { didYouMean, type Facts, inSpeech, oneOf, onlyOne, type Said, type Wordings } from "./wording.ts";
 
 /** Problems of materials and framing. */
 export const MATERIAL_WORDINGS: Wordings = {
-  "material-unknown": ({ text, list }) => ({
-    says: `no material is called ${text("name")}`,
-    expected: "a name from the table, or the material's values in braces",
-    likelySlip: didYouMean(list("near")) ?? inTheTable(list("alike")),
-    write:
-      list("near").length > 0
-        ? onlyOne(list("near"))
-        : "{ name: …, conductivity: 0.04 W/(m K), vapour resistance factor: 5 }",
-  }),
+  "material-unknown": (facts) => ({ says: `no material is called ${facts.text("name")}`, ...whatIsMeant(facts) }),
   "material-two-sheets": ({ list }) => ({
     says: `the sheet's vapour resistance is given twice, by ${list("keys").join(" and by ")}`,
     expected: "exactly one of sd, vapour resistance, permeance and sd by humidity",
@@ -76,6 +68,39 @@ export const MATERIAL_WORDINGS: Wordings = {
     write: "softwood timber",
   }),
 };
+
+/** An air layer, a name of the table, or values of the material's own: those are left blank, for nobody else knows them. */
+function whatIsMeant({ text, list }: Facts): Omit<Said, "says"> {
+  if (text("air") !== "") return airInstead(text("air") === "battens", text("thickness") || USUAL_CAVITY);
+  const near = list("near");
+  const isSheet = text("isSheet") === "yes";
+  const blanks = isSheet
+    ? "{ name: …, sd: … m }"
+    : "{ name: …, conductivity: … W/(m K), vapour resistance factor: … }";
+  return {
+    expected: `a name from the table, or the material's values in braces, which its data sheet has${
+      isSheet ? "; all but a sheet has its thickness beside" : ""
+    }`,
+    likelySlip: didYouMean(near) ?? inTheTable(list("alike")),
+    write: near.length > 0 ? onlyOne(near) : blanks,
+  };
+}
+
+function airInstead(hasBattens: boolean, thickness: string): Omit<Said, "says"> {
+  const battens = hasBattens ? ", framing: { material: softwood timber, width: 50 mm, spacing: 600 mm }" : "";
+  return {
+    expected: hasBattens
+      ? "a layer of air with the battens as its framing"
+      : "air as a layer of its own, without a material",
+    likelySlip: "A cavity open at top and bottom is `well`; one closed by timber or insulation all round is `none`",
+    write: ["well", "none"]
+      .map((ventilation) => `{ air: ${thickness}, ventilation: ${ventilation}${battens} }`)
+      .join(" or "),
+  };
+}
+
+/** As deep as a batten, where the file tells no thickness. */
+const USUAL_CAVITY = "25 mm";
 
 function inTheTable(names: readonly string[]): string | null {
   if (names.length === 0) return null;

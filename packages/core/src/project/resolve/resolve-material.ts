@@ -1,8 +1,11 @@
 import { USUAL_EMISSIVITY, VAPOUR_PERMEABILITY_OF_AIR } from "../../constants.ts";
 import type { ProblemPath } from "../../problems/types.ts";
+import { readQuantity } from "../../quantities/read-quantity.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import type { WrittenMaterial } from "../schema/written-project.ts";
 import type { Material } from "../types.ts";
+import { valueAt } from "../value-at.ts";
+import { wordOfAir } from "./words-of-air.ts";
 
 /**
  * Finds a material of the table, or makes the one given on the spot.
@@ -31,9 +34,40 @@ export function resolveMaterial(
 export function findMaterial(name: string, path: ProblemPath, context: ReadingContext): Material | null {
   const answer = context.findMaterial(name);
   if (answer.found === null) {
-    context.collector.add("material-unknown", path, { name, near: answer.near, alike: answer.alike });
+    const isLayer = isOfLayer(path);
+    const thickness = isLayer ? thicknessBeside(path, context) : null;
+    context.collector.add("material-unknown", path, {
+      name,
+      near: ofThickness(answer.near, thickness),
+      alike: answer.alike,
+      air: isLayer ? wordOfAir(name) : null,
+      thickness: isReadable(thickness) ? thickness : null,
+      isSheet: isLayer && thickness === null ? "yes" : "no",
+    });
   }
   return answer.found;
+}
+
+/** Whether a material is that of a whole layer, and not of framing or of what a change sets. */
+function isOfLayer(path: ProblemPath): boolean {
+  const [list, thing] = path.slice(-3);
+  return thing === "for" || thing === "add" || list === "layers";
+}
+
+/** The thickness that stands beside a material, as written; null without one. */
+function thicknessBeside(path: ProblemPath, { file }: ReadingContext): string | null {
+  const beside = [...path.slice(0, -1), "thickness"];
+  return valueAt(file.data, beside) === undefined ? null : (file.source.writtenAt(beside) ?? null);
+}
+
+function isReadable(thickness: string | null): boolean {
+  return thickness !== null && readQuantity(thickness, "thickness").ok;
+}
+
+/** The names that tell the thickness themselves, such as a sheet of 1000 gauge, where one tells the written one. */
+function ofThickness(names: readonly string[], thickness: string | null): readonly string[] {
+  const telling = names.filter((name) => thickness !== null && name.endsWith(` ${thickness}`));
+  return telling.length > 0 ? telling : names;
 }
 
 function materialOnTheSpot(written: WrittenMaterial, path: ProblemPath, context: ReadingContext): Material | null {
