@@ -33,6 +33,21 @@ export const BAD_ROOMS: readonly BadFile[] = [
     "humidity-unread",
     "humidity cannot be class 6",
   ),
+  damp("a class without its word", "{ heating: 18 °C, humidity: 3 }", "humidity-class-bare", "Write `class 3`"),
+  damp(
+    "a class without its word, in quotation marks",
+    "{ heating: 18 °C, humidity: '5' }",
+    "humidity-class-bare",
+    "a class or a percentage. Write `class 5`",
+  ),
+  damp("a class without its space", "{ heating: 18 °C, humidity: class3 }", "humidity-unread", "Write `class 3`"),
+  damp("a humidity without unit", "{ heating: 18 °C, humidity: 60 }", "unit-missing", "Write `60 %`"),
+  damp(
+    "cooling in place of heating",
+    "{ cooling: 24 °C, humidity: 60 % }",
+    "room-no-temperature",
+    "`cooling` stands beside heating or temperature",
+  ),
   damp("a humidity in words", "{ heating: 18 °C, humidity: damp }", "humidity-unread", "humidity cannot be damp"),
   damp("eleven humidities", `{ heating: 18 °C, humidity: ${twelve("60 %", 11)} }`, "twelve-values", "has 11 values"),
   damp(
@@ -101,6 +116,12 @@ export const BAD_ROOMS: readonly BadFile[] = [
     "{ heating: 10 °C, humidity: class 5 }",
     "room-impossible",
     "cannot exist in 9 months of the year",
+  ),
+  damp(
+    "heated to so little that its class cannot be",
+    "{ heating: 5 °C, humidity: class 3 }",
+    "room-impossible",
+    "Expected a warmer room, or the relative humidity that it really has. That much damp",
   ),
   damp(
     "a moisture balance past saturation",

@@ -2,9 +2,13 @@ import { didYouMean, inSpeech, oneOf, onlyOne, type Wordings } from "./wording.t
 
 /** Problems of rooms and of what build-ups face. */
 export const ROOM_WORDINGS: Wordings = {
-  "room-no-temperature": () => ({
-    says: "the room does not say how warm it is",
+  "room-no-temperature": ({ text }) => ({
+    says:
+      text("isCooled") === "yes"
+        ? "the room says how far it is cooled, but not how warm it is otherwise"
+        : "the room does not say how warm it is",
     expected: "exactly one of heating (a set point), temperature (held, one value or twelve) and unheated",
+    likelySlip: text("isCooled") === "yes" ? "`cooling` stands beside heating or temperature, and not in its place" : null,
     write: "heating: 20 °C or temperature: 20 °C or unheated: true",
   }),
   "room-two-temperatures": ({ list }) => ({
@@ -22,6 +26,13 @@ export const ROOM_WORDINGS: Wordings = {
     says: `humidity cannot be ${received}`,
     expected:
       "class 1 to class 5, a percentage such as 55 %, `normal by outdoor temperature` or `high by outdoor temperature`",
+    write: /^class\W*[1-5]$/i.test(received) ? `class ${received.slice(-1)}` : null,
+  }),
+  "humidity-class-bare": ({ received, text }) => ({
+    says: `humidity cannot be just ${received}`,
+    expected: "class 1 to class 5, or a percentage such as 55 %",
+    likelySlip: "A number alone does not tell whether it is a class or a percentage",
+    write: `class ${text("class")}`,
   }),
   "humidity-of-unheated": () => ({
     says: "an unheated room has the air of outdoors, and takes no humidity of its own",
@@ -115,9 +126,12 @@ export const ROOM_WORDINGS: Wordings = {
     says:
       `the room as described cannot exist in ${monthsInWords(list("months"))}: in ${text("worst")} its air would hold ` +
       `${text("vapourPressure")} Pa of vapour, but at its temperature air holds at most ${text("saturation")} Pa`,
-    expected: "the relative humidity that the room really has, and `cooling` where it is cooled",
+    expected:
+      text("isCoolerThanOutdoors") === "no"
+        ? "a warmer room, or the relative humidity that it really has"
+        : "the relative humidity that the room really has, and `cooling` where it is cooled",
     likelySlip:
-      text("isWarmerThanOutdoors") === "yes"
+      text("isCoolerThanOutdoors") === "no"
         ? "That much damp does not stay in the air of a room this cool: it settles on walls and windows. Heat the room more, or state the relative humidity that is really kept"
         : "Humidity classes are for heated rooms: one that is cooler than outdoors needs `cooling` and a humidity in per cent",
     write: "humidity: 60 %",

@@ -39,6 +39,6 @@ function detailsOf(months: readonly ImpossibleMonth[], outdoor: AirMonths): Prob
     worst: MONTH_NAMES[worst.month]!,
     vapourPressure: Math.round(worst.vapourPressure),
     saturation: Math.round(worst.saturation),
-    isWarmerThanOutdoors: worst.saturation > saturationPressure(outdoor.temperature[worst.month]!) ? "yes" : "no",
+    isCoolerThanOutdoors: worst.saturation < saturationPressure(outdoor.temperature[worst.month]!) ? "yes" : "no",
   };
 }

@@ -6,6 +6,7 @@ import type { FileData } from "../text/file-data.ts";
 import { valueAt } from "../value-at.ts";
 import { isHalfOfComma } from "./fault-of-unknown-key.ts";
 import { keysAt } from "./keys-of-schema.ts";
+import { humidityClassMeant } from "./schema-room.ts";
 import { KIND_MARK, QUANTITY_MARK } from "./schema-values.ts";
 import { faultOfKey, faultOfValue, type ShapeFault } from "./shape-fault.ts";
 
@@ -25,6 +26,8 @@ export function faultsOfKind(mark: string, path: ProblemPath, file: FileData): S
   if (received === undefined) return [faultOfKey("key-missing", path, details)];
   if (received === null) return [faultOfKey("value-missing", path, details)];
   if (typeof received === "number" && isHalfOfComma(path, file)) return [];
+  const humidityClass = humidityClassMeant(received, path);
+  if (humidityClass !== null) return [faultOfValue("humidity-class-bare", path, { class: humidityClass })];
   if (quantity !== null && (typeof received === "number" || typeof received === "string")) {
     const isBare = quantityOf(quantity).unit.written === "";
     const reading = isBare ? readBareNumber(received, quantity) : readQuantity(String(received), quantity);

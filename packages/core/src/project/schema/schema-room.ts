@@ -1,9 +1,24 @@
 import * as z from "zod";
+import type { ProblemPath } from "../../problems/types.ts";
 import { readQuantity } from "../../quantities/read-quantity.ts";
 import { bare, custom, either, KIND_MARK, QUANTITY_MARK, quantity, twelve, yesOrNo } from "./schema-values.ts";
 import type { WrittenHumidity, WrittenRoom } from "./written-project.ts";
 
 const HUMIDITY_FORMS = "class 1 to class 5, a percentage, twelve percentages, a rule, or a moisture balance in braces";
+
+/**
+ * The humidity class that a number alone tells, where a room's humidity stands.
+ *
+ * @param received - the value there
+ * @param path - where it stands
+ * @returns 1 to 5, or null for any other value or place
+ * @example humidityClassMeant(3, ["indoor", "humidity"]) // 3
+ */
+export function humidityClassMeant(received: unknown, path: ProblemPath): number | null {
+  const [top] = path;
+  const isOfRoom = path[path.length - 1] === "humidity" && (top === "indoor" || top === "rooms");
+  return isOfRoom && /^\s*[1-5]\s*$/.test(String(received)) ? Number(received) : null;
+}
 
 /** Humidity as words: a class, a percentage, or a rule by outdoor temperature. */
 const humidityInWords: z.ZodType<WrittenHumidity> = z
@@ -15,7 +30,8 @@ const humidityInWords: z.ZodType<WrittenHumidity> = z
     if (humidityClass !== undefined) return { kind: "class", class: Number(humidityClass) as 1 | 2 | 3 | 4 | 5 };
     const [, level] = /^(normal|high) by outdoor temperature$/.exec(plain) ?? [];
     if (level === "normal" || level === "high") return { kind: "by outdoor temperature", level };
-    if (/^\W*\d/.test(plain)) {
+    if (/^[1-5]$/.test(plain)) context.issues.push(custom("humidity-class-bare", { class: plain }, text));
+    else if (/^\W*\d/.test(plain)) {
       const reading = readQuantity(text, "relative humidity");
       if (reading.ok) return { kind: "constant", share: { quantity: "relative humidity", value: reading.value } };
       context.issues.push(custom(reading.problems[0]!.code, reading.problems[0]!.details, text));
@@ -55,7 +71,10 @@ export const roomSchema: z.ZodType<WrittenRoom> = z
   )
   .check(({ value, issues }) => {
     const rules = (["heating", "temperature", "unheated"] as const).filter((key) => value[key] !== undefined);
-    if (rules.length === 0) issues.push(custom("room-no-temperature", {}, value));
+    if (rules.length === 0) {
+      const isCooled = value.cooling === undefined ? "no" : "yes";
+      issues.push(custom("room-no-temperature", { isCooled }, value));
+    }
     if (rules.length > 1) issues.push(custom("room-two-temperatures", { keys: rules }, value, [rules[1]!]));
     if (value.unheated === undefined && value.humidity === undefined)
       issues.push(custom("humidity-missing", {}, value));
