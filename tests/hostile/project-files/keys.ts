@@ -1,4 +1,4 @@
-import { type BadFile, bad, changed, piece, SMALL_PROJECT, topLine, wallKey } from "./bad-file.ts";
+import { type BadFile, bad, changed, lastLayer, piece, SMALL_PROJECT, topLine, wallKey } from "./bad-file.ts";
 
 const withoutBuildUps = SMALL_PROJECT.slice(0, SMALL_PROJECT.indexOf("build-ups:"));
 
@@ -63,6 +63,38 @@ export const BAD_KEYS: readonly BadFile[] = [
     "the layer is just polyethylene sheet 0.15 mm, without keys",
   ),
   wallKey("a word where true or false belongs", "wetted by rain: often", "wrong-kind", "Expected true or false"),
+  ...[
+    ["depth", "thickness", "material: plywood, depth: 12 mm"],
+    ["thick", "thickness", "material: plywood, thick: 12 mm"],
+    ["insulation", "material", "insulation: plywood, thickness: 12 mm"],
+    ["Cavity", "air", "Cavity: 25 mm, ventilation: well"],
+    ["centres", "spacing", "material: plywood, thickness: 12 mm, framing: { material: softwood timber, width: 45 mm, centres: 600 mm }"],
+    ["lambda", "conductivity", "material: { name: board, lambda: 0.1 W/(m K), vapour resistance factor: 5 }, thickness: 12 mm"],
+    ["μ", "vapour resistance factor", "material: { name: board, conductivity: 0.1 W/(m K), μ: 5 }, thickness: 12 mm"],
+  ].map(([called, key, layer]) =>
+    lastLayer(`${called} for ${key}`, `{ ${layer} }`, "key-unknown", `Perhaps ${key} is meant. Write \`${key}\``),
+  ), // biome-ignore format: one layer a line
+  piece("type for element", "element: wall", "type: wall", 8, "key-unknown", "Write `element`"),
+  piece("inside for indoor", "indoor:", "inside:", 3, "key-unknown", "Perhaps indoor is meant"),
+  wallKey("outside for faces", "outside: outdoors", "key-unknown", "Perhaps faces is meant"),
+  lastLayer(
+    "a key joined to its value",
+    "{ material:plywood, thickness: 12 mm }",
+    "key-joined",
+    "The space after the colon is missing. Write `material: plywood`",
+  ),
+  lastLayer(
+    "a key joined to its value, in capitals",
+    "{ material: plywood, Thickness:12 mm }",
+    "key-joined",
+    "Write `thickness: 12 mm`",
+  ),
+  lastLayer(
+    "a key of no use joined to its value",
+    "{ material: plywood, thickness: 12 mm, author:nobody }",
+    "key-unknown",
+    "there is no key `author:nobody` here",
+  ),
   wallKey("framing in the plural's place", "framing: studs", "key-unknown", "Write `framings`"),
   topLine("a list of drawings that is a word", "query: { drawings: AR-7 }", "wrong-kind", "a list of drawings"),
   topLine("a list that is empty", "accept: []", "list-empty", "accept is an empty list"),

@@ -74,9 +74,7 @@ function whatIsMeant({ text, list }: Facts): Omit<Said, "says"> {
   if (text("air") !== "") return airInstead(text("air") === "battens", text("thickness") || USUAL_CAVITY);
   const near = list("near");
   const isSheet = text("isSheet") === "yes";
-  const blanks = isSheet
-    ? "{ name: …, sd: … m }"
-    : "{ name: …, conductivity: … W/(m K), vapour resistance factor: … }";
+  const blanks = isSheet ? "{ name: …, sd: … m }" : "{ name: …, conductivity: … W/(m K), vapour resistance factor: … }";
   return {
     expected: `a name from the table, or the material's values in braces, which its data sheet has${
       isSheet ? "; all but a sheet has its thickness beside" : ""

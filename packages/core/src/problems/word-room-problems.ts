@@ -8,7 +8,8 @@ export const ROOM_WORDINGS: Wordings = {
         ? "the room says how far it is cooled, but not how warm it is otherwise"
         : "the room does not say how warm it is",
     expected: "exactly one of heating (a set point), temperature (held, one value or twelve) and unheated",
-    likelySlip: text("isCooled") === "yes" ? "`cooling` stands beside heating or temperature, and not in its place" : null,
+    likelySlip:
+      text("isCooled") === "yes" ? "`cooling` stands beside heating or temperature, and not in its place" : null,
     write: "heating: 20 °C or temperature: 20 °C or unheated: true",
   }),
   "room-two-temperatures": ({ list }) => ({

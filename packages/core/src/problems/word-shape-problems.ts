@@ -19,6 +19,12 @@ export const SHAPE_WORDINGS: Wordings = {
     likelySlip: didYouMean(list("near")),
     write: onlyOne(list("near")),
   }),
+  "key-joined": ({ text }) => ({
+    says: `\`${text("key")}\` is read as one key`,
+    expected: "a key, a colon, a space and a value",
+    likelySlip: "The space after the colon is missing",
+    write: text("write"),
+  }),
   "comma-in-braces": ({ text }) => ({
     says: `${text("first")} was cut in two at a comma`,
     expected: "a number with a decimal point",

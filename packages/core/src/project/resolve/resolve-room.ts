@@ -47,9 +47,17 @@ export function resolveRooms(context: ReadingContext): Rooms {
 export function findRoom(name: string, path: ProblemPath, rooms: Rooms, context: ReadingContext): string | null {
   if (rooms.has(name)) return name;
   const known = [...rooms.keys()];
-  if (name === USUAL_ROOM) context.collector.add("indoor-missing", path);
-  else context.collector.add("room-unknown", path, { name, near: nearNames(name, known), known });
+  if (name === USUAL_ROOM) {
+    if (!standsUnderAnotherName(name, context)) context.collector.add("indoor-missing", path);
+  } else context.collector.add("room-unknown", path, { name, near: nearNames(name, known), known });
   return null;
+}
+
+/** Whether a key at the top is told already that is meant for this one. */
+function standsUnderAnotherName(key: string, { collector }: ReadingContext): boolean {
+  return collector.problems.some(
+    ({ path, details: { near } }) => path.length === 1 && Array.isArray(near) && near[0] === key,
+  );
 }
 
 /** Where a room stands in the file. */

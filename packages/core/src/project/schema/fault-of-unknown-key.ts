@@ -1,4 +1,5 @@
 import { comparable, nearNames } from "../../problems/near-names.ts";
+import { keysAlsoCalled } from "../../problems/other-keys.ts";
 import type { ProblemPath } from "../../problems/types.ts";
 import type { FileData } from "../text/file-data.ts";
 import { keysOf, valueAt } from "../value-at.ts";
@@ -6,8 +7,8 @@ import { keysAt } from "./keys-of-schema.ts";
 import { faultOfKey, type ShapeFault } from "./shape-fault.ts";
 
 /**
- * A key that means nothing at its place, with the keys that are near; or the second half of a number that a decimal
- * comma cut in two.
+ * A key that means nothing at its place, with the keys that are near; a key joined to its value; or the second half of
+ * a number that a decimal comma cut in two.
  *
  * @param key - as written
  * @param around - path of what it stands in
@@ -22,9 +23,27 @@ export function faultOfUnknownKey(key: string, around: ProblemPath, file: FileDa
     return faultOfKey("comma-in-braces", path, { key, first: firstHalf.key, write });
   }
   const known = keysAt(around);
+  const joined = joinedKey(key, known);
+  if (joined !== null) {
+    return faultOfKey("key-joined", path, { key, near: [joined.key], write: `${joined.key}: ${joined.value}` });
+  }
+  return faultOfKey("key-unknown", path, { key, near: keysMeant(key, known), known });
+}
+
+/** The key spelt otherwise, one that the trade calls so, or else those a few letters off. */
+function keysMeant(key: string, known: readonly string[]): string[] {
   const spelled = known.find((candidate) => comparable(candidate) === comparable(key));
-  const near = spelled === undefined ? nearNames(key, known) : [spelled];
-  return faultOfKey("key-unknown", path, { key, near, known });
+  if (spelled !== undefined) return [spelled];
+  const called = keysAlsoCalled(key, known);
+  return called.length > 0 ? called : nearNames(key, known);
+}
+
+/** A key and its value without a space after the colon, which YAML in braces reads as one key. */
+function joinedKey(written: string, known: readonly string[]): { key: string; value: string } | null {
+  const [, first = "", value = ""] = /^([^:]+):(\S.*)$/s.exec(written) ?? [];
+  if (first === "") return null;
+  const [key] = keysMeant(first, known);
+  return key === undefined ? null : { key, value };
 }
 
 /**

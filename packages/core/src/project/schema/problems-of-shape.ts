@@ -45,19 +45,35 @@ export function addProblemsOfIssues(
   }
 }
 
-/** A key that is missing because it is misspelt beside is told once. */
+/** A key that is missing because it stands beside under another name is told once. */
 function withoutMisspelled(faults: readonly ShapeFault[]): ShapeFault[] {
-  const meant = faults.filter(({ code }) => code === "key-unknown");
-  const isTold = ({ code, path }: ShapeFault): boolean => {
-    const key = path[path.length - 1];
-    const around = pathKey(path.slice(0, -1));
-    const beside = meant.filter((fault) => pathKey(fault.path.slice(0, -1)) === around);
-    return (
-      code === "key-missing" && beside.some(({ details }) => Array.isArray(details.near) && details.near[0] === key)
-    );
+  const misspelt = faults.filter(({ code }) => code === "key-unknown" || code === "key-joined");
+  const meantIn = (around: ProblemPath): unknown[] =>
+    misspelt
+      .filter(({ path }) => pathKey(path.slice(0, -1)) === pathKey(around))
+      .map(({ details: { near } }) => (Array.isArray(near) ? near[0] : null));
+  const isTold = ({ code, path, details }: ShapeFault): boolean => {
+    if (code === "key-missing") return meantIn(path.slice(0, -1)).includes(path[path.length - 1]);
+    const meant = meantIn(path);
+    if (code === "material-incomplete") return listed(details.missing).every((key) => meant.includes(key));
+    return (LACKING[code] ?? []).some((key) => meant.includes(key));
   };
   return faults.filter((fault) => !isTold(fault));
 }
+
+function listed(detail: Problem["details"][string] | undefined): readonly string[] {
+  return Array.isArray(detail) ? detail : [];
+}
+
+/** Problems of a thing that has none of several keys. */
+const LACKING: Readonly<Record<string, readonly string[]>> = {
+  "layer-neither": ["material", "air"],
+  "ventilation-missing": ["ventilation"],
+  "room-no-temperature": ["heating", "temperature", "unheated"],
+  "humidity-missing": ["humidity"],
+  "framing-no-share": ["width", "spacing", "fraction"],
+  "framing-half": ["width", "spacing"],
+};
 
 function faultsOfIssue(issue: Issue, around: ProblemPath, file: FileData): ShapeFault[] {
   const path = [...around, ...issue.path.map((step) => (typeof step === "symbol" ? String(step) : step))];

@@ -1,0 +1,83 @@
+import { comparable } from "./near-names.ts";
+
+/**
+ * Keys that may be meant by one that is called otherwise in the trade.
+ *
+ * @param key - as the reader wrote it
+ * @param known - the keys there are in its place
+ * @returns those of them that it may stand for; empty where it is nobody's other name there
+ * @example keysAlsoCalled("depth", ["material", "thickness"]) // ["thickness"]
+ */
+export function keysAlsoCalled(key: string, known: readonly string[]): string[] {
+  return (OTHER_KEYS.get(comparable(key)) ?? []).filter((candidate) => known.includes(candidate));
+}
+
+/** What a key is also called, and the keys that may be meant, wherever they are known. Common practice. */
+const OTHER_KEYS: ReadonlyMap<string, readonly string[]> = new Map([
+  ["depth", ["thickness"]],
+  ["thick", ["thickness"]],
+  ["t", ["thickness"]],
+  ["d", ["thickness"]],
+  ["centres", ["spacing"]],
+  ["centers", ["spacing"]],
+  ["crs", ["spacing"]],
+  ["c/c", ["spacing"]],
+  ["type", ["element", "kind"]],
+  ["inside", ["indoor", "room"]],
+  ["interior", ["indoor", "room"]],
+  ["internal", ["indoor", "room"]],
+  ["indoors", ["indoor", "room"]],
+  ["from", ["room"]],
+  ["outside", ["faces", "climate"]],
+  ["outdoor", ["faces", "climate"]],
+  ["outdoors", ["faces", "climate"]],
+  ["exterior", ["faces", "climate"]],
+  ["weather", ["climate"]],
+  ["location", ["climate"]],
+  ["place", ["climate"]],
+  ["title", ["project", "name"]],
+  ["id", ["name"]],
+  ["elements", ["build-ups"]],
+  ["walls", ["build-ups"]],
+  ["constructions", ["build-ups"]],
+  ["lambda", ["conductivity"]],
+  ["λ", ["conductivity"]],
+  ["k", ["conductivity"]],
+  ["k value", ["conductivity"]],
+  ["thermal conductivity", ["conductivity"]],
+  ["mu", ["vapour resistance factor"]],
+  ["μ", ["vapour resistance factor"]],
+  ["µ", ["vapour resistance factor"]],
+  ["mu value", ["vapour resistance factor"]],
+  ["vapor resistance factor", ["vapour resistance factor"]],
+  ["vapor resistance", ["vapour resistance"]],
+  ["rho", ["density"]],
+  ["ρ", ["density"]],
+  ["heat capacity", ["specific heat"]],
+  ["specific heat capacity", ["specific heat"]],
+  ["cavity", ["air"]],
+  ["gap", ["air"]],
+  ["air gap", ["air"]],
+  ["air layer", ["air"]],
+  ["air space", ["air"]],
+  ["airspace", ["air"]],
+  ["insulation", ["material"]],
+  ["board", ["material"]],
+  ["sheet", ["material"]],
+  ["membrane", ["material"]],
+  ["product", ["material"]],
+  ["u", ["target"]],
+  ["u value", ["target"]],
+  ["r", ["resistance"]],
+  ["r value", ["resistance"]],
+  ["slope", ["pitch"]],
+  ["angle", ["pitch"]],
+  ["studs", ["framing", "framings"]],
+  ["rafters", ["framing", "framings"]],
+  ["joists", ["framing", "framings"]],
+  ["rh", ["humidity"]],
+  ["relative humidity", ["humidity"]],
+  ["moisture", ["humidity"]],
+  ["set point", ["heating"]],
+  ["temp", ["temperature"]],
+]);
