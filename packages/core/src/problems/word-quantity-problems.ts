@@ -77,6 +77,9 @@ function slipOfUnit({ text }: Facts): string | null {
   if (text("quantity") === "ventilation area") {
     return "Openings are counted for each metre of length in walls, and for each square metre in roofs and floors";
   }
+  if (/^["”″]$|^''$/.test(unit)) return "1 in is 25.4 mm";
+  if (/^['’′]$/.test(unit)) return "1 ft is 304.8 mm";
+  if (unit === "F" && text("write") !== "") return "Degrees Fahrenheit are written °F, or worked out in °C";
   if (unit === "C") return "C without its degree sign is a unit of electric charge";
   if (/^W\/m(2)? ?K$/.test(unit)) return "Without brackets the K is read as part of another unit";
   return null;

@@ -1,7 +1,7 @@
 import { plainDigits } from "./format-quantity.ts";
 import { asWritten, NUMBER_ALONE, NUMBER_AND_UNIT, type QuantityFault } from "./quantity-form.ts";
 import { unknownUnitNames } from "./unit-reader.ts";
-import { quantityMeant, unitMeant } from "./unit-slips.ts";
+import { quantityMeant, unitMeant, withUnitMeant } from "./unit-slips.ts";
 import type { Quantity } from "./vocabulary.ts";
 
 /**
@@ -42,7 +42,7 @@ function faultOfUnitForm(plain: string, quantity: Quantity): QuantityFault | nul
   if (unknownUnitNames(unit).length === 0 && NUMBER_AND_UNIT.test(`${digits} ${unit}`)) {
     return fault("space-missing", asWritten(`${digits} ${unit}`), unit);
   }
-  return fault("unit-unknown", null, unit);
+  return fault("unit-unknown", withUnitMeant(digits, unit, quantity), unit);
 }
 
 function fault(code: string, write: string | null = null, unit: string | null = null): QuantityFault {

@@ -1,6 +1,6 @@
 import { asWritten, type QuantityFault } from "./quantity-form.ts";
 import { type ParsedUnit, parseUnit, unknownUnitNames } from "./unit-reader.ts";
-import { plausibleWithUnit, unitMeant } from "./unit-slips.ts";
+import { plausibleWithUnit, withUnitMeant } from "./unit-slips.ts";
 import { type Quantity, VOCABULARY } from "./vocabulary.ts";
 
 /**
@@ -17,8 +17,7 @@ export function faultOfUnit(digits: string, unit: string, quantity: Quantity): Q
   if (!isTemperature && DEGREE_UNIT.test(unit))
     return fault("difference-in-degrees", unit, `${digits} ${inKelvin(unit)}`);
 
-  const meant = unitMeant(unit, quantity);
-  const write = meant === null ? null : `${digits} ${meant}`;
+  const write = withUnitMeant(digits, unit, quantity);
   if (unknownUnitNames(unit).length > 0) return fault("unit-unknown", unit, write);
   const given = parseUnit(digits, unit);
   if (given === null) return fault("unit-unknown", unit, write);

@@ -1,7 +1,7 @@
 import { plainDigits } from "./format-quantity.ts";
 import { normaliseText } from "./normalise-text.ts";
 import { asWritten, isPlausible } from "./quantity-form.ts";
-import { parseUnit } from "./unit-reader.ts";
+import { converted, parseUnit } from "./unit-reader.ts";
 import type { Quantity } from "./vocabulary.ts";
 
 /**
@@ -17,6 +17,35 @@ export function unitMeant(unit: string, quantity: Quantity): string | null {
   const spelled = candidates.find((candidate) => squeeze(normaliseText(candidate)) === squeezed);
   return spelled ?? candidates.find((candidate) => OTHER_NAMES[candidate]?.includes(squeezed)) ?? null;
 }
+
+/**
+ * The quantity that was probably meant by a number with a unit that cannot be used.
+ *
+ * @param digits - the number as written
+ * @param unit - as normalised
+ * @param quantity - the quantity expected
+ * @returns the same number with the unit meant, or the number worked out where it is of another system; null where
+ *   nothing is near
+ */
+export function withUnitMeant(digits: string, unit: string, quantity: Quantity): string | null {
+  const meant = unitMeant(unit, quantity);
+  if (meant !== null) return `${digits} ${meant}`;
+  const other = FOREIGN.find(({ si, signs }) => si === quantity.unit.si && signs.includes(squeeze(unit)));
+  if (other === undefined || !Number.isFinite(Number(digits))) return null;
+  const target = quantity.slipUnits[0] ?? quantity.unit.written;
+  const figure = converted(Number(digits), other.unit, normaliseText(target));
+  return `${plainDigits(Number(figure.toFixed(TYPED_DECIMALS)))} ${target}`;
+}
+
+/** Units of another system by what people write for them, and the SI unit of what they measure. */
+const FOREIGN: readonly { unit: string; si: string; signs: readonly string[] }[] = [
+  { unit: "inch", si: "m", signs: ['"', "''", "″", "”", "in", "ins"] },
+  { unit: "ft", si: "m", signs: ["'", "′", "’"] },
+  { unit: "degF", si: "degC", signs: ["f", "fahrenheit", "degreesf", "degreesfahrenheit"] },
+];
+
+/** Decimals of a figure that is worked out for somebody to type. */
+const TYPED_DECIMALS = 3;
 
 /**
  * What was probably meant by a number without a usable unit.
@@ -55,7 +84,7 @@ export function plausibleShare(value: number, quantity: Quantity): string | null
 
 /** Other names that units go by, squeezed; by the unit as a project file takes it. */
 const OTHER_NAMES: Record<string, readonly string[]> = {
-  "°C": ["c", "celsius", "degc", "degreec", "degreesc", "degreescelsius", "deg", "centigrade"],
+  "°C": ["c", "celsius", "degc", "degreec", "degreesc", "degreescelsius", "deg", "degree", "degrees", "centigrade"],
   K: ["kelvin", "c", "degc", "degrees", "deg"],
   "%": ["pc", "pct", "rh", "percentrh", "percents"],
   "°": ["degree", "degrees"],
