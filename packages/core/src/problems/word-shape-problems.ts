@@ -37,10 +37,10 @@ export const SHAPE_WORDINGS: Wordings = {
       : `${subject} cannot be ${received}`,
     expected: text("expected"),
   }),
-  "not-one-of": ({ subject, received, list }) => ({
+  "not-one-of": ({ subject, received, list, text }) => ({
     says: `${subject} cannot be ${received}`,
     expected: oneOf(list("options")),
-    likelySlip: didYouMean(list("near")),
+    likelySlip: text("hint") || didYouMean(list("near")),
     write: onlyOne(list("near")),
   }),
   "list-empty": ({ subject }) => ({

@@ -36,7 +36,7 @@ export const TEXT_WORDINGS: Wordings = {
     expected: `${list("near").length > 0 ? "a place that comes with warmside" : oneOf(list("known"))}, or the path of a climate table that ends in .csv`,
     likelySlip: /[./\\]/.test(text("name"))
       ? "What does not end in .csv is taken for a name and not for a path"
-      : didYouMean(list("near")),
+      : (didYouMean(list("near")) ?? "The list of climates has those nearest by latitude and longitude"),
     write: onlyOne(list("near")),
   }),
   "altitude-of-station": ({ text }) => ({

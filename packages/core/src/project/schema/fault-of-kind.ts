@@ -45,5 +45,8 @@ function whatIsExpected(kind: string | null, quantity: QuantityName | null, path
   }
   const keys = keysAt(path);
   const expected = kind ?? (keys.length > 0 ? `keys in braces: ${keys.join(", ")}` : "something else");
-  return { expected, key, example: null };
+  return { expected, key, example: path.length === 1 ? (TO_FILL_IN[key] ?? null) : null };
 }
+
+/** What stands for a value at the top of the file that nobody else can know. */
+const TO_FILL_IN: Readonly<Record<string, string>> = { climate: "…" };

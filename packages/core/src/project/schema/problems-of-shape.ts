@@ -1,5 +1,6 @@
 import type * as z from "zod";
 import { nearNames } from "../../problems/near-names.ts";
+import { valueMeant } from "../../problems/other-values.ts";
 import type { Problem, ProblemPath } from "../../problems/types.ts";
 import { inSpeech } from "../../problems/wording.ts";
 import type { ProblemCollector } from "../problem-collector.ts";
@@ -122,8 +123,14 @@ function faultOfChoice(options: readonly string[], path: ProblemPath, data: unkn
   const details = { expected, key: String(path[path.length - 1]), example: options[0] ?? null };
   if (received === undefined) return faultOfKey("key-missing", path, details);
   if (received === null) return faultOfKey("value-missing", path, details);
-  const near = typeof received === "string" ? nearNames(received, options) : [];
-  return faultOfValue("not-one-of", path, { options, near });
+  const meant = isWord(received) ? valueMeant(details.key, String(received)) : null;
+  const near = meant?.near ?? (typeof received === "string" ? nearNames(received, options) : []);
+  return faultOfValue("not-one-of", path, { options, near, hint: meant?.hint ?? null });
+}
+
+/** YAML reads `true` as no text. */
+function isWord(received: unknown): received is string | boolean {
+  return typeof received === "string" || typeof received === "boolean";
 }
 
 function faultOfSize(issue: z.core.$ZodIssueTooSmall | z.core.$ZodIssueTooBig, path: ProblemPath): ShapeFault {
