@@ -25,6 +25,30 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "a sheet takes no thickness",
   ),
   lastLayer(
+    "building paper with a thickness",
+    "{ material: building paper, thickness: 0.5 mm }",
+    "sheet-with-thickness",
+    "A sheet of another thickness has another sd, which its data sheet has",
+  ),
+  lastLayer(
+    "a sheet of polythene in a gauge that the table has",
+    "{ material: polyethylene sheet 0.15 mm, thickness: 1000 gauge }",
+    "sheet-with-thickness",
+    "Write `material: polythene sheet 1000 gauge`",
+  ),
+  lastLayer(
+    "a sheet of polythene in millimetres that the table has",
+    "{ material: polythene sheet 500 gauge, thickness: 0.15 mm }",
+    "sheet-with-thickness",
+    "Write `material: polyethylene sheet 0.15 mm`",
+  ),
+  lastLayer(
+    "a sheet of polythene in a thickness that the table has not",
+    "{ material: polyethylene sheet 0.15 mm, thickness: 0.2 mm }",
+    "sheet-with-thickness",
+    "write `material: polyethylene low density` with that thickness",
+  ),
+  lastLayer(
     "air that does not say how it is ventilated",
     "{ air: 25 mm }",
     "ventilation-missing",

@@ -71,11 +71,14 @@ export const LAYER_WORDINGS: Wordings = {
     expected: "a length such as 140 mm",
     write: "thickness: 140 mm",
   }),
-  "sheet-with-thickness": ({ received }) => ({
+  "sheet-with-thickness": ({ received, text }) => ({
     says: `a sheet takes no thickness, but this one has ${received}`,
     expected: "a sheet's name alone; its sd already stands for its thickness",
     likelySlip:
-      "For polythene of another thickness, write `material: polyethylene low density` with that thickness, or the sheet's sd on the spot",
+      text("isPolythene") === "yes"
+        ? "For polythene of a thickness that the table has not, write `material: polyethylene low density` with that thickness"
+        : "A sheet of another thickness has another sd, which its data sheet has: give that on the spot",
+    write: text("write") === "" ? null : `material: ${text("write")}`,
   }),
   "gauge-not-polythene": ({ received }) => ({
     says: `thickness cannot be ${received}: gauge is read as that of polythene sheet`,

@@ -4,7 +4,13 @@ import type { ReadingContext } from "../reading-context.ts";
 import type { WrittenLayer } from "../schema/written-project.ts";
 import type { Fasteners, LayerGaps, Material, SolidLayer } from "../types.ts";
 import { resolveMaterial } from "./resolve-material.ts";
-import { inThickness, isPolythene, type MaterialInThickness, sheetOfPolythene } from "./special-sheets.ts";
+import {
+  inThickness,
+  isPolythene,
+  type MaterialInThickness,
+  sheetOfPolythene,
+  THICKNESS_OF_GAUGE,
+} from "./special-sheets.ts";
 
 /**
  * Makes a layer of a material, or a sheet.
@@ -52,7 +58,11 @@ function kindOfLayer(
   const inGauge = /gauge/.test(file.source.writtenAt([...path, "thickness"]) ?? "");
   if (material.conductivity === null) {
     if (thickness === undefined) return { type: "sheet", material, thickness: 0 };
-    collector.add("sheet-with-thickness", [...path, "thickness"], { name: material.name });
+    collector.add("sheet-with-thickness", [...path, "thickness"], {
+      name: material.name,
+      isPolythene: isPolythene(material) ? "yes" : "no",
+      write: isPolythene(material) ? shippedPolythene(thickness, context) : null,
+    });
     return null;
   }
   if (thickness === undefined) {
@@ -68,6 +78,13 @@ function kindOfLayer(
   }
   if (inGauge) return { type: "sheet", material: sheetOfPolythene(material, thickness), thickness: 0 };
   return inThickness(material, thickness);
+}
+
+/** The table's sheet of polythene of a thickness, by its gauge or its millimetres; null where it has none. */
+function shippedPolythene(thickness: number, { findMaterial }: ReadingContext): string | null {
+  const gauge = plainDigits(thickness / THICKNESS_OF_GAUGE);
+  const names = [`polythene sheet ${gauge} gauge`, `polyethylene sheet ${plainDigits(thickness * 1000)} mm`];
+  return names.find((name) => findMaterial(name).found !== null) ?? null;
 }
 
 /** Fit and fasteners are of insulation, and fasteners end in it: a recess as deep as the layer leaves nothing in it. */

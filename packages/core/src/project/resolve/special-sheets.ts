@@ -4,6 +4,9 @@ import type { Material } from "../types.ts";
 /** Polythene thinner than this is a sheet [m]. Rule of this project. */
 export const THICKEST_POLYTHENE_SHEET = 0.001;
 
+/** Thickness that one gauge of polythene stands for [m]. Source: common practice (1000 gauge is 250 µm). */
+export const THICKNESS_OF_GAUGE = 0.25e-6;
+
 /** sd of a polythene sheet for each metre of its thickness [–]: 50 m for 0.15 mm. Source: ISO 10456:2007 Table 5 (from memory). */
 export const POLYTHENE_SD_PER_THICKNESS: number = 50 / 0.00015;
 
