@@ -194,6 +194,29 @@ describe("materials of layers", () => {
   });
 });
 
+describe("a conductivity that only metal has", () => {
+  const note = (values: string): readonly string[] =>
+    projectOf(
+      changed(
+        "{ material: softwood timber, thickness: 20 mm }",
+        `{ name: last, material: { name: stuff, vapour resistance factor: 3, ${values} }, thickness: 20 mm }`,
+      ) + "    variants:\n      - name: thicker\n        changes: [ { set: last, thickness: 30 mm } ]\n",
+    ).oddities.map(({ code, message }) => `${code}: ${message}`);
+
+  it("is noted once of a material on the spot that is not said to be metal", () => {
+    expect(note("conductivity: 40 W/(m K)")).toEqual([
+      expect.stringMatching(
+        /^odd-conductivity: build-up 1, Studio wall, layer 5, last.*: conductivity 40 W\/\(m K\) is unusual: only metal/,
+      ),
+    ]);
+  });
+
+  it.each(["conductivity: 40 W/(m K), kind: metal", "conductivity: 4.5 W/(m K)", "conductivity: 40 mW/(m K)"])(
+    "is not noted of %s",
+    (values) => expect(note(values)).toEqual([]),
+  );
+});
+
 describe("sheets that the method counts by their own rule (section 1)", () => {
   it.each([
     ["polyethylene low density, thickness: 0.15 mm", 50],

@@ -2,7 +2,8 @@ import type { ProblemPath } from "../problems/types.ts";
 import { whyOdd } from "../quantities/read-quantity.ts";
 import { quantityOf } from "../quantities/vocabulary.ts";
 import type { ReadingContext } from "./reading-context.ts";
-import type { ReadValue } from "./schema/written-project.ts";
+import type { ReadValue, WrittenMaterial } from "./schema/written-project.ts";
+import { valueAt } from "./value-at.ts";
 
 /**
  * Notes every value that is possible but odd.
@@ -12,13 +13,25 @@ import type { ReadValue } from "./schema/written-project.ts";
  */
 export function noteOddValues(written: unknown, context: ReadingContext): void {
   for (const { path, read } of readValuesIn(written, [])) {
-    const reason = whyOdd(read.value, read.quantity);
+    const reason = whyOdd(read.value, read.quantity) ?? whyOddBeside(path, written);
     if (reason === null) continue;
     const { name } = quantityOf(read.quantity);
     const received = context.file.source.writtenAt(path) ?? "";
     context.note(`odd-${name.replace(/ /g, "-")}`, path, `${name} ${received} is unusual: ${reason}`);
   }
 }
+
+/** Why a value is odd beside the others of its thing: what is not said to be metal conducts as only metal does. */
+function whyOddBeside(path: ProblemPath, written: unknown): string | null {
+  if (path[path.length - 1] !== "conductivity") return null;
+  const material = valueAt(written, path.slice(0, -1)) as Partial<WrittenMaterial>;
+  if (material.name === undefined || material.kind === "metal") return null;
+  if (!(material.conductivity!.value > MOST_BUT_METAL)) return null;
+  return "only metal, which states `kind: metal`, has more than 5 W/(m K); figures in mW/(m K) are to be divided by 1000";
+}
+
+/** Everything but metal conducts less [W/(m·K)]. Rule of this project: the densest stone ends at about 4. */
+const MOST_BUT_METAL = 5;
 
 function readValuesIn(here: unknown, path: ProblemPath): { path: ProblemPath; read: ReadValue }[] {
   if (isReadValue(here)) return [{ path, read: here }];
