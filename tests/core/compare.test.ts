@@ -307,6 +307,12 @@ describe("a variant is assessed as any build-up", () => {
     expect(without!.vapourLayer).toBeNull();
   });
 
+  it("without a vapour layer nothing is told of one opened or left out", () => {
+    const sheathing = "      - { material: oriented strand board, thickness: 18 mm }\n      - { air: 25 mm";
+    const without = rowsOf(changed("      - { air: 25 mm", sheathing, WALL))[4];
+    expect(without).toMatchObject({ vapourLayer: null, dependence: null, whenOpened: null, whenLeftOut: null });
+  });
+
   it("beyond the method it has no figures, and no difference in heat", () => {
     const text = changed(
       "{ remove: polyethylene sheet 0.15 mm }",

@@ -53,7 +53,7 @@ export interface ComparisonRow {
   vapourLayer: { name: string; sd: number } | null;
   /** Whether it has to be continuous; null without a vapour layer, or where water is too much already. */
   dependence: "forgives gaps" | "depends on its vapour layer" | null;
-  /** Most water in a year with the vapour layer ten times more open, and with none. */
+  /** Most water in a year with the vapour layer ten times more open, and with none; null without a vapour layer. */
   whenOpened: { verdict: VerdictWord; peak: number } | null;
   whenLeftOut: { verdict: VerdictWord; peak: number } | null;
   /** [kWh/m²] and [kWh] */

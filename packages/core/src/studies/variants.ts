@@ -92,21 +92,22 @@ function plainRow(
   };
 }
 
-/** The vapour layer on the warm side, and how much rests on its being continuous. */
+/** The vapour layer on the warm side, and how much rests on its being continuous: nothing is told of an unnamed layer. */
 function continuity(
   result: BuildUpResult,
 ): Pick<PlainRow, "vapourLayer" | "dependence" | "whenOpened" | "whenLeftOut"> {
   const { vapourLayer, findings, sensitivity, layers } = result;
   const codes = new Set(findings.map(({ code }) => code));
+  const named =
+    vapourLayer === null || vapourLayer.onWarmSide !== true || vapourLayer.sd === null
+      ? null
+      : { name: vapourLayer.layers.map((index) => layers[index]!.name).join(" and "), sd: vapourLayer.sd };
   const run = (name: string): PlainRow["whenOpened"] => {
-    const found = sensitivity.find((one) => one.name === name);
+    const found = named === null ? undefined : sensitivity.find((one) => one.name === name);
     return found === undefined ? null : { verdict: found.verdict, peak: found.peak.amount };
   };
   return {
-    vapourLayer:
-      vapourLayer === null || vapourLayer.onWarmSide !== true || vapourLayer.sd === null
-        ? null
-        : { name: vapourLayer.layers.map((index) => layers[index]!.name).join(" and "), sd: vapourLayer.sd },
+    vapourLayer: named,
     dependence: codes.has("depends-on-vapour-layer")
       ? "depends on its vapour layer"
       : codes.has("forgives-gaps")
