@@ -362,17 +362,37 @@ describe("the sentence is computed from the grid", () => {
     {
       rows: [row("a", "heated", "indoor", "sxxcs"), row("b", "cooled", "outdoors", "xxssc")],
       sentence:
-        "Where the warm side is the room (a heated) it may lie towards the room or on both faces, or be left out; where the warm side is outdoors (b cooled) it may lie towards outdoors or on both faces, or be left out; in all 2 cases it may lie on both faces, or be left out.",
+        "Where the warm side is the room (a heated) it may lie towards the room, and left out it calculates, with conditions; where the warm side is outdoors (b cooled) it may lie towards outdoors, or be left out; in all 2 cases it calculates, with conditions, left out.",
+    },
+    {
+      rows: [row("a", "heated", "indoor", "ssssx"), row("a", "cooled", "outdoors", "sssss")],
+      sentence:
+        "Its place does not matter: in all 2 cases it may lie in any one place, or be left out, since other layers do its work.",
     },
     {
       rows: [row("a", "heated", "indoor", "ssscs"), row("a", "cooled", "outdoors", "sssss")],
       sentence:
-        "Its place does not matter: in all 2 cases it may lie anywhere, or be left out, since other layers do its work.",
+        "Its place does not matter: in all 2 cases it may lie towards the room, within the insulation or towards outdoors, and left out it calculates, with conditions, since other layers do its work.",
+    },
+    {
+      rows: [row("a", "heated", "indoor", "sxxxs"), row("b", "cooled", "outdoors", "xxsxs")],
+      sentence:
+        "Where the warm side is the room (a heated) it may lie towards the room; where the warm side is outdoors (b cooled) it may lie towards outdoors; no position holds in all 2 cases (on both faces it calculates, but what gets between the two can hardly dry).",
+    },
+    {
+      rows: [row("a", "heated", "indoor", "ccxxs")],
+      sentence:
+        "Where the warm side is the room (a heated) it calculates, with conditions, towards the room or within the insulation.",
+    },
+    {
+      rows: [row("a", "heated", "indoor", "xxxxs")],
+      sentence:
+        "Where the warm side is the room (a heated) no position holds (on both faces it calculates, but what gets between the two can hardly dry).",
     },
     {
       rows: [row("a", "heated", "indoor", "sssss"), row("b", "heated", "outdoors", "xssss")],
       sentence:
-        "Where the warm side is the room (a heated) it may lie anywhere, or be left out; where the warm side is outdoors (b heated) it may lie within the insulation, towards outdoors or on both faces, or be left out; in all 2 cases it may lie within the insulation, towards outdoors or on both faces, or be left out.",
+        "Where the warm side is the room (a heated) it may lie in any one place, or be left out; where the warm side is outdoors (b heated) it may lie within the insulation or towards outdoors, or be left out; in all 2 cases it may lie within the insulation or towards outdoors, or be left out.",
     },
     {
       rows: [row("a", "heated", "indoor", "xxxsx")],

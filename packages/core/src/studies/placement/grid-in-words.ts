@@ -1,8 +1,8 @@
 import type { PlacementCell, PlacementPosition, PlacementRow } from "../../result/types.ts";
 
 /**
- * What the grid shows, in one sentence computed from it: in which positions the layer does on each warm side, and whether
- * one does everywhere.
+ * What the grid shows, in one sentence computed from it: in which places the layer does on each warm side, and whether
+ * one does everywhere. Two layers, one on each face, are never advised: what gets between them can hardly dry.
  *
  * @param rows - the grid of a build-up
  * @param farSide - the far side in words: "outdoors", "the void", "the store"
@@ -12,8 +12,8 @@ import type { PlacementCell, PlacementPosition, PlacementRow } from "../../resul
 export function gridInWords(rows: readonly PlacementRow[], farSide: string, room: string): string {
   const judged = rows.filter(({ cells }) => cells.length > 0);
   if (judged.length === 0) return "In none of these climates can the room be as it is stated.";
-  if (positionsThatHold(judged).length === judged[0]!.cells.length) {
-    return `Its place does not matter: in all ${judged.length} cases it may lie anywhere, or be left out, since other layers do its work.`;
+  if (placesThatHold(judged).length === placesKnown(judged)) {
+    return `Its place does not matter: in all ${judged.length} cases ${mayLie(judged, farSide)}, since other layers do its work.`;
   }
   const uses = new Set(judged.map(({ use }) => use)).size;
   const groups = grouped(judged, ({ warmSide }) => warmSide);
@@ -22,7 +22,7 @@ export function gridInWords(rows: readonly PlacementRow[], farSide: string, room
       `${sideInWords(side, farSide, room)} (${casesInWords(group, uses)}) ${groupInWords(group, farSide)}`,
   );
   const overall = groups.length === 1 ? [] : [overallInWords(judged, farSide)];
-  const sentence = [...clauses, ...overall].join("; ");
+  const sentence = `${[...clauses, ...overall].join("; ")}${onBothFaces(judged)}`;
   return `${sentence[0]!.toUpperCase()}${sentence.slice(1)}.`;
 }
 
@@ -54,40 +54,65 @@ function casesInWords(rows: readonly PlacementRow[], uses: number): string {
     .join(", ");
 }
 
-/** Positions that hold in every row, or the one that holds in most. */
+/** Places that hold in every row, or the one that holds in most. */
 function groupInWords(rows: readonly PlacementRow[], farSide: string): string {
-  const all = positionsThatHold(rows);
-  if (all.length > 0) return mayLie(all, rows[0]!.cells.length, farSide);
-  const counts = rows[0]!.cells.map(({ position }, index) => ({
-    position,
-    count: rows.filter(({ cells }) => holds(cells[index]!)).length,
-  }));
+  if (placesThatHold(rows).length > 0) return mayLie(rows, farSide);
+  const counts = rows[0]!.cells
+    .map(({ position }, index) => ({ position, count: rows.filter(({ cells }) => holds(cells[index]!)).length }))
+    .filter(({ position }) => isOnePlace(position));
   const best = counts.reduce((most, one) => (one.count > most.count ? one : most));
   if (best.count === 0) return "no position holds";
   return `no position holds in every case, most often ${positionInWords(best.position, farSide)} (${best.count} of ${rows.length})`;
 }
 
 function overallInWords(rows: readonly PlacementRow[], farSide: string): string {
-  const everywhere = positionsThatHold(rows);
-  if (everywhere.length === 0) return `no position holds in all ${rows.length} cases`;
-  return `in all ${rows.length} cases ${mayLie(everywhere, rows[0]!.cells.length, farSide)}`;
+  if (placesThatHold(rows).length === 0) return `no position holds in all ${rows.length} cases`;
+  return `in all ${rows.length} cases ${mayLie(rows, farSide)}`;
 }
 
-/** "it may lie towards the room or on both faces, or be left out". */
-function mayLie(positions: readonly PlacementPosition[], known: number, farSide: string): string {
-  if (positions.length === known) return "it may lie anywhere, or be left out";
-  const placed = positions
-    .filter((position) => position !== "none")
-    .map((position) => positionInWords(position, farSide));
-  const mayBeLeftOut = positions.includes("none");
-  if (placed.length === 0) return "it has to be left out";
-  const places = placed.length === 1 ? placed[0]! : `${placed.slice(0, -1).join(", ")} or ${placed[placed.length - 1]}`;
-  return `it may lie ${places}${mayBeLeftOut ? ", or be left out" : ""}`;
+/** Why two layers are not advised where nothing else holds in every row. */
+function onBothFaces(rows: readonly PlacementRow[]): string {
+  if (placesThatHold(rows).length > 0) return "";
+  const holdsThere = rows.every(({ cells }) => cells.some((cell) => !isOnePlace(cell.position) && holds(cell)));
+  return holdsThere ? " (on both faces it calculates, but what gets between the two can hardly dry)" : "";
 }
 
-function positionsThatHold(rows: readonly PlacementRow[]): PlacementPosition[] {
+/** "it may lie towards the room, or be left out, and within the insulation it calculates, with conditions". */
+function mayLie(rows: readonly PlacementRow[], farSide: string): string {
+  const sound = placesThatHold(rows, ({ judgement }) => judgement === "sound");
+  const conditional = placesThatHold(rows).filter((position) => !sound.includes(position));
+  const places = joined(conditional.map((position) => positionInWords(position, farSide)));
+  if (sound.length === 0) return `it calculates, with conditions, ${places}`;
+  const advised = soundInWords(sound, conditional.length > 0, placesKnown(rows), farSide);
+  return conditional.length === 0 ? advised : `${advised}, and ${places} it calculates, with conditions`;
+}
+
+function soundInWords(sound: readonly PlacementPosition[], hasOthers: boolean, known: number, farSide: string): string {
+  if (sound.length === known) return "it may lie in any one place, or be left out";
+  const placed = sound.filter((position) => position !== "none").map((position) => positionInWords(position, farSide));
+  if (placed.length === 0) return hasOthers ? "it may be left out" : "it has to be left out";
+  return `it may lie ${joined(placed)}${sound.includes("none") ? ", or be left out" : ""}`;
+}
+
+function joined(places: readonly string[]): string {
+  return places.length < 2 ? places.join("") : `${places.slice(0, -1).join(", ")} or ${places[places.length - 1]}`;
+}
+
+function isOnePlace(position: PlacementPosition): boolean {
+  return position !== "both faces";
+}
+
+function placesKnown(rows: readonly PlacementRow[]): number {
+  return rows[0]!.cells.filter(({ position }) => isOnePlace(position)).length;
+}
+
+/** Places, and leaving out, in which every row does. */
+function placesThatHold(
+  rows: readonly PlacementRow[],
+  does: (cell: PlacementCell) => boolean = holds,
+): PlacementPosition[] {
   return rows[0]!.cells.flatMap(({ position }, index) =>
-    rows.every(({ cells }) => holds(cells[index]!)) ? [position] : [],
+    isOnePlace(position) && rows.every(({ cells }) => does(cells[index]!)) ? [position] : [],
   );
 }
 
