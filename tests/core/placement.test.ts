@@ -296,6 +296,23 @@ describe("which climates and rooms", () => {
     expect(cooled.humidityRule).toBe("relative humidity 50 % all year");
   });
 
+  test("where the cap is never reached the cooled room is the heated one, and its row is left out with the reason", () => {
+    const text = textOfCase("01-stud-wall-as-taught.yaml").replace(
+      /indoor: .*/,
+      "indoor: { heating: 20 °C, cooling: 25 °C, humidity: 50 % }",
+    );
+    const { rows, message } = studyPlacement(readProjectOrThrow(text)).buildUps[0]!;
+    const leftOut = rows.filter((row) => row.leftOut !== null);
+    expect(leftOut.map(({ climate, use }) => `${climate} ${use}`)).toEqual(["de-bilt cooled", "oslo cooled"]);
+    for (const row of leftOut) {
+      expect(row.cells).toEqual([]);
+      expect(row.leftOut).toBe(
+        "No month there is so warm that the cooling runs: the row would be that of the room heated.",
+      );
+    }
+    expect(message).not.toContain("8 cases");
+  });
+
   test("a room that cannot exist somewhere leaves its row empty, with the reason", () => {
     const text = textOfCase("01-stud-wall-as-taught.yaml")
       .replace(/indoor: .*/, "indoor: { temperature: 12 °C, humidity: class 1 }")

@@ -40,7 +40,7 @@ export interface PlacementRow {
   humidityRule: string;
   /** A room's name, "outdoors", "void" or "neither". */
   warmSide: string | null;
-  /** Why the row has no cells: a room that cannot exist there; null otherwise. */
+  /** Why the row has no cells: a room that cannot exist there, or that is the same as in the row before; null otherwise. */
   leftOut: string | null;
   cells: PlacementCell[];
 }

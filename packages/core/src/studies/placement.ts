@@ -3,11 +3,12 @@ import { climateMonths } from "../climate/climate-months.ts";
 import { readClimate } from "../climate/read-climate.ts";
 import { applySeverity } from "../climate/severity.ts";
 import { buildUpResult } from "../describe/build-up-result.ts";
-import type { BuildUp, OutdoorClimate, Project, Room } from "../project/types.ts";
+import type { AirMonths, BuildUp, OutdoorClimate, Project, Room } from "../project/types.ts";
 import type { PlacementCell, PlacementOfBuildUp, PlacementRow, PlacementStudy } from "../result/types.ts";
 import { describeRoom } from "../rooms/describe-room.ts";
 import { impossibleMonths } from "../rooms/impossible-months.ts";
 import { roomInWords } from "../rooms/room-in-words.ts";
+import { roomMonth } from "../rooms/room-months.ts";
 import { CLIMATE_CSVS } from "../shipped-tables.ts";
 import { type Surroundings, surroundingsOf } from "../surroundings/surroundings.ts";
 import { gridInWords, positionInWords } from "./placement/grid-in-words.ts";
@@ -73,7 +74,9 @@ function placementOf(buildUp: BuildUp, project: Project, climates: readonly Outd
   }
   const farSide = farSideInWords(buildUp.faces);
   const uses = usesOf(project.rooms.get(buildUp.room)!);
-  const rows = climates.flatMap((climate) => uses.map((use) => rowOf(made.placed, buildUp, project, climate, use)));
+  const rows = climates.flatMap((climate) =>
+    uses.map((use, index) => rowOf(made.placed, buildUp, project, climate, use, uses.slice(0, index))),
+  );
   return {
     name,
     slug,
@@ -116,6 +119,7 @@ function rowOf(
   project: Project,
   climate: OutdoorClimate,
   { use, room }: RoomInUse,
+  before: readonly RoomInUse[],
 ): PlacementRow {
   const rooms = new Map([...project.rooms, [room.name, room]]);
   const { temperatureRule, humidityRule } = describeRoom(room);
@@ -129,9 +133,22 @@ function rowOf(
     const leftOut = `${impossible.name === "indoor" ? "The room" : `The ${impossible.name}`} as stated would hold more vapour than air can.`;
     return { ...row, warmSide: null, leftOut, cells: [] };
   }
+  const same = before.find((one) => haveSameAir(one.room, room, outdoor, project.humidityMargin));
+  if (same !== undefined) {
+    const leftOut = `No month there is so warm that the cooling runs: the row would be that of the room ${same.use}.`;
+    return { ...row, warmSide: null, leftOut, cells: [] };
+  }
   const surroundings = surroundingsOf({ ...project, rooms }, climate);
   const assessed = placed.map((one) => cellOf(one, surroundings));
   return { ...row, warmSide: assessed[0]!.warmSide, leftOut: null, cells: assessed.map(({ cell }) => cell) };
+}
+
+/** Whether a room used in two ways has the same air in every month. */
+function haveSameAir(one: Room, other: Room, outdoor: AirMonths, humidityMargin: number): boolean {
+  return outdoor.temperature.every((_, month) => {
+    const [first, second] = [one, other].map((room) => roomMonth(room, month, outdoor, humidityMargin));
+    return first!.temperature === second!.temperature && first!.vapourPressure === second!.vapourPressure;
+  });
 }
 
 function cellOf(placed: PlacedBuildUp, surroundings: Surroundings): { cell: PlacementCell; warmSide: string } {
