@@ -9,6 +9,8 @@ import { describeInBrowser } from "./browser.ts";
 const PHONE = 390;
 const DESK = 1280;
 const LONG = 60_000;
+/** Height of a row on a telephone [px]. */
+const HIGHEST_ROW = 240;
 
 const REPORTS: [string, () => ProjectResult][] = [
   ["the demo's report in the browser", demoResult],
@@ -80,6 +82,55 @@ for (const [title, result] of REPORTS) {
           return out;
         });
         expect(problems).toEqual([]);
+        await page.close();
+      },
+      LONG,
+    );
+
+    test.each([PHONE, DESK])(
+      "%i px: on a telephone every table that is cut at the edge says that it slides, and no other",
+      async (width) => {
+        const { page } = await open(width);
+        await page.evaluate(() => {
+          for (const hidden of document.querySelectorAll("details")) hidden.open = true;
+        });
+        await page.screenshot();
+        const tables = await page.evaluate(() =>
+          [...document.querySelectorAll<HTMLElement>(".scroll")].map((frame) => ({
+            name: frame.getAttribute("aria-label"),
+            cut: frame.scrollWidth > frame.clientWidth,
+            said: getComputedStyle(frame.querySelector("caption span")!, "::after").content.includes("slide the table"),
+            shaded: getComputedStyle(frame).backgroundImage.includes("gradient"),
+          })),
+        );
+        expect(tables.filter(({ cut, said }) => said !== (cut && width === PHONE))).toEqual([]);
+        expect(tables.filter(({ shaded }) => !shaded)).toEqual([]);
+        await page.emulateMedia({ media: "print" });
+        const inPrint = await page.evaluate(() =>
+          [...document.querySelectorAll<HTMLElement>(".scroll")].filter(
+            (frame) =>
+              getComputedStyle(frame).backgroundImage !== "none" ||
+              getComputedStyle(frame.querySelector("caption span")!, "::after").content.includes("slide"),
+          ),
+        );
+        expect(inPrint).toHaveLength(0);
+        await page.close();
+      },
+      LONG,
+    );
+
+    test(
+      "on a telephone no row stands higher than half a screen: long texts keep room to run on",
+      async () => {
+        const { page } = await open(PHONE);
+        const high = await page.evaluate(
+          (most) =>
+            [...document.querySelectorAll("tbody tr")]
+              .map((row) => ({ height: row.getBoundingClientRect().height, words: row.textContent }))
+              .filter(({ height }) => height > most),
+          HIGHEST_ROW,
+        );
+        expect(high).toEqual([]);
         await page.close();
       },
       LONG,

@@ -32,3 +32,24 @@ export function decoded(text: string): string {
     .replaceAll("&amp;", "&")
     .replace(/[\s\u00a0\u2007\u2008]+/g, " ");
 }
+
+/**
+ * What of “dry”, “dries out” and “sound” on a page does not say what it covers: in a sentence the limit follows the
+ * word, in a table it stands once below it.
+ */
+export function uncoveredWords(page: string): { words: number; uncovered: string[] } {
+  const words = [
+    ...page.matchAll(/<em class="verdict">(?:dry|dries out)<\/em>|<strong class="judgement">sound[^<]*<\/strong>/g),
+  ];
+  const isCovered = ({ index, 0: word }: RegExpExecArray): boolean => {
+    const endOfTable = page.indexOf("</table>", index);
+    const isInTable = endOfTable >= 0 && page.lastIndexOf("<table", index) > page.lastIndexOf("</table>", index);
+    return isInTable
+      ? /^<\/table><p class="covers">[^<]*<a class="limit"\s*href="#left-out">vapour by diffusion only/.test(
+          page.slice(endOfTable, endOfTable + 200),
+        )
+      : /^\s*<a class="limit"\s*href="#left-out">\(vapour/.test(page.slice(index + word.length));
+  };
+  const uncovered = words.filter((word) => !isCovered(word));
+  return { words: words.length, uncovered: uncovered.map(({ index }) => page.slice(index, index + 120)) };
+}

@@ -61,7 +61,7 @@ figure,.scroll,tr,.room,.answer,.banner,.finding,.steps li,.key li,.checks li,.b
 .scroll:has(tbody>tr:nth-child(${ROWS_THAT_STAY_TOGETHER + 1})){break-inside:auto}
 thead{display:table-header-group}
 .scroll{overflow:visible;margin:.5rem 0}
-caption span{max-width:none}
+caption span,.covers{max-width:none}
 caption{padding-bottom:.2rem}
 table{font-size:7pt;width:100%;line-height:1.18}
 th,td{padding:.065rem .3rem}

@@ -13,17 +13,30 @@ import { printRules } from "./print-style.ts";
 export function styleSheet(result: ProjectResult, own = ""): string {
   if (/<\//.test(own)) throw new RangeError("rules of one's own must not hold </, which would end the style sheet");
   const dark = `@media screen and (prefers-color-scheme:dark){:root{${DARK}}${darkDrawingRules()}}`;
-  return [`:root{${LIGHT}}`, TEXT, LAYOUT, ANSWER, TABLES, FIGURES, LISTS, ALONE, dark, printRules(result), own]
+  return [
+    `:root{${LIGHT}}`,
+    TEXT,
+    LAYOUT,
+    ANSWER,
+    TABLES,
+    SLIDING,
+    FIGURES,
+    LISTS,
+    ALONE,
+    dark,
+    printRules(result),
+    own,
+  ]
     .join("\n")
     .replace(/\n\s*/g, "\n")
     .trimEnd();
 }
 
 const LIGHT = `color-scheme:light;--ink:#1c2326;--soft:#4f585c;--paper:#fffefb;--tint:#f4f2ec;--rule:#c9c6bd;--link:#005c91;
---sound:#00664b;--conditions:#8a5300;--change:#a83e00;--beyond:#4d4a6b;--sound-tint:#e6f3ee;--conditions-tint:#fbf1dc;--change-tint:#fbe8dd;--beyond-tint:#ecebf3`;
+--sound:#00664b;--conditions:#8a5300;--change:#a83e00;--beyond:#4d4a6b;--sound-tint:#e6f3ee;--conditions-tint:#fbf1dc;--change-tint:#fbe8dd;--beyond-tint:#ecebf3;--ground:var(--paper);--shade:rgb(28 35 38/.34)`;
 
 const DARK = `color-scheme:dark;--ink:#eceae4;--soft:#b3babb;--paper:#171c1e;--tint:#22292c;--rule:#454d51;--link:#7cc4ee;
---sound:#6fd3b1;--conditions:#f0b75a;--change:#ff9a63;--beyond:#bcb8e6;--sound-tint:#17312a;--conditions-tint:#362a14;--change-tint:#3a2317;--beyond-tint:#27263a`;
+--sound:#6fd3b1;--conditions:#f0b75a;--change:#ff9a63;--beyond:#bcb8e6;--sound-tint:#17312a;--conditions-tint:#362a14;--change-tint:#3a2317;--beyond-tint:#27263a;--ground:var(--paper);--shade:rgb(0 0 0/.75)`;
 
 /** A scale of sizes by a minor third from 17 px; a serif to read, a sans for figures. */
 const TEXT = `
@@ -111,9 +124,27 @@ thead th{white-space:normal}
 .w,thead th:first-child{text-align:left;white-space:normal}
 .unit{display:block;font-weight:400;font-size:.74rem;white-space:nowrap}
 .remark{display:block;font-size:.74rem}
+.covers{font-family:Arial,"Liberation Sans",Helvetica,sans-serif;font-size:.74rem;line-height:1.35;margin:.35rem 0 0;color:var(--soft);position:sticky;left:0;max-width:min(42rem,calc(100vw - 2.6rem))}
+.covers .limit{font-size:inherit}
 .number{display:inline-block;min-width:1.3em;font-weight:700}
 .basis{white-space:nowrap}
 tr.marked>*{background:var(--tint);font-weight:700}`;
+
+/**
+ * A table wider than the page slides sideways in its frame. A shade lies at the edge that hides something: four
+ * backgrounds, of which the two that cover the shades move with the table. Where the browser can tell, a line says it too.
+ * On a telephone words keep a width that holds a few of them, so that a row does not stand as high as its longest text
+ * is long.
+ */
+const SLIDING = `
+@media screen{.scroll{container-type:scroll-state;background:linear-gradient(to right,var(--ground) 35%,transparent) left/2.2rem 100% no-repeat local,linear-gradient(to left,var(--ground) 35%,transparent) right/2.2rem 100% no-repeat local,linear-gradient(to right,var(--shade),transparent) left/.8rem 100% no-repeat scroll,linear-gradient(to left,var(--shade),transparent) right/.8rem 100% no-repeat scroll}}
+@media screen and (max-width:38rem){
+table.long tbody th{min-width:7.5rem}
+table.sentences tbody th{min-width:9.5rem}
+td.phrase{min-width:8rem}
+td.prose{min-width:16rem}
+.scroll{scrollbar-width:thin}
+@container scroll-state(scrollable:x){caption span::after{content:"slide the table →";display:block;font-weight:400;font-size:.78rem;color:var(--soft)}}}`;
 
 const FIGURES = `
 figure{margin:1.2rem 0;max-width:33rem}
@@ -136,7 +167,7 @@ li{margin:.2rem 0}
 .finding{display:grid;grid-template-columns:1.7rem 1fr;gap:.5rem}
 .finding p{margin:0 0 .2rem}
 .finding .sign{width:1.2rem;height:1.2rem}
-.by-hand{background:var(--tint);padding:.2rem 1.2rem .8rem;margin:1.6rem 0}
+.by-hand{--ground:var(--tint);background:var(--ground);padding:.2rem 1.2rem .8rem;margin:1.6rem 0}
 .by-hand h4{margin-top:1rem}
 .steps{font-variant-numeric:tabular-nums lining-nums;font-size:.92rem}
 .checks ul{list-style:none;padding:0}

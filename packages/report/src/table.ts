@@ -22,6 +22,8 @@ export interface Table {
   sums?: readonly (readonly Cell[])[];
   /** Rows, by number, that are marked as the ones that matter. */
   marked?: readonly number[];
+  /** What all its words have in common, such as what a verdict does not cover; stands below it. */
+  note?: Html;
 }
 
 /**
@@ -31,33 +33,54 @@ export interface Table {
  * @returns the table inside a frame that scrolls by itself where the page is narrow
  */
 export function tableMarkup(table: Table): Html {
-  const { columns, rows, sums = [], marked = [] } = table;
+  const { columns, rows, sums = [], marked = [], note = null } = table;
+  const kinds = columns.map(({ kind }, column) => (kind === "words" ? wordsClass(rows, column) : null));
   const aligned = alignColumns(columns, [...rows, ...sums]);
-  const body = aligned.slice(0, rows.length).map((row, index) => rowMarkup(row, columns, marked.includes(index)));
-  const foot = aligned.slice(rows.length).map((row) => rowMarkup(row, columns, false));
+  const body = aligned.slice(0, rows.length).map((row, index) => rowMarkup(row, kinds, marked.includes(index)));
+  const foot = aligned.slice(rows.length).map((row) => rowMarkup(row, kinds, false));
   const heads = columns.map(
     ({ head, unit, kind }) =>
       html`<th scope="col"${kind === "words" ? WORDS : null}>${head}${unit ? html`<span class="unit">${unit}</span>` : null}</th>`,
   );
-  const longHeads = rows.some(([head]) => head instanceof Html || (head ?? "").length > LONG_HEAD_FROM);
-  return html`<div class="scroll" tabindex="0" role="group" aria-label="${table.caption}"><table${longHeads ? LONG : null}><caption><span>${
+  const longestHead = Math.max(0, ...rows.map(([head]) => lettersOf(head)));
+  const longHeads = rows.some(([head]) => head instanceof Html) || longestHead > LONG_HEAD_FROM;
+  const ofHeads = longestHead > SENTENCE_FROM ? SENTENCES : longHeads ? LONG : null;
+  return html`<div class="scroll" tabindex="0" role="group" aria-label="${table.caption}"><table${ofHeads}><caption><span>${
     table.caption
   }</span></caption><thead><tr>${heads}</tr></thead><tbody>${body}</tbody>${
     foot.length > 0 ? html`<tfoot>${foot}</tfoot>` : null
-  }</table></div>`;
+  }</table>${note}</div>`;
 }
 
 /** Row heads longer than this get a column of their own width [characters]. */
 const LONG_HEAD_FROM = 12;
 const LONG = markup(' class="long"');
+/** Row heads longer than this are sentences [characters]. */
+const SENTENCE_FROM = 60;
+const SENTENCES = markup(' class="long sentences"');
 
 /** Cells hold figures unless they say otherwise. */
 const WORDS = markup(' class="w"');
 
-function rowMarkup(row: readonly Cell[], columns: readonly Column[], marked: boolean): Html {
+/** How wide a column of words has to stay on a telephone, by its longest text. */
+function wordsClass(rows: readonly (readonly Cell[])[], column: number): Html {
+  const longest = Math.max(0, ...rows.map((row) => lettersOf(row[column])));
+  return longest > PROSE_FROM ? PROSE : longest > PHRASE_FROM ? PHRASE : WORDS;
+}
+
+function lettersOf(cell: Cell | undefined): number {
+  return cell instanceof Html ? cell.text.replace(/<[^>]*>/g, "").length : (cell ?? "").length;
+}
+
+/** Longer texts than these are a phrase, or prose [characters]. */
+const PHRASE_FROM = 22;
+const PROSE_FROM = 90;
+const PHRASE = markup(' class="w phrase"');
+const PROSE = markup(' class="w prose"');
+
+function rowMarkup(row: readonly Cell[], kinds: readonly (Html | null)[], marked: boolean): Html {
   const cells = row.map((cell, index) => {
-    const kind = columns[index]?.kind ?? "words";
-    return index === 0 ? html`<th scope="row">${cell}</th>` : html`<td${kind === "words" ? WORDS : null}>${cell}</td>`;
+    return index === 0 ? html`<th scope="row">${cell}</th>` : html`<td${kinds[index]}>${cell}</td>`;
   });
   return marked ? html`<tr class="marked">${cells}</tr>` : html`<tr>${cells}</tr>`;
 }

@@ -7,7 +7,7 @@ import { tableMarkup } from "../table.ts";
 import { costTable } from "./comparison/cost-table.ts";
 import { goodsTables } from "./comparison/goods-tables.ts";
 import { rowName } from "./comparison/row-name.ts";
-import { judgementWords, verdictWords } from "./coverage.ts";
+import { COVERED_BY_TABLE, judgementCell, verdictCell } from "./coverage.ts";
 import { figure } from "./figure.ts";
 import type { BuildUpPage, Part } from "./part.ts";
 
@@ -62,8 +62,8 @@ function answers({ rows, length }: ComparisonOfBuildUp, target: number | null): 
     ],
     rows: rows.map((row, number) => [
       html`${rowName(row, number)}${row.changes.map((change) => html`<span class="remark">${change}</span>`)}`,
-      judgementWords(row.judgement, "cell"),
-      row.verdict === null ? "not told" : verdictWords(row.verdict),
+      judgementCell(row.judgement),
+      row.verdict === null ? "not told" : verdictCell(row.verdict),
       row.peak === null ? "–" : grams(row.peak.amount),
       orDash(row.transmittance, 2),
       ...(target === null ? [] : [targetCell(row, target)]),
@@ -73,6 +73,7 @@ function answers({ rows, length }: ComparisonOfBuildUp, target: number | null): 
       ...(hasFloor ? [floorWords(row)] : []),
     ]),
     marked: [0],
+    note: COVERED_BY_TABLE,
   });
 }
 
@@ -95,14 +96,14 @@ function sentences({ rows }: ComparisonOfBuildUp): Html {
 /** The ways to make the vapour layer, and how much each rests on being continuous. */
 function continuityTable({ rows }: ComparisonOfBuildUp): Html {
   const water = (run: ComparisonRow["whenOpened"]): Html | string =>
-    run === null ? "–" : html`${verdictWords(run.verdict)}, ${grams(run.peak)} g/m²`;
+    run === null ? "–" : html`${verdictCell(run.verdict)}, ${grams(run.peak)} g/m²`;
   return tableMarkup({
     caption: "The vapour layer, and what rests on its being continuous",
     columns: [
       { head: "Variant", kind: "words" },
       { head: "Vapour layer", kind: "words" },
       { head: "sd", unit: "m", kind: "figures" },
-      { head: "It", kind: "words" },
+      { head: "The build-up", kind: "words" },
       { head: "Ten times more open", kind: "words" },
       { head: "Left out", kind: "words" },
     ],
@@ -114,5 +115,6 @@ function continuityTable({ rows }: ComparisonOfBuildUp): Html {
       water(row.whenOpened),
       water(row.whenLeftOut),
     ]),
+    note: COVERED_BY_TABLE,
   });
 }

@@ -10,8 +10,31 @@ import { NOT_COVERED } from "../words.ts";
  * @returns the word, and the limit as a link to what is left out
  */
 export function verdictWords(verdict: VerdictWord): Html {
-  return html`<em class="verdict">${verdict}</em>${verdict === "stays wet" ? null : limit(VAPOUR_ONLY)}`;
+  return html`${verdictCell(verdict)}${verdict === "stays wet" ? null : limit(VAPOUR_ONLY)}`;
 }
+
+/**
+ * A verdict in a cell of a table, below which `COVERED_BY_TABLE` stands.
+ *
+ * @param verdict - the verdict
+ * @returns the word
+ */
+export function verdictCell(verdict: VerdictWord): Html {
+  return html`<em class="verdict">${verdict}</em>`;
+}
+
+/**
+ * A judgement in a cell of a table, below which `COVERED_BY_TABLE` stands.
+ *
+ * @param word - the judgement
+ * @returns the word
+ */
+export function judgementCell(word: JudgementWord): Html {
+  return html`<strong class="judgement">${word}</strong>`;
+}
+
+/** What the verdicts and judgements of a table do not cover, once below it. */
+export const COVERED_BY_TABLE: Html = html`<p class="covers">“Dry”, “dries out” and “sound” speak of <a class="limit" href="#left-out">${NOT_COVERED}</a>.</p>`;
 
 /**
  * A judgement with, beside a sound one, what it does not cover.
@@ -22,7 +45,7 @@ export function verdictWords(verdict: VerdictWord): Html {
  */
 export function judgementWords(word: JudgementWord, room: "sentence" | "cell" = "sentence"): Html {
   const words = room === "cell" ? VAPOUR_ONLY : NOT_COVERED;
-  return html`<strong class="judgement">${word}</strong>${word.startsWith("sound") ? limit(words) : null}`;
+  return html`${judgementCell(word)}${word.startsWith("sound") ? limit(words) : null}`;
 }
 
 /**

@@ -3,7 +3,7 @@ import { type Html, html } from "../html.ts";
 import { fixed, grams, gramsPerArea, PER_CENT, percent, SQUARE_MILLIMETRES, trimmed } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
 import { shortMonth } from "../words.ts";
-import { verdictWords } from "./coverage.ts";
+import { COVERED_BY_TABLE, verdictCell, verdictWords } from "./coverage.ts";
 import type { BuildUpPage, Part } from "./part.ts";
 
 /** Checks beside the method: gaps, air leakage, humidity-dependent resistance, the two-season check. */
@@ -32,10 +32,11 @@ function gaps({ gaps: found }: BuildUpResult): Html | null {
       percent(share, 2),
       trimmed(sdWhole, 3),
       trimmed(sdEffective, 3),
-      verdictWords(verdict),
+      verdictCell(verdict),
       grams(peak.amount),
       message,
     ]),
+    note: COVERED_BY_TABLE,
   });
   return table;
 }

@@ -3,7 +3,7 @@ import { type Html, html } from "../html.ts";
 import { fixed, grams, gramsPerArea, NO_BREAK_SPACE, trimmed } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
 import { sideWords } from "../words.ts";
-import { judgementWords, verdictWords } from "./coverage.ts";
+import { COVERED_BY_TABLE, judgementCell, verdictCell } from "./coverage.ts";
 import type { BuildUpPage, Part } from "./part.ts";
 
 /** The vapour layer in each sensible position, in several climates, heated and cooled; only when the study was made. */
@@ -42,16 +42,17 @@ function table(study: PlacementOfBuildUp, buildUp: BuildUpPage["buildUp"]): Html
       })),
     ],
     rows: rows.map((row) => [rowWords(row), warmSideWords(row, buildUp), ...row.cells.map(cell)]),
+    note: COVERED_BY_TABLE,
   });
 }
 
 function cell({ judgement, verdict, peak, carriedOver, dewPointMargin }: PlacementCell): Html {
-  if (verdict === null || peak === null || carriedOver === null) return html`${judgementWords(judgement)}`;
+  if (verdict === null || peak === null || carriedOver === null) return judgementCell(judgement);
   const left = verdict === "stays wet" ? grams(carriedOver) : "none";
   const water = peak.amount === 0 ? null : `${gramsPerArea(peak.amount)} at most, ${left} carried over`;
   const margin = dewPointMargin === null ? null : `margin ${fixed(dewPointMargin, 1)}${NO_BREAK_SPACE}K`;
   const figures = [water, margin].filter((figure) => figure !== null);
-  return html`<strong>${judgement}</strong><span class="remark">${verdictWords(verdict)}${figures.map((figure) => `; ${figure}`)}</span>`;
+  return html`<strong>${judgement}</strong><span class="remark">${verdictCell(verdict)}${figures.map((figure) => `; ${figure}`)}</span>`;
 }
 
 function rowWords({ climate, use }: PlacementRow): string {

@@ -3,7 +3,7 @@ import { type Html, html } from "../html.ts";
 import { fixed, grams, millimetres, trimmed } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
 import { firstSentence, sentence } from "../words.ts";
-import { judgementWords, verdictWords } from "./coverage.ts";
+import { COVERED_BY_TABLE, judgementCell, verdictCell } from "./coverage.ts";
 import type { BuildUpPage, Part } from "./part.ts";
 
 /** Changes that were computed to turn the judgement or to meet the target, with their results, what they rest on and the values used. */
@@ -35,9 +35,9 @@ function table({ remedies, target }: BuildUpPage["buildUp"]): Html {
     ],
     rows: remedies.map((remedy) => [
       remedy.change,
-      judgementWords(remedy.judgement, "cell"),
+      judgementCell(remedy.judgement),
       ...(restOnSomething ? [conditionsInShort(remedy)] : []),
-      verdictWords(remedy.verdict),
+      verdictCell(remedy.verdict),
       target !== null && !meetsTarget(remedy.transmittance, target)
         ? `${fixed(remedy.transmittance, 2)}, over the target`
         : fixed(remedy.transmittance, 2),
@@ -45,6 +45,7 @@ function table({ remedies, target }: BuildUpPage["buildUp"]): Html {
       millimetres(remedy.thicknessInside),
       millimetres(remedy.thicknessOutside),
     ]),
+    note: COVERED_BY_TABLE,
   });
 }
 

@@ -2,7 +2,7 @@ import { html } from "../html.ts";
 import { grams } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
 import { sentence } from "../words.ts";
-import { verdictWords } from "./coverage.ts";
+import { COVERED_BY_TABLE, verdictCell } from "./coverage.ts";
 import type { BuildUpPage, Part } from "./part.ts";
 
 /** The same build-up under other assumptions. */
@@ -19,12 +19,13 @@ export function sensitivityPart({ buildUp }: BuildUpPage): Part | null {
     ],
     rows: buildUp.sensitivity.map(({ name, verdict, peak, carriedOver, worse, message }) => [
       name,
-      html`${verdictWords(verdict)}${worse ? html` <strong>worse</strong>` : null}`,
+      html`${verdictCell(verdict)}${worse ? html` <strong>worse</strong>` : null}`,
       grams(peak.amount),
       grams(carriedOver),
       message,
     ]),
     marked: buildUp.sensitivity.flatMap(({ worse }, index) => (worse ? [index] : [])),
+    note: COVERED_BY_TABLE,
   });
   const names = new Set(buildUp.sensitivity.map(({ name }) => name));
   const meanings = Object.entries(MEANINGS).flatMap(([name, meaning]) =>

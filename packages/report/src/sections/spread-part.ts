@@ -4,7 +4,7 @@ import { fixed, grams, percent, trimmed } from "../numbers.ts";
 import { spreadPlot } from "../plots/spread-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { tableMarkup } from "../table.ts";
-import { judgementWords, verdictWords } from "./coverage.ts";
+import { COVERED_BY_TABLE, judgementCell, verdictCell } from "./coverage.ts";
 import { figure } from "./figure.ts";
 import type { BuildUpPage, Part } from "./part.ts";
 
@@ -50,12 +50,13 @@ function wordsTable({ verdicts, judgements, samples }: SpreadResult): Html {
     ],
     rows: [
       ...verdicts.map((entry) =>
-        row("verdict", verdictWords(entry.word), entry.probability, entry.standardError, entry.count),
+        row("verdict", verdictCell(entry.word), entry.probability, entry.standardError, entry.count),
       ),
       ...judgements.map((entry) =>
-        row("judgement", judgementWords(entry.word, "cell"), entry.probability, entry.standardError, entry.count),
+        row("judgement", judgementCell(entry.word), entry.probability, entry.standardError, entry.count),
       ),
     ],
+    note: COVERED_BY_TABLE,
   });
 }
 

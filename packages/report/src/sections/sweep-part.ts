@@ -5,7 +5,7 @@ import { sweepPlot } from "../plots/sweep-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { tableMarkup } from "../table.ts";
 import { sentence } from "../words.ts";
-import { judgementWords, verdictWords } from "./coverage.ts";
+import { COVERED_BY_TABLE, judgementCell, verdictCell } from "./coverage.ts";
 import { figure } from "./figure.ts";
 import type { BuildUpPage, Part } from "./part.ts";
 
@@ -50,8 +50,8 @@ function table({ points, layer }: SweepStudy): Html {
     ],
     rows: points.map((point) => [
       millimetres(point.thickness),
-      judgementWords(point.judgement, "cell"),
-      point.verdict === null ? "not told" : verdictWords(point.verdict),
+      judgementCell(point.judgement),
+      point.verdict === null ? "not told" : verdictCell(point.verdict),
       point.peak === null ? "–" : grams(point.peak.amount),
       point.carriedOver === null ? "–" : grams(point.carriedOver),
       orDash(point.transmittance, 3),
@@ -59,6 +59,7 @@ function table({ points, layer }: SweepStudy): Html {
       orDash(point.heatPerYear, 1),
     ]),
     marked: points.flatMap(({ isDrawn }, index) => (isDrawn ? [index] : [])),
+    note: COVERED_BY_TABLE,
   });
 }
 

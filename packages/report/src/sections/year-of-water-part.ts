@@ -6,7 +6,7 @@ import { yearOfWaterPlot } from "../plots/year-of-water-plot.ts";
 import { type SectionView, viewOf } from "../section-view.ts";
 import { tableMarkup } from "../table.ts";
 import { sentence, VERDICT_MEANING, wayWords } from "../words.ts";
-import { verdictWords } from "./coverage.ts";
+import { COVERED_BY_TABLE, verdictCell, verdictWords } from "./coverage.ts";
 import { figure } from "./figure.ts";
 import type { BuildUpPage, Part } from "./part.ts";
 import { waterByInterface, waterTable } from "./water-tables.ts";
@@ -74,7 +74,7 @@ function sections(view: SectionView): Html | null {
     rows: all.map((section) => [
       section.name,
       viewOf(view.buildUp, section).share,
-      html`${verdictWords(section.verdict)}`,
+      verdictCell(section.verdict),
       grams(section.peak.amount),
       section.peak.month ?? "–",
       grams(section.carriedOver),
@@ -83,6 +83,7 @@ function sections(view: SectionView): Html | null {
         : "–",
     ]),
     marked: all.flatMap((section, index) => (section === view.section ? [index] : [])),
+    note: COVERED_BY_TABLE,
   });
 }
 
