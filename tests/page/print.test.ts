@@ -43,6 +43,11 @@ describeInBrowser("the demo's report on paper", demoResult, ({ open }) => {
       }
       const lists = pages.filter((text) => text.includes("Site checklist"));
       expect(lists.length).toBeGreaterThan(0);
+      for (const [index, text] of pages.entries()) {
+        const begun = text.split("Worked by hand: the transmittance").length;
+        const ended = text.split("Calculated without rounding: U").length;
+        expect(ended, `sums of the transmittance torn on page ${index + 1}`).toBe(begun);
+      }
       const whole = pages.join("\n");
       for (const words of ["What is left out", "Cautions", "Sources of the values", "Signature", "Worked by hand"]) {
         expect(whole.includes(words), words).toBe(true);

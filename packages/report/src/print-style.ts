@@ -57,7 +57,7 @@ h2{font-size:1.5rem}
 h3{margin:.95rem 0 .3rem}
 h4{margin:.7rem 0 .2rem}
 h2,h3,h4,caption,summary{break-after:avoid;break-inside:avoid}
-figure,.scroll,tr,.room,.answer,.banner,.finding,.steps li,.key li,.checks li,.by-line{break-inside:avoid}
+p,.by-hand,.contents li,.part>ul>li,.origin li,#method>ul>li,#left-out>ul>li,#cautions>ul>li,#sources>ul>li,.five .conditions>li,figure,.scroll,tr,.room,.answer,.banner,.finding,.steps li,.key li,.checks li,.by-line{break-inside:avoid}
 .scroll:has(tbody>tr:nth-child(${ROWS_THAT_STAY_TOGETHER + 1})){break-inside:auto}
 thead{display:table-header-group}
 .scroll{overflow:visible;margin:.5rem 0}
@@ -65,10 +65,12 @@ caption span,.covers{max-width:none}
 caption{padding-bottom:.2rem}
 table{font-size:7pt;width:100%;line-height:1.18}
 th,td{padding:.065rem .3rem}
+tbody>tr:first-child>*{padding-top:.22rem}
 .scroll:has(tbody>tr:nth-child(${ROWS_THAT_STAY_TOGETHER + 1})) table{font-size:6.6pt;line-height:1.12}
 tbody>tr:nth-child(-n+3){break-after:avoid}
 tbody>tr:nth-last-child(-n+3){break-before:avoid}
 table.long tbody th{min-width:0}
+table.sentences tbody th{min-width:4.2cm}
 .particulars,.facts{margin:0 0 .5rem}
 .particulars>div,.facts>div{padding:.1rem 0;grid-template-columns:minmax(6rem,9rem) 1fr}
 .five{margin-top:.7rem}
