@@ -295,7 +295,7 @@ build-ups:
   );
   const text = await textOf(result);
   expect(text).toContain(
-    "Worked out for: Climate munich, one in ten colder, corrected to the site’s 900 m above the sea. Room: heated to 20 °C",
+    "Worked out for: Climate Munich, one in ten colder, corrected to the site’s 900 m above the sea. The room: heated to 20 °C",
   );
   const first = text.slice(0, text.indexOf("Method and edition"));
   const met = first.slice(first.indexOf("To be met:"));
@@ -348,3 +348,48 @@ test.each([...demoResult().buildUps, ...everyPart().buildUps, ...caseOf("41").bu
   },
 );
 const demoPage = { ...demoResult(), buildUps: [] as ProjectResult["buildUps"] };
+
+describe("places and rooms in the report's own words", () => {
+  const result = assessProject(
+    readProjectOrThrow(`project: Alder Row pottery studio
+climate: oslo
+rooms:
+  drying: { heating: 20 °C, humidity: class 5 }
+  damp room: { temperature: 55 °C, humidity: class 4 }
+  store: { unheated: true }
+build-ups:
+  - { name: Outer wall, element: wall, room: drying, layers: [{ material: mineral wool slab, thickness: 100 mm }] }
+  - { name: Second wall, element: wall, room: damp room, layers: [{ material: mineral wool slab, thickness: 100 mm }] }
+  - { name: Partition, element: partition, room: drying, faces: store, layers: [{ material: mineral wool slab, thickness: 100 mm }] }
+`),
+  );
+
+  test("a room is named as one: a bare name breaks the sentence", async () => {
+    const text = await textOf(result);
+    for (const words of [
+      "from the room “drying” to the outside",
+      "from the room “drying” to the room “store”",
+      "from the damp room to the outside",
+      "Air of the room “drying”, month by month",
+    ])
+      expect(text).toContain(words);
+  });
+
+  test("the climate is called by its place, its table named once, and its origin told once", async () => {
+    const text = await textOf(result);
+    expect(text).toContain("Worked out for: Climate Oslo Blindern, mean year.");
+    expect(text).toContain("Outdoors: Oslo Blindern Climate table “oslo”.");
+    expect(text.split("“oslo”").length).toBe(2);
+    expect(text).toContain("Climate Oslo Blindern: as the origin of the climate table says");
+    for (const line of result.climate.origin) expect(text.split(line.trim()).length, line).toBe(2);
+  });
+
+  test("an odd value that was not confirmed is said not to be", async () => {
+    const text = await textOf(result);
+    expect(text).toContain("(rooms.damp room.temperature; not confirmed under accept)");
+  });
+
+  test("a negative figure behind a minus sign stands in brackets", async () => {
+    expect(await textOf(result)).not.toMatch(/− −\d/);
+  });
+});

@@ -1,4 +1,11 @@
-import type { BuildUpResult, Element, FindingSeverity, JudgementWord, VerdictWord } from "@warmside/core";
+import type {
+  BuildUpResult,
+  ClimateResult,
+  Element,
+  FindingSeverity,
+  JudgementWord,
+  VerdictWord,
+} from "@warmside/core";
 
 /** Headings and labels of the page, one word for each thing. */
 
@@ -81,11 +88,40 @@ export function sideWords(buildUp: Pick<BuildUpResult, "room" | "faces" | "eleme
  * What lies at the two ends of a build-up, for a sentence.
  *
  * @param buildUp - a build-up of the result
- * @returns such as "from the damp room to the outside"
+ * @returns such as "from the room “drying” to the outside"
  */
 export function fromRoomToFarSide(buildUp: Pick<BuildUpResult, "room" | "faces" | "element">): string {
-  const { room, far } = sideWords(buildUp);
-  return `from the ${room} to the ${far}`;
+  const { far } = sideWords(buildUp);
+  const farSide =
+    buildUp.faces in FAR_SIDES
+      ? `the ${far}`
+      : buildUp.faces === "indoor"
+        ? "the indoor room"
+        : roomWords(buildUp.faces);
+  return `from ${roomWords(buildUp.room)} to ${farSide}`;
+}
+
+/**
+ * A room, for a sentence.
+ *
+ * @param name - the room's name in the file
+ * @returns the name in quotation marks, bare where it is a room by its own words, and "the room" for the only one
+ * @example roomWords("drying") // "the room “drying”"
+ */
+export function roomWords(name: string): string {
+  if (name === "indoor") return "the room";
+  return /\broom\b/i.test(name) ? `the ${name}` : `the room “${name}”`;
+}
+
+/**
+ * The place of a climate in words: what its table calls it, else the table's own name.
+ *
+ * @param climate - the climate of the result
+ * @returns such as "London Heathrow" for the table heathrow
+ */
+export function climatePlace({ name, origin }: Pick<ClimateResult, "name" | "origin">): string {
+  const place = origin.map((line) => /^place:\s*(\S.*)$/.exec(line.trim())?.[1]).find((found) => found !== undefined);
+  return place ?? name;
 }
 
 const FAR_SIDES: Readonly<Record<string, string>> = { outdoors: "outside", ground: "ground", void: "void below" };

@@ -1,4 +1,4 @@
-import { fixed, readFigure } from "../numbers.ts";
+import { fixed, MINUS, readFigure } from "../numbers.ts";
 
 /** A figure of a sum worked by hand: what is printed, and the rounded number the next line goes on with. */
 export interface Printed {
@@ -17,6 +17,17 @@ export interface Printed {
 export function printed(value: number, decimals: number): Printed {
   const text = fixed(value, decimals);
   return { text, value: readFigure(text) };
+}
+
+/**
+ * A figure as it stands behind a minus or a times sign.
+ *
+ * @param figure - the figure
+ * @returns its text, in brackets where it is negative
+ * @example inBrackets(printed(-1.23, 3)) // "(−1.230)"
+ */
+export function inBrackets({ text }: Pick<Printed, "text">): string {
+  return text.startsWith(MINUS) ? `(${text})` : text;
 }
 
 /** Decimals of sums worked by hand: more than anyone can measure, so that the sums can be followed. */

@@ -5,7 +5,7 @@ import { type Html, html } from "../html.ts";
 import { fixed, NO_BREAK_SPACE } from "../numbers.ts";
 import { CLASSES, judgementSign } from "../signs.ts";
 import { waterHeadline } from "../water-headline.ts";
-import { firstSentence, sentence, sideWords } from "../words.ts";
+import { climatePlace, firstSentence, roomWords, sentence } from "../words.ts";
 import { judgementBesideHeat, verdictWords } from "./coverage.ts";
 
 /**
@@ -81,10 +81,9 @@ function waterWords(moisture: MoistureResult): Html {
 function conditions(result: ProjectResult): Html {
   const { climate, rooms } = result;
   const assumed = [
-    html`<li>Climate ${climate.name}, ${climate.severity}${altitudeWords(climate)}.</li>`,
+    html`<li>Climate ${climatePlace(climate)}, ${climate.severity}${altitudeWords(climate)}.</li>`,
     ...rooms.map(
-      (room) =>
-        html`<li>${sentence(sideWords({ room: room.name, faces: "outdoors", element: "wall" }).room)}: ${room.temperatureRule}; ${room.humidityRule}.</li>`,
+      (room) => html`<li>${sentence(roomWords(room.name))}: ${room.temperatureRule}; ${room.humidityRule}.</li>`,
     ),
   ];
   return html`<p>Worked out for:</p><ul class="conditions">${assumed}</ul><p>To be met:</p><ul class="conditions">${toBeMet(result)}</ul>`;

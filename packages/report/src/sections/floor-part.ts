@@ -1,6 +1,6 @@
 import { DAYS_IN_MONTH, type FloorBasis, type HeatResult, type MonthOfAir } from "@warmside/core";
 import { DECIMALS_OF_GIVEN, type FloorByHand, floorByHand, type VoidByHand } from "../by-hand/floor-by-hand.ts";
-import { DECIMALS, type Printed, printed } from "../by-hand/printed.ts";
+import { DECIMALS, inBrackets, type Printed, printed } from "../by-hand/printed.ts";
 import { type Html, html } from "../html.ts";
 import { fixed, trimmed } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
@@ -95,10 +95,6 @@ function voidFormula({ floor, ground, outdoors }: VoidByHand, inside: Printed, y
   const heatIn = floor.value * inside.value + ground.value * year.value + outdoors.value * outside.value;
   const temperature = printed(heatIn / (floor.value + ground.value + outdoors.value), DECIMALS.temperature);
   return html`(${floor.text} × ${inside.text} + ${ground.text} × ${inBrackets(year)} + ${outdoors.text} × ${inBrackets(outside)}) / (${floor.text} + ${ground.text} + ${outdoors.text}) = <b>${temperature.text}</b>`;
-}
-
-function inBrackets({ text, value }: Printed): string {
-  return value < 0 ? `(${text})` : text;
 }
 
 /** Mean of the outdoor temperature over the year, weighted by days [°C]. */

@@ -1,5 +1,6 @@
 import type { BuildUpResult } from "@warmside/core";
 import { moistureByHand } from "../by-hand/moisture-by-hand.ts";
+import { inBrackets } from "../by-hand/printed.ts";
 import type { MoistureByHand } from "../by-hand/types.ts";
 import { type Html, html } from "../html.ts";
 import { fixed } from "../numbers.ts";
@@ -26,7 +27,7 @@ export function moistureByHandPart(view: SectionView, buildUp: BuildUpResult): H
 <ol class="steps">
 <li>Air of the room: ${sum.indoor.temperature.text} °C, ${sum.indoor.pressure.text} Pa. Far side (${sideWords(view.buildUp).far}): ${sum.outdoor.temperature.text} °C${sum.underSky ? " as the outer surface feels it under a clear sky" : null}, ${sum.outdoor.pressure.text} Pa.</li>
 <li>Resistance from air to air: ${fixed(surfaces.inside, 2)} (room surface) + ${fixed(layersOf(view), 4)} (layers) + ${fixed(surfaces.outside, 2)} (outer surface) = <b>${sum.totalResistance.text}</b> m²·K/W.</li>
-<li>Temperature at a place: θ = ${sum.indoor.temperature.text} − (${sum.indoor.temperature.text} − ${signedInBrackets(sum.outdoor.temperature.text)}) × R to there / ${sum.totalResistance.text}. Saturation pressure: 610.5 × exp(17.269 θ / (237.3 + θ)) from 0 °C up, 610.5 × exp(21.875 θ / (265.5 + θ)) below.</li>
+<li>Temperature at a place: θ = ${sum.indoor.temperature.text} − (${sum.indoor.temperature.text} − ${inBrackets(sum.outdoor.temperature)}) × R to there / ${sum.totalResistance.text}. Saturation pressure: 610.5 × exp(17.269 θ / (237.3 + θ)) from 0 °C up, 610.5 × exp(21.875 θ / (265.5 + θ)) below.</li>
 </ol>
 ${nodes(sum)}
 ${sum.balances.length > 0 ? flowSteps(sum) : drySteps(sum)}</section>`;
@@ -34,11 +35,6 @@ ${sum.balances.length > 0 ? flowSteps(sum) : drySteps(sum)}</section>`;
 
 function layersOf(view: SectionView): number {
   return view.section.layers.reduce((sum, { resistance }) => sum + resistance, 0);
-}
-
-/** A negative figure in brackets where it follows a minus sign. */
-function signedInBrackets(text: string): string {
-  return text.startsWith("−") ? `(${text})` : text;
 }
 
 function nodes(sum: MoistureByHand): Html {
@@ -76,7 +72,7 @@ function flowSteps(sum: MoistureByHand): Html {
       counted.value !== change.value
         ? html` Only ${before.text} g/m² were there, so that is all that goes: <b>${counted.text}</b> g/m².`
         : null;
-    return html`<li>${sentence(where)}: arrives less leaves = ${arrives.text} − ${signedInBrackets(leaves.text)} = <b>${change.text}</b> g/m² in the month.${more} <span class="aside">Held before: ${before.text} g/m². Calculated without rounding: <span class="calculated">${calculated.text}</span> g/m².</span></li>`;
+    return html`<li>${sentence(where)}: arrives less leaves = ${arrives.text} − ${inBrackets(leaves)} = <b>${change.text}</b> g/m² in the month.${more} <span class="aside">Held before: ${before.text} g/m². Calculated without rounding: <span class="calculated">${calculated.text}</span> g/m².</span></li>`;
   });
   return html`<p>At a place with water the vapour pressure is the saturation pressure; at a surface it is the air’s, at most saturation. Over ${sum.days} days one pascal drives 2·10⁻¹⁰ × ${sum.days} × 86 400 × 1000 = <b>${sum.gramsPerPascal.text}</b> g through each square metre of one metre of still air.</p>
 <ol class="steps flows">${flows}</ol><ol class="steps balances">${balances}</ol>`;

@@ -1,5 +1,6 @@
 import type { ProjectResult, ValueBasis } from "@warmside/core";
 import { type Html, html } from "../html.ts";
+import { climatePlace } from "../words.ts";
 
 /**
  * Where the values come from: each source once, with the materials taken from it; then assumed values by name.
@@ -19,8 +20,15 @@ export function sources(result: ProjectResult): Html {
   const rooms = result.rooms.map(({ name, source }) => html`<li>Room ${name}: ${source}</li>`);
   return html`<section id="sources"><h2>Sources of the values</h2><h3>Materials</h3><ul>${entries}</ul>
 <p>${assumed.size > 0 ? `To be confirmed, since their values are assumed: ${[...assumed].join(", ")}.` : "No value of a material is assumed."}</p>
-<h3>Climate and rooms</h3><ul><li>Climate ${result.climate.name}: ${result.climate.origin.join(" ") || "its table says nothing about its origin"}</li>${rooms}</ul>
+<h3>Climate and rooms</h3><ul><li>Climate ${climatePlace(result.climate)}: ${climateSource(result)}</li>${rooms}</ul>
 <p>The figures of this report stand inside the file as data (JSON, element <code>result</code>), rounded to six significant digits, so that they can be checked by machine: node by node for each governing section (where a node lies is told in January alone), month by month for the other sections.</p></section>`;
+}
+
+/** The lines of the climate table stand once, with the place. */
+function climateSource({ climate }: ProjectResult): Html {
+  return climate.origin.some((line) => line.trim() !== "")
+    ? html`as the <a href="#climate-origin">origin of the climate table</a> says`
+    : html`its table says nothing about its origin`;
 }
 
 const BASIS_WORDS: Readonly<Record<ValueBasis, string>> = {

@@ -1,3 +1,4 @@
+import { inBrackets } from "../by-hand/printed.ts";
 import { surfaceByHand } from "../by-hand/surface-by-hand.ts";
 import { type Html, html } from "../html.ts";
 import { fixed, percent } from "../numbers.ts";
@@ -75,7 +76,7 @@ function byHand({ buildUp, result }: BuildUpPage): Html | null {
   return html`<section class="by-hand" data-by-hand="surface"><h4>Worked by hand: the factor required in ${steps.month}</h4><ol class="steps">
 <li>Saturation pressure the surface needs: pi / 0.8 = ${indoor.pressure.text} / 0.8 = <b>${neededSaturation.text}</b> Pa</li>
 <li>Air is saturated with that at <b>${leastSurfaceTemperature.text}</b> °C</li>
-<li>Required factor = (${leastSurfaceTemperature.text} − ${outdoorTemperature.text}) / (${indoor.temperature.text} − ${outdoorTemperature.text}) = <b>${required.text}</b></li>
+<li>Required factor = (${leastSurfaceTemperature.text} − ${inBrackets(outdoorTemperature)}) / (${indoor.temperature.text} − ${inBrackets(outdoorTemperature)}) = <b>${required.text}</b></li>
 </ol></section>`;
 }
 
