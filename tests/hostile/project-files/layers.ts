@@ -173,6 +173,13 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "{ air: 50 mm, ventilation: well, framing: { material: softwood timber, width: 50 mm, spacing: 600 mm } }",
   ),
   lastLayer(
+    "battens as the material of framing",
+    "{ material: plywood, thickness: 12 mm, framing: { material: battens, width: 45 mm, spacing: 600 mm } }",
+    "material-unknown",
+    "Write `softwood timber`",
+  ),
+  lastLayer("void for air", "{ void: 25 mm, ventilation: none }", "key-unknown", "Write `air`"),
+  lastLayer(
     "a board that the table has not, whose values only its data sheet has",
     "{ material: hempcrete, thickness: 60 mm }",
     "material-unknown",

@@ -61,6 +61,7 @@ const OTHER_KEYS: ReadonlyMap<string, readonly string[]> = new Map([
   ["air layer", ["air"]],
   ["air space", ["air"]],
   ["airspace", ["air"]],
+  ["void", ["air"]],
   ["insulation", ["material"]],
   ["board", ["material"]],
   ["sheet", ["material"]],
@@ -79,5 +80,9 @@ const OTHER_KEYS: ReadonlyMap<string, readonly string[]> = new Map([
   ["relative humidity", ["humidity"]],
   ["moisture", ["humidity"]],
   ["set point", ["heating"]],
+  ["heat", ["heating"]],
+  ["heated", ["heating"]],
+  ["cool", ["cooling"]],
+  ["cooled", ["cooling"]],
   ["temp", ["temperature"]],
 ]);

@@ -59,7 +59,7 @@ const OTHER_VALUES: Readonly<Record<string, readonly OtherValue[]>> = {
     {
       words: ["ceiling", "loft", "attic"],
       near: [],
-      hint: "Below a roof space it is a flat roof or a pitched roof; between two rooms it is a partition or a floor",
+      hint: "A ceiling below a roof space is a flat roof or a pitched roof; between two rooms it is a partition or a floor",
     },
   ],
 };
