@@ -19,12 +19,12 @@ export function woodMoisturePlot(wood: readonly WoodResult[]): Plot {
   const rows = drawn.flatMap((layer) =>
     layer.months.map(({ month, inner, outer }) => ({
       month: month.slice(0, 3),
-      layer: nameOf(layer),
+      layer: nameOf(layer, drawn),
       moisture: Math.max(inner, outer) * PER_CENT,
     })),
   );
   const highest = Math.max(LIMIT + 4, ...rows.map(({ moisture }) => moisture));
-  const names = drawn.map(nameOf);
+  const names = drawn.map((layer) => nameOf(layer, drawn));
   const scale = (range: readonly unknown[]): object => ({
     domain: names,
     range: names.map((_, index) => range[index % range.length]),
@@ -67,8 +67,13 @@ export function woodMoisturePlot(wood: readonly WoodResult[]): Plot {
             scale: { domain: [0, highest], nice: true },
             axis: { title: "% of dry mass" },
           },
-          color: { field: "layer", type: "nominal", scale: scale(COLOURS), legend: { columns: 1 } },
-          strokeDash: { field: "layer", type: "nominal", scale: scale(DASHES) },
+          color: {
+            field: "layer",
+            type: "nominal",
+            scale: scale(COLOURS),
+            legend: { columns: 1, symbolType: "stroke", symbolSize: 420 },
+          },
+          strokeDash: { field: "layer", type: "nominal", scale: scale(DASHES), legend: { symbolType: "stroke" } },
         },
       },
     ],
@@ -110,6 +115,9 @@ const DASHES = [
 ];
 const LONGEST_NAME = 40;
 
-function nameOf({ layer, name }: WoodResult): string {
-  return `${layer + 1} ${shorten(name, LONGEST_NAME)}`;
+/** A layer by number and name; with its way through where another line has both. */
+function nameOf(wood: WoodResult, drawn: readonly WoodResult[]): string {
+  const { layer, name, section } = wood;
+  const isTwice = drawn.some((other) => other !== wood && other.layer === layer && other.name === name);
+  return `${layer + 1} ${shorten(name, LONGEST_NAME)}${isTwice ? ` (${shorten(section, LONGEST_NAME)})` : ""}`;
 }

@@ -16,16 +16,16 @@ export async function woodPart({ buildUp, view, id }: BuildUpPage): Promise<Part
   if (wood.length === 0) return null;
   const plot = await figure(
     toSvg(woodMoisturePlot(wood), `${id}-plot-wood`),
-    "Moisture content at the wetter face of each wooden layer. The table below has the figures.",
+    "Moisture content at the wetter face of each wooden layer. Its table has the figures.",
     "plain",
   );
   const table = tableMarkup({
     caption: "Moisture content of the wood, % of dry mass, at its inner and outer face",
     columns: [
       { head: "Month", kind: "words" },
-      ...wood.flatMap(({ layer }) => [
-        { head: `layer ${layer + 1} inner`, kind: "figures" as const },
-        { head: `layer ${layer + 1} outer`, kind: "figures" as const },
+      ...wood.flatMap((layer) => [
+        { head: `${headOf(layer, wood)} inner`, kind: "figures" as const },
+        { head: `${headOf(layer, wood)} outer`, kind: "figures" as const },
       ]),
     ],
     rows: wood[0]!.months.map(({ month }, index) => [
@@ -56,6 +56,12 @@ function besideWater({ moisture }: BuildUpResult): string {
   return most > TRACE
     ? ` Up to ${gramsPerArea(most)} of water stands beside it in the section, which this does not count.`
     : "";
+}
+
+/** A layer by its number, with its way through where another column has the same number. */
+function headOf(layer: WoodResult, shown: readonly WoodResult[]): string {
+  const isTwice = shown.some((other) => other !== layer && other.layer === layer.layer);
+  return `layer ${layer.layer + 1}${isTwice ? ` ${layer.section}` : ""}`;
 }
 
 /** Wood of the other ways through: the month in which each comes to most. */

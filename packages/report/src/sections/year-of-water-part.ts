@@ -18,7 +18,7 @@ export async function yearOfWaterPart({ buildUp, view, id }: BuildUpPage): Promi
   const plot = wet
     ? await figure(
         toSvg(yearOfWaterPlot(view), `${id}-plot-water`),
-        `Water held at the end of each month, from ${view.waterYear[0]!.month}, ${wayWords(view.section.name)}. The table below has the figures.`,
+        `Water held at the end of each month, from ${view.waterYear[0]!.month}, ${wayWords(view.section.name)}. Its table has the figures.`,
         "plain",
       )
     : null;
