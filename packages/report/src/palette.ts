@@ -23,7 +23,11 @@ export type ColourName =
   | "water"
   | "waterSecond"
   | "waterThird"
-  | "waterFourth";
+  | "waterFourth"
+  | "sound"
+  | "conditions"
+  | "change"
+  | "beyond";
 
 /** Colours by what they stand for. No meaning rests on a colour alone: each goes with a word, a dash or a shape. */
 export const PALETTE: Readonly<Record<ColourName, Shade>> = {
@@ -42,7 +46,23 @@ export const PALETTE: Readonly<Record<ColourName, Shade>> = {
   waterSecond: { light: "#56b4e8", dark: "#b5dcf3" },
   waterThird: { light: "#009e73", dark: "#2fc39a" },
   waterFourth: { light: "#cc79a7", dark: "#dd9dc0" },
+  sound: { light: "#00664b", dark: "#6fd3b1" },
+  conditions: { light: "#8a5300", dark: "#f0b75a" },
+  change: { light: "#a83e00", dark: "#ff9a63" },
+  beyond: { light: "#4d4a6b", dark: "#bcb8e6" },
 };
+
+/**
+ * The colours of the four judgements as the style sheet's own names, the same as in plots.
+ *
+ * @param theme - light or dark
+ * @returns declarations without the last semicolon
+ */
+export function judgementColours(theme: keyof Shade): string {
+  return (["sound", "conditions", "change", "beyond"] as const)
+    .map((name) => `--${name}:${PALETTE[name][theme]}`)
+    .join(";");
+}
 
 /** Fonts of drawings and plots: the widths in `plots/text-width.ts` are those of the first two. */
 export const DRAWING_FONT = 'Arial, "Liberation Sans", Helvetica, sans-serif';

@@ -1,5 +1,5 @@
 import type { ProjectResult } from "@warmside/core";
-import { darkDrawingRules } from "./palette.ts";
+import { darkDrawingRules, judgementColours } from "./palette.ts";
 import { printRules } from "./print-style.ts";
 
 /**
@@ -33,10 +33,10 @@ export function styleSheet(result: ProjectResult, own = ""): string {
 }
 
 const LIGHT = `color-scheme:light;--ink:#1c2326;--soft:#4f585c;--paper:#fffefb;--tint:#f4f2ec;--rule:#c9c6bd;--link:#005c91;
---sound:#00664b;--conditions:#8a5300;--change:#a83e00;--beyond:#4d4a6b;--sound-tint:#e6f3ee;--conditions-tint:#fbf1dc;--change-tint:#fbe8dd;--beyond-tint:#ecebf3;--ground:var(--paper);--shade:rgb(28 35 38/.34)`;
+${judgementColours("light")};--sound-tint:#e6f3ee;--conditions-tint:#fbf1dc;--change-tint:#fbe8dd;--beyond-tint:#ecebf3;--ground:var(--paper);--shade:rgb(28 35 38/.34)`;
 
 const DARK = `color-scheme:dark;--ink:#eceae4;--soft:#b3babb;--paper:#171c1e;--tint:#22292c;--rule:#454d51;--link:#7cc4ee;
---sound:#6fd3b1;--conditions:#f0b75a;--change:#ff9a63;--beyond:#bcb8e6;--sound-tint:#17312a;--conditions-tint:#362a14;--change-tint:#3a2317;--beyond-tint:#27263a;--ground:var(--paper);--shade:rgb(0 0 0/.75)`;
+${judgementColours("dark")};--sound-tint:#17312a;--conditions-tint:#362a14;--change-tint:#3a2317;--beyond-tint:#27263a;--ground:var(--paper);--shade:rgb(0 0 0/.75)`;
 
 /** A scale of sizes by a minor third from 17 px; a serif to read, a sans for figures. */
 const TEXT = `
@@ -137,7 +137,7 @@ tr.marked>*{background:var(--tint);font-weight:700}`;
  * is long.
  */
 const SLIDING = `
-@media screen{.scroll{container-type:scroll-state;background:linear-gradient(to right,var(--ground) 35%,transparent) left/2.2rem 100% no-repeat local,linear-gradient(to left,var(--ground) 35%,transparent) right/2.2rem 100% no-repeat local,linear-gradient(to right,var(--shade),transparent) left/.8rem 100% no-repeat scroll,linear-gradient(to left,var(--shade),transparent) right/.8rem 100% no-repeat scroll}}
+@media screen{.scroll{container-type:scroll-state;background:linear-gradient(to right,var(--ground) 35%,transparent) left/2.2rem 100% no-repeat local,linear-gradient(to left,var(--ground) 35%,transparent) right/2.2rem 100% no-repeat local,linear-gradient(to right,var(--shade),transparent) left 1px top 1px/.8rem calc(100% - 2px) no-repeat scroll,linear-gradient(to left,var(--shade),transparent) right 1px top 1px/.8rem calc(100% - 2px) no-repeat scroll}}
 @media screen and (max-width:38rem){
 table.long tbody th{min-width:7.5rem}
 table.sentences tbody th{min-width:9.5rem}

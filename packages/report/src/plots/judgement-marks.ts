@@ -1,12 +1,12 @@
 import type { JudgementWord } from "@warmside/core";
 import { PALETTE } from "../palette.ts";
 
-/** Each judgement by a shape and a colour, so that it reads without either. */
-const MARKS: Readonly<Record<JudgementWord, { shape: string; colour: string }>> = {
-  sound: { shape: "circle", colour: PALETTE.waterThird.light },
-  "sound with conditions": { shape: "square", colour: PALETTE.vapour.light },
-  "change it": { shape: "triangle-up", colour: PALETTE.temperature.light },
-  "beyond this method": { shape: "diamond", colour: PALETTE.faintInk.light },
+/** Each judgement by a shape, and by the colour it has everywhere on the page, so that it reads without either. */
+export const MARKS: Readonly<Record<JudgementWord, { shape: string; colour: string }>> = {
+  sound: { shape: "circle", colour: PALETTE.sound.light },
+  "sound with conditions": { shape: "square", colour: PALETTE.conditions.light },
+  "change it": { shape: "triangle-up", colour: PALETTE.change.light },
+  "beyond this method": { shape: "diamond", colour: PALETTE.beyond.light },
 };
 
 /**
