@@ -4,7 +4,7 @@ import { latinHypercube } from "../../packages/core/src/studies/spread/latin-hyp
 import { emptyOutcomes } from "../../packages/core/src/studies/spread/spread-question.ts";
 import { influencesOn, ranksOf, strongest } from "../../packages/report/src/spread-study/influence.ts";
 import { quantilesOf } from "../../packages/report/src/spread-study/quantiles.ts";
-import { inOfHundred, spreadInWords } from "../../packages/report/src/spread-study/spread-in-words.ts";
+import { inOfHundred, ofHundred, spreadInWords } from "../../packages/report/src/spread-study/spread-in-words.ts";
 import { shareOf, spreadResult, type WorkedOutSamples } from "../../packages/report/src/spread-study/spread-result.ts";
 
 const samples = latinHypercube(400, 3, 21);
@@ -125,6 +125,17 @@ describe("the study's result", () => {
       outcomes: emptyOutcomes(0),
     };
     expect(() => spreadResult(none)).toThrow(RangeError);
+  });
+
+  it("shares out of a hundred add up to a hundred", () => {
+    const shares = (...probabilities: number[]): string[] =>
+      ofHundred(probabilities.map((probability) => ({ probability })));
+    expect(shares(0.805, 0.195)).toEqual(["in 81 of 100", "in 19 of 100"]);
+    expect(shares(0.387, 0.293, 0.215, 0.105).map((words) => Number(/in (\d+) of/.exec(words)![1]))).toEqual([
+      39, 29, 22, 10,
+    ]);
+    expect(shares(0.996, 0.004)).toEqual(["in more than 99 of 100", "in fewer than 1 of 100"]);
+    expect(shares(1)).toEqual(["in 100 of 100"]);
   });
 
   it("a share out of a hundred never says none or all of what is some", () => {

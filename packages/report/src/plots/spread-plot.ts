@@ -3,7 +3,8 @@ import type { TopLevelSpec } from "vega-lite";
 import { shorten } from "../escape.ts";
 import { fixed } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
-import { inOfHundred } from "../spread-study/spread-in-words.ts";
+import { ofHundred } from "../spread-study/spread-in-words.ts";
+import { MARKS } from "./judgement-marks.ts";
 import { PLOT_CONFIG, PLOT_SCHEMA, type Plot } from "./plot.ts";
 
 /**
@@ -24,6 +25,7 @@ export function spreadPlot(spread: SpreadResult): Plot {
     config: PLOT_CONFIG,
     spacing: 22,
     vconcat: [answers(words), influences(decisive)],
+    resolve: { legend: { fill: "independent" } },
   } as unknown as TopLevelSpec;
   return {
     title: "How often each answer comes out, and what decides it",
@@ -35,33 +37,42 @@ export function spreadPlot(spread: SpreadResult): Plot {
 }
 
 const VERDICT_ORDER: readonly string[] = ["dry", "dries out", "stays wet"];
-const JUDGEMENT_ORDER: readonly string[] = ["sound", "sound with conditions", "change it", "beyond this method"];
-const FILLS = [PALETTE.insulation.light, PALETTE.timber.light, PALETTE.waterSecond.light, PALETTE.rule.light];
+const JUDGEMENT_ORDER: readonly string[] = Object.keys(MARKS);
+/** Verdicts from paper to water, judgements in the colours they have everywhere. */
+const FILLS: Readonly<Record<string, string>> = {
+  dry: PALETTE.tint.light,
+  "dries out": PALETTE.waterSecond.light,
+  "stays wet": PALETTE.water.light,
+  ...Object.fromEntries(Object.entries(MARKS).map(([word, { colour }]) => [word, colour])),
+};
 
 const WIDTH = 250;
 const BAR_HEIGHT = 34;
-const ROW_HEIGHT = 24;
+const ROW_HEIGHT = 32;
+/** A name on two lines stands so much higher, so that its middle is at its bar [px]. */
+const HALF_A_LINE = -7;
 const MOST_INPUTS = 8;
-const LONGEST_NAME = 38;
-/** A word is written into its segment where the segment is at least this many of a hundred for each letter. */
-const HUNDREDTHS_A_LETTER = 2.9;
+/** Letters of a line of an input's name, and of a name on two lines. */
+const LONGEST_LINE = 34;
+const LONGEST_NAME = 66;
 
 interface Segment {
   row: string;
-  rank: number;
+  /** The answer and how often, as the key words it. */
+  key: string;
+  fill: string;
   from: number;
   until: number;
-  words: string;
 }
 
 function segments(row: string, entries: readonly SpreadProbability<string>[], order: readonly string[]): Segment[] {
   let from = 0;
-  return order.flatMap((word, rank) => {
-    const entry = entries.find((other) => other.word === word);
-    if (entry === undefined) return [];
-    const until = from + 100 * entry.probability;
-    const fits = until - from >= HUNDREDTHS_A_LETTER * word.length;
-    const segment = { row, rank, from, until, words: fits ? word : "" };
+  const often = ofHundred(entries);
+  return order.flatMap((word) => {
+    const place = entries.findIndex((other) => other.word === word);
+    if (place < 0) return [];
+    const until = from + 100 * entries[place]!.probability;
+    const segment = { row, key: `${word}: ${often[place]}`, fill: FILLS[word]!, from, until };
     from = until;
     return [segment];
   });
@@ -72,38 +83,30 @@ function answers(values: readonly Segment[]): object {
   return {
     width: WIDTH,
     height: 2 * BAR_HEIGHT,
-    data: { values: values.map((segment) => ({ ...segment, middle: (segment.from + segment.until) / 2 })) },
-    layer: [
-      {
-        mark: { type: "bar", stroke: PALETTE.ink.light, strokeWidth: 0.8 },
-        encoding: {
-          y,
-          x: {
-            field: "from",
-            type: "quantitative",
-            scale: { domain: [0, 100], nice: false },
-            axis: { title: "of a hundred samples", tickCount: 5 },
-          },
-          x2: { field: "until" },
-          fill: {
-            field: "rank",
-            type: "ordinal",
-            scale: { domain: FILLS.map((_, rank) => rank), range: FILLS },
-            legend: null,
-          },
-        },
+    data: { values },
+    mark: { type: "bar", stroke: PALETTE.ink.light, strokeWidth: 0.8 },
+    encoding: {
+      y,
+      x: {
+        field: "from",
+        type: "quantitative",
+        scale: { domain: [0, 100], nice: false },
+        axis: { title: "of a hundred samples", tickCount: 5 },
       },
-      {
-        mark: { type: "text", fontSize: 12 },
-        encoding: { y, x: { field: "middle", type: "quantitative" }, text: { field: "words" } },
+      x2: { field: "until" },
+      fill: {
+        field: "key",
+        type: "nominal",
+        scale: { domain: values.map(({ key }) => key), range: values.map(({ fill }) => fill) },
+        legend: { columns: 1, symbolType: "square", symbolSize: 180, symbolStrokeWidth: 0.8 },
       },
-    ],
+    },
   };
 }
 
 function influences(inputs: readonly Decisive[]): object {
   const values = inputs.map(({ name, influence }) => ({
-    name: shorten(name, LONGEST_NAME),
+    name: onTwoLines(name),
     influence,
     words: fixed(influence, 2),
   }));
@@ -111,7 +114,13 @@ function influences(inputs: readonly Decisive[]): object {
     field: "name",
     type: "nominal",
     sort: values.map(({ name }) => name),
-    axis: { title: null, labelLimit: 0 },
+    axis: {
+      title: null,
+      labelLimit: 0,
+      labelExpr: `split(datum.label, "${LINE_BREAK}")`,
+      labelLineHeight: 14,
+      labelOffset: { condition: { test: `indexof(datum.label, "${LINE_BREAK}") >= 0`, value: HALF_A_LINE }, value: 0 },
+    },
   };
   return {
     width: WIDTH,
@@ -126,7 +135,10 @@ function influences(inputs: readonly Decisive[]): object {
             field: "influence",
             type: "quantitative",
             scale: { domain: [-1.2, 1.2], nice: false },
-            axis: { title: "← more is better    rank correlation    more is worse →", values: [-1, -0.5, 0, 0.5, 1] },
+            axis: {
+              title: ["rank correlation", "← the more, the better  |  the more, the worse →"],
+              values: [-1, -0.5, 0, 0.5, 1],
+            },
           },
         },
       },
@@ -143,6 +155,16 @@ function influences(inputs: readonly Decisive[]): object {
     ],
   };
 }
+
+/** A name broken at a space where it is too long for a line. */
+function onTwoLines(name: string): string {
+  const text = shorten(name, LONGEST_NAME);
+  const space = text.length > LONGEST_LINE ? text.lastIndexOf(" ", LONGEST_LINE) : -1;
+  return space < 0 ? text : `${text.slice(0, space)}${LINE_BREAK}${text.slice(space + 1)}`;
+}
+
+/** Parts the two lines; a name that holds it itself stands on one line more. */
+const LINE_BREAK = "¦";
 
 /** An input with what it does to the answer. */
 export interface Decisive {
@@ -166,5 +188,6 @@ export function mostDecisive({ inputs, decidesJudgement }: SpreadResult): Decisi
 }
 
 function described(entries: readonly SpreadProbability<string>[]): string {
-  return entries.map((entry) => `${entry.word} ${inOfHundred(entry)}`).join(", ");
+  const often = ofHundred(entries);
+  return entries.map((entry, place) => `${entry.word} ${often[place]}`).join(", ");
 }

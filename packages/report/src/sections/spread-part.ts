@@ -14,7 +14,7 @@ export async function spreadPart({ buildUp, id }: BuildUpPage): Promise<Part | n
   if (!spread) return null;
   const plot = await figure(
     toSvg(spreadPlot(spread), `${id}-plot-spread`),
-    html`Of a hundred samples, and what decides: ${spread.decidesJudgement === null ? "how near it comes to water" : "the judgement"}. The tables below have the figures.`,
+    html`How often each answer comes out of a hundred samples, and what decides: ${spread.decidesJudgement === null ? "how near it comes to water" : "the judgement"}. The tables below have the figures.`,
     "wide",
   );
   return {
@@ -70,10 +70,10 @@ function quantilesTable({ transmittance, peak, carriedOver }: SpreadResult): Htm
     show(of.ninetyNine),
   ];
   return tableMarkup({
-    caption: "So many of a hundred samples lie below",
+    caption: "How the figures spread: under which value they stay in so many of a hundred samples",
     columns: [
       { head: "Figure", kind: "words" },
-      ...["1", "5", "50", "95", "99"].map((head) => ({ head, kind: "figures" as const })),
+      ...["in 1", "in 5", "in 50", "in 95", "in 99"].map((head) => ({ head, kind: "figures" as const })),
     ],
     rows: [
       row("U [W/(m²·K)]", transmittance, (value) => fixed(value, 3)),
@@ -83,9 +83,17 @@ function quantilesTable({ transmittance, peak, carriedOver }: SpreadResult): Htm
   });
 }
 
+/** A value from here on is told with so many figures: its width is never known better. */
+const ROUNDED_FROM = 10_000;
+const ROUNDED_TO = 3;
+
 function inputsTable({ inputs }: SpreadResult): Html {
   const shown = ({ unit }: SpreadInputResult, value: number): string =>
-    unit === "share" ? percent(value, value < 0.01 ? 2 : 1) : trimmed(value, value >= 10 ? 1 : value < 0.1 ? 4 : 3);
+    value >= ROUNDED_FROM
+      ? fixed(Number(value.toPrecision(ROUNDED_TO)), 0)
+      : unit === "share"
+        ? percent(value, value < 0.01 ? 2 : 1)
+        : trimmed(value, value >= 10 ? 1 : value < 0.1 ? 4 : 3);
   const unitOf = ({ unit }: SpreadInputResult): string => (unit === "share" || unit === "–" ? "" : ` [${unit}]`);
   return tableMarkup({
     caption: "What was varied, and its rank correlation with judgement, water and U",

@@ -21,12 +21,12 @@ const VERDICT_CLAUSES = {
 
 function verdictSentence(verdicts: SpreadResult["verdicts"], samples: number): string {
   if (verdicts.length === 1) return `In all ${samples} samples it ${VERDICT_CLAUSES[verdicts[0]!.word]}.`;
-  return `${sentence(listed(verdicts.map((entry) => `${inOfHundred(entry)} it ${VERDICT_CLAUSES[entry.word]}`)))}.`;
+  return `${sentence(listed(ofHundred(verdicts).map((often, place) => `${often} it ${VERDICT_CLAUSES[verdicts[place]!.word]}`)))}.`;
 }
 
 function judgementSentence(judgements: SpreadResult["judgements"]): string {
   if (judgements.length === 1) return `The judgement is always “${judgements[0]!.word}”.`;
-  return `The judgement is ${listed(judgements.map((entry) => `“${entry.word}” ${inOfHundred(entry)}`))}.`;
+  return `The judgement is ${listed(ofHundred(judgements).map((often, place) => `“${judgements[place]!.word}” ${often}`))}.`;
 }
 
 /** What decides: the judgement where it differs, else how near it comes to water. */
@@ -57,7 +57,31 @@ function waterSentence({ peak }: Omit<SpreadResult, "message">): string {
  * @example inOfHundred({ probability: 0.974 }) // "in 97 of 100"
  */
 export function inOfHundred({ probability }: Pick<SpreadProbability<string>, "probability">): string {
-  const hundredths = Math.round(probability * HUNDRED);
+  return inWords(probability, Math.round(probability * HUNDRED));
+}
+
+/**
+ * How often each of several answers comes out, so that the figures add up to a hundred: what rounding down leaves over
+ * goes to those it took most from.
+ *
+ * @param entries - their probabilities [–], each over 0, together 1
+ * @returns in their order, as `inOfHundred` words it
+ * @example ofHundred([{ probability: 0.805 }, { probability: 0.195 }]) // ["in 81 of 100", "in 19 of 100"]
+ */
+export function ofHundred(entries: readonly Pick<SpreadProbability<string>, "probability">[]): string[] {
+  const exact = entries.map(({ probability }) => probability * HUNDRED);
+  const whole = exact.map((value) => Math.floor(value + SMALLEST_PART));
+  const left = HUNDRED - whole.reduce((sum, value) => sum + value, 0);
+  const rests = exact.map((value, place) => ({ place, rest: value - whole[place]! }));
+  rests.sort((one, other) => other.rest - one.rest || one.place - other.place);
+  for (const { place } of rests.slice(0, Math.max(0, left))) whole[place]! += 1;
+  return entries.map(({ probability }, place) => inWords(probability, whole[place]!));
+}
+
+/** Binary numbers miss a whole by less than this. */
+const SMALLEST_PART = 1e-9;
+
+function inWords(probability: number, hundredths: number): string {
   if (probability < 1 && hundredths >= HUNDRED) return "in more than 99 of 100";
   if (hundredths < 1) return "in fewer than 1 of 100";
   return `in ${hundredths} of 100`;
