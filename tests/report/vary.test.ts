@@ -7,6 +7,7 @@ import { readRange, readStep } from "../../packages/report/src/cli/vary/thicknes
 import { fixed } from "../../packages/report/src/numbers.ts";
 import { sweepPlot } from "../../packages/report/src/plots/sweep-plot.ts";
 import { toSvg } from "../../packages/report/src/plots/to-svg.ts";
+import { fromThickness, sweepInWords } from "../../packages/report/src/sweep-in-words.ts";
 import { sentence } from "../../packages/report/src/words.ts";
 import { bundledCommand, DEMO, SMALL_PROJECT } from "./bundled-command.ts";
 import { attributeValues, buildUpPart, visibleText } from "./page-text.ts";
@@ -42,11 +43,32 @@ describe("a range on the command line", () => {
 });
 
 describe("the sweep in the report", () => {
+  test("quotes the judgements, and tells whole millimetres that are thick enough", () => {
+    expect(fromThickness(0.0189)).toBe("19 mm");
+    expect(fromThickness(0.057)).toBe("57 mm");
+    const [first] = sweep.turns;
+    expect(sweepInWords(sweep)).toContain(
+      `: “${first!.from}” up to ${fromThickness(first!.thickness)}, “${first!.to}” from ${fromThickness(first!.thickness)}`,
+    );
+    expect(sweepInWords(sweep)).toMatch(
+      / U goes from \d\.\d\d to \d\.\d\d W\/\(m²·K\) and meets the target of 0\.30 from \d+ mm\.$/,
+    );
+  });
+
+  test("says what 0 mm is only where it is among the thicknesses", async () => {
+    const result = assessProject(project);
+    const words = "0 mm is the build-up without the layer";
+    expect(await renderReport({ ...result, sweep })).toContain(words);
+    const thicker = { ...sweep, points: sweep.points.filter(({ thickness }) => thickness > 0) };
+    expect(await renderReport({ ...result, sweep: thicker })).not.toContain(words);
+  }, 60_000);
+
   test("stands with its build-up: sentence, turns, every point; and nowhere when not asked for", async () => {
     const result = assessProject(project);
     const page = await renderReport({ ...result, sweep });
     const text = visibleText(buildUpPart(page, 1));
-    expect(text).toContain(sentence(sweep.message));
+    expect(text).toContain(sweepInWords(sweep));
+    expect(text).toContain(fromThickness(sweep.turns[0]!.thickness));
     expect(sweep.turns.length).toBeGreaterThan(0);
     for (const { reason } of sweep.turns) expect(text).toContain(sentence(reason).replace(/\s+/g, " "));
     for (const { transmittance } of sweep.points) expect(text).toContain(fixed(transmittance!, 3));
@@ -59,7 +81,7 @@ describe("the sweep in the report", () => {
   test("the plot shows target and turns in words, and the water where there is any", async () => {
     const { text } = await toSvg(sweepPlot(sweep)!, "here");
     expect(text).toContain(">target 0.30<");
-    for (const { to } of sweep.turns) expect(text).toContain(`>${to} from `);
+    for (const { to } of sweep.turns) expect(text).toContain(`>“${to}” from `);
     expect(text).toContain("most water in a year, g/m²");
     const dry = { ...sweep, points: sweep.points.slice(5) };
     expect((await toSvg(sweepPlot(dry)!, "here")).text).not.toContain("most water");

@@ -2,6 +2,7 @@ import type { SweepStudy } from "@warmside/core";
 import type { TopLevelSpec } from "vega-lite";
 import { fixed, GRAMS_PER_KILOGRAM, MILLIMETRES_PER_METRE, trimmed } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
+import { fromThickness } from "../sweep-in-words.ts";
 import { evenScale } from "./even-scale.ts";
 import { judgementChannels } from "./judgement-marks.ts";
 import { placeLabels } from "./place-labels.ts";
@@ -37,12 +38,10 @@ export function sweepPlot(sweep: SweepStudy): Plot | null {
     spacing: 26,
     vconcat: [curve(sweep, points), ...(isWet ? [water(points)] : [])],
   } as unknown as TopLevelSpec;
-  const turns = sweep.turns.map(
-    ({ thickness, to }) => `${to} from ${trimmed(thickness * MILLIMETRES_PER_METRE, 1)} mm`,
-  );
+  const turns = sweep.turns.map(({ thickness, to }) => `“${to}” from ${fromThickness(thickness)}`);
   return {
     title: `U against the thickness of ${sweep.layer.name}`,
-    description: `A line from ${fixed(points[0]!.u, 2)} W/(m²·K) at ${trimmed(points[0]!.thickness, 1)} mm to ${fixed(points[points.length - 1]!.u, 2)} at ${trimmed(points[points.length - 1]!.thickness, 1)} mm, each point marked by its judgement. ${turns.length > 0 ? `The judgement turns: ${turns.join(", ")}.` : `The judgement is ${points[0]!.judgement} everywhere.`}`,
+    description: `A line from ${fixed(points[0]!.u, 2)} W/(m²·K) at ${trimmed(points[0]!.thickness, 1)} mm to ${fixed(points[points.length - 1]!.u, 2)} at ${trimmed(points[points.length - 1]!.thickness, 1)} mm, each point marked by its judgement. ${turns.length > 0 ? `The judgement turns: ${turns.join(", ")}.` : `The judgement is “${points[0]!.judgement}” everywhere.`}`,
     spec,
   };
 }
@@ -138,7 +137,7 @@ function placedWords(
     ...turns.map(({ thickness, to }) => ({
       x: across.at(thickness * MILLIMETRES_PER_METRE),
       y: LABEL_HEIGHT,
-      words: `${to} from ${trimmed(thickness * MILLIMETRES_PER_METRE, 1)} mm`,
+      words: `“${to}” from ${fromThickness(thickness)}`,
     })),
   ];
   const marks = [
