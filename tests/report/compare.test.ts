@@ -6,6 +6,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { fixed, grams, millimetres } from "../../packages/report/src/numbers.ts";
 import { comparisonPlot } from "../../packages/report/src/plots/comparison-plot.ts";
 import { toSvg } from "../../packages/report/src/plots/to-svg.ts";
+import { withoutEmptyColumns } from "../../packages/report/src/table.ts";
 import { bundledCommand, DEMO, SMALL_PROJECT } from "./bundled-command.ts";
 import { attributeValues, buildUpPart, uncoveredWords, visibleText } from "./page-text.ts";
 
@@ -102,6 +103,32 @@ describe("the comparison in the report", () => {
     const page = await renderReport(assessProject(readProjectOrThrow(text)), { comparison: "whole" });
     expect(page).not.toContain("<img");
     expect(page).toContain("&lt;img src=x onerror=alert(1)&gt;&quot;&amp;");
+  });
+});
+
+describe("a table without its empty columns", () => {
+  const columns = ["Material", "Area", "Waste", "To order"].map((head) => ({ head, kind: "words" as const }));
+
+  test("loses those that hold dashes or no hundredth in every row, with their sums", () => {
+    const rows = [
+      ["–", "1.00", "0\u00a0%", "–"],
+      ["board", "–", "0\u00a0%", ""],
+    ];
+    const table = withoutEmptyColumns({ caption: "goods", columns, rows, sums: [["In all", "1.00", "", ""]] });
+    expect(table.columns.map(({ head }) => head)).toEqual(["Material", "Area"]);
+    expect(table.rows).toEqual([
+      ["–", "1.00"],
+      ["board", "–"],
+    ]);
+    expect(table.sums).toEqual([["In all", "1.00"]]);
+  });
+
+  test("keeps one in which any row says something", () => {
+    const rows = [
+      ["sheet", "1.00", "0\u00a0%", "–"],
+      ["board", "1.00", "10\u00a0%", "2 sheets"],
+    ];
+    expect(withoutEmptyColumns({ caption: "goods", columns, rows }).columns).toHaveLength(4);
   });
 });
 

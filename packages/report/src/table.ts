@@ -52,6 +52,27 @@ export function tableMarkup(table: Table): Html {
   }</table>${note}</div>`;
 }
 
+/**
+ * A table without the columns that say nothing in any row: a dash, or that there is none.
+ *
+ * @param table - its columns and rows; the first column always stays
+ * @returns the same with fewer columns
+ */
+export function withoutEmptyColumns(table: Table): Table {
+  const saysSomething = (cell: Cell | undefined): boolean => typeof cell !== "string" || !EMPTY.test(cell);
+  const stays = table.columns.map((_, column) => column === 0 || table.rows.some((row) => saysSomething(row[column])));
+  const kept = <Item>(items: readonly Item[]): Item[] => items.filter((_, column) => stays[column]);
+  return {
+    ...table,
+    columns: kept(table.columns),
+    rows: table.rows.map(kept),
+    ...(table.sums === undefined ? {} : { sums: table.sums.map(kept) }),
+  };
+}
+
+/** A dash, nothing, or no hundredth at all. */
+const EMPTY = /^(?:–|0\s%)?$/;
+
 /** Row heads longer than this get a column of their own width [characters]. */
 const LONG_HEAD_FROM = 12;
 const LONG = markup(' class="long"');

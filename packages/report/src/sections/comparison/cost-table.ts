@@ -1,7 +1,7 @@
 import { type ComparisonOfBuildUp, type ComparisonRow, type ComparisonStudy, moneyInWords } from "@warmside/core";
 import { type Html, html } from "../../html.ts";
 import { MINUS, orDash, signed } from "../../numbers.ts";
-import { type Column, tableMarkup } from "../../table.ts";
+import { type Column, tableMarkup, withoutEmptyColumns } from "../../table.ts";
 import { rowName } from "./row-name.ts";
 
 /**
@@ -16,12 +16,14 @@ export function costTable(study: ComparisonStudy, { rows }: ComparisonOfBuildUp)
   const payback = study.heatPricePerKilowattHour === null ? [] : PAYS;
   const all = [...columns, ...payback];
   const unpriced = [...new Set(rows.flatMap(({ cost }) => cost?.unpriced ?? []))];
-  const table = tableMarkup({
-    caption: "Heat through it over the year, and cost, against the build-up as drawn",
-    columns: [{ head: "Variant", kind: "words" }, ...all.map(({ column }) => column)],
-    rows: rows.map((row, number) => [rowName(row, number), ...all.map(({ cell }) => cell(row, study.currency))]),
-    marked: [0],
-  });
+  const table = tableMarkup(
+    withoutEmptyColumns({
+      caption: "Heat through it over the year, and cost, against the build-up as drawn",
+      columns: [{ head: "Variant", kind: "words" }, ...all.map(({ column }) => column)],
+      rows: rows.map((row, number) => [rowName(row, number), ...all.map(({ cell }) => cell(row, study.currency))]),
+      marked: [0],
+    }),
+  );
   const without =
     unpriced.length === 0
       ? null

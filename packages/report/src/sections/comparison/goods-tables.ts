@@ -8,7 +8,7 @@ import {
 } from "@warmside/core";
 import { type Html, html } from "../../html.ts";
 import { fixed, millimetres, orDash, percent, trimmed } from "../../numbers.ts";
-import { tableMarkup } from "../../table.ts";
+import { tableMarkup, withoutEmptyColumns } from "../../table.ts";
 import { rowName } from "./row-name.ts";
 
 /**
@@ -34,35 +34,37 @@ function goodsTable(name: string, row: ComparisonRow, { area }: ComparisonOfBuil
   const perArea = area === null;
   const costs = goods.some(({ costPerArea }) => costPerArea !== null);
   const shown = goods.filter((one) => amountsOf(one, perArea) !== null);
-  const table = tableMarkup({
-    caption: name,
-    columns: [
-      { head: "Material", kind: "words" },
-      { head: "Thickness", unit: "mm", kind: "figures" },
-      { head: "Area", unit: "m²", kind: "figures" },
-      { head: "Volume", unit: "m³", kind: "figures" },
-      { head: "Length", unit: "m", kind: "figures" },
-      { head: "Waste", kind: "figures" },
-      { head: "To order", kind: "words" },
-      ...(costs ? PRICED : []),
-    ],
-    rows: shown.map((one) => {
-      const amounts = amountsOf(one, perArea)!;
-      return [
-        one.use === "framing" ? `${one.material} (framing)` : one.material,
-        one.thickness === null ? "–" : millimetres(one.thickness),
-        orDash(amounts.area, 2),
-        orDash(amounts.volume, 3),
-        orDash(amounts.length, 1),
-        percent(one.waste, 0),
-        orderWords(one),
-        ...(costs
-          ? [unitPriceWords(one, currency), costWords(perArea ? one.costPerArea : one.costInAll, currency)]
-          : []),
-      ];
+  const table = tableMarkup(
+    withoutEmptyColumns({
+      caption: name,
+      columns: [
+        { head: "Material", kind: "words" },
+        { head: "Thickness", unit: "mm", kind: "figures" },
+        { head: "Area", unit: "m²", kind: "figures" },
+        { head: "Volume", unit: "m³", kind: "figures" },
+        { head: "Length", unit: "m", kind: "figures" },
+        { head: "Waste", kind: "figures" },
+        { head: "To order", kind: "words" },
+        ...(costs ? PRICED : []),
+      ],
+      rows: shown.map((one) => {
+        const amounts = amountsOf(one, perArea)!;
+        return [
+          one.use === "framing" ? `${one.material} (framing)` : one.material,
+          one.thickness === null ? "–" : millimetres(one.thickness),
+          orDash(amounts.area, 2),
+          orDash(amounts.volume, 3),
+          orDash(amounts.length, 1),
+          percent(one.waste, 0),
+          orderWords(one),
+          ...(costs
+            ? [unitPriceWords(one, currency), costWords(perArea ? one.costPerArea : one.costInAll, currency)]
+            : []),
+        ];
+      }),
+      ...(costs && cost !== null ? { sums: sumRows(cost, area, study) } : {}),
     }),
-    ...(costs && cost !== null ? { sums: sumRows(cost, area, study) } : {}),
-  });
+  );
   const notes = shown.flatMap(({ note }) => (note === null ? [] : [note]));
   return html`${table}${notes.map((note) => html`<p class="remark">Tape: ${note}</p>`)}`;
 }
