@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { assessProject, type ProjectResult, readProjectOrThrow } from "@warmside/core";
+import { assessProject, type ProjectResult, readProjectOrThrow, saturationPressure } from "@warmside/core";
 import { buildUpDrawing, governingView, renderReport } from "@warmside/report";
 import { describe, expect, test } from "vitest";
 import { gramsPerArea, mostGramsPerArea, sharesOfWhole } from "../../packages/report/src/numbers.ts";
@@ -392,4 +392,23 @@ build-ups:
   test("a negative figure behind a minus sign stands in brackets", async () => {
     expect(await textOf(result)).not.toMatch(/− −\d/);
   });
+});
+
+test("an answer that rests on mould at the surface says first what that surface is like", async () => {
+  const result = project(`  - name: Thin wall
+    element: wall
+    layers: [{ material: softwood timber, thickness: 40 mm }]
+`);
+  const [buildUp] = result.buildUps;
+  const mould = buildUp!.findings.find(({ code }) => code === "surface-mould")!;
+  expect(buildUp!.judgement.message).toBe(mould.message);
+  const { factor, month } = mould.figures as { factor: number; month: string };
+  const inside = result.rooms[0]!.months.find((entry) => entry.month === month)!;
+  const outside = result.climate.months.find((entry) => entry.month === month)!;
+  const surface = outside.temperature + factor * (inside.temperature - outside.temperature);
+  const damp = Math.round((100 * inside.vapourPressure) / saturationPressure(surface));
+  expect(damp).toBeGreaterThan(80);
+  expect(await textOf(result)).toContain(
+    `In ${month} the coldest surface of the room is ${surface.toFixed(1)} °C, the air on it ${damp} % damp; mould can grow from 80 %. ${mould.message}`,
+  );
 });

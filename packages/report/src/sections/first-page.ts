@@ -4,6 +4,7 @@ import { targetWords } from "../heat-target.ts";
 import { type Html, html } from "../html.ts";
 import { fixed, NO_BREAK_SPACE } from "../numbers.ts";
 import { CLASSES, judgementSign } from "../signs.ts";
+import { surfaceFelt } from "../surface-felt.ts";
 import { waterHeadline } from "../water-headline.ts";
 import { climatePlace, firstSentence, roomWords, sentence } from "../words.ts";
 import { judgementBesideHeat, verdictWords } from "./coverage.ts";
@@ -22,7 +23,7 @@ export function firstPage(result: ProjectResult, date: string | null): Html {
 ${particulars(result, date)}
 <dl class="five">
 <div><dt>Question</dt><dd>${question(result)}</dd></div>
-<div class="answers"><dt>Answer</dt><dd><ol>${result.buildUps.map(answer)}</ol></dd></div>
+<div class="answers"><dt>Answer</dt><dd><ol>${result.buildUps.map((buildUp, index) => answer(buildUp, index, result.rooms))}</ol></dd></div>
 <div><dt>Conditions</dt><dd>${conditions(result)}</dd></div>
 <div><dt>Method</dt><dd>Monthly vapour pressure method, ${result.method}; transmittance to ISO 6946:2017; floors to ISO 13370:2017. <a href="#method">Method and edition</a></dd></div>
 <div><dt>Limits</dt><dd>One dimension, steady months, vapour by diffusion. Rain, leaks, moving air, sun, stored and built-in water are outside it. <a href="#left-out">What is left out</a></dd></div>
@@ -56,13 +57,14 @@ function question(result: ProjectResult): Html {
     : html`Does vapour condense inside each build-up, does it dry within the year, and is the build-up sound? <span class="aside">(No question is written in the project file.)</span>`;
 }
 
-function answer(buildUp: BuildUpResult, index: number): Html {
+function answer(buildUp: BuildUpResult, index: number, rooms: ProjectResult["rooms"]): Html {
+  const felt = surfaceFelt(buildUp, rooms);
   const { judgement, moisture, heat } = buildUp;
   const water = moisture ? waterWords(moisture) : null;
   const transmittance = heat ? `U ${fixed(heat.transmittance, 2)} W/(m²·K)${targetWords(buildUp)}` : null;
   return html`<li class="answer ${CLASSES[judgement.word]}">${judgementSign(judgement.word)}<div>
 <p class="name"><a href="#build-up-${index + 1}">${shorten(buildUp.name, LONGEST_NAME)}</a>: ${judgementBesideHeat(buildUp, "cell")}</p>
-<p>${firstSentence(sentence(judgement.message))}</p>
+<p>${felt === null ? null : `${felt} `}${firstSentence(sentence(judgement.message))}</p>
 <p class="figures">${water}${water && transmittance ? "; " : null}${transmittance}</p>
 </div></li>`;
 }

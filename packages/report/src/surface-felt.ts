@@ -1,0 +1,27 @@
+import { type BuildUpResult, CRITICAL_SURFACE_HUMIDITY, type ProjectResult, saturationPressure } from "@warmside/core";
+import { fixed, percent } from "./numbers.ts";
+import { roomWords } from "./words.ts";
+
+/**
+ * What the coldest part of the room surface is like where mould on it is the first reason of the judgement: a factor
+ * says that to nobody who does not know it.
+ *
+ * @param buildUp - a build-up of the result
+ * @param rooms - the project's rooms
+ * @returns such as "In December the coldest surface of the room is 15.2 °C, the air on it 93 % damp; mould can grow from
+ * 80 %."; null where another reason comes first
+ */
+export function surfaceFelt(
+  { findings, judgement, room, farSide }: BuildUpResult,
+  rooms: ProjectResult["rooms"],
+): string | null {
+  const reason = findings.find(({ code, message }) => code === "surface-mould" && message === judgement.message);
+  const month = reason?.figures.month;
+  const factor = reason?.figures.factor;
+  const inside = rooms.find(({ name }) => name === room)?.months.find((entry) => entry.month === month);
+  const outside = farSide.months.find((entry) => entry.month === month);
+  if (typeof factor !== "number" || inside === undefined || outside === undefined) return null;
+  const temperature = outside.temperature + factor * (inside.temperature - outside.temperature);
+  const humidity = Math.min(1, inside.vapourPressure / saturationPressure(temperature));
+  return `In ${inside.month} the coldest surface of ${roomWords(room)} is ${fixed(temperature, 1)} °C, the air on it ${percent(humidity, 0)} damp; mould can grow from ${percent(CRITICAL_SURFACE_HUMIDITY.mould, 0)}.`;
+}
