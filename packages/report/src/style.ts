@@ -52,6 +52,7 @@ p{margin:.5rem 0 .8rem;max-width:42rem}
 a{color:var(--link);text-underline-offset:.15em}
 a:focus-visible,summary:focus-visible,.scroll:focus-visible{outline:3px solid var(--link);outline-offset:2px}
 em.verdict{font-style:italic;font-weight:700}
+td em.verdict{white-space:nowrap}
 code{font-size:.85em}
 .aside,.source,.limit,.unit,.remark,figcaption{color:var(--soft);font-size:.83rem}
 .limit{font-weight:400;font-style:normal}
