@@ -90,11 +90,11 @@ describe("a sweep", () => {
 
   it("says it in words", () => {
     expect(sweep.message).toMatch(
-      /^outer wool: [a-z ]+ from 0 mm(, [a-z ]+ from \d+(\.\d)? mm)+\. U goes from 0\.34 to 0\.12 W\/\(m²·K\) and meets the target of 0\.25 from \d+(\.\d)? mm\.$/,
+      /^outer wool: “[a-z ]+” up to \d+ mm(, “[a-z ]+” from \d+ mm)+\. U goes from 0\.34 to 0\.12 W\/\(m²·K\) and meets the target of 0\.25 from \d+ mm\.$/,
     );
     const short = sweepThickness(project, range(0.15, 0.2, 0.025));
     expect(short.turns).toEqual([]);
-    expect(short.message).toContain(`${short.points[0]!.judgement} all the way from 150 mm to 200 mm`);
+    expect(short.message).toContain(`“${short.points[0]!.judgement}” all the way from 150 mm to 200 mm`);
   });
 
   it("tells a target that no thickness meets", () => {

@@ -1,13 +1,12 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { assessProject, type ProjectResult, readProjectOrThrow, sweepThickness } from "@warmside/core";
+import { assessProject, fromThickness, type ProjectResult, readProjectOrThrow, sweepThickness } from "@warmside/core";
 import { renderReport } from "@warmside/report";
 import { describe, expect, test } from "vitest";
 import { readRange, readStep } from "../../packages/report/src/cli/vary/thickness-range.ts";
 import { fixed } from "../../packages/report/src/numbers.ts";
 import { sweepPlot } from "../../packages/report/src/plots/sweep-plot.ts";
 import { toSvg } from "../../packages/report/src/plots/to-svg.ts";
-import { fromThickness, sweepInWords } from "../../packages/report/src/sweep-in-words.ts";
 import { sentence } from "../../packages/report/src/words.ts";
 import { bundledCommand, DEMO, SMALL_PROJECT } from "./bundled-command.ts";
 import { attributeValues, buildUpPart, visibleText } from "./page-text.ts";
@@ -47,10 +46,10 @@ describe("the sweep in the report", () => {
     expect(fromThickness(0.0189)).toBe("19 mm");
     expect(fromThickness(0.057)).toBe("57 mm");
     const [first] = sweep.turns;
-    expect(sweepInWords(sweep)).toContain(
+    expect(sentence(sweep.message)).toContain(
       `: “${first!.from}” up to ${fromThickness(first!.thickness)}, “${first!.to}” from ${fromThickness(first!.thickness)}`,
     );
-    expect(sweepInWords(sweep)).toMatch(
+    expect(sentence(sweep.message)).toMatch(
       / U goes from \d\.\d\d to \d\.\d\d W\/\(m²·K\) and meets the target of 0\.30 from \d+ mm\.$/,
     );
   });
@@ -67,7 +66,7 @@ describe("the sweep in the report", () => {
     const result = assessProject(project);
     const page = await renderReport({ ...result, sweep });
     const text = visibleText(buildUpPart(page, 1));
-    expect(text).toContain(sweepInWords(sweep));
+    expect(text).toContain(sentence(sweep.message));
     expect(text).toContain(fromThickness(sweep.turns[0]!.thickness));
     expect(sweep.turns.length).toBeGreaterThan(0);
     for (const { reason } of sweep.turns) expect(text).toContain(sentence(reason).replace(/\s+/g, " "));

@@ -105,6 +105,7 @@ export { assessBuildUp } from "./assess-build-up.ts";
 export { CLIMATES_FOR_PLACE, studyPlacement } from "./studies/placement.ts";
 export { sweepThickness } from "./studies/sweep.ts";
 export { findSweepLayer, type SweepLayer } from "./studies/sweep/find-sweep-layer.ts";
+export { fromThickness } from "./studies/sweep/sweep-in-words.ts";
 export { MOST_SWEEP_STEPS } from "./studies/sweep/thicknesses.ts";
 export type { SweepQuestion } from "./studies/sweep/types.ts";
 export { compareVariants } from "./studies/variants.ts";

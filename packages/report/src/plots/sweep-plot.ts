@@ -1,8 +1,7 @@
-import type { SweepStudy } from "@warmside/core";
+import { fromThickness, type SweepStudy } from "@warmside/core";
 import type { TopLevelSpec } from "vega-lite";
 import { fixed, GRAMS_PER_KILOGRAM, MILLIMETRES_PER_METRE, trimmed } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
-import { fromThickness } from "../sweep-in-words.ts";
 import { evenScale } from "./even-scale.ts";
 import { judgementChannels } from "./judgement-marks.ts";
 import { placeLabels } from "./place-labels.ts";

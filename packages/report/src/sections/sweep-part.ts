@@ -1,9 +1,8 @@
-import type { SweepStudy } from "@warmside/core";
+import { fromThickness, type SweepStudy } from "@warmside/core";
 import { type Html, html } from "../html.ts";
 import { grams, MILLIMETRES_PER_METRE, orDash, trimmed } from "../numbers.ts";
 import { sweepPlot } from "../plots/sweep-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
-import { fromThickness, sweepInWords } from "../sweep-in-words.ts";
 import { tableMarkup } from "../table.ts";
 import { sentence } from "../words.ts";
 import { COVERED_BY_TABLE, judgementCell, verdictCell } from "./coverage.ts";
@@ -22,7 +21,7 @@ export async function sweepPart({ result, buildUp, id }: BuildUpPage): Promise<P
   return {
     key: "sweep",
     heading: `Layer ${sweep.layer.number} in other thicknesses`,
-    body: html`<p><strong>${sweepInWords(sweep)}</strong></p>
+    body: html`<p><strong>${sentence(sweep.message)}</strong></p>
 <p>Every thickness was worked out in full${sweep.points.some(({ thickness }) => thickness === 0) ? "; 0 mm is the build-up without the layer" : null}. Where the judgement turns was found by halving, and is rounded up to whole millimetres; a judgement that turns and turns back within ${millimetres(sweep.step)} mm is not seen.</p>
 ${drawn}${turns(sweep)}${table(sweep)}`,
   };

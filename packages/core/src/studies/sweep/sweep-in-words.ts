@@ -1,10 +1,10 @@
 import type { SweepStudy } from "../../result/types.ts";
 
 /**
- * What a sweep shows, in one or two sentences.
+ * What a sweep shows, in one or two sentences, with the judgements in quotation marks: bare, "change it" is an order.
  *
  * @param study - its points and turns
- * @returns such as "mineral wool slab: change it up to 39 mm, sound from 40 mm to 100 mm. U goes from 0.90 to 0.31 W/(m²·K)."
+ * @returns such as "mineral wool slab: “change it” up to 40 mm, “sound” from 40 mm. U goes from 0.90 to 0.31 W/(m²·K)."
  */
 export function sweepInWords(study: Omit<SweepStudy, "message">): string {
   const { layer, points, turns, target, meetsTargetFrom } = study;
@@ -12,10 +12,10 @@ export function sweepInWords(study: Omit<SweepStudy, "message">): string {
   const last = points[points.length - 1]!;
   const parts =
     turns.length === 0
-      ? [`${first.judgement} all the way from ${millimetres(study.from)} to ${millimetres(study.to)}`]
+      ? [`“${first.judgement}” all the way from ${millimetres(study.from)} to ${millimetres(study.to)}`]
       : [
-          `${first.judgement} from ${millimetres(study.from)}`,
-          ...turns.map(({ thickness, to }) => `${to} from ${millimetres(thickness)}`),
+          `“${first.judgement}” up to ${fromThickness(turns[0]!.thickness)}`,
+          ...turns.map(({ thickness, to }) => `“${to}” from ${fromThickness(thickness)}`),
         ];
   const ends =
     first.transmittance === null || last.transmittance === null
@@ -24,11 +24,21 @@ export function sweepInWords(study: Omit<SweepStudy, "message">): string {
   return `${layer.name}: ${parts.join(", ")}.${ends === "" ? "" : `${ends}${targetInWords(target, meetsTargetFrom)}.`}`;
 }
 
+/**
+ * A thickness from which something holds, rounded up: a whole millimetre can be built.
+ *
+ * @param thickness - [m]
+ * @returns such as "19 mm" for 18.9 mm
+ */
+export function fromThickness(thickness: number): string {
+  return `${Math.ceil(thickness * MILLIMETRES_PER_METRE - SMALLEST_PART)} mm`;
+}
+
 function targetInWords(target: number | null, meetsTargetFrom: number | null): string {
   if (target === null) return "";
   return meetsTargetFrom === null
     ? `, which never meets the target of ${target.toFixed(2)}`
-    : ` and meets the target of ${target.toFixed(2)} from ${millimetres(meetsTargetFrom)}`;
+    : ` and meets the target of ${target.toFixed(2)} from ${fromThickness(meetsTargetFrom)}`;
 }
 
 function millimetres(thickness: number): string {
@@ -36,3 +46,5 @@ function millimetres(thickness: number): string {
 }
 
 const MILLIMETRES_PER_METRE = 1000;
+/** So little over a whole millimetre comes of binary numbers [mm]. */
+const SMALLEST_PART = 1e-6;
