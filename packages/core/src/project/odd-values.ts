@@ -1,6 +1,6 @@
 import type { ProblemPath } from "../problems/types.ts";
 import { whyOdd } from "../quantities/read-quantity.ts";
-import { quantityOf } from "../quantities/vocabulary.ts";
+import { CONDUCTIVITY_OF_ALL_BUT_METAL, quantityOf } from "../quantities/vocabulary.ts";
 import type { ReadingContext } from "./reading-context.ts";
 import type { ReadValue, WrittenMaterial } from "./schema/written-project.ts";
 import { valueAt } from "./value-at.ts";
@@ -26,12 +26,10 @@ function whyOddBeside(path: ProblemPath, written: unknown): string | null {
   if (path[path.length - 1] !== "conductivity") return null;
   const material = valueAt(written, path.slice(0, -1)) as Partial<WrittenMaterial>;
   if (material.name === undefined || material.kind === "metal") return null;
-  if (!(material.conductivity!.value > MOST_BUT_METAL)) return null;
-  return "only metal, which states `kind: metal`, has more than 5 W/(m K); figures in mW/(m K) are to be divided by 1000";
+  return material.conductivity!.value > CONDUCTIVITY_OF_ALL_BUT_METAL.most
+    ? CONDUCTIVITY_OF_ALL_BUT_METAL.reason
+    : null;
 }
-
-/** Everything but metal conducts less [W/(m·K)]. Rule of this project: the densest stone ends at about 4. */
-const MOST_BUT_METAL = 5;
 
 function readValuesIn(here: unknown, path: ProblemPath): { path: ProblemPath; read: ReadValue }[] {
   if (isReadValue(here)) return [{ path, read: here }];

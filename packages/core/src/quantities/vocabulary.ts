@@ -137,3 +137,13 @@ export const VOCABULARY: Record<QuantityName, Quantity> = {
 export function quantityOf(name: QuantityName): Quantity {
   return VOCABULARY[name];
 }
+
+/**
+ * The most that everything but metal conducts [W/(m·K)]: the densest stone ends at about 4. Over it a value is odd beside
+ * a kind that is not metal. Rule of this project.
+ */
+export const CONDUCTIVITY_OF_ALL_BUT_METAL = {
+  most: 5,
+  reason:
+    "only metal, which states `kind: metal`, has more than 5 W/(m K); figures in mW/(m K) are to be divided by 1000",
+} as const;
