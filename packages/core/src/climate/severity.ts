@@ -35,16 +35,12 @@ export function applySeverity(climate: OutdoorClimate, severity: Severity): Outd
  *
  * @param climate - the reported year's twelve monthly means
  * @param severity - what the reported year already is
- * @param year - which of the two is wanted
+ * @param year - the colder or the warmer one
  * @returns 2 K off the mean year where the reported one is itself met once in ten; else 2 K off the reported year, which
  *   then counts as the mean
  * Source: ISO 13788:2012 clause 4.2 (from memory).
  */
-export function oneInTenYear(
-  climate: OutdoorClimate,
-  severity: Severity,
-  year: typeof ONE_IN_TEN_COLDER | typeof ONE_IN_TEN_WARMER,
-): OutdoorClimate {
+export function oneInTenYear(climate: OutdoorClimate, severity: Severity, year: Severity): OutdoorClimate {
   const reported = [ONE_IN_TEN_COLDER, ONE_IN_TEN_WARMER].find(({ name }) => name === severity.name)?.offset ?? 0;
   return applySeverity(climate, { ...year, offset: year.offset - reported });
 }

@@ -1,4 +1,5 @@
 import { mainInsulation } from "../heat/main-insulation.ts";
+import { sumOfResistances } from "../heat/sum-of-resistances.ts";
 import { insulates } from "../project/insulates.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { AirLayer, Layer } from "../project/types.ts";
@@ -43,9 +44,10 @@ const SQUARE_MILLIMETRES = 1e6;
 const LEAST_INSULATION = 0.5;
 
 function resistanceBeyond(evidence: Evidence, index: number): number {
-  return evidence.calculation.heat.counted
-    .filter((layer) => layer.index > index && layer.layer.type === "material")
-    .reduce((sum, layer) => sum + layer.resistance, 0);
+  const beyond = evidence.calculation.heat.counted.filter(
+    (layer) => layer.index > index && layer.layer.type === "material",
+  );
+  return sumOfResistances(beyond);
 }
 
 /** Insulation worth the name lies above the deck: then it is a warm roof with a part below. */
@@ -119,10 +121,8 @@ function whatIsWrong(air: AirLayer | undefined): { words: string; asks: boolean 
 
 function warmRoof(evidence: Evidence, main: number, deck: number): RuledFinding[] {
   const { counted } = evidence.calculation.heat;
-  const below = counted
-    .filter(({ index, layer }) => index < deck && insulates(layer))
-    .reduce((sum, { resistance }) => sum + resistance, 0);
-  const total = counted.reduce((sum, { resistance }) => sum + resistance, 0);
+  const below = sumOfResistances(counted.filter(({ index, layer }) => index < deck && insulates(layer)));
+  const total = sumOfResistances(counted);
   const share = below / total;
   if (below < LEAST_INSULATION || (main > deck && share < NOTHING_BELOW)) return [];
   const usual = share <= USUAL_SHARE_BELOW_DECK;

@@ -26,6 +26,9 @@ const HARDER_YEARS: Readonly<Partial<Record<SensitivityName, string>>> = {
   "one in ten warmer year": "In a year 2 K warmer than usual, as one in ten is: ",
 };
 
+const DO_NOT_CLOSE =
+  "Do not close the build-up like this: take one of the remedies, where any is listed, or ask an adviser.";
+
 /** How much findings of water weigh in the judgement. */
 function weight(findings: readonly RuledFinding[]): number {
   return Math.max(-1, ...findings.map(({ effect }) => WEIGHTS.indexOf(effect)));
@@ -79,7 +82,7 @@ function tooMuch(judged: WaterJudged, opening: string): RuledFinding {
     severity: "fault",
     effect: "change by number",
     message: `${opening}Too much water condenses ${placeOf(judged)}: ${mostOf(judged)}. ${limitOf(judged)}`,
-    advice: "Do not close the build-up like this: take one of the remedies, where any is listed, or ask an adviser.",
+    advice: DO_NOT_CLOSE,
   };
 }
 
@@ -130,7 +133,7 @@ function staysWet(judged: WaterJudged, evidence: Evidence, opening: string): Rul
     severity: "fault",
     effect: "change by number",
     message,
-    advice: "Do not close the build-up like this: take one of the remedies, where any is listed, or ask an adviser.",
+    advice: DO_NOT_CLOSE,
   };
 }
 

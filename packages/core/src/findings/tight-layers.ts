@@ -1,5 +1,5 @@
 import { mainInsulation } from "../heat/main-insulation.ts";
-import type { CountedLayer } from "../heat/types.ts";
+import { sumOfResistances } from "../heat/sum-of-resistances.ts";
 import { insulates } from "../project/insulates.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { Layer } from "../project/types.ts";
@@ -107,9 +107,9 @@ function tightSheetOnColdSide(evidence: Evidence): RuledFinding[] {
   const main = mainInsulation(calculation.heat.counted);
   if (main === null) return [];
   const { counted } = calculation.heat;
-  const total = resistanceOf(counted);
+  const total = sumOfResistances(counted);
   const isOutside = (index: number): boolean =>
-    resistanceOf(counted.filter((layer) => layer.index > index)) < SHARE_OUTSIDE * total;
+    sumOfResistances(counted.filter((layer) => layer.index > index)) < SHARE_OUTSIDE * total;
   const sheet = counted.find(({ index, layer }) => index > main.index && isOutside(index) && isTightSheet(layer));
   if (sheet === undefined || isRequired(evidence, { layers: [sheet.index] })) return [];
   const above = buildUp.layers.slice(0, sheet.index).filter(holdsWater);
@@ -127,10 +127,6 @@ function tightSheetOnColdSide(evidence: Evidence): RuledFinding[] {
       figures: { layer: sheet.index + 1 },
     },
   ];
-}
-
-function resistanceOf(layers: readonly CountedLayer[]): number {
-  return layers.reduce((sum, { resistance }) => sum + resistance, 0);
 }
 
 function isTightSheet(layer: Layer): boolean {

@@ -1,7 +1,7 @@
 import { cooledMonths } from "../climate/cooled-months.ts";
 import type { AirMonths, Room } from "../project/types.ts";
 import { vapourExcessOfClass } from "../rooms/humidity-class.ts";
-import { roomInWords } from "../rooms/room-in-words.ts";
+import { ownRoomInWords, roomInWords } from "../rooms/room-in-words.ts";
 import { beyond } from "./beyond.ts";
 import { capital } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
@@ -25,7 +25,7 @@ interface TouchedRoom {
  */
 export function wetRooms(evidence: Evidence): RuledFinding[] {
   const { room, farRoom, calculation } = evidence;
-  const own = { room, name: room.name === "indoor" ? "the room" : roomInWords(room.name), air: calculation.inside };
+  const own = { room, name: ownRoomInWords(room.name), air: calculation.inside };
   const far = { room: farRoom ?? room, name: roomInWords(calculation.farSide.name), air: calculation.farSide.months };
   const touched = farRoom === null || farRoom.name === room.name ? [own] : [own, far];
   return touched.flatMap((each) => (each.room.burstsOfSteam ? burstsOfSteam(each) : tooWet(each, evidence)));

@@ -5,8 +5,9 @@ import { countedLayers } from "./counted-layers.ts";
 import { type GroundTransmittance, slabTransmittance, suspendedFloorTransmittance } from "./ground-floor.ts";
 import { pathsThrough } from "./paths.ts";
 import { ROOF_SPACE_RESISTANCE, unheatedSpaceResistance } from "./space-resistance.ts";
+import { sumOfResistances } from "./sum-of-resistances.ts";
 import { type OuterEnd, surfaceResistances } from "./surface-resistance.ts";
-import type { CountedLayer, HeatCalculation, HeatFlowDirection, Path } from "./types.ts";
+import type { HeatCalculation, HeatFlowDirection, Path } from "./types.ts";
 
 /**
  * Resistances and transmittance of a build-up, framing and corrections counted.
@@ -75,10 +76,6 @@ function resistanceOutside(buildUp: BuildUp, endsAt: number | null): number {
 /** Part of the area that no framing runs through [–]. */
 function shareBetweenFraming(paths: readonly Path[]): number {
   return paths.find((path) => path.through.length === 0)?.share ?? 0;
-}
-
-function sumOfResistances(counted: readonly CountedLayer[]): number {
-  return counted.reduce((sum, { resistance }) => sum + resistance, 0);
 }
 
 /** The innermost slightly ventilated air layer, or null. */

@@ -1,4 +1,5 @@
 import { mainInsulation } from "../heat/main-insulation.ts";
+import { sumOfResistances } from "../heat/sum-of-resistances.ts";
 import type { CountedLayer } from "../heat/types.ts";
 import type { BuildUp } from "../project/types.ts";
 import type { BuildUpResult } from "../result/types.ts";
@@ -37,16 +38,12 @@ export function blamesColdSheet({ findings }: Pick<BuildUpResult, "findings">): 
  */
 export function sheetsLieWarm(buildUp: BuildUp, counted: readonly CountedLayer[], warmSide: WarmSide): boolean {
   if (warmSide === "neither") return true;
-  const total = resistanceOf(counted);
+  const total = sumOfResistances(counted);
   const main = mainInsulation(counted)?.index ?? null;
   return counted.every(({ index, layer }) => {
     if (layer.type !== "sheet" || sdOf(layer) < WORTH_TAKING_OUT || mustStay(buildUp, index)) return true;
     const isBeyond = (other: number): boolean => (warmSide === "room" ? other > index : other < index);
-    const beyond = resistanceOf(counted.filter((other) => isBeyond(other.index)));
+    const beyond = sumOfResistances(counted.filter((other) => isBeyond(other.index)));
     return main !== null && isBeyond(main) && beyond >= LEAST_BEYOND_SHEET * total - ROUNDING;
   });
-}
-
-function resistanceOf(layers: readonly CountedLayer[]): number {
-  return layers.reduce((sum, { resistance }) => sum + resistance, 0);
 }

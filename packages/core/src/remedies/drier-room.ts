@@ -1,5 +1,6 @@
-import { HOURS_PER_DAY, SECONDS_PER_DAY } from "../constants.ts";
 import type { HumidityRule } from "../project/types.ts";
+import { airChangesInWords, airChangesPerHour } from "../rooms/describe-room.ts";
+import { ownRoomInWords } from "../rooms/room-in-words.ts";
 import { withRoom } from "../surroundings/surroundings.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 
@@ -27,7 +28,7 @@ export function drierRoom({ buildUp, surroundings, warmSide }: Situation): Chang
   const room = surroundings.rooms.get(warmSide === "far side" ? buildUp.faces : buildUp.room);
   if (room === undefined) return [];
   const steps = drierRules(room.humidity).map(({ humidity, words }) => ({
-    words: `${room.name === "indoor" ? "the room" : `the ${room.name}`} kept drier, only if it is really ventilated so: ${words} (a change of use or of ventilation, not of the build-up)`,
+    words: `${ownRoomInWords(room.name)} kept drier, only if it is really ventilated so: ${words} (a change of use or of ventilation, not of the build-up)`,
     buildUp: { ...buildUp, variants: [] },
     surroundings: withRoom(surroundings, { ...room, humidity }),
     thicknessInside: 0,
@@ -57,18 +58,9 @@ function drierRules(rule: HumidityRule): { humidity: HumidityRule; words: string
     case "balance":
       return MORE_AIR.map((factor) => ({
         humidity: { ...rule, airChanges: rule.airChanges * factor },
-        words: `${airChangesInWords(rule.airChanges * factor)} an hour instead of ${perHour(rule.airChanges)}`,
+        words: `${airChangesInWords(rule.airChanges * factor)} an hour instead of ${airChangesPerHour(rule.airChanges)}`,
       }));
     case "as outdoors":
       return [];
   }
-}
-
-function airChangesInWords(airChanges: number): string {
-  const count = perHour(airChanges);
-  return `${count} air ${count === "1" ? "change" : "changes"}`;
-}
-
-function perHour(airChanges: number): string {
-  return String(Number(((airChanges * SECONDS_PER_DAY) / HOURS_PER_DAY).toFixed(2)));
 }

@@ -88,12 +88,22 @@ function humidityInWords(rule: HumidityRule): string {
         : "relative humidity by outdoor temperature, high use: 40 % at −10 °C rising to 70 % at 20 °C";
     case "balance": {
       const production = short(rule.production * SECONDS_PER_DAY);
-      const airChanges = short((rule.airChanges * SECONDS_PER_DAY) / HOURS_PER_DAY);
-      return `moisture balance: ${production} kg of water a day into ${short(rule.volume)} m³ with ${airChanges} air ${airChanges === "1" ? "change" : "changes"} an hour`;
+      return `moisture balance: ${production} kg of water a day into ${short(rule.volume)} m³ with ${airChangesInWords(rule.airChanges)} an hour`;
     }
     case "as outdoors":
       return "the vapour of outdoors";
   }
+}
+
+/** Air changes [1/s] as they are an hour: "1 air change", "0.6 air changes". */
+export function airChangesInWords(airChanges: number): string {
+  const count = airChangesPerHour(airChanges);
+  return `${count} air ${count === "1" ? "change" : "changes"}`;
+}
+
+/** Air changes [1/s] an hour, as a figure. */
+export function airChangesPerHour(airChanges: number): string {
+  return short((airChanges * SECONDS_PER_DAY) / HOURS_PER_DAY);
 }
 
 function sourceOf(room: Room): string {

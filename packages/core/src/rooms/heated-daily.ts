@@ -1,7 +1,5 @@
 import type { Room } from "../project/types.ts";
-
-/** Days of a week. */
-const EVERY_DAY = 7;
+import { DAYS_PER_WEEK } from "./room-months.ts";
 
 /**
  * The same room, heated on every day of the week.
@@ -12,6 +10,6 @@ const EVERY_DAY = 7;
  */
 export function heatedDaily(room: Room): Room {
   const { temperature } = room;
-  if (temperature.kind !== "heated" || temperature.daysPerWeek === EVERY_DAY) return room;
-  return { ...room, temperature: { ...temperature, daysPerWeek: EVERY_DAY } };
+  if (temperature.kind !== "heated" || temperature.daysPerWeek === DAYS_PER_WEEK) return room;
+  return { ...room, temperature: { ...temperature, daysPerWeek: DAYS_PER_WEEK } };
 }

@@ -8,3 +8,14 @@
 export function roomInWords(name: string): string {
   return name === "indoor" ? "the indoor room" : `the ${name}`;
 }
+
+/**
+ * A room that the sentence is about, in words.
+ *
+ * @param name - the room's name
+ * @returns "the store"; the room of every build-up that names none is "the room"
+ * @example ownRoomInWords("indoor") // "the room"
+ */
+export function ownRoomInWords(name: string): string {
+  return name === "indoor" ? "the room" : `the ${name}`;
+}

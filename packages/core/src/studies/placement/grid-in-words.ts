@@ -1,3 +1,4 @@
+import { inSpeech } from "../../problems/wording.ts";
 import type { PlacementCell, PlacementPosition, PlacementRow } from "../../result/types.ts";
 
 /**
@@ -81,7 +82,10 @@ function onBothFaces(rows: readonly PlacementRow[]): string {
 function mayLie(rows: readonly PlacementRow[], farSide: string): string {
   const sound = placesThatHold(rows, ({ judgement }) => judgement === "sound");
   const conditional = placesThatHold(rows).filter((position) => !sound.includes(position));
-  const places = joined(conditional.map((position) => positionInWords(position, farSide)));
+  const places = inSpeech(
+    conditional.map((position) => positionInWords(position, farSide)),
+    "or",
+  );
   if (sound.length === 0) return `it calculates, with conditions, ${places}`;
   const advised = soundInWords(sound, conditional.length > 0, placesKnown(rows), farSide);
   return conditional.length === 0 ? advised : `${advised}, and ${places} it calculates, with conditions`;
@@ -91,11 +95,7 @@ function soundInWords(sound: readonly PlacementPosition[], hasOthers: boolean, k
   if (sound.length === known) return "it may lie in any one place, or be left out";
   const placed = sound.filter((position) => position !== "none").map((position) => positionInWords(position, farSide));
   if (placed.length === 0) return hasOthers ? "it may be left out" : "it has to be left out";
-  return `it may lie ${joined(placed)}${sound.includes("none") ? ", or be left out" : ""}`;
-}
-
-function joined(places: readonly string[]): string {
-  return places.length < 2 ? places.join("") : `${places.slice(0, -1).join(", ")} or ${places[places.length - 1]}`;
+  return `it may lie ${inSpeech(placed, "or")}${sound.includes("none") ? ", or be left out" : ""}`;
 }
 
 function isOnePlace(position: PlacementPosition): boolean {

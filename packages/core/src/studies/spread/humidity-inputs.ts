@@ -1,5 +1,6 @@
 import { saturationPressure } from "../../air/saturation-pressure.ts";
 import type { AirMonths } from "../../project/types.ts";
+import { ownRoomInWords } from "../../rooms/room-in-words.ts";
 import type { Site } from "../../surroundings/far-side-months.ts";
 import type { SpreadInput } from "./types.ts";
 import { factorAt, HUMIDITY_WIDTH } from "./widths.ts";
@@ -28,8 +29,11 @@ export function humidityInputs(names: readonly string[], sites: readonly Site[])
       for (const air of airs) setExcess(air, factor);
     };
     const { low, high, origin } = HUMIDITY_WIDTH;
-    const room = name === "indoor" ? "the room" : `the ${name}`;
-    const description = { name: `vapour in ${room} over outdoors`, kind: "indoor humidity", unit: "–" } as const;
+    const description = {
+      name: `vapour in ${ownRoomInWords(name)} over outdoors`,
+      kind: "indoor humidity",
+      unit: "–",
+    } as const;
     return [{ description: { ...description, stated: 1, low, high, origin }, set }];
   });
 }

@@ -1,0 +1,12 @@
+import type { CountedLayer } from "./types.ts";
+
+/**
+ * Resistance of layers one behind the other, framing left out.
+ *
+ * @param layers - counted layers
+ * @returns ΣR [m²·K/W]
+ * Source: definition.
+ */
+export function sumOfResistances(layers: readonly Pick<CountedLayer, "resistance">[]): number {
+  return layers.reduce((sum, { resistance }) => sum + resistance, 0);
+}
