@@ -61,7 +61,8 @@ describe.each(PACKAGES)("the packed %s", (name) => {
     const top = [...new Set(filesOf(name).map((file) => file.split("/")[0]))].sort();
     const built = name === "core" ? ["dist"] : ["bundle", "dist"];
     const schema = name === "core" ? ["project.schema.json"] : [];
-    expect(top).toEqual(["LICENSE", "README.md", ...built, "package.json", ...schema]);
+    const method = name === "core" ? ["METHOD.md"] : [];
+    expect(top).toEqual(["LICENSE", ...method, "README.md", ...built, "package.json", ...schema]);
     const strange = filesOf(name).filter(
       (file) =>
         (file.startsWith("dist/") && !/\.(js|d\.ts)$/.test(file)) ||

@@ -3,7 +3,7 @@ import type { BuildUpResult } from "../../packages/core/src/result/types.ts";
 import { textOfCase } from "../practice/cases.ts";
 import { assessText } from "./corpus.ts";
 
-/** What a build-up is judged by, where a rule could overlook it. Invented build-ups; limits by method.md 7. */
+/** What a build-up is judged by, where a rule could overlook it. Invented build-ups; limits by METHOD.md, Amounts of water. */
 const file = (buildUp: string, more = "indoor: { heating: 20 °C, humidity: class 3 }"): string =>
   `project: Alder Row pottery studio\nclimate: de-bilt\n${more}\nbuild-ups:\n${buildUp}`;
 const codesOf = ({ findings }: BuildUpResult): string[] => findings.map(({ code }) => code);

@@ -11,7 +11,7 @@ import { type Case, corpus } from "./corpus.ts";
 import { rulesBroken } from "./remedy-rules.ts";
 
 /**
- * Every remedy of the practice corpus and of the demo, held against what method.md 7 asks of remedies.
+ * Every remedy of the practice corpus and of the demo, held against what METHOD.md, Remedies asks of remedies.
  * Nothing of the search is used to judge its outcome: each change is made again and assessed alone.
  */
 interface Searched extends Case {
@@ -208,7 +208,7 @@ function rounded({ heat }: BuildUpResult): number {
   return Math.round(heat!.transmittance * 100);
 }
 
-/** Required by its purpose, or a metal skin: what method.md 7 names. */
+/** Required by its purpose, or a metal skin: what METHOD.md, Remedies names. */
 function isRequired(layer: Layer): boolean {
   if (layer.type === "air") return false;
   return (layer.purpose !== null && layer.purpose !== "vapour layer") || layer.material.kind === "metal";

@@ -106,7 +106,7 @@ describe("the least size", () => {
   });
 });
 
-describe("what must stay (method.md 7)", () => {
+describe("what must stay (METHOD.md, Remedies)", () => {
   const required = ["damp-proof membrane", "radon membrane", "gas membrane", "weather skin", "tanking"] as const;
   test.each(required)("a layer whose purpose is %s", (purpose) => {
     const built = wall(lining, wool, layerOf("polyethylene sheet 0.15 mm", 0, { purpose }));

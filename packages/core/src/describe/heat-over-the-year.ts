@@ -14,7 +14,7 @@ const NO_HEATING_LIMIT = "from monthly means without a heating limit: it oversta
  * @param calculation - the build-up's figures
  * @param outdoor - twelve months of outdoor air
  * @returns kWh/m² and the note that belongs beside it; null where the room is never warmer
- * Source: Σ max(0, θi − θe)·24·days/1000 times U (method.md 5).
+ * Source: Σ max(0, θi − θe)·24·days/1000 times U (METHOD.md, Heat over the year).
  */
 export function heatOverTheYear(
   calculation: BuildUpCalculation,

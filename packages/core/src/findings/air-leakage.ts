@@ -3,7 +3,7 @@ import type { Evidence, RuledFinding } from "./types.ts";
 
 /**
  * Air through a stated gap, beside diffusion.
- * Source: orifice flow and ideal gas (this project's rule, method.md 5), an upper bound.
+ * Source: orifice flow and ideal gas (this project's rule, METHOD.md, Air leakage), an upper bound.
  */
 export function airLeakageFindings({ checks }: Evidence): RuledFinding[] {
   const { leak } = checks;

@@ -10,7 +10,7 @@ import { isUpright } from "../project/is-upright.ts";
 import type { BuildUp, Layer, Material } from "../project/types.ts";
 import type { WaterZone } from "./water-zones.ts";
 
-/** Up to this is a trace [kg/m²] (this project's rule, method.md 7). */
+/** Up to this is a trace [kg/m²] (this project's rule, METHOD.md, Amounts of water). */
 export const TRACE = 0.01;
 /** From about this drops may run down a smooth upright surface [kg/m²] (common practice). */
 export const DROPS_MAY_RUN = 0.05;

@@ -140,7 +140,7 @@ function staysWet(judged: WaterJudged, evidence: Evidence, opening: string): Rul
 /**
  * On the ground the membrane is required and the ground as cold all year as its mean: water above it counts as a fault
  * only where it touches something that rots, or where a year brings as much as gathers in drops.
- * Source: this project's rule on common practice (method.md 7: nothing speaks against membranes on the ground).
+ * Source: this project's rule on common practice (METHOD.md, Amounts of water: nothing speaks against membranes on the ground).
  */
 function isTakenUpAboveTheGround(judged: WaterJudged, { buildUp }: Evidence): boolean {
   if (buildUp.faces !== "ground" || judged.amount > DROPS_GATHER) return false;

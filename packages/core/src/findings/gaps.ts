@@ -4,7 +4,7 @@ import type { Evidence, RuledFinding } from "./types.ts";
 /**
  * What gaps in the vapour layer do, as stated or with a thousandth missing. The framed part stands in the checks alone;
  * what follows for sealing is said by `vapour-layer-dependence.ts`.
- * Source: conductances in parallel (this project's rule, method.md 5), an upper bound.
+ * Source: conductances in parallel (this project's rule, METHOD.md, Gaps in the vapour layer), an upper bound.
  */
 export function gapsFindings({ checks, buildUp }: Evidence): RuledFinding[] {
   const ofLayers = checks.gaps.filter(({ layer, name }) => buildUp.layers[layer]!.name === name);

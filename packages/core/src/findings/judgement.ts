@@ -2,7 +2,7 @@ import type { Judgement, JudgementWord, VerdictWord } from "../result/types.ts";
 import type { FindingWithEffect } from "./all-findings.ts";
 import type { JudgementEffect } from "./types.ts";
 
-/** Effects in order of precedence, with the word each makes. Source: this project's rule (method.md 7). */
+/** Effects in order of precedence, with the word each makes. Source: this project's rule (METHOD.md, Judgement). */
 const PRECEDENCE: readonly { effect: JudgementEffect; word: JudgementWord }[] = [
   { effect: "change by guidance", word: "change it" },
   { effect: "beyond", word: "beyond this method" },
@@ -17,7 +17,7 @@ const PRECEDENCE: readonly { effect: JudgementEffect; word: JudgementWord }[] = 
  * @param findings - all findings with their effects
  * @param verdict - of the governing section
  * @returns the word, its reasons as finding ids, a sentence and the conditions
- * Source: this project's rule (method.md 7).
+ * Source: this project's rule (METHOD.md, Judgement).
  */
 export function judge(findings: readonly FindingWithEffect[], verdict: VerdictWord): Judgement {
   const speaking = PRECEDENCE.flatMap(({ effect }) => findings.filter((entry) => entry.effect === effect));

@@ -4,7 +4,7 @@ import type { Evidence, RuledFinding } from "./types.ts";
 
 /**
  * Interfaces inside that are humid enough for mould on something it feeds on, though they need not be wet.
- * Source: this project's rule (method.md 5) on the growth limit of Hukka and Viitanen 1999 (from memory).
+ * Source: this project's rule (METHOD.md, Mould between layers) on the growth limit of Hukka and Viitanen 1999 (from memory).
  */
 export function mouldAtInterfaceFindings(evidence: Evidence): RuledFinding[] {
   const { calculation, site } = evidence;

@@ -2,7 +2,7 @@ import type { Evidence, RuledFinding } from "./types.ts";
 
 /**
  * The standard's year and the year with drying inside the month give different verdicts.
- * Source: ISO 13788:2012 clause 6.4 (from memory) against this project's rule that conserves water (method.md 4).
+ * Source: ISO 13788:2012 clause 6.4 (from memory) against this project's rule that conserves water (METHOD.md, Drying within the month).
  */
 export function differingYears({ calculation }: Evidence): RuledFinding[] {
   const { year, withinMonth, name } = calculation.governing;

@@ -7,7 +7,7 @@ import { isTooMuch, judgeWater, type WaterJudged } from "./water-level.ts";
 /**
  * Whether the design forgives gaps in its vapour layer or depends on the layer being continuous: worked out again with
  * the layer ten times more open, and with none.
- * Source: this project's rule (method.md 7).
+ * Source: this project's rule (METHOD.md, Dependence on the vapour layer).
  */
 export function dependenceFindings(evidence: Evidence): RuledFinding[] {
   const { tightLayer, vapourLayer, sensitivity } = evidence;

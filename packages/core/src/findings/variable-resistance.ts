@@ -4,7 +4,7 @@ import type { Evidence, RuledFinding } from "./types.ts";
 
 /**
  * The year with vapour resistance by each layer's own humidity, beside the one with dry values that rules.
- * Source: this project's rule (method.md 1).
+ * Source: this project's rule (METHOD.md, Vapour resistance of layers).
  */
 export function variableResistanceFindings({ checks, calculation }: Evidence): RuledFinding[] {
   const varying = checks.variableResistance;

@@ -32,7 +32,7 @@ export const LONG_ENOUGH = 50;
  *
  * @param calculation - the build-up's figures
  * @returns level, section, zone and limit of each; none where it stays dry
- * Source: method.md 7 (this project's rule on the limits of `amount-limits.ts`).
+ * Source: METHOD.md, Amounts of water (this project's rule on the limits of `amount-limits.ts`).
  */
 export function judgeZones(calculation: BuildUpCalculation): WaterJudged[] {
   return calculation.sections

@@ -29,7 +29,7 @@ const NO_WATER = 1e-6;
  * @param year - the standard's year or the one with drying inside the month
  * @param buildUp - for the names of its layers
  * @returns zones, most water first; none when dry
- * Source: this project's rule (method.md 4, zones).
+ * Source: this project's rule (METHOD.md, Zones of water).
  */
 export function waterZones(section: SectionCalculation, year: SectionYear, buildUp: BuildUp): WaterZone[] {
   if (year.startMonth === null) return [];

@@ -3,7 +3,7 @@ import type { BuildUp, Framing } from "../project/types.ts";
 /** Framing at or above this conductivity needs a detailed calculation [W/(m·K)] (this project's rule: metals). */
 export const METAL_CONDUCTIVITY = 10;
 
-/** Mortar and other mineral bridging counts for heat only (this project's rule, method.md contracts). */
+/** Mortar and other mineral bridging counts for heat only (this project's rule, METHOD.md, Framing). */
 export function countsForVapour(framing: Framing): boolean {
   return framing.material.kind !== "mineral";
 }

@@ -5,7 +5,7 @@ import type { CountedLayer } from "./types.ts";
  *
  * @param counted - counted layers, at least one
  * @returns the layer, or null where none has a resistance
- * Source: this project's rule (method.md 1).
+ * Source: this project's rule (METHOD.md, Vapour resistance of layers).
  */
 export function mainInsulation(counted: readonly CountedLayer[]): CountedLayer | null {
   let main: CountedLayer | null = null;

@@ -13,7 +13,7 @@ import type { HeatCalculation } from "./types.ts";
  * @param heat - its heat figures
  * @param question - air of both sides [°C, Pa] and junction factors [–]
  * @returns the surfaces, with the case that the room's face comes from
- * Source: ISO 13788:2012 clause 5 (from memory); that the worse of the two cases counts is this project's rule (method.md 3).
+ * Source: ISO 13788:2012 clause 5 (from memory); that the worse of the two cases counts is this project's rule (METHOD.md, Inside surface).
  */
 export function surfaceOfBuildUp(buildUp: BuildUp, heat: HeatCalculation, question: SurfaceQuestion): SurfaceResult {
   const cases = ventilationCases(buildUp);

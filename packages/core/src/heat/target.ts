@@ -1,4 +1,4 @@
-/** Decimals at which a transmittance is compared with its target. Source: this project's rule (method.md 3, rounding). */
+/** Decimals at which a transmittance is compared with its target. Source: this project's rule (METHOD.md, Targets and rounding). */
 export const TARGET_DECIMALS = 2;
 
 /**

@@ -29,7 +29,7 @@ const REMEDIABLE = ["depends-on-vapour-layer", "condensation-dries-out", "two-ti
  * @param surroundings - outdoor air and rooms of every year that is run
  * @param assessed - its result
  * @returns remedies, least change first; none and a sentence that says why where none was looked for or found
- * Source: this project's rule (method.md 7): at most 1 200 calculations.
+ * Source: this project's rule (METHOD.md, Remedies): at most 1 200 calculations.
  */
 export function findRemedies(buildUp: BuildUp, surroundings: Surroundings, assessed: BuildUpResult): RemedySearch {
   if (assessed.beyond !== null)

@@ -13,7 +13,7 @@ import { keepsWaterMargin } from "./water-margin.ts";
  * @param warmSide - the side that vapour comes from
  * @param after - the changed build-up, judged
  * @returns true when an adviser could put a name to it
- * Source: this project's rule (method.md 7).
+ * Source: this project's rule (METHOD.md, Remedies).
  */
 export function isFitToOffer(
   before: BuildUpResult,

@@ -11,7 +11,7 @@ import type { Situation, WarmSide } from "./types.ts";
  * @param buildUp - the build-up
  * @param index - of the layer
  * @returns true when it stays as it is
- * Source: this project's rule (method.md 7).
+ * Source: this project's rule (METHOD.md, Remedies).
  */
 export function mustStay(buildUp: BuildUp, index: number): boolean {
   const layer = buildUp.layers[index];
@@ -43,7 +43,7 @@ function isRoofSkin(buildUp: BuildUp, index: number, layer: Layer): boolean {
  * @param before - the situation as it was
  * @param after - the changed build-up
  * @returns true when the change may be proposed
- * Source: this project's rule (method.md 7).
+ * Source: this project's rule (METHOD.md, Remedies).
  */
 export function leavesAloneWhatMustStay(before: Situation, after: BuildUp): boolean {
   return (

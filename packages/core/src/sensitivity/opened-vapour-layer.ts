@@ -10,7 +10,7 @@ import type { TightLayer } from "../vapour-layer/candidates.ts";
  * @param tightLayer - the vapour layer with its parts
  * @param factor - sd is divided by this; Infinity takes the layer's resistance to vapour away
  * @returns the changed build-up; layers keep their places, boards their thermal resistance and at least μ 1
- * Source: this project's rule (method.md 7).
+ * Source: this project's rule (METHOD.md, Sensitivity).
  */
 export function withVapourLayerOpened(buildUp: BuildUp, tightLayer: TightLayer, factor: number): BuildUp {
   const layers = buildUp.layers.map((layer, index) => {

@@ -19,7 +19,7 @@ export interface VapourLayerAssessment {
  *
  * @param calculation - the build-up's figures
  * @returns the vapour layer, the tight outer skin beside it, position and margin
- * Source: this project's rules (method.md 6); position and order are common practice.
+ * Source: this project's rules (METHOD.md, Vapour layer); position and order are common practice.
  */
 export function assessVapourLayer(calculation: BuildUpCalculation): VapourLayerAssessment {
   const section = betweenFraming(calculation);

@@ -3,7 +3,7 @@ import { mainInsulation } from "../heat/main-insulation.ts";
 import type { HeatCalculation } from "../heat/types.ts";
 import type { Slice, SlicePart } from "../vapour/section-slices.ts";
 
-/** A candidate has at least this sd [m] … (this project's rule, method.md 6). */
+/** A candidate has at least this sd [m] … (this project's rule, METHOD.md, Vapour layer). */
 export const LEAST_CANDIDATE_SD = 0.5;
 /** … and this share of the total, a tight outer skin left out [–]. */
 export const LEAST_CANDIDATE_SHARE = 0.1;
@@ -40,7 +40,7 @@ export interface InsulationPlace {
  * @param section - the section between framing
  * @param heat - heat figures
  * @returns candidates, tightest first, and the place of the main insulation (null without any resistance)
- * Source: this project's rule (method.md 6).
+ * Source: this project's rule (METHOD.md, Vapour layer).
  */
 export function tightLayers(
   section: SectionCalculation,

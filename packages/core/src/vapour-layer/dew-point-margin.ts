@@ -25,7 +25,7 @@ export interface WarmFace {
  * @param face - the slices of the layer, and the warm side
  * @param air - the air on that side [°C, Pa]
  * @returns the least difference over the year [K], negative where water can condense, and its month
- * Source: this project's rule (method.md 6): what decides is the margin.
+ * Source: this project's rule (METHOD.md, Vapour layer): what decides is the margin.
  */
 export function dewPointMargin(
   { line, slices, climate }: Pick<SectionCalculation, "line" | "slices" | "climate">,

@@ -1,7 +1,7 @@
 import { DAYS_IN_MONTH } from "../constants.ts";
 import type { AirMonths } from "../project/types.ts";
 
-/** Less than this in every month drives nothing [Pa] (this project's rule, method.md 6). */
+/** Less than this in every month drives nothing [Pa] (this project's rule, METHOD.md, Vapour layer). */
 export const SMALLEST_DRIVE = 10;
 
 /** Which side vapour is pushed from: the build-up's own room, the far side, or neither. */
@@ -19,7 +19,7 @@ export interface VapourDrive {
  * @param inside - room air, vapour pressure [Pa]
  * @param outside - air of the far side, vapour pressure [Pa]
  * @returns the side by the sign of Σ days·(pi − pe), and each month's side and pressure [Pa, positive from the room]
- * Source: this project's rule (method.md 6).
+ * Source: this project's rule (METHOD.md, Vapour layer).
  */
 export function vapourDrive(inside: AirMonths, outside: AirMonths): VapourDrive {
   const pressures = inside.vapourPressure.map((pressure, month) => pressure - outside.vapourPressure[month]!);

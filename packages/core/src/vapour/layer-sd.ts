@@ -3,7 +3,7 @@ import type { Layer, Material, SolidLayer } from "../project/types.ts";
 /** sd of an air layer whatever its thickness [m]. Source: ISO 13788:2012 clause 6.2 (from memory). */
 export const SD_OF_AIR_LAYER = 0.01;
 
-/** Air left in a gap of a sheet, as an sd [m]: still air of a sheet's order of thickness (this project's rule, method.md 5). */
+/** Air left in a gap of a sheet, as an sd [m]: still air of a sheet's order of thickness (this project's rule, METHOD.md, Gaps in the vapour layer). */
 export const SD_OF_GAP = 0.01;
 
 /** Which of a material's two μ values: the dry one rules, the wet one makes the unfavourable run. */
@@ -68,7 +68,7 @@ export function materialSd(material: Material, thickness: number, value: VapourV
  * @param gap - sd of the air in a gap [m]
  * @returns sd [m], 1/sd = (1 − a)/sd + a/gap
  * @throws RangeError when an input is out of range or not a number
- * Source: conductances in parallel (method.md 5).
+ * Source: conductances in parallel (METHOD.md, Gaps in the vapour layer).
  * @example sdWithGaps(50, 0.001) // 8.3347
  */
 export function sdWithGaps(sd: number, share: number, gap: number = SD_OF_GAP): number {

@@ -3,7 +3,7 @@ import { zeros } from "../vapour/number-lists.ts";
 import type { SectionClimate } from "../vapour/section-climate.ts";
 import { solveVapourProfile } from "../vapour/vapour-profile.ts";
 
-/** A node is wet while it holds more than this [kg/m²] (this project's rule, method.md 4). */
+/** A node is wet while it holds more than this [kg/m²] (this project's rule, METHOD.md, Water in the year). */
 export const WET_NODE = 1e-9;
 
 /** A section as the months act on it: sd of its nodes and what drives it. */
@@ -86,7 +86,7 @@ export function carryThroughMonth(section: DrivenSection, month: number, state: 
  * @param seconds - length of the time to carry through [s], default the whole month
  * @param observe - called before each stretch between two solutions is carried out, with its length [s]
  * @throws Error when nodes run dry more often than there are nodes (a fault of the program)
- * Source: beyond ISO 13788:2012 (this project's rule, method.md 4).
+ * Source: beyond ISO 13788:2012 (this project's rule, METHOD.md, Drying within the month).
  */
 export function carryThroughMonthDryingInside(
   section: DrivenSection,

@@ -22,7 +22,7 @@ const SAME_GROWTH = 1e-9;
  * @param startMonth - 0 to 11; null for a dry section
  * @param firstYear - the first year begun in that month with drying inside the month, where it is known
  * @returns whether it settles, after how many years and at what level [kg/m²]; otherwise the growth per year [kg/m²]
- * Source: beyond ISO 13788:2012 (this project's rule, method.md 4).
+ * Source: beyond ISO 13788:2012 (this project's rule, METHOD.md, Repeated year).
  */
 export function runOn(
   section: DrivenSection,

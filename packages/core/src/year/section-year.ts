@@ -26,7 +26,7 @@ export type MonthRule = "standard" | "drying inside the month";
  * @param standard - the standard's year, where it is known: the year with drying inside the month is the same until the
  *   standard writes something off
  * @returns verdict, peak, carried over and every month's water
- * Source: ISO 13788:2012 clause 6.4, cases a, b, c (from memory); candidates for the start by method.md 4.
+ * Source: ISO 13788:2012 clause 6.4, cases a, b, c (from memory); candidates for the start by METHOD.md, Water in the year.
  */
 export function sectionYear(
   section: DrivenSection,

@@ -9,7 +9,7 @@ import { peakOfYear } from "../along/peak-of-year.ts";
 import { sdInWords, shareInWords, yearInWords } from "../figures.ts";
 import { framedPart } from "./framed-part.ts";
 
-/** Share of a vapour layer taken to be missing when the file says nothing [–] (this project's rule, method.md 5). */
+/** Share of a vapour layer taken to be missing when the file says nothing [–] (this project's rule, METHOD.md, Gaps in the vapour layer). */
 export const USUAL_SHARE_OF_GAPS = 0.001;
 
 /**
@@ -20,7 +20,7 @@ export const USUAL_SHARE_OF_GAPS = 0.001;
  * @param site - outdoor air and rooms
  * @param vapourLayer - indices of the vapour layer's layers; empty without
  * @returns one entry a layer, then the framed part; each an upper bound on diffusion through gaps
- * Source: conductances in parallel (method.md 5).
+ * Source: conductances in parallel (METHOD.md, Gaps in the vapour layer).
  */
 export function gaps(calculation: BuildUpCalculation, site: Site, vapourLayer: readonly number[]): GapsResult[] {
   const layers = calculation.buildUp.layers.slice(0, calculation.heat.counted.length);

@@ -4,7 +4,7 @@ import { GAS_CONSTANT_OF_VAPOUR, ZERO_CELSIUS_IN_KELVIN } from "../../constants.
 /** Part of the ideal flow that passes a sharp-edged gap [–]. Source: common practice, orifice flow. */
 export const DISCHARGE_FACTOR = 0.6;
 
-/** Density of air ρ [kg/m³] (this project's rule, method.md 5; about 20 °C). */
+/** Density of air ρ [kg/m³] (this project's rule, METHOD.md, Air leakage; about 20 °C). */
 export const DENSITY_OF_AIR = 1.2;
 
 /**
@@ -14,7 +14,7 @@ export const DENSITY_OF_AIR = 1.2;
  * @param pressure - Δp across it [Pa], ≥ 0
  * @returns V̇ = 0.6·A·√(2Δp/ρ) [m³/s per m²]
  * @throws RangeError when an input is out of range or not a number
- * Source: orifice flow (method.md 5).
+ * Source: orifice flow (METHOD.md, Air leakage).
  * @example leakAirFlow(0.0001, 2) // 0.00010954
  */
 export function leakAirFlow(area: number, pressure: number): number {
@@ -32,7 +32,7 @@ export function leakAirFlow(area: number, pressure: number): number {
  * @param roomTemperature - θi [°C]
  * @param planeTemperature - θ of the cold plane [°C]
  * @returns g = V̇·(pi − psat)/(461.5·Ti) [kg/(m²·s)]; 0 where the plane is too warm to take any
- * Source: ideal gas (method.md 5): all the air is taken to cool to the plane, an upper bound.
+ * Source: ideal gas (METHOD.md, Air leakage): all the air is taken to cool to the plane, an upper bound.
  * @example leakWaterFlow(leakAirFlow(0.0001, 2), 1168.47, 20, 0) * 1e7 // 4.518
  */
 export function leakWaterFlow(

@@ -18,7 +18,7 @@ const GRAMS_PER_KILOGRAM = 1000;
  *
  * @param calculation - the build-up's figures
  * @returns month by month and over the wet season, beside what diffusion leaves; null when no gap is stated
- * Source: this project's rule (method.md 5). Outward flow all the time; all the air cools to the plane: an upper bound.
+ * Source: this project's rule (METHOD.md, Air leakage). Outward flow all the time; all the air cools to the plane: an upper bound.
  */
 export function leak(calculation: BuildUpCalculation): LeakResult | null {
   const stated = calculation.buildUp.leak;

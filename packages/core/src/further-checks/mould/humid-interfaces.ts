@@ -29,7 +29,7 @@ export interface HumidInterface {
  * @param calculation - the build-up's figures
  * @param outdoor - twelve months of outdoor air [°C, Pa]
  * @returns interfaces with at least one such month, section by section from the room outwards
- * Source: this project's rule (method.md 5) on the growth limit of Hukka and Viitanen 1999.
+ * Source: this project's rule (METHOD.md, Mould between layers) on the growth limit of Hukka and Viitanen 1999.
  */
 export function humidInterfaces(calculation: BuildUpCalculation, outdoor: AirMonths): HumidInterface[] {
   const outdoors = outdoor.vapourPressure.map((pressure, month) =>

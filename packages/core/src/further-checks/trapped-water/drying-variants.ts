@@ -3,7 +3,7 @@ import type { Slice } from "../../vapour/section-slices.ts";
 import { sdOfLayer, withSd } from "../along/what-if-section.ts";
 import { sdInWords } from "../figures.ts";
 
-/** By how much a vapour layer is opened [–] (this project's rule, method.md 7). */
+/** By how much a vapour layer is opened [–] (this project's rule, METHOD.md, Sensitivity). */
 export const MORE_OPEN = 10;
 
 /** A breather membrane [m] (common practice). */

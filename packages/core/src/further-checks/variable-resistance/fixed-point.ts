@@ -32,7 +32,7 @@ export interface FixedPoint {
  * @param state - water held; only its pressures and gains are changed
  * @param start - sd of the slices to begin with [m]
  * @returns sd, humidity, rounds and whether it settled
- * Source: this project's rule (method.md 1): damped rounds, the step cut after a round that made it worse.
+ * Source: this project's rule (METHOD.md, Vapour resistance of layers): damped rounds, the step cut after a round that made it worse.
  */
 export function fixedPointOfMonth(
   section: VaryingSection,

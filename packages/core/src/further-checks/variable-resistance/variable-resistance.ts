@@ -21,7 +21,7 @@ function isGivenByHumidity(layer: Layer): boolean {
  *
  * @param calculation - the build-up's figures with constant resistance
  * @returns the governing section's verdict and the resistances used, with rounds and tolerance
- * Source: this project's rule (method.md 1); the dry value rules, this stands beside it.
+ * Source: this project's rule (METHOD.md, Vapour resistance of layers); the dry value rules, this stands beside it.
  */
 export function variableResistance(calculation: BuildUpCalculation): VariableResistanceResult {
   const { buildUp, sections } = calculation;

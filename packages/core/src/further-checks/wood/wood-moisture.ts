@@ -24,7 +24,7 @@ export interface WoodenPiece {
  *
  * @param calculation - the build-up's figures
  * @returns one entry a wooden layer and section; the equilibrium with the air at its faces
- * Source: this project's rule (method.md 5). An equilibrium overstates short wet spells.
+ * Source: this project's rule (METHOD.md, Wood moisture). An equilibrium overstates short wet spells.
  */
 export function woodMoisture(calculation: BuildUpCalculation): WoodResult[] {
   return woodenPieces(calculation).map((piece) => {

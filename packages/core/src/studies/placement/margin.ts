@@ -8,7 +8,7 @@ import { type DewPointMargin, dewPointMargin } from "../../vapour-layer/dew-poin
  * @param evidence - figures and vapour layer of the assessed build-up
  * @param sheet - index of the sheet
  * @returns the least over the year [K]; null where the sheet does not count or nothing drives vapour
- * Source: this project's rule (method.md 6): what decides is the margin.
+ * Source: this project's rule (METHOD.md, Vapour layer): what decides is the margin.
  */
 export function layerMargin(
   { calculation, vapourLayer }: Pick<Evidence, "calculation" | "vapourLayer">,

@@ -35,7 +35,7 @@ export function framingInputs(layers: readonly Layer[]): SpreadInput[] {
  * @param layers - the counted layers of the working copy
  * @param vapourLayer - indices of the vapour layer's layers
  * @returns one input a layer; to be set after the materials' own inputs
- * Source: method.md 5: up to 0.1 % of a vapour layer; none missing is the likeliest (this project's rule).
+ * Source: METHOD.md, Studies: up to 0.1 % of a vapour layer; none missing is the likeliest (this project's rule).
  */
 export function gapInputs(layers: readonly Layer[], vapourLayer: readonly number[]): SpreadInput[] {
   return layers.flatMap((layer, index) => {

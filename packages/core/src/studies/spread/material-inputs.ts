@@ -2,7 +2,7 @@ import type { Layer, Material, SolidLayer } from "../../project/types.ts";
 import type { SpreadInput } from "./types.ts";
 import { factorAt, type Width, widthsOf } from "./widths.ts";
 
-/** Nothing is more open than still air [–]. Source: method.md 1. */
+/** Nothing is more open than still air [–]. Source: METHOD.md, Vapour resistance of layers. */
 const LEAST_VAPOUR_RESISTANCE_FACTOR = 1;
 
 /** All places where one material stands in the working copy: they vary together, as one product does. */

@@ -31,7 +31,7 @@ export const FRAMING_WIDTH: Width = { low: 0.75, high: 1.25, origin: "as built, 
 /** A stated share of gaps may be three times more or less (this project's own judgement). */
 export const STATED_GAPS_WIDTH: Width = { low: 1 / 3, high: 3, origin: "as built, assumed" };
 
-/** Most of a vapour layer that may be missing where the file states no gaps [–] (method.md 5; this project's rule). */
+/** Most of a vapour layer that may be missing where the file states no gaps [–] (METHOD.md, Studies; this project's rule). */
 export const MOST_OF_UNSTATED_GAPS = 0.001;
 
 /**
