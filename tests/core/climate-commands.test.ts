@@ -5,7 +5,7 @@ import { readClimate } from "../../packages/core/src/climate/read-climate.ts";
 import { climateMake } from "../../packages/report/src/cli/climate/climate-make.ts";
 import { progressOn } from "../../packages/report/src/cli/climate/progress.ts";
 import { sparkline } from "../../packages/report/src/cli/climate/sparkline.ts";
-import { standingOf } from "../../packages/report/src/cli/standing.ts";
+import { contextOf } from "../../packages/report/src/cli/command-context.ts";
 import { runInFolder } from "../hostile/command-in-a-folder.ts";
 import { isoRecords, isoTime, madeUpReadings } from "./record-years.ts";
 
@@ -140,8 +140,8 @@ build-ups:
   test("progress is shown on a terminal and taken away again, elsewhere nothing is", async () => {
     const shown: string[] = [];
     const stream = { isTTY: true, write: (text: string) => shown.push(text) };
-    const standing = standingOf({ cwd: () => join(import.meta.dirname, "excerpts"), env: {}, stdout: {}, stderr: {} });
-    await climateMake("oslo-2001-2002.csv", { json: true }, standing, stream);
+    const context = contextOf({ cwd: () => join(import.meta.dirname, "excerpts"), env: {}, stdout: {}, stderr: {} });
+    await climateMake("oslo-2001-2002.csv", { json: true }, context, stream);
     expect(shown[0]).toBe("\rReading oslo-2001-2002.csv: 100 %");
     expect(shown.at(-1)).toMatch(/^\r +\r$/);
     const silent: string[] = [];

@@ -1,8 +1,8 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { contextOf } from "../../packages/report/src/cli/command-context.ts";
 import { answer } from "../../packages/report/src/cli/program.ts";
-import { standingOf } from "../../packages/report/src/cli/standing.ts";
 
 /** How a command ended in a folder of its own, and what stands there afterwards. */
 export interface EndedInFolder {
@@ -26,7 +26,7 @@ export async function runInFolder(
     for (const [name, content] of Object.entries(files)) writeFileSync(join(folder, name), content);
     const before = filesIn(folder);
     const started = performance.now();
-    const outcome = await answer(words, standingOf({ cwd: () => folder, env: {}, stdout: {}, stderr: {} }));
+    const outcome = await answer(words, contextOf({ cwd: () => folder, env: {}, stdout: {}, stderr: {} }));
     const seconds = (performance.now() - started) / 1000;
     return { ...outcome, seconds, before, after: filesIn(folder) };
   } finally {

@@ -2,7 +2,7 @@ import { spawnSync } from "node:child_process";
 import { chmodSync, linkSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { folderOfUser } from "../../packages/report/src/cli/standing.ts";
+import { folderOfUser } from "../../packages/report/src/cli/command-context.ts";
 import { bundledCommand, contentsOf, DEMO, ROOT, SMALL_PROJECT } from "./bundled-command.ts";
 
 const command = bundledCommand();

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { paperOf, wrap } from "../../packages/report/src/cli/paper.ts";
+import { terminalOf, wrap } from "../../packages/report/src/cli/terminal.ts";
 import { bundledCommand, DEMO, SMALL_PROJECT } from "./bundled-command.ts";
 
 const command = bundledCommand();
@@ -155,10 +155,10 @@ describe("Colour", () => {
   const terminal = { isTTY: true, columns: 200 };
 
   it("is used on a terminal only, and never with NO_COLOR or on a dumb one", () => {
-    expect(paperOf(terminal, {}).paint("red", "x")).toBe("\u001b[31mx\u001b[0m");
-    expect(paperOf({}, {}).paint("red", "x")).toBe("x");
-    expect(paperOf(terminal, { NO_COLOR: "1" }).paint("red", "x")).toBe("x");
-    expect(paperOf(terminal, { TERM: "dumb" }).paint("red", "x")).toBe("x");
+    expect(terminalOf(terminal, {}).paint("red", "x")).toBe("\u001b[31mx\u001b[0m");
+    expect(terminalOf({}, {}).paint("red", "x")).toBe("x");
+    expect(terminalOf(terminal, { NO_COLOR: "1" }).paint("red", "x")).toBe("x");
+    expect(terminalOf(terminal, { TERM: "dumb" }).paint("red", "x")).toBe("x");
   });
 
   it("is in none of the streams of a run without a terminal", () => {
@@ -169,10 +169,10 @@ describe("Colour", () => {
 
 describe("Width", () => {
   it("is the terminal's, within 40 and 80 columns", () => {
-    expect(paperOf({ isTTY: true, columns: 200 }, {}).width).toBe(80);
-    expect(paperOf({ isTTY: true, columns: 60 }, {}).width).toBe(60);
-    expect(paperOf({ isTTY: true, columns: 10 }, {}).width).toBe(40);
-    expect(paperOf({}, {}).width).toBe(80);
+    expect(terminalOf({ isTTY: true, columns: 200 }, {}).width).toBe(80);
+    expect(terminalOf({ isTTY: true, columns: 60 }, {}).width).toBe(60);
+    expect(terminalOf({ isTTY: true, columns: 10 }, {}).width).toBe(40);
+    expect(terminalOf({}, {}).width).toBe(80);
   });
 
   it("breaks at spaces and leaves long words whole", () => {

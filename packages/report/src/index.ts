@@ -13,5 +13,5 @@ export { twelveMonthsPlot } from "./plots/twelve-months-plot.ts";
 export { vapourPlot } from "./plots/vapour-plot.ts";
 export { woodMoisturePlot } from "./plots/wood-moisture-plot.ts";
 export { yearOfWaterPlot } from "./plots/year-of-water-plot.ts";
-export { type ReportOptions, renderReport } from "./render-report.ts";
+export { type DocumentStrip, type ReportOptions, renderReport } from "./render-report.ts";
 export { governingView, type SectionView, viewOf } from "./section-view.ts";

@@ -14,8 +14,20 @@ import { sources } from "./sections/sources.ts";
 import { workedOutFor } from "./sections/worked-out-for.ts";
 import { styleSheet } from "./style.ts";
 
+/** What a document says of itself; only what the caller gives is printed. */
+export interface DocumentStrip {
+  /** As the caller words it. */
+  date?: string;
+  revision?: string;
+  preparedBy?: string;
+  checkedBy?: string;
+}
+
 /** What the caller may add; nothing else gets in. */
 export interface ReportOptions {
+  /** Whether the annex with every figure is added (default not). */
+  annex?: boolean;
+  strip?: DocumentStrip;
   /** Date of the report, worded by the caller; none is printed without. */
   date?: string;
   /** How much is told of the variants: a short table, or everything (default short). */

@@ -4,8 +4,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import type { WordedProblem } from "../../../packages/core/src/problems/types.ts";
+import { contextOf } from "../../../packages/report/src/cli/command-context.ts";
 import { answer } from "../../../packages/report/src/cli/program.ts";
-import { standingOf } from "../../../packages/report/src/cli/standing.ts";
 import { runInFolder } from "../command-in-a-folder.ts";
 import { BAD_RECORDS } from "./cases.ts";
 
@@ -39,9 +39,9 @@ describe("Files that are not read at all", () => {
     try {
       writeFileSync(join(folder, "meadow.csv"), "date,temp,rh\n");
       truncateSync(join(folder, "meadow.csv"), 64_000_001);
-      const standing = standingOf({ cwd: () => folder, env: {}, stdout: {}, stderr: {} });
+      const context = contextOf({ cwd: () => folder, env: {}, stdout: {}, stderr: {} });
       const started = performance.now();
-      const outcome = await answer(["climate", "make", "meadow.csv"], standing);
+      const outcome = await answer(["climate", "make", "meadow.csv"], context);
       expect(outcome.exit).toBe(1);
       expect(outcome.messages).toContain("64 MB");
       expect(performance.now() - started).toBeLessThan(500);

@@ -1,10 +1,10 @@
 import type { Command } from "commander";
 import { jsonText } from "./answers/json-text.ts";
 import { noteInWords } from "./answers/note-in-words.ts";
-import { done, type Outcome } from "./outcome.ts";
-import { harmless } from "./paper.ts";
+import type { CommandContext } from "./command-context.ts";
+import { type CommandResult, done } from "./command-result.ts";
 import type { Registration } from "./registration.ts";
-import type { Standing } from "./standing.ts";
+import { harmless } from "./terminal.ts";
 
 /** `warmside check FILE`: reads a project file and lists every problem; writes nothing. */
 export const registerCheck: Registration = (program: Command, run): void => {
@@ -18,22 +18,22 @@ export const registerCheck: Registration = (program: Command, run): void => {
     .option("--json", "print the problems as JSON")
     .addHelpText("after", "\nExample:\n  warmside check studio.yaml\n")
     .action((file: string, options: { json?: boolean }) =>
-      run((standing) => check(file, options.json === true, standing)),
+      run((context) => check(file, options.json === true, context)),
     );
 };
 
-async function check(file: string, asJson: boolean, standing: Standing): Promise<Outcome> {
+async function check(file: string, asJson: boolean, context: CommandContext): Promise<CommandResult> {
   const [{ readProjectFile }, { refusedProject, withProblemsAsJson }] = await Promise.all([
     import("./project-file.ts"),
     import("./refused-project.ts"),
   ]);
   return await withProblemsAsJson(asJson, async () => {
-    const { reading } = readProjectFile(file, standing);
-    if (!reading.ok) return refusedProject(reading.problems, file, asJson, standing);
+    const { reading } = readProjectFile(file, context);
+    if (!reading.ok) return refusedProject(reading.problems, file, asJson, context);
     const { buildUps, oddities } = reading.value;
     if (asJson) return done(jsonText({ problems: [], oddities }));
     const many = buildUps.length === 1 ? "1 build-up" : `${buildUps.length} build-ups`;
-    const notes = oddities.map((note) => noteInWords(note, standing.answers));
+    const notes = oddities.map((note) => noteInWords(note, context.answers));
     return done(`${[`${harmless(file)}: no problems, ${many}.`, ...notes].join("\n")}\n`);
   });
 }

@@ -1,13 +1,12 @@
 import type { Project, ProjectResult } from "@warmside/core";
 import type { Command } from "commander";
-import { CommandProblem, type Outcome } from "./outcome.ts";
+import { CommandProblem, type CommandResult } from "./command-result.ts";
 import type { Registration } from "./registration.ts";
-import type { ReportOptions } from "./report-command.ts";
+import { type ReportFlags, withReportFlags } from "./report-flags.ts";
 
 /** `warmside compare FILE`: the variants of each build-up beside it, with heat, water, thickness, money and goods. */
 export const registerCompare: Registration = (program: Command, run): void => {
-  program
-    .command("compare")
+  withReportFlags(program.command("compare"))
     .argument("<file>", "project file (YAML or JSON) whose build-ups have `variants`")
     .summary("set variants side by side: is the extra layer worth it?")
     .description(
@@ -16,14 +15,11 @@ export const registerCompare: Registration = (program: Command, run): void => {
         "to buy. Writes the report with these tables and a plot beside the file, as NAME-compare-report.html, and prints " +
         "a sentence for each variant.",
     )
-    .option("--out <path>", "write the report to this path")
-    .option("--json", "print the whole result as JSON; a report is written only with --out or --pdf")
-    .option("--pdf", "write a PDF of the report too (needs Chromium or Chrome)")
     .addHelpText("after", `\nA variant in the project file:\n${VARIANT}\nExample:\n  warmside compare studio.yaml\n`)
-    .action((file: string, options: ReportOptions) =>
-      run(async (standing): Promise<Outcome> => {
+    .action((file: string, options: ReportFlags) =>
+      run(async (context): Promise<CommandResult> => {
         const { reportCommand } = await import("./report-command.ts");
-        return await reportCommand(file, options, standing, {
+        return await reportCommand(file, options, context, {
           study: "compare",
           workOut: assessWithVariants,
         });

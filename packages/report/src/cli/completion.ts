@@ -1,8 +1,8 @@
 import { Argument, type Command } from "commander";
+import { done } from "./command-result.ts";
 import { bashCompletion } from "./completion/bash.ts";
 import { typedPlaces } from "./completion/words.ts";
 import { zshCompletion } from "./completion/zsh.ts";
-import { done } from "./outcome.ts";
 import type { Registration } from "./registration.ts";
 
 const SHELLS = { bash: bashCompletion, zsh: zshCompletion };

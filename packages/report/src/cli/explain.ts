@@ -1,10 +1,10 @@
 import type { Command } from "commander";
+import type { CommandContext } from "./command-context.ts";
+import { CommandProblem, type CommandResult, done } from "./command-result.ts";
 import { DICTIONARY, lookUp } from "./explain/dictionary.ts";
 import type { Entry } from "./explain/entry.ts";
-import { CommandProblem, done, type Outcome } from "./outcome.ts";
-import { harmless, type Paper, wrap } from "./paper.ts";
 import type { Registration } from "./registration.ts";
-import type { Standing } from "./standing.ts";
+import { harmless, type Terminal, wrap } from "./terminal.ts";
 
 /** `warmside explain WORD`: what a word of the report, of the project file or of the trade means. */
 export const registerExplain: Registration = (program: Command, run): void => {
@@ -14,13 +14,13 @@ export const registerExplain: Registration = (program: Command, run): void => {
     .summary("say what a word of the report means")
     .description("Says what a word of the report, of the project file or of the trade means, and how units relate.")
     .addHelpText("after", "\nExample:\n  warmside explain sd\n")
-    .action((words: string[]) => run((standing) => explain(words.join(" "), standing)));
+    .action((words: string[]) => run((context) => explain(words.join(" "), context)));
 };
 
-async function explain(word: string, standing: Standing): Promise<Outcome> {
-  if (word.trim() === "") return done(listOfWords(standing.answers));
+async function explain(word: string, context: CommandContext): Promise<CommandResult> {
+  if (word.trim() === "") return done(listOfWords(context.answers));
   const entry = lookUp(word);
-  if (entry !== null) return done(entryInWords(entry, standing.answers));
+  if (entry !== null) return done(entryInWords(entry, context.answers));
   const { nearNames } = await import("@warmside/core");
   const near = nearNames(word, [...new Set(DICTIONARY.flatMap((known) => [known.word, ...known.also]))]);
   const offer = near.length === 0 ? "" : ` Did you mean ${near.join(" or ")}?`;
@@ -30,15 +30,15 @@ async function explain(word: string, standing: Standing): Promise<Outcome> {
   );
 }
 
-function entryInWords(entry: Entry, paper: Paper): string {
+function entryInWords(entry: Entry, terminal: Terminal): string {
   const unit = entry.unit === null ? "" : `, in: ${entry.unit}`;
-  const paragraphs = entry.says.map((text) => wrap(text, paper.width, "  "));
-  const source = entry.source === null ? [] : [wrap(`Source: ${entry.source}.`, paper.width, "  ")];
-  const see = wrap(`See also: ${entry.see.join(", ")}.`, paper.width, "  ");
-  return `${paper.paint("bold", entry.word)}${unit}\n${[...paragraphs, [...source, see].join("\n")].join("\n\n")}\n`;
+  const paragraphs = entry.says.map((text) => wrap(text, terminal.width, "  "));
+  const source = entry.source === null ? [] : [wrap(`Source: ${entry.source}.`, terminal.width, "  ")];
+  const see = wrap(`See also: ${entry.see.join(", ")}.`, terminal.width, "  ");
+  return `${terminal.paint("bold", entry.word)}${unit}\n${[...paragraphs, [...source, see].join("\n")].join("\n\n")}\n`;
 }
 
-function listOfWords(paper: Paper): string {
+function listOfWords(terminal: Terminal): string {
   const words = DICTIONARY.map(({ word }) => word).join(", ");
-  return `${wrap(`Words that are explained: ${words}.`, paper.width)}\n`;
+  return `${wrap(`Words that are explained: ${words}.`, terminal.width)}\n`;
 }

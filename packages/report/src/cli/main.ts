@@ -1,11 +1,12 @@
 #!/usr/bin/env node
+
 /** The command: reads the command line, prints what it came to, and ends. */
 
+import { contextOf } from "./command-context.ts";
+import type { CommandResult } from "./command-result.ts";
 import { faultOfProgram } from "./fault-of-program.ts";
 import { clearAfterInterruption } from "./interruption.ts";
-import type { Outcome } from "./outcome.ts";
 import { answer } from "./program.ts";
-import { standingOf } from "./standing.ts";
 
 const INTERRUPTED = 130;
 const FAULT_OF_PROGRAM = 2;
@@ -26,14 +27,14 @@ process.on("exit", (code) => {
 });
 
 try {
-  const outcome = await answer(process.argv.slice(2), standingOf(process));
+  const outcome = await answer(process.argv.slice(2), contextOf(process));
   process.exitCode = await print(outcome);
 } catch (error) {
   endWithFault(error);
 }
 
 /** Prints on both streams; a reader that stops reading early is no fault, a full disk behind a stream is told. */
-async function print(outcome: Outcome): Promise<number> {
+async function print(outcome: CommandResult): Promise<number> {
   await write(process.stderr, outcome.messages);
   const fault = await write(process.stdout, outcome.answer);
   if (fault === null || fault.code === "EPIPE") return outcome.exit;

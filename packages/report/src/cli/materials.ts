@@ -1,10 +1,10 @@
 import type { Material } from "@warmside/core";
 import type { Command } from "commander";
+import type { CommandContext } from "./command-context.ts";
+import { type CommandResult, done, refused } from "./command-result.ts";
 import { type FoundMaterial, searchMaterials, wordsIn } from "./materials/search-materials.ts";
-import { done, type Outcome, refused } from "./outcome.ts";
-import { harmless, type Paper, wrap } from "./paper.ts";
 import type { Registration } from "./registration.ts";
-import type { Standing } from "./standing.ts";
+import { harmless, type Terminal, wrap } from "./terminal.ts";
 
 /** `warmside materials [WORDS]`: searches the table of materials. */
 export const registerMaterials: Registration = (program: Command, run): void => {
@@ -19,22 +19,22 @@ export const registerMaterials: Registration = (program: Command, run): void => 
       "Searches the table of materials and prints properties with their sources. The names are what a project file writes.",
     )
     .addHelpText("after", "\nExample:\n  warmside materials mineral wool\n")
-    .action((words: string[]) => run((standing) => materials(words, standing)));
+    .action((words: string[]) => run((context) => materials(words, context)));
 };
 
-async function materials(words: readonly string[], standing: Standing): Promise<Outcome> {
+async function materials(words: readonly string[], context: CommandContext): Promise<CommandResult> {
   const table = await shippedTable();
-  const paper = standing.answers;
+  const terminal = context.answers;
   const wanted = wordsIn(words.join(" "));
-  if (wanted.length === 0) return done(namesByGroup(table, paper));
+  if (wanted.length === 0) return done(namesByGroup(table, terminal));
   const found = await searchMaterials(wanted, table);
-  if (found.length === 0) return refused(await nothingFound(words.join(" "), table, standing.messages));
-  const entries = found.map((one) => materialInWords(one, paper));
+  if (found.length === 0) return refused(await nothingFound(words.join(" "), table, context.messages));
+  const entries = found.map((one) => materialInWords(one, terminal));
   return done(`${[...entries, countInWords(found.length)].join("\n\n")}\n`);
 }
 
 /** What was looked for is not there: near names, and how a material is given on the spot. */
-async function nothingFound(asked: string, table: readonly Material[], paper: Paper): Promise<string> {
+async function nothingFound(asked: string, table: readonly Material[], terminal: Terminal): Promise<string> {
   const { nearNames, OTHER_NAMES } = await import("@warmside/core");
   const names = table.map(({ name }) => name);
   const near = nearNames(asked, new Set([...names, ...OTHER_NAMES.keys(), ...names.flatMap(wordsIn)]));
@@ -42,7 +42,7 @@ async function nothingFound(asked: string, table: readonly Material[], paper: Pa
   const sentence =
     `No material of the table has "${harmless(asked)}".${offer} One that is not in the table is given on the spot, in ` +
     "the project file; a board and a sheet so:";
-  return `${wrap(sentence, paper.width)}\n${ON_THE_SPOT}`;
+  return `${wrap(sentence, terminal.width)}\n${ON_THE_SPOT}`;
 }
 
 /** Layers as the project file takes them; a line may be broken inside the braces. */
@@ -58,21 +58,21 @@ async function shippedTable(): Promise<readonly Material[]> {
   return reading.value;
 }
 
-function namesByGroup(table: readonly Material[], paper: Paper): string {
+function namesByGroup(table: readonly Material[], terminal: Terminal): string {
   const groups = [...new Set(table.map(({ group }) => group))];
   const lists = groups.map((group) => {
     const names = table.filter((material) => material.group === group).map(({ name }) => name);
-    return `${paper.paint("bold", group ?? "other")}\n${wrap(names.join(", "), paper.width, "  ")}`;
+    return `${terminal.paint("bold", group ?? "other")}\n${wrap(names.join(", "), terminal.width, "  ")}`;
   });
   return `${[...lists, `${countInWords(table.length)} "warmside materials WORDS" tells their properties.`].join("\n\n")}\n`;
 }
 
-function materialInWords({ material, alsoCalled }: FoundMaterial, paper: Paper): string {
+function materialInWords({ material, alsoCalled }: FoundMaterial, terminal: Terminal): string {
   const belongs = [material.group, material.kind].filter((word) => word !== null).join(", ");
-  const properties = wrap(propertiesOf(material).join(", "), paper.width, "  ");
-  const source = wrap(`Source: ${material.source}.`, paper.width, "  ");
+  const properties = wrap(propertiesOf(material).join(", "), terminal.width, "  ");
+  const source = wrap(`Source: ${material.source}.`, terminal.width, "  ");
   const also = alsoCalled === null ? "" : `, also called ${alsoCalled}`;
-  return `${paper.paint("bold", material.name)} (${belongs})${also}\n${properties}\n${source}`;
+  return `${terminal.paint("bold", material.name)} (${belongs})${also}\n${properties}\n${source}`;
 }
 
 function propertiesOf(material: Material): string[] {

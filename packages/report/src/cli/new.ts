@@ -1,6 +1,8 @@
 import { existsSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 import { type Command, Option } from "commander";
+import type { CommandContext } from "./command-context.ts";
+import { CommandProblem, type CommandResult, done } from "./command-result.ts";
 import { writeWhole } from "./files/write-whole.ts";
 import { placeFor } from "./new/place-for.ts";
 import { STARTER_FLOOR } from "./new/starter-floor.ts";
@@ -8,10 +10,8 @@ import { starterHead } from "./new/starter-head.ts";
 import { STARTER_PARTITION } from "./new/starter-partition.ts";
 import { STARTER_ROOF } from "./new/starter-roof.ts";
 import { STARTER_WALL } from "./new/starter-wall.ts";
-import { CommandProblem, done, type Outcome } from "./outcome.ts";
-import { harmless } from "./paper.ts";
 import type { Registration } from "./registration.ts";
-import type { Standing } from "./standing.ts";
+import { harmless } from "./terminal.ts";
 
 const STARTERS = {
   wall: STARTER_WALL,
@@ -39,20 +39,20 @@ export const registerNew: Registration = (program: Command, run): void => {
     .option("--climate <place>", "the place, as in the list of climates, or the path of a climate table", "de-bilt")
     .option("--out <path>", "the file to write; without it my-ELEMENT.yaml")
     .addHelpText("after", "\nExample:\n  warmside new --element roof --climate oslo --out studio.yaml\n")
-    .action((options: NewOptions) => run((standing) => writeStarter(options, standing)));
+    .action((options: NewOptions) => run((context) => writeStarter(options, context)));
 };
 
-async function writeStarter(options: NewOptions, standing: Standing): Promise<Outcome> {
+async function writeStarter(options: NewOptions, context: CommandContext): Promise<CommandResult> {
   const shown = options.out ?? `my-${options.element}.yaml`;
   if (shown === "") throw new CommandProblem("no-name", "The name after --out is empty. Write the file to make.");
-  const path = resolve(standing.folder, shown);
+  const path = resolve(context.folder, shown);
   if (existsSync(path)) {
     throw new CommandProblem(
       "is-there",
       `${shown} is there already, and a project is never written over. Name another file with --out.`,
     );
   }
-  const climate = await placeFor(options.climate, dirname(path), standing);
+  const climate = await placeFor(options.climate, dirname(path), context);
   await writeWhole([{ path, shown, content: starterHead(options.element, climate) + STARTERS[options.element] }]);
   return done(`Written: ${harmless(shown)}\nChange it to what you have, then:  warmside assess ${harmless(shown)}\n`);
 }

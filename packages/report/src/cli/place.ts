@@ -1,13 +1,12 @@
 import type { Project, ProjectResult } from "@warmside/core";
 import type { Command } from "commander";
-import type { Outcome } from "./outcome.ts";
+import type { CommandResult } from "./command-result.ts";
 import type { Registration } from "./registration.ts";
-import type { ReportOptions } from "./report-command.ts";
+import { type ReportFlags, withReportFlags } from "./report-flags.ts";
 
 /** `warmside place FILE`: the vapour layer in each sensible position, in several climates, heated and cooled. */
 export const registerPlace: Registration = (program: Command, run): void => {
-  program
-    .command("place")
+  withReportFlags(program.command("place"))
     .argument("<file>", "project file (YAML or JSON)")
     .summary("put the vapour layer elsewhere, here and in other climates")
     .description(
@@ -16,14 +15,11 @@ export const registerPlace: Registration = (program: Command, run): void => {
         "`climates for place`), heated and cooled. Writes the report with these grids beside the file, as " +
         "NAME-place-report.html, and prints what each shows.",
     )
-    .option("--out <path>", "write the report to this path")
-    .option("--json", "print the whole result as JSON; a report is written only with --out or --pdf")
-    .option("--pdf", "write a PDF of the report too (needs Chromium or Chrome)")
     .addHelpText("after", "\nExample:\n  warmside place studio.yaml --out where-the-layer-goes.html\n")
-    .action((file: string, options: ReportOptions) =>
-      run(async (standing): Promise<Outcome> => {
+    .action((file: string, options: ReportFlags) =>
+      run(async (context): Promise<CommandResult> => {
         const { reportCommand } = await import("./report-command.ts");
-        return await reportCommand(file, options, standing, { study: "place", workOut: assessWithPlacement });
+        return await reportCommand(file, options, context, { study: "place", workOut: assessWithPlacement });
       }),
     );
 };

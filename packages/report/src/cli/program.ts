@@ -1,10 +1,10 @@
 import { Command, CommanderError } from "commander";
+import type { CommandContext } from "./command-context.ts";
+import { CommandProblem, type CommandResult, done, refused } from "./command-result.ts";
 import { COMMANDS } from "./commands.ts";
 import { clearAfterInterruption } from "./interruption.ts";
-import { CommandProblem, done, type Outcome, refused } from "./outcome.ts";
-import { harmless, wrap } from "./paper.ts";
 import type { Run } from "./registration.ts";
-import type { Standing } from "./standing.ts";
+import { harmless, wrap } from "./terminal.ts";
 import { usageProblem } from "./usage-problem.ts";
 import { version } from "./version.ts";
 
@@ -12,16 +12,16 @@ import { version } from "./version.ts";
  * Reads a command line and does what it asks.
  *
  * @param words - the command line without the program's own name
- * @param standing - where the user stands
+ * @param context - where the user stands
  * @returns what to print and how to end
  * @throws anything but a problem of what was given: that is a fault of the program
  */
-export async function answer(words: readonly string[], standing: Standing): Promise<Outcome> {
-  let outcome: Outcome | null = null;
-  const program = describeProgram(standing, async (work) => {
-    outcome = await work(standing);
+export async function answer(words: readonly string[], context: CommandContext): Promise<CommandResult> {
+  let outcome: CommandResult | null = null;
+  const program = describeProgram(context, async (work) => {
+    outcome = await work(context);
   });
-  const printed = catchPrinted(program, standing);
+  const printed = catchPrinted(program, context);
   try {
     if (words.length === 0) return refused(program.helpInformation());
     await program.parseAsync(words, { from: "user" });
@@ -31,26 +31,26 @@ export async function answer(words: readonly string[], standing: Standing): Prom
     if (error instanceof CommanderError) {
       return error.exitCode === 0
         ? done(printed.text)
-        : refused(inWords(usageProblem(error, words, program, standing), standing));
+        : refused(inWords(usageProblem(error, words, program, context), context));
     }
-    if (error instanceof CommandProblem) return refused(inWords(error.message, standing));
+    if (error instanceof CommandProblem) return refused(inWords(error.message, context));
     throw error;
   }
 }
 
 /** What is wrong, for a terminal: words of the command line and names of files may be in it. */
-function inWords(message: string, { messages }: Standing): string {
+function inWords(message: string, { messages }: CommandContext): string {
   return `${wrap(harmless(message), messages.width)}\n`;
 }
 
 /**
  * The whole command line as it is declared: also what the completion scripts are made from.
  *
- * @param standing - how wide help is printed
+ * @param context - how wide help is printed
  * @param run - called by the command that was asked for, with its work
  * @returns the program with all its commands
  */
-export function describeProgram(standing: Standing, run: Run): Command {
+export function describeProgram(context: CommandContext, run: Run): Command {
   const program = new Command("warmside")
     .description(
       "Does water condense inside this timber wall, roof or floor, and does it dry out? Reads a project file and " +
@@ -66,18 +66,18 @@ export function describeProgram(standing: Standing, run: Run): Command {
     )
     .showSuggestionAfterError();
   for (const register of COMMANDS) register(program, run);
-  prepare(program, standing);
+  prepare(program, context);
   return program;
 }
 
 /** Errors are thrown, never printed or ended with, in this command and all below it. */
-function prepare(command: Command, standing: Standing): void {
-  command.exitOverride().configureHelp({ helpWidth: standing.answers.width });
-  for (const below of command.commands) prepare(below, standing);
+function prepare(command: Command, context: CommandContext): void {
+  command.exitOverride().configureHelp({ helpWidth: context.answers.width });
+  for (const below of command.commands) prepare(below, context);
 }
 
 /** Help and version end up in a text; what commander would say about errors is worded anew. */
-function catchPrinted(program: Command, standing: Standing): { text: string } {
+function catchPrinted(program: Command, context: CommandContext): { text: string } {
   const printed = { text: "" };
   const catchIn = (command: Command): void => {
     command.configureOutput({
@@ -85,7 +85,7 @@ function catchPrinted(program: Command, standing: Standing): { text: string } {
         printed.text += text;
       },
       writeErr: () => undefined,
-      getOutHelpWidth: () => standing.answers.width,
+      getOutHelpWidth: () => context.answers.width,
     });
     for (const below of command.commands) catchIn(below);
   };

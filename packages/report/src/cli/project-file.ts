@@ -1,8 +1,8 @@
 import { dirname, resolve } from "node:path";
 import { type Project, type Reading, readProject } from "@warmside/core";
+import type { CommandContext } from "./command-context.ts";
+import { CommandProblem } from "./command-result.ts";
 import { type InputFile, readInput, readTextFile } from "./files/read-input.ts";
-import { CommandProblem } from "./outcome.ts";
-import type { Standing } from "./standing.ts";
 
 /** A project file that was read, with every other file it named. */
 export interface ProjectFile {
@@ -16,12 +16,12 @@ export interface ProjectFile {
  * Reads a project file and the tables it names; their paths start at the folder of the project file.
  *
  * @param shown - the path as written on the command line
- * @param standing - where the user stands
+ * @param context - where the user stands
  * @returns the project, or every problem in it
  * @throws CommandProblem when the file itself cannot be read
  */
-export function readProjectFile(shown: string, standing: Standing): ProjectFile {
-  const input = readInput(shown, standing);
+export function readProjectFile(shown: string, context: CommandContext): ProjectFile {
+  const input = readInput(shown, context);
   const paths = [input.path];
   const file = (named: string): { text: string } | { failure: string } => {
     const path = resolve(dirname(input.path), named);

@@ -1,8 +1,8 @@
 import { type Problem, type WordedProblem, wordProblem } from "@warmside/core";
 import { jsonText } from "./answers/json-text.ts";
 import { problemList } from "./answers/problem-list.ts";
-import { CommandProblem, type Outcome, refused } from "./outcome.ts";
-import type { Standing } from "./standing.ts";
+import type { CommandContext } from "./command-context.ts";
+import { CommandProblem, type CommandResult, refused } from "./command-result.ts";
 
 /**
  * The outcome of a project file with problems.
@@ -10,17 +10,17 @@ import type { Standing } from "./standing.ts";
  * @param problems - every problem found
  * @param file - the file as the reader knows it
  * @param asJson - JSON on standard output instead of words on standard error
- * @param standing - what it is printed on
+ * @param context - what it is printed on
  * @returns ends with 1
  */
 export function refusedProject(
   problems: readonly Problem[],
   file: string,
   asJson: boolean,
-  standing: Standing,
-): Outcome {
+  context: CommandContext,
+): CommandResult {
   const worded = problems.map((problem) => ({ ...wordProblem(problem), file: fileOf(problem, file) }));
-  if (!asJson) return refused(problemList(worded, file, standing.messages));
+  if (!asJson) return refused(problemList(worded, file, context.messages));
   return refused("", jsonText({ problems: worded }));
 }
 
@@ -37,7 +37,7 @@ function fileOf({ details }: Problem, projectFile: string): string {
  * @returns its outcome
  * @throws CommandProblem without `--json`, and anything that is a fault of the program
  */
-export async function withProblemsAsJson(asJson: boolean, work: () => Promise<Outcome>): Promise<Outcome> {
+export async function withProblemsAsJson(asJson: boolean, work: () => Promise<CommandResult>): Promise<CommandResult> {
   try {
     return await work();
   } catch (error) {

@@ -1,9 +1,9 @@
 import type { Command } from "commander";
-import type { Outcome } from "./outcome.ts";
-import type { Standing } from "./standing.ts";
+import type { CommandContext } from "./command-context.ts";
+import type { CommandResult } from "./command-result.ts";
 
 /** Does a command's work where the user stands, and gives what it came to. */
-export type Work = (standing: Standing) => Outcome | Promise<Outcome>;
+export type Work = (context: CommandContext) => CommandResult | Promise<CommandResult>;
 
 /** Called by the action of a command. */
 export type Run = (work: Work) => Promise<void>;

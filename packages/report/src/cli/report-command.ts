@@ -1,23 +1,18 @@
 import type { Project, ProjectResult } from "@warmside/core";
+import type { ReportOptions } from "../render-report.ts";
 import { jsonText } from "./answers/json-text.ts";
 import { shortAnswers } from "./answers/short-answer.ts";
+import type { CommandContext } from "./command-context.ts";
+import { type CommandResult, done } from "./command-result.ts";
 import { besideInput } from "./files/output-place.ts";
 import { writeWhole } from "./files/write-whole.ts";
 import { breathe } from "./interruption.ts";
-import { done, type Outcome } from "./outcome.ts";
 import { findChromium } from "./pdf/find-chromium.ts";
 import { printToPdf } from "./pdf/print-to-pdf.ts";
 import { readProjectFile } from "./project-file.ts";
 import { refusedProject, withProblemsAsJson } from "./refused-project.ts";
+import { type ReportFlags, reportOptions } from "./report-flags.ts";
 import { placesOfReport, type ReportPlaces } from "./report-places.ts";
-import type { Standing } from "./standing.ts";
-
-/** The flags that every command with a report takes. */
-export interface ReportOptions {
-  out?: string;
-  json?: boolean;
-  pdf?: boolean;
-}
 
 /** What a command works out and how its report is called. */
 export interface ReportedWork {
@@ -31,30 +26,30 @@ export interface ReportedWork {
  * From a project file to a report: reads it, makes sure the report may be written, works it out, writes and answers.
  *
  * @param file - path of the project file
- * @param options - `--out`, `--json`, `--pdf`
- * @param standing - where the user stands
+ * @param flags - those of every report
+ * @param context - where the user stands
  * @param work - what is worked out
  * @returns what to print
  */
 export async function reportCommand(
   file: string,
-  options: ReportOptions,
-  standing: Standing,
+  flags: ReportFlags,
+  context: CommandContext,
   { study, workOut }: ReportedWork,
-): Promise<Outcome> {
-  const asJson = options.json === true;
-  const comparison = study === "compare" ? "whole" : "short";
+): Promise<CommandResult> {
+  const asJson = flags.json === true;
+  const wanted = { ...reportOptions(flags), comparison: study === "compare" ? ("whole" as const) : ("short" as const) };
   return await withProblemsAsJson(asJson, async () => {
-    const browser = options.pdf === true ? findChromium(standing.environment) : null;
-    const { input, paths, reading } = readProjectFile(file, standing);
-    if (!reading.ok) return refusedProject(reading.problems, file, asJson, standing);
-    const places = placesOfReport(besideInput(input.path, endingOf(study)), options, paths, standing);
+    const browser = flags.pdf === true ? findChromium(context.environment) : null;
+    const { input, paths, reading } = readProjectFile(file, context);
+    if (!reading.ok) return refusedProject(reading.problems, file, asJson, context);
+    const places = placesOfReport(besideInput(input.path, endingOf(study)), flags, paths, context);
     await breathe();
     const result = await workOut(reading.value);
     await breathe();
-    if (places !== null) await writeReport(result, places, browser, comparison);
+    if (places !== null) await writeReport(result, places, browser, wanted);
     if (asJson) return done(jsonText(result), placesInWords(places));
-    return done(`${shortAnswers(result, standing.answers, comparison === "whole")}\n${placesInWords(places)}`);
+    return done(`${shortAnswers(result, context.answers, study === "compare")}\n${placesInWords(places)}`);
   });
 }
 
@@ -67,10 +62,10 @@ async function writeReport(
   result: ProjectResult,
   places: ReportPlaces,
   browser: string | null,
-  comparison: "short" | "whole",
+  wanted: ReportOptions,
 ): Promise<void> {
   const { renderReport } = await import("../render-report.ts");
-  const page = await renderReport(result, { comparison });
+  const page = await renderReport(result, wanted);
   await breathe();
   const files = [{ ...places.page, content: page as string | Uint8Array }];
   if (places.pdf !== null && browser !== null) files.push({ ...places.pdf, content: await printToPdf(page, browser) });

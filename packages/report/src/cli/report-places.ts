@@ -1,8 +1,8 @@
 import { extname } from "node:path";
+import type { CommandContext } from "./command-context.ts";
+import { CommandProblem } from "./command-result.ts";
 import { type OutputPlace, type OwnMark, outputPlace } from "./files/output-place.ts";
-import { CommandProblem } from "./outcome.ts";
 import { PDF_MARK } from "./pdf/print-to-pdf.ts";
-import type { Standing } from "./standing.ts";
 
 /** How a page of ours is known again. */
 export const PAGE_MARK: OwnMark = { where: "beginning", text: '<meta name="generator" content="warmside' };
@@ -19,7 +19,7 @@ export interface ReportPlaces {
  * @param usual - absolute path of the page where `--out` names no other
  * @param options - `--out`, `--json`, `--pdf`
  * @param inputs - every file that was read
- * @param standing - where the user stands
+ * @param context - where the user stands
  * @returns the places; null when `--json` alone asks for no file
  * @throws CommandProblem when one of them must not be written
  */
@@ -27,7 +27,7 @@ export function placesOfReport(
   usual: string,
   options: { out?: string; json?: boolean; pdf?: boolean },
   inputs: readonly string[],
-  standing: Standing,
+  context: CommandContext,
 ): ReportPlaces | null {
   const withPdf = options.pdf === true;
   if (options.json === true && options.out === undefined && !withPdf) return null;
@@ -42,8 +42,8 @@ export function placesOfReport(
   const pagePath = namesPdf ? replaceEnding(named, ".html") : (named ?? usual);
   const pdfPath = namesPdf ? named : replaceEnding(pagePath, ".pdf");
   return {
-    page: outputPlace(pagePath, named !== undefined && !namesPdf, PAGE_MARK, inputs, standing),
-    pdf: withPdf ? outputPlace(pdfPath, namesPdf, PDF_MARK, inputs, standing) : null,
+    page: outputPlace(pagePath, named !== undefined && !namesPdf, PAGE_MARK, inputs, context),
+    pdf: withPdf ? outputPlace(pdfPath, namesPdf, PDF_MARK, inputs, context) : null,
   };
 }
 

@@ -1,6 +1,6 @@
 import type { Command } from "commander";
 import { jsonText } from "./answers/json-text.ts";
-import { done } from "./outcome.ts";
+import { done } from "./command-result.ts";
 import type { Registration } from "./registration.ts";
 
 /** `warmside schema`: the JSON Schema of a project file, for editors. */

@@ -1,19 +1,12 @@
 import { type Command, InvalidArgumentError } from "commander";
-import type { Outcome } from "./outcome.ts";
+import type { CommandResult } from "./command-result.ts";
 import type { Registration } from "./registration.ts";
-import type { ReportOptions } from "./report-command.ts";
-
-/** The flags of `spread` beside those of every report. */
-interface SpreadOptions extends ReportOptions {
-  samples: number;
-  seed: number;
-  workers?: number;
-}
+import { type ReportFlags, withReportFlags } from "./report-flags.ts";
+import type { SpreadChoice } from "./spread/studies.ts";
 
 /** `warmside spread FILE`: every build-up many times over, with all that is uncertain somewhere within its spread. */
 export const registerSpread: Registration = (program: Command, run): void => {
-  program
-    .command("spread")
+  withReportFlags(program.command("spread"))
     .argument("<file>", "project file (YAML or JSON)")
     .summary("tell how sure the answer is")
     .description(
@@ -29,17 +22,14 @@ export const registerSpread: Registration = (program: Command, run): void => {
       "threads to work on (default: as many as the machine has)",
       wholeNumber(1, MOST_WORKERS),
     )
-    .option("--out <path>", "write the report to this path")
-    .option("--json", "print the whole result as JSON; a report is written only with --out or --pdf")
-    .option("--pdf", "write a PDF of the report too (needs Chromium or Chrome)")
     .addHelpText("after", "\nExample:\n  warmside spread studio.yaml --samples 100000\n")
-    .action((file: string, options: SpreadOptions) =>
-      run(async (standing): Promise<Outcome> => {
+    .action((file: string, options: ReportFlags & SpreadChoice) =>
+      run(async (context): Promise<CommandResult> => {
         const { reportCommand } = await import("./report-command.ts");
         const { assessWithSpread } = await import("./spread/assess-with-spread.ts");
-        return await reportCommand(file, options, standing, {
+        return await reportCommand(file, options, context, {
           study: "spread",
-          workOut: (project) => assessWithSpread(project, options, standing),
+          workOut: (project) => assessWithSpread(project, options, context),
         });
       }),
     );

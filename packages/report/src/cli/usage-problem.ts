@@ -1,7 +1,7 @@
 import { statSync } from "node:fs";
 import { resolve } from "node:path";
 import type { Command, CommanderError } from "commander";
-import type { Standing } from "./standing.ts";
+import type { CommandContext } from "./command-context.ts";
 
 /**
  * A command line that cannot be read, in words.
@@ -9,18 +9,18 @@ import type { Standing } from "./standing.ts";
  * @param error - what reading it threw
  * @param words - the command line
  * @param program - the commands there are
- * @param standing - where relative paths start
+ * @param context - where relative paths start
  * @returns what is wrong and where to look
  */
 export function usageProblem(
   error: CommanderError,
   words: readonly string[],
   program: Command,
-  standing: Standing,
+  context: CommandContext,
 ): string {
   const commands = words.filter((word) => !word.startsWith("-"));
   const [first = ""] = commands;
-  if (error.code === "commander.unknownCommand" && namesFile(first, standing)) {
+  if (error.code === "commander.unknownCommand" && namesFile(first, context)) {
     return `There is no command "${first}". Write: warmside assess ${asTyped(first)}`;
   }
   const near = /Did you mean (?:one of )?(.+?)\?\)/s.exec(error.message)?.[1];
@@ -34,7 +34,7 @@ function pathOf([word, ...rest]: readonly string[], { commands }: Command): stri
   return command === undefined ? [] : [command.name(), ...pathOf(rest, command)];
 }
 
-function namesFile(word: string, { folder }: Standing): boolean {
+function namesFile(word: string, { folder }: CommandContext): boolean {
   if (/\.(ya?ml|json)$/i.test(word)) return true;
   try {
     return statSync(resolve(folder, word), { throwIfNoEntry: false })?.isFile() === true;

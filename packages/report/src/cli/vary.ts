@@ -1,21 +1,12 @@
 import type { Command } from "commander";
-import type { Outcome } from "./outcome.ts";
+import type { CommandResult } from "./command-result.ts";
 import type { Registration } from "./registration.ts";
-import type { ReportOptions } from "./report-command.ts";
-
-/** The flags of `vary` beside those of every report. */
-export interface VaryOptions extends ReportOptions {
-  layer: string;
-  /** The words of a range and of a step: a space before a unit parts them. */
-  thickness: string[];
-  buildUp?: string;
-  step?: string[];
-}
+import { type ReportFlags, withReportFlags } from "./report-flags.ts";
+import type { SweepChoice } from "./vary/assess-with-sweep.ts";
 
 /** `warmside vary FILE`: one layer in many thicknesses, and where the judgement turns. */
 export const registerVary: Registration = (program: Command, run): void => {
-  program
-    .command("vary")
+  withReportFlags(program.command("vary"))
     .argument("<file>", "project file (YAML or JSON)")
     .summary("one layer in many thicknesses: how thick is enough?")
     .description(
@@ -27,18 +18,15 @@ export const registerVary: Registration = (program: Command, run): void => {
     .requiredOption("--thickness <range...>", "such as 0 mm..100 mm")
     .option("--build-up <name>", "the build-up's name, where several have such a layer")
     .option("--step <thickness...>", "such as 10 mm (default: a round one, at most twenty)")
-    .option("--out <path>", "write the report to this path")
-    .option("--json", "print the whole result as JSON; a report is written only with --out or --pdf")
-    .option("--pdf", "write a PDF of the report too (needs Chromium or Chrome)")
     .addHelpText(
       "after",
       '\nExample:\n  warmside vary studio.yaml --build-up "Studio wall" --layer "mineral wool slab" --thickness 0 mm..200 mm\n',
     )
-    .action((file: string, options: VaryOptions) =>
-      run(async (standing): Promise<Outcome> => {
+    .action((file: string, options: ReportFlags & SweepChoice) =>
+      run(async (context): Promise<CommandResult> => {
         const { reportCommand } = await import("./report-command.ts");
         const { assessWithSweep } = await import("./vary/assess-with-sweep.ts");
-        return await reportCommand(file, options, standing, {
+        return await reportCommand(file, options, context, {
           study: "vary",
           workOut: (project) => assessWithSweep(project, options),
         });

@@ -1,5 +1,5 @@
 import type { WordedProblem } from "@warmside/core";
-import { harmless, type Paper, wrap } from "../paper.ts";
+import { harmless, type Terminal, wrap } from "../terminal.ts";
 
 /** More are not shown, only counted. */
 export const MOST_SHOWN = 50;
@@ -14,25 +14,25 @@ export interface LocatedProblem extends WordedProblem {
  *
  * @param problems - in words, ordered by line
  * @param file - the project file as the reader knows it
- * @param paper - what it is printed on
+ * @param terminal - what it is printed on
  * @returns text that ends with a line end; at most 50 problems, then the count
  */
-export function problemList(problems: readonly LocatedProblem[], file: string, paper: Paper): string {
-  const shown = problems.slice(0, MOST_SHOWN).map((problem) => oneProblem(problem, paper));
-  return `${[...shown, wrap(countInWords(problems.length, file), paper.width)].join("\n\n")}\n`;
+export function problemList(problems: readonly LocatedProblem[], file: string, terminal: Terminal): string {
+  const shown = problems.slice(0, MOST_SHOWN).map((problem) => oneProblem(problem, terminal));
+  return `${[...shown, wrap(countInWords(problems.length, file), terminal.width)].join("\n\n")}\n`;
 }
 
 const INDENT = "  ";
 
-function oneProblem(problem: LocatedProblem, paper: Paper): string {
+function oneProblem(problem: LocatedProblem, terminal: Terminal): string {
   const where =
     problem.line === null
       ? harmless(problem.file)
       : `${harmless(problem.file)}, line ${problem.line}${problem.column === null ? "" : `, column ${problem.column}`}`;
-  const path = problem.path === "" ? "" : paper.paint("dim", ` (${harmless(problem.path)})`);
-  const lines = [paper.paint("bold", where) + path, wrap(harmless(problem.message), paper.width, INDENT)];
+  const path = problem.path === "" ? "" : terminal.paint("dim", ` (${harmless(problem.path)})`);
+  const lines = [terminal.paint("bold", where) + path, wrap(harmless(problem.message), terminal.width, INDENT)];
   for (const [label, text] of labelled(problem)) {
-    if (text !== null && text !== "") lines.push(hanging(label, harmless(text), paper));
+    if (text !== null && text !== "") lines.push(hanging(label, harmless(text), terminal));
   }
   return lines.join("\n");
 }
@@ -47,11 +47,11 @@ function labelled(problem: WordedProblem): [string, string | null][] {
 }
 
 /** A label, and its text beside it; further lines stand under the text. */
-function hanging(label: string, text: string, paper: Paper): string {
+function hanging(label: string, text: string, terminal: Terminal): string {
   const indent = " ".repeat(12);
   const wrapped = text
     .split("\n")
-    .map((line) => wrap(line, paper.width, indent))
+    .map((line) => wrap(line, terminal.width, indent))
     .join("\n");
   return `${INDENT}${label}:`.padEnd(indent.length) + wrapped.slice(indent.length);
 }

@@ -1,6 +1,6 @@
 import { type BuildUpResult, type JudgementWord, meetsTarget, type ProjectResult } from "@warmside/core";
 import { withoutBackticks } from "../../with-code.ts";
-import { type Colour, harmless, type Paper, wrap } from "../paper.ts";
+import { type Colour, harmless, type Terminal, wrap } from "../terminal.ts";
 import { noteInWords } from "./note-in-words.ts";
 import { verdictInWords } from "./verdict-in-words.ts";
 
@@ -9,18 +9,18 @@ import { verdictInWords } from "./verdict-in-words.ts";
  * the monthly method says; then the notes of odd values that the project does not accept.
  *
  * @param result - the assessed project
- * @param paper - what it is printed on
+ * @param terminal - what it is printed on
  * @param withVariants - whether each variant is told too
  * @returns text that ends with a line end
  */
-export function shortAnswers(result: ProjectResult, paper: Paper, withVariants = false): string {
+export function shortAnswers(result: ProjectResult, terminal: Terminal, withVariants = false): string {
   const reference = result.reference === null ? "" : ` (${result.reference})`;
   const head = wrap(
     `${harmless(result.project)}${reference}, ${result.climate.name}, ${result.climate.severity}`,
-    paper.width,
+    terminal.width,
   );
-  const answers = result.buildUps.map((buildUp) => shortAnswer(buildUp, result, paper, withVariants));
-  const odd = result.oddities.filter(({ accepted }) => !accepted).map((note) => noteInWords(note, paper));
+  const answers = result.buildUps.map((buildUp) => shortAnswer(buildUp, result, terminal, withVariants));
+  const odd = result.oddities.filter(({ accepted }) => !accepted).map((note) => noteInWords(note, terminal));
   return `${[head, ...answers, ...(odd.length === 0 ? [] : [odd.join("\n")])].join("\n\n")}\n`;
 }
 
@@ -33,21 +33,21 @@ const COLOUR_OF_JUDGEMENT: Readonly<Record<JudgementWord, Colour>> = {
   "beyond this method": "yellow",
 };
 
-function shortAnswer(buildUp: BuildUpResult, result: ProjectResult, paper: Paper, withVariants: boolean): string {
+function shortAnswer(buildUp: BuildUpResult, result: ProjectResult, terminal: Terminal, withVariants: boolean): string {
   const { word } = buildUp.judgement;
-  const name = paper.paint("bold", harmless(buildUp.name));
+  const name = terminal.paint("bold", harmless(buildUp.name));
   const lines = [
-    `${name}: ${paper.paint(COLOUR_OF_JUDGEMENT[word], word)}`,
-    wrap(harmless(withoutBackticks(reasonOf(buildUp))), paper.width, INDENT),
-    ...askedInstead(buildUp).map((sentence) => wrap(harmless(withoutBackticks(sentence)), paper.width, INDENT)),
+    `${name}: ${terminal.paint(COLOUR_OF_JUDGEMENT[word], word)}`,
+    wrap(harmless(withoutBackticks(reasonOf(buildUp))), terminal.width, INDENT),
+    ...askedInstead(buildUp).map((sentence) => wrap(harmless(withoutBackticks(sentence)), terminal.width, INDENT)),
     ...(buildUp.heat === null
       ? []
-      : [wrap(heatInWords(buildUp.heat.transmittance, buildUp.target), paper.width, INDENT)]),
-    ...(buildUp.moisture === null ? [] : [wrap(verdictInWords(buildUp.moisture), paper.width, INDENT)]),
-    ...(buildUp.spread === undefined ? [] : [wrap(harmless(buildUp.spread.message), paper.width, INDENT)]),
-    ...placementInWords(buildUp, result).map((sentence) => wrap(harmless(sentence), paper.width, INDENT)),
-    ...sweepInWords(buildUp, result).map((sentence) => wrap(harmless(sentence), paper.width, INDENT)),
-    ...(withVariants ? variantsInWords(buildUp, result, paper) : []),
+      : [wrap(heatInWords(buildUp.heat.transmittance, buildUp.target), terminal.width, INDENT)]),
+    ...(buildUp.moisture === null ? [] : [wrap(verdictInWords(buildUp.moisture), terminal.width, INDENT)]),
+    ...(buildUp.spread === undefined ? [] : [wrap(harmless(buildUp.spread.message), terminal.width, INDENT)]),
+    ...placementInWords(buildUp, result).map((sentence) => wrap(harmless(sentence), terminal.width, INDENT)),
+    ...sweepInWords(buildUp, result).map((sentence) => wrap(harmless(sentence), terminal.width, INDENT)),
+    ...(withVariants ? variantsInWords(buildUp, result, terminal) : []),
   ];
   return lines.join("\n");
 }
@@ -67,15 +67,15 @@ function sweepInWords({ slug }: BuildUpResult, { sweep }: ProjectResult): string
 }
 
 /** Each variant with its judgement and what it does against the build-up as drawn. */
-function variantsInWords({ slug }: BuildUpResult, { comparison }: ProjectResult, paper: Paper): string[] {
+function variantsInWords({ slug }: BuildUpResult, { comparison }: ProjectResult, terminal: Terminal): string[] {
   const rows = comparison?.buildUps.find((one) => one.slug === slug)?.rows ?? [];
   return rows.flatMap(({ variant, judgement, reason, sentence }, number) =>
     variant === null || sentence === null
       ? []
       : [
-          `${INDENT}${number} ${paper.paint("bold", harmless(variant))}: ${paper.paint(COLOUR_OF_JUDGEMENT[judgement], judgement)}`,
-          wrap(harmless(sentence), paper.width, `${INDENT}  `),
-          wrap(harmless(reason), paper.width, `${INDENT}  `),
+          `${INDENT}${number} ${terminal.paint("bold", harmless(variant))}: ${terminal.paint(COLOUR_OF_JUDGEMENT[judgement], judgement)}`,
+          wrap(harmless(sentence), terminal.width, `${INDENT}  `),
+          wrap(harmless(reason), terminal.width, `${INDENT}  `),
         ],
   );
 }

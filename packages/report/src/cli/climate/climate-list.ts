@@ -1,6 +1,6 @@
 import type { OutdoorClimate } from "@warmside/core";
 import { jsonText } from "../answers/json-text.ts";
-import { done, type Outcome } from "../outcome.ts";
+import { type CommandResult, done } from "../command-result.ts";
 import { SPARKLINE_TEMPERATURES } from "./climate-readme.ts";
 import { sparkline } from "./sparkline.ts";
 import { type MonthInShort, yearInShort } from "./year-in-short.ts";
@@ -12,7 +12,7 @@ import { type MonthInShort, yearInShort } from "./year-in-short.ts";
  * @param asJson - as data instead of a table
  * @returns one line a place on standard output
  */
-export function climateList(climates: readonly OutdoorClimate[], asJson: boolean): Outcome {
+export function climateList(climates: readonly OutdoorClimate[], asJson: boolean): CommandResult {
   if (asJson) return done(jsonText({ climates: climates.map(asData) }));
   const longest = Math.max(...climates.map(({ name }) => name.length));
   const head = `${"name".padEnd(longest)}  ${"coldest".padEnd(MONTH_WIDTH)}  ${"warmest".padEnd(MONTH_WIDTH)}  year °C  January to December`;

@@ -1,13 +1,13 @@
 import { basename, extname } from "node:path";
 import { climateTable, type RecordMonths, type RecordsPlace } from "@warmside/core";
 import { jsonText } from "../answers/json-text.ts";
+import type { CommandContext } from "../command-context.ts";
+import { type CommandResult, done } from "../command-result.ts";
 import { besideInput, type OutputPlace, type OwnMark, outputPlace } from "../files/output-place.ts";
 import { type InputFile, readInput } from "../files/read-input.ts";
 import { writeWhole } from "../files/write-whole.ts";
-import { done, type Outcome } from "../outcome.ts";
-import { harmless, wrap } from "../paper.ts";
 import { refusedProject, withProblemsAsJson } from "../refused-project.ts";
-import type { Standing } from "../standing.ts";
+import { harmless, wrap } from "../terminal.ts";
 import { siteOf } from "./climate-near.ts";
 import { type ProgressStream, progressOn } from "./progress.ts";
 import { LARGEST_RECORDS, readRecordsFile } from "./read-records-file.ts";
@@ -36,7 +36,7 @@ export const CLIMATE_MARK: OwnMark = { where: "beginning", text: "# means: tempe
  *
  * @param file - the records, as written
  * @param written - the options; with `json` the months are printed as data, and a table is written only where `out` says
- * @param standing - where the user stands
+ * @param context - where the user stands
  * @param stream - where progress is shown
  * @returns the months and where the table went; or every problem, and then nothing is written
  * @throws CommandProblem when an option is none, or the file cannot be read or written
@@ -44,33 +44,33 @@ export const CLIMATE_MARK: OwnMark = { where: "beginning", text: "# means: tempe
 export async function climateMake(
   file: string,
   written: WrittenMakeOptions,
-  standing: Standing,
+  context: CommandContext,
   stream: ProgressStream,
-): Promise<Outcome> {
+): Promise<CommandResult> {
   const asJson = written.json === true;
   return await withProblemsAsJson(asJson, async () => {
     const place = placeOf(file, written);
     const options = recordOptionsOf(written, place.altitude);
-    const input = readInput(file, standing, LARGEST_RECORDS);
-    const output = asJson && written.out === undefined ? null : placeOfTable(input, written.out, standing);
+    const input = readInput(file, context, LARGEST_RECORDS);
+    const output = asJson && written.out === undefined ? null : placeOfTable(input, written.out, context);
     const reading = await readRecordsFile(input.text, options, progressOn(stream, `Reading ${harmless(file)}`));
-    if (!reading.ok) return refusedProject(reading.problems, file, asJson, standing);
+    if (!reading.ok) return refusedProject(reading.problems, file, asJson, context);
     const { value: records } = reading;
     if (output !== null) await writeWhole([{ ...output, content: climateTable(records, place) }]);
     if (asJson || output === null) return done(jsonText({ place, records }));
-    return done(inWords(records, output, standing));
+    return done(inWords(records, output, context));
   });
 }
 
-function placeOfTable(input: InputFile, out: string | undefined, standing: Standing): OutputPlace {
+function placeOfTable(input: InputFile, out: string | undefined, context: CommandContext): OutputPlace {
   const wanted = out ?? besideInput(input.path, "-climate.csv");
-  return outputPlace(wanted, out !== undefined, CLIMATE_MARK, [input.path], standing);
+  return outputPlace(wanted, out !== undefined, CLIMATE_MARK, [input.path], context);
 }
 
-function inWords(records: RecordMonths, output: OutputPlace, standing: Standing): string {
+function inWords(records: RecordMonths, output: OutputPlace, context: CommandContext): string {
   const { months, remarks } = recordsInWords(records);
   const use = `Written to ${output.shown}. In a project file: climate: ${basename(output.path)}`;
-  const sentences = [...remarks, use].map((remark) => wrap(harmless(remark), standing.answers.width));
+  const sentences = [...remarks, use].map((remark) => wrap(harmless(remark), context.answers.width));
   return `${[...months, ...sentences].join("\n")}\n`;
 }
 

@@ -1,5 +1,5 @@
 import type { ColumnRole, DateOrder, HumidityUnit, PressureUnit, RecordOptions, TemperatureUnit } from "@warmside/core";
-import { CommandProblem } from "../outcome.ts";
+import { CommandProblem } from "../command-result.ts";
 
 /** Options of `warmside climate make` about the records, as written. */
 export interface WrittenRecordOptions {

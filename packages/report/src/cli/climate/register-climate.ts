@@ -1,5 +1,5 @@
 import type { Command } from "commander";
-import { CommandProblem, type Outcome, refused } from "../outcome.ts";
+import { CommandProblem, type CommandResult, refused } from "../command-result.ts";
 import type { Registration } from "../registration.ts";
 import type { WrittenMakeOptions } from "./climate-make.ts";
 
@@ -39,9 +39,9 @@ export const registerClimate: Registration = (program: Command, run): void => {
     .option("--acknowledgement <text>", "what their owner asks to be said")
     .addHelpText("after", '\nExample:\n  warmside climate make station.csv --place "Upper meadow" --altitude 340\n')
     .action((file: string, options: WrittenMakeOptions) =>
-      run(async (standing) => {
+      run(async (context) => {
         const { climateMake } = await import("./climate-make.ts");
-        return await climateMake(file, options, standing, process.stderr);
+        return await climateMake(file, options, context, process.stderr);
       }),
     );
 
@@ -72,19 +72,19 @@ export const registerClimate: Registration = (program: Command, run): void => {
     .option("--json", "print the places as JSON")
     .addHelpText("after", "\nExample:\n  warmside climate near 51.5 -0.1 --altitude 30\n")
     .action((latitude: string, longitude: string, options: { altitude?: string; json?: boolean }) =>
-      run(async (standing) => {
+      run(async (context) => {
         const [{ climateNear }, { shippedClimates }] = await Promise.all([
           import("./climate-near.ts"),
           import("./shipped-climates.ts"),
         ]);
         const { altitude, json } = options;
-        return climateNear({ latitude, longitude, altitude, json: json === true }, shippedClimates(), standing);
+        return climateNear({ latitude, longitude, altitude, json: json === true }, shippedClimates(), context);
       }),
     );
 };
 
 /** `warmside climate` alone shows its help; with a word that is none of its commands, that is told. */
-function withoutCommand(climate: Command): Outcome {
+function withoutCommand(climate: Command): CommandResult {
   const [word] = climate.args;
   if (word === undefined) return refused(climate.helpInformation());
   const known = inSpeech(climate.commands.map((command) => command.name()));

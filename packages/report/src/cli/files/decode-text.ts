@@ -1,4 +1,4 @@
-import { unreadable } from "../outcome.ts";
+import { unreadable } from "../command-result.ts";
 
 /**
  * The text of a file that must be UTF-8; a mark of byte order before it is taken off.

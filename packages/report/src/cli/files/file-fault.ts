@@ -1,4 +1,4 @@
-import { CommandProblem } from "../outcome.ts";
+import { CommandProblem } from "../command-result.ts";
 
 /**
  * A refusal of the operating system in words.

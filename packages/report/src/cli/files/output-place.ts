@@ -1,7 +1,7 @@
 import { closeSync, openSync, readSync, realpathSync, type Stats, statSync } from "node:fs";
 import { basename, dirname, extname, join, relative, resolve } from "node:path";
-import { CommandProblem } from "../outcome.ts";
-import type { Standing } from "../standing.ts";
+import type { CommandContext } from "../command-context.ts";
+import { CommandProblem } from "../command-result.ts";
 import { fileFault } from "./file-fault.ts";
 
 /** Where an output file goes. */
@@ -37,7 +37,7 @@ export function besideInput(input: string, ending: string): string {
  * @param named - true when the reader named it: then a file that warmside did not make may be written over
  * @param mark - how to know a file that warmside made
  * @param inputs - absolute paths of the files that were read; none of them is ever written over
- * @param standing - where the user stands
+ * @param context - where the user stands
  * @returns the place
  * @throws CommandProblem when it must not be written
  */
@@ -46,13 +46,13 @@ export function outputPlace(
   named: boolean,
   mark: OwnMark,
   inputs: readonly string[],
-  standing: Standing,
+  context: CommandContext,
 ): OutputPlace {
   if (wanted === "" || wanted.includes("\0")) {
     throw new CommandProblem("no-name", "The name after --out is empty or impossible. Write the file to make.");
   }
-  const path = linksFollowed(resolve(standing.folder, wanted));
-  const shown = named ? wanted : fromWhereUserStands(path, standing);
+  const path = linksFollowed(resolve(context.folder, wanted));
+  const shown = named ? wanted : fromWhereUserStands(path, context);
   if (/[/\\]$/.test(wanted))
     throw new CommandProblem("is-a-folder", `${shown} names a folder. Add the name of a file.`);
   const there = statIfThere(path, shown);
@@ -84,8 +84,8 @@ export function outputPlace(
 /** How much of a file is looked at for our mark [bytes]. */
 const LOOKED_AT = 2048;
 
-function fromWhereUserStands(path: string, standing: Standing): string {
-  const short = relative(standing.folder, path);
+function fromWhereUserStands(path: string, context: CommandContext): string {
+  const short = relative(context.folder, path);
   return short !== "" && !short.startsWith("..") ? short : path;
 }
 

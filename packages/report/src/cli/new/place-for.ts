@@ -1,25 +1,25 @@
 import { relative, resolve } from "node:path";
+import type { CommandContext } from "../command-context.ts";
+import { CommandProblem } from "../command-result.ts";
 import { readTextFile } from "../files/read-input.ts";
-import { CommandProblem } from "../outcome.ts";
-import { harmless } from "../paper.ts";
-import type { Standing } from "../standing.ts";
+import { harmless } from "../terminal.ts";
 
 /**
  * The place of a starter project: one that is known, or a climate table that can be read.
  *
  * @param place - as given after `--climate`
  * @param folder - where the project file will stand: a table's path is written from there
- * @param standing - where relative paths start
+ * @param context - where relative paths start
  * @returns the place as the project file writes it
  * @throws CommandProblem when it is neither
  */
-export async function placeFor(place: string, folder: string, standing: Standing): Promise<string> {
+export async function placeFor(place: string, folder: string, context: CommandContext): Promise<string> {
   const { CLIMATE_CSVS, nearNames } = await import("@warmside/core");
   const names = Object.keys(CLIMATE_CSVS);
   const known = names.find((name) => name === place.trim().toLowerCase().replace(/\s+/g, "-"));
   if (known !== undefined) return known;
   if (/\.csv$/i.test(place)) {
-    const path = resolve(standing.folder, place);
+    const path = resolve(context.folder, place);
     readTextFile(path, place);
     return JSON.stringify(relative(folder, path).replaceAll("\\", "/"));
   }

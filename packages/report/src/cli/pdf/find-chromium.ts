@@ -1,7 +1,7 @@
 import { accessSync, constants, statSync } from "node:fs";
 import { delimiter, join } from "node:path";
-import { CommandProblem } from "../outcome.ts";
-import type { Standing } from "../standing.ts";
+import type { CommandContext } from "../command-context.ts";
+import { CommandProblem } from "../command-result.ts";
 
 /**
  * Finds a browser that can print: the one named by CHROMIUM, or a usual one on the PATH or in its usual place.
@@ -10,7 +10,7 @@ import type { Standing } from "../standing.ts";
  * @returns its path
  * @throws CommandProblem when there is none
  */
-export function findChromium(environment: Standing["environment"]): string {
+export function findChromium(environment: CommandContext["environment"]): string {
   const named = environment.CHROMIUM;
   if (named) {
     if (isProgram(named)) return named;
@@ -45,7 +45,7 @@ const USUAL_PLACES = [
 
 const WINDOWS_PLACES = ["Google/Chrome/Application/chrome.exe", "Microsoft/Edge/Application/msedge.exe"];
 
-function candidates(environment: Standing["environment"]): string[] {
+function candidates(environment: CommandContext["environment"]): string[] {
   const onPath = (environment.PATH ?? "")
     .split(delimiter)
     .filter((folder) => folder !== "")

@@ -3,9 +3,9 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
+import { CommandProblem } from "../command-result.ts";
 import type { OwnMark } from "../files/output-place.ts";
 import { whenInterrupted } from "../interruption.ts";
-import { CommandProblem } from "../outcome.ts";
 
 /** A comment after the end of the document, by which a PDF of ours is known again. */
 export const PDF_MARK: OwnMark = { where: "end", text: "\n% made by warmside\n" };

@@ -2,41 +2,33 @@ import { writeSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { assessProject, type BuildUpResult, type Project, type ProjectResult } from "@warmside/core";
 import { spreadResult } from "../../spread-study/spread-result.ts";
+import type { CommandContext } from "../command-context.ts";
 import { whenInterrupted } from "../interruption.ts";
-import { harmless, wrap } from "../paper.ts";
-import type { Standing } from "../standing.ts";
+import { harmless, wrap } from "../terminal.ts";
 import { progressOn } from "./progress.ts";
-import { finished, openStudies, type Study } from "./studies.ts";
+import { finished, openStudies, type SpreadChoice, type Study } from "./studies.ts";
 import { tasksFor, workOutStudies } from "./work-out.ts";
 import { startWorkers, type Workers } from "./workers.ts";
-
-/** What the study is asked to do. */
-export interface SpreadChoice {
-  samples: number;
-  seed: number;
-  /** Threads; as many as the machine has where it is not said. */
-  workers?: number;
-}
 
 /**
  * Assesses a project and works out the spread of every build-up. Interrupted, it prints what was done by then.
  *
  * @param project - the project
  * @param choice - samples, seed, workers
- * @param standing - what it is printed on
+ * @param context - what it is printed on
  * @returns the result with a spread for every build-up; the same whatever the number of workers
  */
 export async function assessWithSpread(
   project: Project,
   choice: SpreadChoice,
-  standing: Standing,
+  context: CommandContext,
 ): Promise<ProjectResult> {
   const tasks = project.buildUps.length * tasksFor(choice.samples);
   const workers = await startWorkers(project, Math.min(choice.workers ?? availableParallelism(), tasks));
   try {
     const assessed = assessProject(project);
     const studies = openStudies(project, choice);
-    await workOutWithProgress(studies, workers, standing);
+    await workOutWithProgress(studies, workers, context);
     return { ...assessed, buildUps: assessed.buildUps.map((buildUp, index) => withSpread(buildUp, studies[index]!)) };
   } finally {
     await workers.close();
@@ -44,12 +36,16 @@ export async function assessWithSpread(
 }
 
 /** The work itself, with a line that tells how far it is; interrupted, it prints what was done by then. */
-async function workOutWithProgress(studies: readonly Study[], workers: Workers, standing: Standing): Promise<void> {
+async function workOutWithProgress(
+  studies: readonly Study[],
+  workers: Workers,
+  context: CommandContext,
+): Promise<void> {
   const asked = studies.reduce((sum, { samples }) => sum + samples.count, 0);
   const progress = progressOn(process.stderr, asked);
   const forget = whenInterrupted(() => {
     progress.clear();
-    writeSync(STANDARD_OUTPUT, soFar(studies, standing));
+    writeSync(STANDARD_OUTPUT, soFar(studies, context));
   });
   try {
     await workOutStudies(studies, workers, progress.advance);
@@ -66,7 +62,7 @@ function withSpread(buildUp: BuildUpResult, study: Study): BuildUpResult {
 }
 
 /** What came of the samples that were done before an interruption. */
-function soFar(studies: readonly Study[], { answers }: Standing): string {
+function soFar(studies: readonly Study[], { answers }: CommandContext): string {
   return studies
     .map((study) => {
       const done = finished(study);

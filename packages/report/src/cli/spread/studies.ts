@@ -10,7 +10,14 @@ import {
   surroundingsOf,
 } from "@warmside/core";
 import type { WorkedOutSamples } from "../../spread-study/spread-result.ts";
-import type { SpreadChoice } from "./assess-with-spread.ts";
+
+/** What the study is asked to do. */
+export interface SpreadChoice {
+  samples: number;
+  seed: number;
+  /** Threads; as many as the machine has where it is not said. */
+  workers?: number;
+}
 
 /** The study of one build-up under way. */
 export interface Study {

@@ -1,26 +1,34 @@
 import type { Project, ProjectResult } from "@warmside/core";
-import { CommandProblem } from "../outcome.ts";
-import type { VaryOptions } from "../vary.ts";
+import { CommandProblem } from "../command-result.ts";
 import { readRange, readStep } from "./thickness-range.ts";
+
+/** What the study is asked to do. */
+export interface SweepChoice {
+  layer: string;
+  /** The words of a range and of a step: a space before a unit parts them. */
+  thickness: string[];
+  buildUp?: string;
+  step?: string[];
+}
 
 /**
  * A project's assessment, with one layer in many thicknesses.
  *
  * @param project - as read
- * @param options - the layer, the range and the step
+ * @param choice - the layer, the range and the step
  * @returns the result with the sweep
  * @throws CommandProblem when a thickness cannot be read, or there is no such layer, or it has none to vary
  */
-export async function assessWithSweep(project: Project, options: VaryOptions): Promise<ProjectResult> {
+export async function assessWithSweep(project: Project, choice: SweepChoice): Promise<ProjectResult> {
   const { assessProject, findSweepLayer, MOST_SWEEP_STEPS, sweepThickness } = await import("@warmside/core");
-  const { from, to } = orRefuse(readRange(options.thickness.join(" ")));
-  const step = options.step === undefined ? null : orRefuse(readStep(options.step.join(" ")));
+  const { from, to } = orRefuse(readRange(choice.thickness.join(" ")));
+  const step = choice.step === undefined ? null : orRefuse(readStep(choice.step.join(" ")));
   if (step !== null && (to - from) / step > MOST_SWEEP_STEPS)
     throw new CommandProblem(
       "too-many-steps",
       `The range has more than ${MOST_SWEEP_STEPS} such steps. Give a larger --step.`,
     );
-  const found = findSweepLayer(project, options.layer, options.buildUp ?? null, to);
+  const found = findSweepLayer(project, choice.layer, choice.buildUp ?? null, to);
   if ("refused" in found) throw new CommandProblem("layer-to-vary", found.refused);
   return { ...assessProject(project), sweep: sweepThickness(project, { ...found, from, to, step }) };
 }

@@ -1,5 +1,5 @@
 /** What text is printed on: how wide it is and whether it takes colour. */
-export interface Paper {
+export interface Terminal {
   /** Characters on a line, 40 to 80. */
   width: number;
   paint: Paint;
@@ -9,16 +9,16 @@ export type Colour = "bold" | "dim" | "red" | "yellow" | "green";
 export type Paint = (colour: Colour, text: string) => string;
 
 /**
- * The paper that a stream is.
+ * The terminal that a stream is.
  *
  * @param stream - a terminal or not, and how many columns it has
  * @param environment - NO_COLOR (any text) and TERM=dumb turn colour off
  * @returns its width and its paint; no colour where it is not a terminal
  */
-export function paperOf(
+export function terminalOf(
   stream: { isTTY?: boolean; columns?: number },
   environment: Readonly<Record<string, string | undefined>>,
-): Paper {
+): Terminal {
   const coloured = stream.isTTY === true && !environment.NO_COLOR && environment.TERM !== "dumb";
   const columns = stream.isTTY === true && stream.columns ? stream.columns : WIDEST;
   return { width: Math.min(WIDEST, Math.max(NARROWEST, columns)), paint: coloured ? inColour : plain };

@@ -1,16 +1,16 @@
 import { dirname, resolve } from "node:path";
-import { type Paper, paperOf } from "./paper.ts";
+import { type Terminal, terminalOf } from "./terminal.ts";
 
 /** Where the command stands: folders, surroundings and what it prints on. */
-export interface Standing {
+export interface CommandContext {
   /** The folder where the user stands: relative paths start here. */
   folder: string;
   /** The folder the command was started in; under npm that is the folder of the package. */
   startedIn: string;
   environment: Readonly<Record<string, string | undefined>>;
   /** Standard output and standard error. */
-  answers: Paper;
-  messages: Paper;
+  answers: Terminal;
+  messages: Terminal;
 }
 
 /** The parts of a process that matter here. */
@@ -27,14 +27,14 @@ export interface ProcessParts {
  * @param parts - the process
  * @returns its folders, surroundings and papers
  */
-export function standingOf(parts: ProcessParts): Standing {
+export function contextOf(parts: ProcessParts): CommandContext {
   const startedIn = parts.cwd();
   return {
     folder: folderOfUser(startedIn, parts.env),
     startedIn,
     environment: parts.env,
-    answers: paperOf(parts.stdout, parts.env),
-    messages: paperOf(parts.stderr, parts.env),
+    answers: terminalOf(parts.stdout, parts.env),
+    messages: terminalOf(parts.stderr, parts.env),
   };
 }
 
@@ -46,7 +46,7 @@ export function standingOf(parts: ProcessParts): Standing {
  * @param environment - INIT_CWD and npm_package_json count
  * @returns an absolute path
  */
-export function folderOfUser(startedIn: string, environment: Standing["environment"]): string {
+export function folderOfUser(startedIn: string, environment: CommandContext["environment"]): string {
   const before = environment.INIT_CWD;
   const manifest = environment.npm_package_json;
   if (!before) return startedIn;

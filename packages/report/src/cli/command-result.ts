@@ -1,5 +1,5 @@
 /** What a command came to: what to print on each stream, and how to end. Only `main.ts` prints and exits. */
-export interface Outcome {
+export interface CommandResult {
   /** 0 done; 1 something is wrong with what was given. */
   exit: 0 | 1;
   /** For standard output. */
@@ -15,7 +15,7 @@ export interface Outcome {
  * @param messages - for standard error
  * @returns the outcome, ending with 0
  */
-export function done(answer: string, messages = ""): Outcome {
+export function done(answer: string, messages = ""): CommandResult {
   return { exit: 0, answer, messages };
 }
 
@@ -26,7 +26,7 @@ export function done(answer: string, messages = ""): Outcome {
  * @param answer - for standard output
  * @returns the outcome, ending with 1
  */
-export function refused(messages: string, answer = ""): Outcome {
+export function refused(messages: string, answer = ""): CommandResult {
   return { exit: 1, answer, messages };
 }
 
