@@ -29,7 +29,7 @@ describe("figures on the page", () => {
   });
 
   test("water is shown in whole grams from ten on, in tenths below, and a trace as one", () => {
-    expect([0.1873, 0.00996, 0.00004, 0, -0.0234].map(grams)).toEqual(["187", "10.0", "under 0.1", "0.0", "−23"]);
+    expect([0.1873, 0.00996, 0.00004, 0, -0.0234].map(grams)).toEqual(["187", "10", "under 0.1", "0.0", "−23"]);
     expect(gramsPerArea(0.1873)).toBe("187\u00a0g/m²");
   });
 

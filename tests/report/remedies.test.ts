@@ -22,7 +22,7 @@ describe("the remedies on the page", () => {
       expect(rows[index + 1]).toContain(change);
       expect(rows[index + 1]!.includes(" none "), change).toBe(conditions.length === 0);
     }
-    expect(section).toContain("The build-up depends on vapour control layer sd 2 m (sd 2.0 m) being continuous");
+    expect(section).toContain("The build-up depends on vapour control layer sd 2 m (sd 2 m) being continuous");
     expect(section).toContain(
       "Mould can grow between mineral wool slab and gypsum plasterboard (between framing), on gypsum",
     );

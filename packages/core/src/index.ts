@@ -25,9 +25,11 @@ export {
   sdFromPerms,
   sdFromVapourResistance,
 } from "./quantities/convert.ts";
-export { formatNumber, formatQuantity, writeQuantity } from "./quantities/format-quantity.ts";
+export { formatInShownUnit, formatNumber, formatQuantity, writeQuantity } from "./quantities/format-quantity.ts";
 export type { QuantityName } from "./quantities/quantity-names.ts";
 export { readQuantity } from "./quantities/read-quantity.ts";
+
+export { inSpeech } from "./problems/wording.ts";
 
 // air and vapour
 export { dewPoint } from "./air/dew-point.ts";

@@ -1,24 +1,10 @@
-import { formatNumber } from "@warmside/core";
+import { formatInShownUnit, formatNumber } from "@warmside/core";
 
 /**
  * Figures as the page shows them: a true minus sign, thin spaces between thousands, columns that align on the point.
  */
 
-/**
- * A number with a fixed count of decimals.
- *
- * @param value - any finite number
- * @param decimals - 0 to 10
- * @returns the figure; no negative zero
- * @throws RangeError when the value is not finite: a figure that is none must never reach a page
- * @example fixed(-12345.678, 2) // "−12\u202f345.68"
- */
-export function fixed(value: number, decimals: number): string {
-  const [whole = "0", fraction] = formatNumber(value, decimals).split(".");
-  const digits = whole.replace(MINUS, "");
-  const grouped = digits.length > LONGEST_UNGROUPED ? whole.replace(/\B(?=(\d{3})+$)/g, THIN_SPACE) : whole;
-  return fraction === undefined ? grouped : `${grouped}.${fraction}`;
-}
+export { formatNumber as fixed };
 
 /**
  * A number with its sign always shown.
@@ -29,7 +15,7 @@ export function fixed(value: number, decimals: number): string {
  * @example signed(12, 0) // "+12"
  */
 export function signed(value: number, decimals: number): string {
-  const text = fixed(value, decimals);
+  const text = formatNumber(value, decimals);
   return value > 0 && /[1-9]/.test(text) ? `+${text}` : text;
 }
 
@@ -42,7 +28,7 @@ export function signed(value: number, decimals: number): string {
  * @example trimmed(0.5, 4) // "0.5"
  */
 export function trimmed(value: number, mostDecimals: number): string {
-  const text = fixed(value, mostDecimals);
+  const text = formatNumber(value, mostDecimals);
   return text.includes(".") ? text.replace(/\.?0+$/, "") : text;
 }
 
@@ -54,11 +40,7 @@ export function trimmed(value: number, mostDecimals: number): string {
  * @example grams(0.1873) // "187"
  */
 export function grams(amount: number): string {
-  const inGrams = amount * GRAMS_PER_KILOGRAM;
-  const size = Math.abs(inGrams);
-  if (size >= WHOLE_GRAMS_FROM) return fixed(inGrams, 0);
-  if (size > 0 && size < SMALLEST_SHOWN) return "under 0.1";
-  return fixed(inGrams, 1);
+  return formatInShownUnit(amount, "condensate");
 }
 
 /**
@@ -93,7 +75,7 @@ export function mostGramsPerArea(amount: number): string {
  * @example orDash(null, 2) // "–"
  */
 export function orDash(value: number | null, decimals: number): string {
-  return value === null ? DASH : fixed(value, decimals);
+  return value === null ? DASH : formatNumber(value, decimals);
 }
 
 /**
@@ -104,10 +86,10 @@ export function orDash(value: number | null, decimals: number): string {
  * @example sharesOfWhole([0.8775, 0.1225]) // ["87.7", "12.3"]
  */
 export function sharesOfWhole(shares: readonly number[]): string[] {
-  const rounded = shares.map((share) => readFigure(fixed(share * PER_CENT, 1)));
+  const rounded = shares.map((share) => readFigure(formatNumber(share * PER_CENT, 1)));
   const largest = shares.indexOf(Math.max(...shares));
   const others = rounded.reduce((sum, share, index) => (index === largest ? sum : sum + share), 0);
-  return rounded.map((share, index) => fixed(index === largest ? PER_CENT - others : share, 1));
+  return rounded.map((share, index) => formatNumber(index === largest ? PER_CENT - others : share, 1));
 }
 
 /**
@@ -119,7 +101,7 @@ export function sharesOfWhole(shares: readonly number[]): string[] {
  * @example percent(0.15, 0) // "15\u00a0%"
  */
 export function percent(fraction: number, decimals: number): string {
-  return `${fixed(fraction * PER_CENT, decimals)}${NO_BREAK_SPACE}%`;
+  return `${formatNumber(fraction * PER_CENT, decimals)}${NO_BREAK_SPACE}%`;
 }
 
 /**
@@ -130,7 +112,7 @@ export function percent(fraction: number, decimals: number): string {
  * @example millimetres(0.0125) // "12.5"
  */
 export function millimetres(length: number): string {
-  return trimmed(length * MILLIMETRES_PER_METRE, 2);
+  return formatInShownUnit(length, "thickness");
 }
 
 /**
@@ -167,7 +149,6 @@ export const NO_BREAK_SPACE = "\u00a0";
 export const MINUS = "−";
 const FIGURE_WIDE_SPACE = "\u2007";
 const POINT_WIDE_SPACE = "\u2008";
-const LONGEST_UNGROUPED = 4;
 /** [g/kg] and [mm/m]. Source: definition of the prefixes. */
 export const GRAMS_PER_KILOGRAM = 1000;
 export const MILLIMETRES_PER_METRE = 1000;
@@ -175,8 +156,6 @@ export const MILLIMETRES_PER_METRE = 1000;
 export const PER_CENT = 100;
 export const SQUARE_MILLIMETRES = 1_000_000;
 const DASH = "–";
-const WHOLE_GRAMS_FROM = 10;
-const SMALLEST_SHOWN = 0.1;
 
 /** Decimals of a figure; −1 for a word. */
 function decimalsOf(text: string): number {

@@ -1,4 +1,5 @@
 import type { AltitudeCorrection, OutdoorClimate } from "../project/types.ts";
+import { formatNumber } from "../quantities/format-quantity.ts";
 
 /**
  * Fall of the air's temperature with height when the file states none [K/m]: 6.5 K/km.
@@ -28,6 +29,6 @@ export function correctForAltitude(climate: OutdoorClimate, correction: Altitude
   const ratePerKilometre = Number((correction.lapseRate * 1000).toPrecision(6));
   const remark =
     `altitude correction: from ${climate.altitude} m to ${correction.altitude} m at ${ratePerKilometre} K/km, ` +
-    `${change < 0 ? "−" : "+"}${Math.abs(change).toFixed(2)} K in every month, relative humidity unchanged`;
+    `${change < 0 ? "−" : "+"}${formatNumber(Math.abs(change), 2)} K in every month, relative humidity unchanged`;
   return { ...climate, altitude: correction.altitude, temperature: corrected, origin: [...climate.origin, remark] };
 }

@@ -1,6 +1,7 @@
 import { MONTH_NAMES } from "../constants.ts";
 import { inSpeech } from "../problems/wording.ts";
 import type { OutdoorClimate, Room } from "../project/types.ts";
+import { formatQuantity } from "../quantities/format-quantity.ts";
 import { climateMonths } from "./climate-months.ts";
 import { cooledMonths } from "./cooled-months.ts";
 
@@ -49,7 +50,7 @@ function heatingNeverRuns(climate: OutdoorClimate, room: Room): FitNote | null {
   if (room.temperature.setPoint > coldest) return null;
   const message =
     `${roomName(room)} is heated to ${room.temperature.setPoint} °C, but no month at ${climate.name} is colder than ` +
-    `${coldest.toFixed(1)} °C: the heating never runs. Check the set point and the climate.`;
+    `${formatQuantity(coldest, "temperature")}: the heating never runs. Check the set point and the climate.`;
   return { code: "heating-never-runs", message };
 }
 
@@ -59,7 +60,7 @@ function coolingNeverRuns(climate: OutdoorClimate, room: Room): FitNote | null {
   const warmest = Math.max(...climate.temperature);
   const message =
     `${roomName(room)} is cooled to ${room.cooling} °C, but no month at ${climate.name} is warmer than ` +
-    `${warmest.toFixed(1)} °C on average: in monthly means the cooling never runs. Short hot spells are not seen by ` +
+    `${formatQuantity(warmest, "temperature")} on average: in monthly means the cooling never runs. Short hot spells are not seen by ` +
     "this method.";
   return { code: "cooling-never-runs", message };
 }

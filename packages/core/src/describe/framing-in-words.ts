@@ -1,10 +1,10 @@
 import type { Element, Framing } from "../project/types.ts";
-import { formatNumber } from "../quantities/format-quantity.ts";
+import { formatQuantity } from "../quantities/format-quantity.ts";
 
 /** Where a framing's share comes from, with its numbers. */
 export function framingOriginInWords({ origin, share }: Framing): string {
-  const percent = (value: number): string => `${formatNumber(value * 100, 1)} %`;
-  const millimetres = (value: number): string => `${(value * 1000).toFixed(0)} mm`;
+  const percent = (value: number): string => formatQuantity(value, "share of the area");
+  const millimetres = (value: number): string => formatQuantity(value, "width");
   if (origin.kind === "fraction") return `${percent(share)} as stated in the file`;
   const own = origin.width / origin.spacing;
   const other = origin.otherTimberByDefault ? "usual for such an element, common practice" : "as stated in the file";

@@ -3,7 +3,7 @@ import { sumOfResistances } from "../heat/sum-of-resistances.ts";
 import { insulates } from "../project/insulates.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { AirLayer, Layer } from "../project/types.ts";
-import { millimetres, percent } from "./figures-in-words.ts";
+import { formatInShownUnit, formatQuantity } from "../quantities/format-quantity.ts";
 import { roofDeck } from "./roof-deck.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
@@ -37,8 +37,6 @@ export function flatRoofFindings(evidence: Evidence): RuledFinding[] {
 
 /** Last digits of a stated figure [m], [m²/m²]. */
 const ROUNDING = 1e-9;
-/** In a square metre. */
-const SQUARE_MILLIMETRES = 1e6;
 
 /** Less than this is no insulation [m²·K/W]. */
 const LEAST_INSULATION = 0.5;
@@ -66,7 +64,7 @@ function coldRoof(layers: readonly Layer[], insulation: number): RuledFinding[] 
         code: "cold-flat-roof-ventilated",
         severity: "caution",
         effect: "condition",
-        message: `A cold flat roof with ${millimetres(air!.thickness)} of ventilated air above the insulation, open at both ends: it rests on that air moving.`,
+        message: `A cold flat roof with ${formatQuantity(air!.thickness, "thickness")} of ventilated air above the insulation, open at both ends: it rests on that air moving.`,
         advice:
           "Keep the height clear over its whole length, the openings free at both ends, and close every gap in the ceiling: room air must not get in.",
         source: "common practice",
@@ -93,7 +91,7 @@ function whatIsWrong(air: AirLayer | undefined): { words: string; asks: boolean 
   if (air === undefined) return { words: "has no ventilated air above its insulation", asks: false };
   if (air.thickness < VENTILATED_HEIGHT - ROUNDING) {
     return {
-      words: `has only ${millimetres(air.thickness)} of air above its insulation; 50 mm is needed`,
+      words: `has only ${formatQuantity(air.thickness, "thickness")} of air above its insulation; 50 mm is needed`,
       asks: false,
     };
   }
@@ -106,8 +104,8 @@ function whatIsWrong(air: AirLayer | undefined): { words: string; asks: boolean 
   if (air.ventilationArea !== null && air.ventilationArea < OPENINGS_OF_ROOF - ROUNDING) {
     return {
       words:
-        `has openings of ${(air.ventilationArea * SQUARE_MILLIMETRES).toFixed(0)} mm² per square metre of roof; ` +
-        `a continuous 25 mm at both ends, or its equal of ${(OPENINGS_OF_ROOF * SQUARE_MILLIMETRES).toFixed(0)} mm², is needed`,
+        `has openings of ${formatInShownUnit(air.ventilationArea, "ventilation area level")} mm² per square metre of roof; ` +
+        `a continuous 25 mm at both ends, or its equal of ${formatInShownUnit(OPENINGS_OF_ROOF, "ventilation area level")} mm², is needed`,
       asks: false,
     };
   }
@@ -132,7 +130,7 @@ function warmRoof(evidence: Evidence, main: number, deck: number): RuledFinding[
       code: "insulation-below-deck",
       severity: usual ? "note" : most ? "caution" : "fault",
       effect: usual ? "none" : most ? "condition" : "change by guidance",
-      message: `${percent(share)} of the roof's resistance lies below the deck. Up to a third is common practice: it keeps the deck and the vapour layer warm.${usual ? "" : " Here the deck is too cold for that."}`,
+      message: `${formatQuantity(share, "share")} of the roof's resistance lies below the deck. Up to a third is common practice: it keeps the deck and the vapour layer warm.${usual ? "" : " Here the deck is too cold for that."}`,
       advice: usual ? null : "Move insulation from below to above the deck.",
       source: "common practice",
       figures: { shareBelow: share, usual: USUAL_SHARE_BELOW_DECK },

@@ -1,24 +1,10 @@
 import { MONTH_NAMES } from "../constants.ts";
 import { inSpeech } from "../problems/wording.ts";
+import { formatQuantity } from "../quantities/format-quantity.ts";
 
-export { gramsInWords as grams } from "../further-checks/figures.ts";
-
-/** Figures as they stand in a sentence. Rounded for showing only. */
-
-/** A share 0 to 1: "15 %". */
-export function percent(share: number, decimals = 0): string {
-  return `${(share * 100).toFixed(decimals)} %`;
-}
-
-/** A transmittance: "0.26 W/(m²·K)". */
-export function transmittanceInWords(value: number, decimals = 2): string {
-  return `${value.toFixed(decimals)} W/(m²·K)`;
-}
-
-/** A thickness [m]: "140 mm". */
-export function millimetres(thickness: number): string {
-  const value = thickness * 1000;
-  return `${Number.isInteger(Math.round(value * 10) / 10) ? value.toFixed(0) : value.toFixed(1)} mm`;
+/** An amount of water [kg/m²]: "187 g/m²". */
+export function grams(amount: number): string {
+  return formatQuantity(amount, "condensate");
 }
 
 /** Words as they begin a sentence: "The store". */

@@ -4,7 +4,8 @@ import { meetsTarget } from "../heat/target.ts";
 import { insulates } from "../project/insulates.ts";
 import { looksTurnedRound } from "../project/resolve/note-layers-overlooked.ts";
 import type { Layer } from "../project/types.ts";
-import { joined, percent, transmittanceInWords } from "./figures-in-words.ts";
+import { formatNumber, formatQuantity } from "../quantities/format-quantity.ts";
+import { joined } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /** Faces below this are bright [–]. */
@@ -27,7 +28,7 @@ function target({ buildUp, calculation }: Evidence): RuledFinding[] {
       code: met ? "target-met" : "target-missed",
       severity: met ? "note" : "caution",
       effect: "none",
-      message: `With framing and corrections the U-value is ${transmittanceInWords(transmittance)}; the target is ${transmittanceInWords(buildUp.target)}: ${met ? "met" : "missed"}. Without framing it would be ${transmittanceInWords(clearTransmittance)}.`,
+      message: `With framing and corrections the U-value is ${formatQuantity(transmittance, "transmittance")}; the target is ${formatQuantity(buildUp.target, "transmittance")}: ${met ? "met" : "missed"}. Without framing it would be ${formatQuantity(clearTransmittance, "transmittance")}.`,
       advice: met ? null : "More insulation, insulation across the framing, or less framing.",
       source: "compared at two decimals",
       figures: { transmittance, target: buildUp.target, clearTransmittance },
@@ -43,7 +44,7 @@ function limits({ calculation }: Evidence): RuledFinding[] {
       code: "limits-far-apart",
       severity: "caution",
       effect: "condition",
-      message: `The upper limit of the resistance is ${limitsRatio.toFixed(2)} times the lower one: over 1.5 the combined method passes its own bound. The U-value may be ${percent(possibleError)} off.`,
+      message: `The upper limit of the resistance is ${formatNumber(limitsRatio, 2)} times the lower one: over 1.5 the combined method passes its own bound. The U-value may be ${formatQuantity(possibleError, "share")} off.`,
       advice: "Ask for a detailed calculation to ISO 10211 where the U-value decides.",
       source: "ISO 6946:2017 clause 6.7.2.1 (from memory)",
       figures: { limitsRatio, possibleError },

@@ -1,5 +1,6 @@
 import { type HumidInterface, humidInterfaces } from "../further-checks/mould/humid-interfaces.ts";
-import { monthsInWords, percent } from "./figures-in-words.ts";
+import { formatQuantity } from "../quantities/format-quantity.ts";
+import { monthsInWords } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /**
@@ -24,7 +25,7 @@ export function mouldAtInterfaceFindings(evidence: Evidence): RuledFinding[] {
       effect: long ? "condition" : "none",
       message:
         `Mould can grow ${place}, on ${worst.food}: in ${names} the air there is more humid than mould needs, at most ` +
-        `${percent(peak.relativeHumidity)} in ${peak.month} (limit ${percent(peak.limit)} at ${peak.temperature.toFixed(1)} °C, outdoors ${percent(peak.outdoors)}).${also}`,
+        `${humidity(peak.relativeHumidity)} in ${peak.month} (limit ${humidity(peak.limit)} at ${formatQuantity(peak.temperature, "temperature")}, outdoors ${humidity(peak.outdoors)}).${also}`,
       advice: long ? drierOrWarmer(evidence) : null,
       source: "growth limit of Hukka and Viitanen 1999 (from memory), above outdoor humidity (this project's rule)",
       figures: {
@@ -58,4 +59,8 @@ function isWorse(a: HumidInterface, b: HumidInterface): boolean {
 
 function greatestExcess({ months }: HumidInterface): number {
   return Math.max(...months.map(({ relativeHumidity, limit }) => relativeHumidity - limit));
+}
+
+function humidity(relativeHumidity: number): string {
+  return formatQuantity(relativeHumidity, "relative humidity");
 }

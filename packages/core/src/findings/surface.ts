@@ -1,4 +1,5 @@
 import { lowestFactor } from "../heat/surface.ts";
+import { formatNumber } from "../quantities/format-quantity.ts";
 import { roomInWords } from "../rooms/room-in-words.ts";
 import { capital } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
@@ -140,5 +141,5 @@ function coldJunctions(evidence: Evidence): RuledFinding[] {
 }
 
 function figure(factor: number): string {
-  return factor.toFixed(2);
+  return formatNumber(factor, 2);
 }

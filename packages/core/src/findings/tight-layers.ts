@@ -3,10 +3,10 @@ import { sumOfResistances } from "../heat/sum-of-resistances.ts";
 import { insulates } from "../project/insulates.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { Layer } from "../project/types.ts";
+import { formatQuantity } from "../quantities/format-quantity.ts";
 import { TIGHT } from "../vapour/tight.ts";
 import { betweenFraming } from "../vapour-layer/assess-vapour-layer.ts";
 import { layersAsTightAs } from "../vapour-layer/candidates.ts";
-import { formatSd } from "../vapour-layer/vapour-layer-message.ts";
 import { DROPS_GATHER } from "./amount-limits.ts";
 import { grams, joined, yearsInWords } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
@@ -34,7 +34,7 @@ function tightOuterSkin(evidence: Evidence): RuledFinding[] {
       code: "tight-outer-skin",
       severity: "caution",
       effect: isWeatherSkinOfRoof ? "none" : "condition",
-      message: `A tight outer skin, ${skin.name} (sd ${formatSd(skin.sd)} m), lets nothing leave outwards. ${dryingInwards(judged)}`,
+      message: `A tight outer skin, ${skin.name} (sd ${formatQuantity(skin.sd, "sd")}), lets nothing leave outwards. ${dryingInwards(judged)}`,
       advice: adviceAtSkin(buildUp.layers[skin.layers[0]! - 1], isWeatherSkinOfRoof),
       source: "common practice",
       figures: { sd: skin.sd, growthPerYear, yearsToGather },

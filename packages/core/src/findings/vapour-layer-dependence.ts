@@ -1,4 +1,4 @@
-import { formatSd } from "../vapour-layer/vapour-layer-message.ts";
+import { formatQuantity } from "../quantities/format-quantity.ts";
 import { grams } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 import { isRequired } from "./vapour-layer.ts";
@@ -28,7 +28,7 @@ export function dependenceFindings(evidence: Evidence): RuledFinding[] {
     noneAmount: whenGone.amount,
   };
   const common = { source: "worked out again for this build-up; what counts as too much is as for any water", figures };
-  const name = `${tightLayer.name} (sd ${formatSd(tightLayer.sd)} m)`;
+  const name = `${tightLayer.name} (sd ${formatQuantity(tightLayer.sd, "sd")})`;
   if (isTooMuch(whenOpened)) {
     return [
       {

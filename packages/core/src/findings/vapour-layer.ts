@@ -1,7 +1,8 @@
 import { saturationPressure } from "../air/saturation-pressure.ts";
+import { formatQuantity } from "../quantities/format-quantity.ts";
 import { betweenFraming } from "../vapour-layer/assess-vapour-layer.ts";
 import type { TightLayer } from "../vapour-layer/candidates.ts";
-import { formatSd, sideInWords } from "../vapour-layer/vapour-layer-message.ts";
+import { sideInWords } from "../vapour-layer/vapour-layer-message.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 import { isTooMuch, judgeWater } from "./water-level.ts";
 
@@ -34,7 +35,7 @@ export function vapourLayerFindings(evidence: Evidence): RuledFinding[] {
       severity: "caution",
       effect: "none",
       message: tooOpen
-        ? `On the warm side (${side}) only ${tightLayer.name} (sd ${formatSd(tightLayer.sd)} m) holds the vapour back, which is too little here: there is no vapour layer.`
+        ? `On the warm side (${side}) only ${tightLayer.name} (sd ${formatQuantity(tightLayer.sd, "sd")}) holds the vapour back, which is too little here: there is no vapour layer.`
         : `Nothing on the warm side (${side}) holds the vapour back before it reaches the cold part of the build-up.`,
       advice: `A vapour layer belongs on the warm side: towards ${side}, before the insulation.`,
       source: "common practice",
@@ -74,7 +75,7 @@ function coldSideLayer(evidence: Evidence, layer: TightLayer, damp: number, side
     severity: "fault",
     effect: inwards ? "change by guidance" : "none",
     message:
-      `The tight layer ${layer.name} (sd ${formatSd(layer.sd)} m) lies on the cold side: over the year vapour is pushed from ${side}. ` +
+      `The tight layer ${layer.name} (sd ${formatQuantity(layer.sd, "sd")}) lies on the cold side: over the year vapour is pushed from ${side}. ` +
       `The air at its warm face stands at 80 % or more in ${damp} months.`,
     advice: `Take it out, or move it to the warm side, towards ${side}.`,
     source: "common practice",

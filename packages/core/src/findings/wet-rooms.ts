@@ -1,5 +1,6 @@
 import { cooledMonths } from "../climate/cooled-months.ts";
 import type { AirMonths, Room } from "../project/types.ts";
+import { formatQuantity } from "../quantities/format-quantity.ts";
 import { vapourExcessOfClass } from "../rooms/humidity-class.ts";
 import { ownRoomInWords, roomInWords } from "../rooms/room-in-words.ts";
 import { beyond } from "./beyond.ts";
@@ -56,7 +57,7 @@ function tooWet({ room, name, air }: TouchedRoom, { site, humidityMargin }: Evid
       "wetter-than-class-5",
       room.pool
         ? `${capital(name)} holds a pool: it is wetter than the humidity classes reach.`
-        : `In the coldest month ${name} holds ${excess.toFixed(0)} Pa more vapour than outdoors; class 5, the wettest, has ${classFive.toFixed(0)} Pa${humidityMargin === 1 ? "" : ` with the project's margin of ${humidityMargin}`}.`,
+        : `In the coldest month ${name} holds ${formatQuantity(excess, "vapour pressure")} more vapour than outdoors; class 5, the wettest, has ${formatQuantity(classFive, "vapour pressure")}${humidityMargin === 1 ? "" : ` with the project's margin of ${humidityMargin}`}.`,
       TRANSIENT_FOR_WET_ROOMS,
       "ISO 13788:2012 Annex A (from memory)",
       { excess, classFive },

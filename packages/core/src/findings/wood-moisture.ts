@@ -8,7 +8,8 @@ import {
   type WoodenPiece,
   woodenPieces,
 } from "../further-checks/wood/wood-moisture.ts";
-import { joined, percent } from "./figures-in-words.ts";
+import { formatQuantity } from "../quantities/format-quantity.ts";
+import { joined } from "./figures-in-words.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /**
@@ -36,7 +37,7 @@ export function woodMoistureFindings(evidence: Evidence): RuledFinding[] {
     (name) => name !== worst.piece.name,
   );
   const long = own > 1;
-  const as = `${place} would come to ${percent(wettest(counted))} moisture, over ${percent(WOOD_MOISTURE_LIMIT)} in ${monthsInWords(counted.map(({ month }) => month))}`;
+  const as = `${place} would come to ${formatQuantity(wettest(counted), "moisture content")} moisture, over ${formatQuantity(WOOD_MOISTURE_LIMIT, "moisture content")} in ${monthsInWords(counted.map(({ month }) => month))}`;
   return [
     {
       code: "wood-moisture",

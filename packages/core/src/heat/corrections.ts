@@ -1,4 +1,5 @@
 import type { Fasteners, InsulationFit } from "../project/types.ts";
+import { formatNumber } from "../quantities/format-quantity.ts";
 import type { CountedLayer, HeatCorrection } from "./types.ts";
 
 /** ΔU″ by level [W/(m²·K)]. Source: ISO 6946:2017 Table F.1 (from memory). */
@@ -31,7 +32,7 @@ export function heatCorrections(counted: readonly CountedLayer[], totalWithoutBr
         name: `air gaps (${layer.fit}) in ${layer.name}`,
         layer: index,
         value: airGapCorrection(layer.fit, resistance, totalWithoutBridging),
-        formula: `${AIR_GAP_CORRECTION[layer.fit]} × (${resistance.toFixed(3)} / ${totalWithoutBridging.toFixed(3)})²`,
+        formula: `${AIR_GAP_CORRECTION[layer.fit]} × (${formatNumber(resistance, 3)} / ${formatNumber(totalWithoutBridging, 3)})²`,
       });
     }
     if (layer.fasteners !== null) {
@@ -108,9 +109,9 @@ function fastenerWorking(fasteners: Fasteners, thickness: number, resistance: nu
   const { length, share } = penetration(fasteners, thickness);
   if (!(length > 0)) return "0: they do not reach the layer";
   const crossSection = crossSectionOf(fasteners).toExponential(3);
-  const recessed = fasteners.recess > 0 ? ` × ${length.toFixed(3)} / ${thickness.toFixed(3)}` : "";
+  const recessed = fasteners.recess > 0 ? ` × ${formatNumber(length, 3)} / ${formatNumber(thickness, 3)}` : "";
   return (
-    `${FASTENER_FACTOR}${recessed} × ${fasteners.conductivity} × ${crossSection} × ${fasteners.perArea} / ${length.toFixed(3)}` +
-    ` × (${(share * resistance).toFixed(3)} / ${total.toFixed(3)})²`
+    `${FASTENER_FACTOR}${recessed} × ${fasteners.conductivity} × ${crossSection} × ${fasteners.perArea} / ${formatNumber(length, 3)}` +
+    ` × (${formatNumber(share * resistance, 3)} / ${formatNumber(total, 3)})²`
   );
 }

@@ -1,3 +1,4 @@
+import { formatNumber, plainDigits } from "../quantities/format-quantity.ts";
 import { alsoOn, grouped, hasMoreCells, unitSlip } from "./climate-words.ts";
 import { type Facts, inSpeech, type Wordings } from "./wording.ts";
 
@@ -80,7 +81,7 @@ export const RECORD_WORDINGS: Wordings = {
   "records-humidity-range": (from) => ({
     says:
       `${from.text("role")} ${from.received} ${from.text("unit")} cannot be in air of ` +
-      `${Number(from.text("temperature")).toFixed(1).replace("-", "−")} °C${elsewhere(from)}`,
+      `${formatNumber(Number(from.text("temperature")), 1)} °C${elsewhere(from)}`,
     expected: `${HUMIDITY_LIMITS[from.text("role")] ?? ""}, and an empty cell where there is no reading`,
     likelySlip:
       from.text("role") === "relative humidity" ? "The sensor failed" : "Columns are exchanged, or the unit is another",
@@ -174,5 +175,5 @@ function readingSlip({ received, text }: Facts): string {
 function spell(seconds: number): string {
   const minutes = seconds / SECONDS_PER_MINUTE;
   if (minutes === MINUTES_PER_DAY) return "day";
-  return minutes === MINUTES_PER_HOUR ? "hour" : `${Number(minutes.toFixed(2))} minutes`;
+  return minutes === MINUTES_PER_HOUR ? "hour" : `${plainDigits(minutes)} minutes`;
 }

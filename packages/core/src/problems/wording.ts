@@ -62,8 +62,13 @@ export function factsOf(problem: Problem): Facts {
 export function inSpeech(names: readonly string[], joint: "and" | "or"): string {
   if (names.length < 2) return names.join("");
   const apart = names.map((name) => (name.includes(",") ? `“${name}”` : name));
-  return `${apart.slice(0, -1).join(", ")} ${joint} ${apart[apart.length - 1]}`;
+  return LISTS[joint].format(apart);
 }
+
+const LISTS: Readonly<Record<"and" | "or", Intl.ListFormat>> = {
+  and: new Intl.ListFormat("en-GB", { type: "conjunction" }),
+  or: new Intl.ListFormat("en-GB", { type: "disjunction" }),
+};
 
 /**
  * Names to choose from.

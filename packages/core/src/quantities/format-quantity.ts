@@ -1,37 +1,39 @@
 import type { QuantityName } from "./quantity-names.ts";
-import { quantityOf } from "./vocabulary.ts";
+import { type Quantity, quantityOf } from "./vocabulary.ts";
 
 /**
- * Shows a quantity as the report does: rounded, with its unit.
+ * Shows a quantity, the same on the page, in a finding and in the terminal: the vocabulary decides unit and digits.
  *
  * @param value - the value [SI; temperatures in °C; shares as fractions], finite
  * @param name - the quantity's name in the vocabulary
- * @param decimals - digits after the point, the vocabulary's unless given
- * @returns number, no-break space and unit; a true minus sign
+ * @returns number, space and unit; a true minus sign; "under 0.1 g/m²" below the least figure shown
  * @throws RangeError when the value is not a finite number
- * @example formatQuantity(0.0125, "thickness") // "12.5\u00a0mm"
+ * @example formatQuantity(0.0125, "thickness") // "12.5 mm"
  */
-export function formatQuantity(value: number, name: QuantityName, decimals?: number): string {
+export function formatQuantity(value: number, name: QuantityName): string {
   const { unit } = quantityOf(name);
-  const digits = formatInShownUnit(value, name, decimals);
-  return unit.shown === "" ? digits : `${digits}\u00a0${unit.shown}`;
+  const digits = formatInShownUnit(value, name);
+  return unit.shown === "" ? digits : `${digits} ${unit.shown}`;
 }
 
 /**
- * The number alone, in the unit the report shows.
+ * The number alone, in the unit that is shown.
  *
  * @param value - the value [SI], finite
  * @param name - the quantity's name
- * @param decimals - digits after the point, the vocabulary's unless given
- * @returns the digits; lengths of layers drop idle zeros
+ * @param decimals - digits after the point where a table or a hand check needs others than the vocabulary's
+ * @returns the digits; lengths, shares and sd drop idle zeros
  * @throws RangeError when the value is not a finite number
- * @example formatInShownUnit(0.55, "relative humidity", 0) // "55"
+ * @example formatInShownUnit(0.00007, "condensate") // "under 0.1"
  */
 export function formatInShownUnit(value: number, name: QuantityName, decimals?: number): string {
-  const { unit, decimals: usual } = quantityOf(name);
-  const digits = formatNumber(value * unit.perSi, decimals ?? usual);
-  const given = unit.shown === "mm" || unit.shown === "%";
-  return given && decimals === undefined ? withoutIdleZeros(digits) : digits;
+  const quantity = quantityOf(name);
+  const shown = value * quantity.unit.perSi;
+  if (decimals !== undefined) return formatNumber(shown, decimals);
+  const size = Math.abs(shown);
+  if (quantity.least !== null && size > 0 && steady(size) < quantity.least) return `under ${quantity.least}`;
+  const digits = formatNumber(shown, decimalsAt(size, quantity));
+  return DROPS_IDLE_ZEROS.has(quantity.unit.shown) ? withoutIdleZeros(digits) : digits;
 }
 
 /**
@@ -39,7 +41,7 @@ export function formatInShownUnit(value: number, name: QuantityName, decimals?: 
  *
  * @param value - any finite number [–]
  * @param decimals - digits after the point, 0 to 12
- * @returns the digits, with a true minus sign and never a negative zero
+ * @returns the digits, with a true minus sign, never a negative zero, thousands apart from five digits on
  * @throws RangeError when the value is not a finite number
  * @example formatNumber(0.125, 2) // "0.13"
  */
@@ -47,7 +49,9 @@ export function formatNumber(value: number, decimals: number): string {
   if (!Number.isFinite(value)) throw new RangeError(`only a finite number can be shown, was ${value}`);
   const scaled = steady(Math.abs(value) * 10 ** decimals);
   const rounded = Math.round(scaled) / 10 ** decimals;
-  const digits = rounded.toFixed(decimals);
+  const [whole = "0", fraction] = rounded.toFixed(decimals).split(".");
+  const grouped = whole.length > LONGEST_UNGROUPED ? whole.replace(/\B(?=(\d{3})+$)/g, THIN_SPACE) : whole;
+  const digits = fraction === undefined ? grouped : `${grouped}.${fraction}`;
   return value < 0 && rounded !== 0 ? `−${digits}` : digits;
 }
 
@@ -85,6 +89,18 @@ const WRITTEN_DIGITS = 6;
 
 function steady(value: number): number {
   return Number(value.toPrecision(STEADY_DIGITS));
+}
+
+/** Narrow no-break space, between thousands. */
+const THIN_SPACE = "\u202f";
+const LONGEST_UNGROUPED = 4;
+/** Units whose quantities are given by someone rather than worked out: 140 mm, 15 %, sd 2 m. */
+const DROPS_IDLE_ZEROS: ReadonlySet<string> = new Set(["mm", "%", "m"]);
+
+/** A size that rounds up to the next step has that step's digits: 9.96 g is 10 g. */
+function decimalsAt(size: number, { decimals, finer }: Quantity): number {
+  const step = finer.find(([below, digits]) => Math.round(steady(size * 10 ** digits)) / 10 ** digits < below);
+  return step?.[1] ?? decimals;
 }
 
 function withoutIdleZeros(digits: string): string {

@@ -58,4 +58,5 @@ export type QuantityName =
   | "saturation pressure"
   | "condensate"
   | "moisture content"
+  | "share"
   | "heat over the year";

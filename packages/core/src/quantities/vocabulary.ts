@@ -20,6 +20,10 @@ export interface Quantity {
   example: string;
   /** Digits shown after the point. */
   decimals: number;
+  /** Other digits below a size [shown unit], smallest first: `[[10, 1]]` is one digit below 10. */
+  finer: readonly (readonly [below: number, decimals: number])[];
+  /** Least figure shown [shown unit]: what is smaller, and not nothing, is "under" it. Null: none. */
+  least: number | null;
   /** Outside it a value is a problem. Null: only shown, never read. */
   possible: Range | null;
   /** Outside it a value is odd: a note that `accept:` acknowledges. */
@@ -31,7 +35,7 @@ export interface Quantity {
 }
 
 type Limits = readonly [low: number, high: number, reason: string] | null;
-type Extra = { slip?: readonly string[]; form?: RegExp };
+type Extra = { slip?: readonly string[]; form?: RegExp; finer?: Quantity["finer"]; least?: number };
 
 // biome-ignore format: one row of the table below
 function quantity(
@@ -43,6 +47,7 @@ function quantity(
     name, symbol, kind, unit, example, decimals,
     possible: range(possible), plausible: range(plausible),
     slipUnits: extra.slip ?? [], form: extra.form ?? null,
+    finer: extra.finer ?? [], least: extra.least ?? null,
   };
 }
 
@@ -68,7 +73,7 @@ export const VOCABULARY: Record<QuantityName, Quantity> = {
   density: quantity("density", "ρ", "a density", U.density, "500 kg/m3", 0, [0.5, 25_000, "between still air and the heaviest metal"], [5, 12_000, "insulation starts at about 8 kg/m3, lead ends at 11300"], { slip: ["kg/m3"] }),
   "specific heat": quantity("specific heat", "c", "a specific heat capacity", U.specificHeat, "1600 J/(kg K)", 0, [50, 5000, "water has 4180 J/(kg K), and nothing solid has more"], [120, 2600, "building materials have 130 to 2500 J/(kg K)"], { slip: ["J/(kg K)", "kJ/(kg K)"] }),
   emissivity: quantity("emissivity", "ε", "a number from 0.01 to 1", BARE, "0.9", 2, [0.01, 1, "no surface emits more than a black one, nor nothing"], [0.02, 0.98, "clean foil has about 0.05, most other surfaces 0.9"]),
-  sd: quantity("equivalent air layer thickness sd", "sd", "a length", U.m, "2 m", 2, [1e-4, 1e6, "a sheet is neither as open as a tenth of a millimetre of air nor tighter than glass"], [0.005, 3000, "sheets run from 0.01 m to the 1500 m of metal foil"], { slip: ["m", "mm"] }),
+  sd: quantity("equivalent air layer thickness sd", "sd", "a length", U.m, "2 m", 0, [1e-4, 1e6, "a sheet is neither as open as a tenth of a millimetre of air nor tighter than glass"], [0.005, 3000, "sheets run from 0.01 m to the 1500 m of metal foil"], { slip: ["m", "mm"], finer: [[0.1, 3], [1, 2], [10, 1]] }),
   "vapour resistance": quantity("vapour resistance", "Z", "a vapour resistance", U.vapourResistance, "250 MN s/g", 1, [5e5, 5e15, "the same limits as for sd, at 0.2 m for 1 MN s/g"], [2.5e7, 1.5e13, "sheets run from 0.05 MN s/g to the 7500 MN s/g of metal foil"], { slip: ["MN s/g"], form: FORCE_OR_PRESSURE }),
   permeance: quantity("permeance", "W", "a vapour permeance", U.perm, "0.3 perm", 2, [2e-16, 2e-6, "the same limits as for sd, at 3.5 m for 1 perm"], [6e-14, 4e-8, "sheets run from 0.002 perm for metal foil to about 350 perm"], { slip: ["perm"], form: PERMEANCE_UNIT }),
   spread: quantity("spread", "±", "a share", U.percent, "10 %", 1, [0, 0.9, "a value cannot spread below nothing"], [0.005, 0.5, "values spread by 1 to 50 %"], { slip: ["%"], form: PERCENT_SIGN }),
@@ -122,8 +127,9 @@ export const VOCABULARY: Record<QuantityName, Quantity> = {
   "transmittance in working": quantity("transmittance", "U", "a thermal transmittance", U.transmittance, "0.303 W/(m2 K)", 3),
   "vapour pressure": quantity("vapour pressure", "p", "a pressure", U.pascal, "1168 Pa", 0),
   "saturation pressure": quantity("saturation pressure", "psat", "a pressure", U.pascal, "2337 Pa", 0),
-  "condensate": quantity("condensate", "Ma", "a mass of water per area", U.gramPerArea, "20 g/m2", 0),
+  "condensate": quantity("condensate", "Ma", "a mass of water per area", U.gramPerArea, "20 g/m2", 0, null, null, { finer: [[10, 1]], least: 0.1 }),
   "moisture content": quantity("moisture content", "u", "a share of the dry mass", U.percent, "18 %", 1),
+  share: quantity("share", "–", "a share", U.percent, "15 %", 0, null, null, { finer: [[1, 2], [10, 1]] }),
   "heat over the year": quantity("heat over the year", "Q", "heat per area", U.kilowattHourPerArea, "24 kWh/m2", 1),
 };
 

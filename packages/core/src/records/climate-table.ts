@@ -1,5 +1,6 @@
 import { CLIMATE_COLUMNS } from "../climate/read-climate-rows.ts";
 import { MONTH_NAMES, SECONDS_PER_DAY } from "../constants.ts";
+import { formatNumber, plainDigits } from "../quantities/format-quantity.ts";
 import { TEMPERATURE_DECIMALS } from "./monthly-means.ts";
 import type { RecordMonths } from "./types.ts";
 
@@ -95,7 +96,7 @@ function intervalInWords(seconds: number): string {
   if (seconds === SECONDS_PER_HOUR) return "hour";
   return seconds % SECONDS_PER_HOUR === 0
     ? `${seconds / SECONDS_PER_HOUR} hours`
-    : `${Number((seconds / 60).toFixed(2))} minutes`;
+    : `${plainDigits(seconds / 60)} minutes`;
 }
 
 const SECONDS_PER_HOUR = 3600;
@@ -108,7 +109,7 @@ function shortMonths(records: RecordMonths): string[] {
 }
 
 function share(part: number, whole: number): string {
-  return `${((100 * part) / whole).toFixed(1)} %`;
+  return `${formatNumber((100 * part) / whole, 1)} %`;
 }
 
 function told(lines: readonly [string, string | null][]): HeaderLine[] {

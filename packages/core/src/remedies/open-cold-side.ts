@@ -1,4 +1,5 @@
 import type { Material, SolidLayer } from "../project/types.ts";
+import { formatQuantity } from "../quantities/format-quantity.ts";
 import { replaceLayer } from "./edit-layers.ts";
 import { boardLayer, sheetLayer } from "./new-layers.ts";
 import { isInsulating, layersBySide, nameWithCount, sdOf } from "./places.ts";
@@ -38,7 +39,7 @@ function openSheet(situation: Situation, layer: SolidLayer, index: number): Chan
 function openBoard(situation: Situation, layer: SolidLayer, index: number): Change[] {
   const steps = OPEN_BOARDS.filter((board) => sdOfBoard(board, layer.thickness) < sdOf(layer)).map((board) => {
     const by = { ...boardLayer(board, layer.thickness), framing: layer.framing };
-    const words = `${board.name} (sd ${sdOfBoard(board, layer.thickness).toFixed(2)} m)`;
+    const words = `${board.name} (sd ${formatQuantity(sdOfBoard(board, layer.thickness), "sd")})`;
     return exchanged(situation, layer, index, by, words, NEEDS_OTHER_BRACING);
   });
   return changeOf({ key: `board opened: ${nameWithCount(situation.buildUp, index)}`, effort: EFFORT.openBoard, steps });

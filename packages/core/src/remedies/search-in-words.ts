@@ -1,4 +1,4 @@
-import { transmittanceInWords } from "../findings/figures-in-words.ts";
+import { formatQuantity } from "../quantities/format-quantity.ts";
 import { type Goal, MOST_CALCULATIONS } from "./trials.ts";
 
 /** How the search for remedies went, in a sentence. */
@@ -39,7 +39,7 @@ function pairs(singlesTried: number, pairsTried: number, found: number, isSpent:
 }
 
 function target(wanted: number, tried: number, found: number, isSpent: boolean): string {
-  const what = `the target of ${transmittanceInWords(wanted)} with a judgement no worse`;
+  const what = `the target of ${formatQuantity(wanted, "transmittance")} with a judgement no worse`;
   if (found === 0)
     return `Only the target is missed. None of ${count(tried, "sort")} of insulation tried outside meets ${what}${end(isSpent)}.`;
   return `Only the target is missed. Of ${count(tried, "sort")} of insulation tried outside, this is the least that meets ${what}${end(isSpent)}.`;

@@ -1,5 +1,6 @@
 import { HOURS_PER_DAY, SECONDS_PER_DAY } from "../constants.ts";
 import type { HumidityRule, Room } from "../project/types.ts";
+import { formatNumber } from "../quantities/format-quantity.ts";
 import { DAYS_PER_WEEK } from "./room-months.ts";
 
 /** A room's rules in words, with the standard they come from. */
@@ -118,7 +119,7 @@ function sourceOf(room: Room): string {
 
 /** At most two decimals, none when they are zero. */
 function short(value: number): string {
-  return String(Number(value.toFixed(2))).replace("-", "−");
+  return formatNumber(value, 2).replace(/\.?0+$/, "");
 }
 
 function percent(fraction: number): string {

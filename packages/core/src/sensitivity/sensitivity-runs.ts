@@ -2,6 +2,7 @@ import { type BuildUpCalculation, calculateBuildUp } from "../calculate-build-up
 import { MONTH_NAMES } from "../constants.ts";
 import { MORE_OPEN } from "../further-checks/trapped-water/drying-variants.ts";
 import type { BuildUp } from "../project/types.ts";
+import { formatQuantity } from "../quantities/format-quantity.ts";
 import type { SensitivityResult, VerdictWord } from "../result/types.ts";
 import type { Site } from "../surroundings/far-side-months.ts";
 import type { AssessmentSites } from "../surroundings/surroundings.ts";
@@ -156,7 +157,8 @@ const OPENING: Readonly<Record<SensitivityName, string>> = {
 
 function outcome(verdict: VerdictWord, peak: number, carriedOver: number): string {
   if (verdict === "dry") return "stays dry";
-  const most = `${(peak * 1000).toFixed(peak < 0.01 ? 1 : 0)} g/m² at most`;
+  const amount = formatQuantity(peak, "condensate");
+  const most = amount.startsWith("under") ? amount : `${amount} at most`;
   if (verdict === "dries out") return `takes up water and dries out again, ${most}`;
-  return `stays wet, ${most} in the first year and ${(carriedOver * 1000).toFixed(carriedOver < 0.01 ? 1 : 0)} g/m² left over`;
+  return `stays wet, ${most} in the first year and ${formatQuantity(carriedOver, "condensate")} left over`;
 }

@@ -1,4 +1,5 @@
 import type { BuildUpCalculation } from "../calculate-build-up.ts";
+import { formatQuantity } from "../quantities/format-quantity.ts";
 import type { VapourLayerResult } from "../result/types.ts";
 
 /**
@@ -18,7 +19,7 @@ export function vapourLayerMessage(
   if (result.warmSide === "neither")
     return "Nothing drives vapour through this build-up: both sides have the same vapour pressure all year.";
   if (name === null) return `There is no vapour layer. Over the year vapour is pushed from ${side}, the warm side.`;
-  const sd = `sd ${formatSd(result.sd!)} m`;
+  const sd = `sd ${formatQuantity(result.sd!, "sd")}`;
   if (result.onWarmSide === false) {
     return `There is no vapour layer on the warm side (${side}). The only tight layer, ${name} (${sd}), lies on the cold side.`;
   }
@@ -27,7 +28,7 @@ export function vapourLayerMessage(
   const beside =
     skin === null
       ? ""
-      : ` On the cold side ${skin.name} (sd ${formatSd(skin.sd)} m) is tighter still${isOuter ? ": a tight outer skin" : ""}.`;
+      : ` On the cold side ${skin.name} (sd ${formatQuantity(skin.sd, "sd")}) is tighter still${isOuter ? ": a tight outer skin" : ""}.`;
   const months = result.monthsOnWarmSide!;
   const always = months === 12 ? "in every month" : `in ${months} of 12 months`;
   return `The vapour layer is ${name} (${sd}). It lies on the warm side (${side}) over the year, and ${always}.${beside}`;
@@ -39,10 +40,4 @@ export function sideInWords(side: string, calculation: BuildUpCalculation): stri
   if (side === "outdoors") return name === "outdoors" ? name : `the ${name}`;
   if (side === "indoor") return "the room";
   return calculation.buildUp.room === side || calculation.farSide.name === side ? `the ${side}` : side;
-}
-
-/** sd to two figures that matter: 0.55, 2.0, 50, 1500. */
-export function formatSd(sd: number): string {
-  if (sd >= 10) return sd.toFixed(0);
-  return sd >= 1 ? sd.toFixed(1) : sd.toFixed(2);
 }

@@ -1,4 +1,4 @@
-import type { SpreadProbability, SpreadResult } from "@warmside/core";
+import { inSpeech, type SpreadProbability, type SpreadResult } from "@warmside/core";
 import { fixed, gramsPerArea } from "../numbers.ts";
 import { sentence } from "../words.ts";
 
@@ -21,12 +21,20 @@ const VERDICT_CLAUSES = {
 
 function verdictSentence(verdicts: SpreadResult["verdicts"], samples: number): string {
   if (verdicts.length === 1) return `In all ${samples} samples it ${VERDICT_CLAUSES[verdicts[0]!.word]}.`;
-  return `${sentence(listed(ofHundred(verdicts).map((often, place) => `${often} it ${VERDICT_CLAUSES[verdicts[place]!.word]}`)))}.`;
+  return `${sentence(
+    inSpeech(
+      ofHundred(verdicts).map((often, place) => `${often} it ${VERDICT_CLAUSES[verdicts[place]!.word]}`),
+      "and",
+    ),
+  )}.`;
 }
 
 function judgementSentence(judgements: SpreadResult["judgements"]): string {
   if (judgements.length === 1) return `The judgement is always “${judgements[0]!.word}”.`;
-  return `The judgement is ${listed(ofHundred(judgements).map((often, place) => `“${judgements[place]!.word}” ${often}`))}.`;
+  return `The judgement is ${inSpeech(
+    ofHundred(judgements).map((often, place) => `“${judgements[place]!.word}” ${often}`),
+    "and",
+  )}.`;
 }
 
 /** What decides: the judgement where it differs, else how near it comes to water. */
@@ -88,7 +96,3 @@ function inWords(probability: number, hundredths: number): string {
 }
 
 const HUNDRED = 100;
-
-function listed(parts: readonly string[]): string {
-  return parts.length <= 1 ? (parts[0] ?? "") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
-}

@@ -1,12 +1,13 @@
 import { type BuildUpCalculation, calculateBuildUp } from "../../calculate-build-up.ts";
 import type { BuildUp, SolidLayer } from "../../project/types.ts";
+import { formatQuantity } from "../../quantities/format-quantity.ts";
 import type { GapsResult, Peak, VerdictWord } from "../../result/types.ts";
 import type { Site } from "../../surroundings/far-side-months.ts";
 import { vapourDrive } from "../../vapour/drive.ts";
 import { layerSd, sdWithGaps, wholeSd } from "../../vapour/layer-sd.ts";
 import type { SdOverrides } from "../../vapour/section-slices.ts";
 import { peakOfYear } from "../along/peak-of-year.ts";
-import { sdInWords, shareInWords, yearInWords } from "../figures.ts";
+import { yearInWords } from "../figures.ts";
 import { framedPart } from "./framed-part.ts";
 
 /** Share of a vapour layer taken to be missing when the file says nothing [–] (this project's rule, METHOD.md, Gaps in the vapour layer). */
@@ -62,10 +63,10 @@ function statedGaps(calculation: BuildUpCalculation, site: Site, layer: SolidLay
   const peak = peakOfYear(calculation.governing.year);
   const words =
     laps === null
-      ? shareInWords(share)
-      : `${shareInWords(share)} (laps of ${(laps.width * 1000).toFixed(0)} mm every ${laps.spacing} m)`;
+      ? formatQuantity(share, "share")
+      : `${formatQuantity(share, "share")} (laps of ${formatQuantity(laps.width, "width of a gap")} every ${formatQuantity(laps.spacing, "length")})`;
   const message =
-    `${words} of ${layer.name} is missing, as stated: its sd of ${sdInWords(sdWhole)} counts as ${sdInWords(sdEffective)}, ` +
+    `${words} of ${layer.name} is missing, as stated: its sd of ${formatQuantity(sdWhole, "sd")} counts as ${formatQuantity(sdEffective, "sd")}, ` +
     `and that rules the verdict, ${yearInWords(verdict, peak)}. Without gaps: ${yearInWords(without.verdict, without.peak)}.`;
   return { layer: index, name: layer.name, share, sdWhole, sdEffective, verdict, peak, message };
 }
@@ -82,8 +83,8 @@ function usualGaps(calculation: BuildUpCalculation, site: Site, layer: SolidLaye
   const whole = calculation.governing.year;
   const message =
     `No gaps are stated, so the vapour layer counts as whole: ${yearInWords(whole.verdict, peakOfYear(whole))}. ` +
-    `With ${shareInWords(share)} of ${layer.name} missing, an upper bound, its sd of ${sdInWords(sdWhole)} would count as ` +
-    `${sdInWords(sdEffective)}: ${yearInWords(verdict, peak)}.`;
+    `With ${formatQuantity(share, "share")} of ${layer.name} missing, an upper bound, its sd of ${formatQuantity(sdWhole, "sd")} would count as ` +
+    `${formatQuantity(sdEffective, "sd")}: ${yearInWords(verdict, peak)}.`;
   return { layer: index, name: layer.name, share, sdWhole, sdEffective, verdict, peak, message };
 }
 

@@ -1,11 +1,10 @@
 import type { BuildUpCalculation, SectionCalculation } from "../../calculate-build-up.ts";
 import { MONTH_NAMES } from "../../constants.ts";
 import { mainInsulation } from "../../heat/main-insulation.ts";
-import { formatNumber } from "../../quantities/format-quantity.ts";
+import { formatNumber, formatQuantity } from "../../quantities/format-quantity.ts";
 import type { LeakResult } from "../../result/types.ts";
 import { secondsOfMonth } from "../../year/month-balance.ts";
 import { facesOfSlices, placeInWords, slicesTouching } from "../along/places.ts";
-import { gramsInWords, thousandsApart } from "../figures.ts";
 import { leakAirFlow, leakWaterFlow } from "./leak-flow.ts";
 
 /** Litres in a cubic metre; grams in a kilogram. Source: definition. */
@@ -95,20 +94,20 @@ function condensedByDiffusion({ governing }: BuildUpCalculation): number {
 /** Litres below a cubic metre, whole cubic metres above it, thousands apart by a thin space. */
 function airInWords(litres: number): string {
   if (litres < LITRES_PER_CUBIC_METRE) return `${formatNumber(litres, 0)} litres`;
-  return `${thousandsApart(formatNumber(litres / LITRES_PER_CUBIC_METRE, 0))} m³`;
+  return `${formatNumber(litres / LITRES_PER_CUBIC_METRE, 0)} m³`;
 }
 
 function messageOf(litresOfAir: number, total: number, diffusion: number, where: string): string {
   if (!(total > 0))
     return "Air through the stated gap leaves no water: the cold face of the insulation is never below the dew point of the room.";
-  const litres = total >= 1 ? `, ${total.toFixed(1)} litres` : "";
+  const litres = total >= 1 ? `, ${formatNumber(total, 1)} litres` : "";
   const flow =
     `Through the stated gap ${airInWords(litresOfAir)} of room air would pass each square metre in the wet season ` +
-    `and leave up to ${gramsInWords(total)} of water${litres}, ${where}.`;
+    `and leave up to ${formatQuantity(total, "condensate")} of water${litres}, ${where}.`;
   if (!(diffusion > 0)) return `${flow} Diffusion leaves none: what counts here is that the build-up is airtight.`;
   const ratio = total / diffusion;
-  const compared = `${flow} Diffusion leaves ${gramsInWords(diffusion)}`;
+  const compared = `${flow} Diffusion leaves ${formatQuantity(diffusion, "condensate")}`;
   return ratio >= 1
-    ? `${compared}: the gap brings ${ratio < 10 ? ratio.toFixed(1) : ratio.toFixed(0)} times as much, so closing gaps does more than a tighter vapour layer.`
+    ? `${compared}: the gap brings ${formatNumber(ratio, ratio < 10 ? 1 : 0)} times as much, so closing gaps does more than a tighter vapour layer.`
     : `${compared}, more than the gap brings.`;
 }

@@ -1,7 +1,7 @@
 import type { BuildUp, Layer, LayerPurpose } from "../../project/types.ts";
+import { formatQuantity } from "../../quantities/format-quantity.ts";
 import type { Slice } from "../../vapour/section-slices.ts";
 import { sdOfLayer, withSd } from "../along/what-if-section.ts";
-import { sdInWords } from "../figures.ts";
 
 /** By how much a vapour layer is opened [–] (this project's rule, METHOD.md, Sensitivity). */
 export const MORE_OPEN = 10;
@@ -81,7 +81,7 @@ function openedOutside(slices: readonly Slice[], layers: readonly number[], buil
 
 function openedLayer(layer: Layer, sd: number): { change: string; sd: number } | null {
   if (layer.type === "sheet" && sd >= WORTH_EXCHANGING) {
-    const breather = `a breather membrane of sd ${sdInWords(SD_OF_BREATHER)}`;
+    const breather = `a breather membrane of sd ${formatQuantity(SD_OF_BREATHER, "sd")}`;
     return { change: `with ${breather} in the place of ${layer.name}`, sd: SD_OF_BREATHER };
   }
   if (layer.type === "material" && layer.material.kind === "board") {

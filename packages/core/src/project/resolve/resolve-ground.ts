@@ -1,5 +1,6 @@
 import { MONTHS_PER_YEAR } from "../../constants.ts";
 import type { ProblemPath } from "../../problems/types.ts";
+import { formatQuantity } from "../../quantities/format-quantity.ts";
 import { characteristicDimension } from "../characteristic-dimension.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import type { ReadValue, WrittenBuildUp, WrittenGround, WrittenVoid } from "../schema/written-project.ts";
@@ -51,7 +52,7 @@ export function checkEdgeInsulation(written: WrittenBuildUp, path: ProblemPath, 
   const key = upright ? "depth" : "width";
   context.collector.add("edge-too-far", [...path, "ground", "edge insulation", key], {
     key,
-    furthest: `${furthest.toFixed(2)} m`,
+    furthest: formatQuantity(furthest, "length"),
   });
 }
 

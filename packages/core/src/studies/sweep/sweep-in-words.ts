@@ -1,3 +1,4 @@
+import { formatInShownUnit, formatQuantity } from "../../quantities/format-quantity.ts";
 import type { SweepStudy } from "../../result/types.ts";
 
 /**
@@ -20,7 +21,7 @@ export function sweepInWords(study: Omit<SweepStudy, "message">): string {
   const ends =
     first.transmittance === null || last.transmittance === null
       ? ""
-      : ` U goes from ${first.transmittance.toFixed(2)} to ${last.transmittance.toFixed(2)} W/(m²·K)`;
+      : ` U goes from ${formatInShownUnit(first.transmittance, "transmittance")} to ${formatQuantity(last.transmittance, "transmittance")}`;
   return `${layer.name}: ${parts.join(", ")}.${ends === "" ? "" : `${ends}${targetInWords(target, meetsTargetFrom)}.`}`;
 }
 
@@ -37,14 +38,13 @@ export function fromThickness(thickness: number): string {
 function targetInWords(target: number | null, meetsTargetFrom: number | null): string {
   if (target === null) return "";
   return meetsTargetFrom === null
-    ? `, which never meets the target of ${target.toFixed(2)}`
-    : ` and meets the target of ${target.toFixed(2)} from ${fromThickness(meetsTargetFrom)}`;
+    ? `, which never meets the target of ${formatInShownUnit(target, "transmittance")}`
+    : ` and meets the target of ${formatInShownUnit(target, "transmittance")} from ${fromThickness(meetsTargetFrom)}`;
 }
 
 function millimetres(thickness: number): string {
-  return `${Number((thickness * MILLIMETRES_PER_METRE).toFixed(1))} mm`;
+  return formatQuantity(thickness, "thickness");
 }
-
-const MILLIMETRES_PER_METRE = 1000;
 /** So little over a whole millimetre comes of binary numbers [mm]. */
 const SMALLEST_PART = 1e-6;
+const MILLIMETRES_PER_METRE = 1000;

@@ -1,6 +1,7 @@
 import { comparable } from "../../problems/near-names.ts";
 import { inSpeech } from "../../problems/wording.ts";
 import type { BuildUp, PriceEntry, PriceUnit, Project } from "../../project/types.ts";
+import { plainDigits } from "../../quantities/format-quantity.ts";
 import { type Goods, goodsOf } from "./goods.ts";
 import { priceFor } from "./price-for.ts";
 import { TAPE } from "./tape.ts";
@@ -31,7 +32,7 @@ function usedAlike(entries: readonly PriceEntry[], goods: readonly Goods[]): str
   return entries.flatMap((entry) => {
     if (entry.thickness !== null || !WHATEVER_THE_THICKNESS.includes(entry.per)) return [];
     const priced = goods.filter((one) => one.thickness !== null && priceFor(one, entries) === entry);
-    const millimetres = [...new Set(priced.map(({ thickness }) => Number((thickness! * 1000).toFixed(2))))];
+    const millimetres = [...new Set(priced.map(({ thickness }) => Number(plainDigits(thickness! * 1000))))];
     if (millimetres.length < 2) return [];
     const thicknesses = millimetres.sort((one, other) => one - other).map((one) => `${one} mm`);
     return [

@@ -1,4 +1,5 @@
 import type { BuildUp, PriceEntry } from "../../project/types.ts";
+import { formatNumber } from "../../quantities/format-quantity.ts";
 import { priceFor } from "./price-for.ts";
 
 /** Lap of a sheet's edges unless the price states one [m]. Common practice. */
@@ -52,8 +53,10 @@ function inWords(lapsInAll: number, laps: readonly (number | null)[], edges: num
   const alongLaps =
     missing === laps.length
       ? "laps not counted: no roll states its width"
-      : `${lapsInAll.toFixed(0)} m along laps${missing > 0 ? `, without ${missing} of the sheets, whose width is not stated` : ""}`;
+      : `${formatNumber(lapsInAll, 0)} m along laps${missing > 0 ? `, without ${missing} of the sheets, whose width is not stated` : ""}`;
   const around =
-    edges === null ? "edges not counted: the build-up states no length" : `${edges.toFixed(0)} m around the edges`;
+    edges === null
+      ? "edges not counted: the build-up states no length"
+      : `${formatNumber(edges, 0)} m around the edges`;
   return `${alongLaps}; ${around}; openings and pipes come on top.`;
 }

@@ -1,5 +1,5 @@
+import { formatInShownUnit, formatNumber, formatQuantity } from "../../quantities/format-quantity.ts";
 import type { AgainstBase } from "../../result/types.ts";
-import { formatSd } from "../../vapour-layer/vapour-layer-message.ts";
 import type { PlainRow } from "./against-base.ts";
 
 /**
@@ -34,7 +34,7 @@ export function variantInWords(variant: PlainRow, base: PlainRow, difference: Ag
  */
 export function moneyInWords(amount: number, currency: string, decimals?: number): string {
   const size = Math.abs(amount);
-  const figure = size.toFixed(decimals ?? (size < WHOLE_FROM ? 2 : 0));
+  const figure = formatNumber(size, decimals ?? (size < WHOLE_FROM ? 2 : 0));
   if (currency === "") return figure;
   return /^[\p{L}]/u.test(currency) ? `${currency} ${figure}` : `${currency}${figure}`;
 }
@@ -43,16 +43,18 @@ const WHOLE_FROM = 100;
 
 function transmittance(variant: PlainRow, base: PlainRow): string {
   if (variant.transmittance === null) return "U cannot be told by this method";
-  const now = variant.transmittance.toFixed(2);
-  const before = base.transmittance?.toFixed(2) ?? null;
-  if (before === null) return `U is ${now} W/(m²·K)`;
-  return now === before ? `U stays ${now} W/(m²·K)` : `U is ${now} in place of ${before} W/(m²·K)`;
+  const now = formatQuantity(variant.transmittance, "transmittance");
+  const before = base.transmittance === null ? null : formatQuantity(base.transmittance, "transmittance");
+  if (before === null) return `U is ${now}`;
+  return now === before
+    ? `U stays ${now}`
+    : `U is ${now} in place of ${formatInShownUnit(base.transmittance!, "transmittance")}`;
 }
 
 function thickness({ thickness: added }: AgainstBase): string {
-  const millimetres = Number((Math.abs(added) * 1000).toFixed(1));
-  if (millimetres === 0) return "no thicker";
-  return `${millimetres} mm ${added > 0 ? "thicker" : "thinner"}`;
+  const difference = formatQuantity(Math.abs(added), "thickness");
+  if (difference === "0 mm") return "no thicker";
+  return `${difference} ${added > 0 ? "thicker" : "thinner"}`;
 }
 
 /** Only where the variant has another vapour layer, or the build-up rests on it in another way. */
@@ -63,7 +65,7 @@ function vapourLayer(variant: PlainRow, base: PlainRow): string[] {
   if (isSame) return [];
   if (now === null) return ["it has no vapour layer on the warm side"];
   const rests = variant.dependence === null ? "" : `, which ${DEPENDENCE[variant.dependence]}`;
-  const sd = / sd /.test(now.name) ? "" : ` (sd ${formatSd(now.sd)} m)`;
+  const sd = / sd /.test(now.name) ? "" : ` (sd ${formatQuantity(now.sd, "sd")})`;
   return [`its vapour layer is ${now.name}${sd}${rests}`];
 }
 
@@ -80,10 +82,10 @@ function judgement(variant: PlainRow, base: PlainRow): string {
 
 function heat({ heat: saved, heatPerThickness }: AgainstBase): string[] {
   if (saved === null || Math.abs(saved) < LEAST_HEAT) return [];
-  const amount = `${Math.abs(saved).toFixed(1)} kWh/m² of heat a year`;
+  const amount = `${formatQuantity(Math.abs(saved), "heat over the year")} of heat a year`;
   if (saved < 0) return [`it loses ${amount} more`];
   return [
-    `it saves ${amount}${heatPerThickness === null ? "" : `, ${(heatPerThickness * TEN_MILLIMETRES).toFixed(1)} for each 10 mm`}`,
+    `it saves ${amount}${heatPerThickness === null ? "" : `, ${formatNumber(heatPerThickness * TEN_MILLIMETRES, 1)} for each 10 mm`}`,
   ];
 }
 
@@ -101,7 +103,7 @@ function yearsInWords(years: number): string {
   if (years > LONGEST) return `not before ${LONGEST} years`;
   return years < 1
     ? "within a year at the earliest"
-    : `not before ${years.toFixed(0)} ${years < 1.5 ? "year" : "years"}`;
+    : `not before ${formatNumber(years, 0)} ${years < 1.5 ? "year" : "years"}`;
 }
 
 /** Less heat is none [kWh/m²]; a hundredth of the currency is none. */

@@ -1,4 +1,11 @@
-import { type BuildUpResult, type JudgementWord, meetsTarget, type ProjectResult } from "@warmside/core";
+import {
+  type BuildUpResult,
+  formatInShownUnit,
+  formatQuantity,
+  type JudgementWord,
+  meetsTarget,
+  type ProjectResult,
+} from "@warmside/core";
 import { withoutBackticks } from "../../with-code.ts";
 import { type Colour, harmless, type Terminal, wrap } from "../terminal.ts";
 import { noteInWords } from "./note-in-words.ts";
@@ -96,8 +103,8 @@ function askedInstead({ judgement, beyond }: BuildUpResult): string[] {
 
 /** The U-value as it is quoted, and its target compared as it is quoted. */
 function heatInWords(transmittance: number, target: number | null): string {
-  const value = `U-value ${transmittance.toFixed(2)} W/(m²·K)`;
+  const value = `U-value ${formatQuantity(transmittance, "transmittance")}`;
   if (target === null) return `${value}.`;
   const meets = meetsTarget(transmittance, target) ? "meets" : "misses";
-  return `${value}, which ${meets} the target of ${target.toFixed(2)}.`;
+  return `${value}, which ${meets} the target of ${formatInShownUnit(target, "transmittance")}.`;
 }

@@ -1,4 +1,4 @@
-import type { OutdoorClimate } from "@warmside/core";
+import { formatNumber, type OutdoorClimate } from "@warmside/core";
 import { jsonText } from "../answers/json-text.ts";
 import { type CommandResult, done } from "../command-result.ts";
 import { SPARKLINE_TEMPERATURES } from "./climate-readme.ts";
@@ -36,7 +36,7 @@ function inShort({ month, temperature }: MonthInShort): string {
 }
 
 function figure(degrees: number): string {
-  return degrees.toFixed(1).replace("-", "−");
+  return formatNumber(degrees, 1);
 }
 
 function asData(climate: OutdoorClimate): object {

@@ -1,4 +1,4 @@
-import type { OutdoorClimate } from "@warmside/core";
+import { formatNumber, type OutdoorClimate } from "@warmside/core";
 import { SHIPPED_PLACES } from "./shipped-places.ts";
 import { sparkline } from "./sparkline.ts";
 import { yearInShort } from "./year-in-short.ts";
@@ -88,7 +88,7 @@ of the table.
 `;
 
 function inDegrees(value: number, positive: string, negative: string): string {
-  return `${Math.abs(value).toFixed(2)}° ${value < 0 ? negative : positive}`;
+  return `${formatNumber(Math.abs(value), 2)}° ${value < 0 ? negative : positive}`;
 }
 
 function oneDecimal(value: number): string {
@@ -96,7 +96,7 @@ function oneDecimal(value: number): string {
 }
 
 function signed(value: number, decimals = 0): string {
-  return value.toFixed(decimals).replace("-", "−");
+  return formatNumber(value, decimals);
 }
 
 function sentence(text: string): string {

@@ -1,4 +1,4 @@
-import { MONTH_NAMES, type RecordMonths } from "@warmside/core";
+import { formatNumber, MONTH_NAMES, type RecordMonths } from "@warmside/core";
 
 /**
  * What was made of weather records, for a terminal: a line a month, then everything that was left out or counted otherwise.
@@ -9,8 +9,8 @@ import { MONTH_NAMES, type RecordMonths } from "@warmside/core";
 export function recordsInWords(records: RecordMonths): { months: string[]; remarks: string[] } {
   const head = "month       °C    RH %   readings";
   const months = records.months.map((month, index) => {
-    const temperature = month.temperature.toFixed(1).replace("-", "−").padStart(7);
-    const humidity = (month.relativeHumidity * 100).toFixed(1).padStart(7);
+    const temperature = formatNumber(month.temperature, 1).padStart(7);
+    const humidity = formatNumber(month.relativeHumidity * 100, 1).padStart(7);
     const missing = Math.max(0, month.expected - month.used);
     const readings =
       missing === 0 ? `${month.used}` : `${month.used}, ${missing} missing (${share(missing, month.expected)})`;
@@ -44,5 +44,5 @@ function many(count: number, one: string, several: string): string {
 }
 
 function share(part: number, whole: number): string {
-  return `${((100 * part) / whole).toFixed(1)} %`;
+  return `${formatNumber((100 * part) / whole, 1)} %`;
 }

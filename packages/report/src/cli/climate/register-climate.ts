@@ -1,3 +1,4 @@
+import { inSpeech } from "@warmside/core";
 import type { Command } from "commander";
 import { CommandProblem, type CommandResult, refused } from "../command-result.ts";
 import type { Registration } from "../registration.ts";
@@ -87,15 +88,14 @@ export const registerClimate: Registration = (program: Command, run): void => {
 function withoutCommand(climate: Command): CommandResult {
   const [word] = climate.args;
   if (word === undefined) return refused(climate.helpInformation());
-  const known = inSpeech(climate.commands.map((command) => command.name()));
+  const known = inSpeech(
+    climate.commands.map((command) => command.name()),
+    "and",
+  );
   throw new CommandProblem(
     "unknown-command",
     `There is no command "climate ${word}". There are ${known}. See warmside climate --help.`,
   );
-}
-
-function inSpeech(names: readonly string[]): string {
-  return `${names.slice(0, -1).join(", ")} and ${names[names.length - 1]!}`;
 }
 
 function collect(value: string, earlier: readonly string[] = []): string[] {
