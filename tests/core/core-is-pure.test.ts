@@ -43,7 +43,13 @@ function reachesOut({ path, tree, imports }: CoreSource): string[] {
   }
   const own = namesDeclaredIn(tree);
   const visit = (node: ts.Node): void => {
-    if (ts.isIdentifier(node) && OUTSIDE.includes(node.text) && !own.has(node.text) && isFree(node)) {
+    if (
+      ts.isIdentifier(node) &&
+      OUTSIDE.includes(node.text) &&
+      !own.has(node.text) &&
+      isFree(node) &&
+      !namesItsLanguage(node)
+    ) {
       found.push(`${path} uses ${node.text}`);
     }
     if (readsTheClock(node)) found.push(`${path} reads the clock: ${node.getText()}`);
@@ -58,6 +64,14 @@ function reachesOut({ path, tree, imports }: CoreSource): string[] {
   };
   visit(tree);
   return found;
+}
+
+/** `new Intl.ListFormat("en-GB", …)`: the language is named, so the machine's own does not count. */
+function namesItsLanguage({ parent }: ts.Identifier): boolean {
+  if (ts.isQualifiedName(parent)) return true;
+  if (!ts.isPropertyAccessExpression(parent) || parent.getText() !== "Intl.ListFormat") return false;
+  const made = parent.parent;
+  return ts.isNewExpression(made) && made.arguments?.[0] !== undefined && ts.isStringLiteral(made.arguments[0]);
 }
 
 /** Names that the file gives to something of its own. */

@@ -7,6 +7,7 @@ export { nearNames } from "./problems/near-names.ts";
 export { ProblemsError } from "./problems/problems-error.ts";
 export type { Problem, ProblemCode, ProblemPath, Reading, TextPosition, WordedProblem } from "./problems/types.ts";
 export { problemInText, wordProblem } from "./problems/word-problem.ts";
+export { inSpeech } from "./problems/wording.ts";
 
 // constants
 export {
@@ -28,8 +29,6 @@ export {
 export { formatInShownUnit, formatNumber, formatQuantity, writeQuantity } from "./quantities/format-quantity.ts";
 export type { QuantityName } from "./quantities/quantity-names.ts";
 export { readQuantity } from "./quantities/read-quantity.ts";
-
-export { inSpeech } from "./problems/wording.ts";
 
 // air and vapour
 export { dewPoint } from "./air/dew-point.ts";

@@ -1,4 +1,3 @@
-import { formatNumber, plainDigits } from "../quantities/format-quantity.ts";
 import { alsoOn, grouped, hasMoreCells, unitSlip } from "./climate-words.ts";
 import { type Facts, inSpeech, type Wordings } from "./wording.ts";
 
@@ -81,7 +80,7 @@ export const RECORD_WORDINGS: Wordings = {
   "records-humidity-range": (from) => ({
     says:
       `${from.text("role")} ${from.received} ${from.text("unit")} cannot be in air of ` +
-      `${formatNumber(Number(from.text("temperature")), 1)} °C${elsewhere(from)}`,
+      `${tenths(from.text("temperature"))} °C${elsewhere(from)}`,
     expected: `${HUMIDITY_LIMITS[from.text("role")] ?? ""}, and an empty cell where there is no reading`,
     likelySlip:
       from.text("role") === "relative humidity" ? "The sensor failed" : "Columns are exchanged, or the unit is another",
@@ -175,5 +174,10 @@ function readingSlip({ received, text }: Facts): string {
 function spell(seconds: number): string {
   const minutes = seconds / SECONDS_PER_MINUTE;
   if (minutes === MINUTES_PER_DAY) return "day";
-  return minutes === MINUTES_PER_HOUR ? "hour" : `${plainDigits(minutes)} minutes`;
+  return minutes === MINUTES_PER_HOUR ? "hour" : `${Number(minutes.toPrecision(4))} minutes`;
+}
+
+/** To a tenth, with a true minus sign. */
+function tenths(figure: string): string {
+  return String(Math.round(Number(figure) * 10) / 10).replace("-", "−");
 }
