@@ -53,7 +53,7 @@ describe("a project with every key", () => {
 
   it("tells everything of the wall", () => {
     expect(wall).toMatchObject({
-      area: 24, openings: 3, length: 8, wettedByRain: true, unheatedSkin: true, twoSeasonCheck: true, variableResistance: true,
+      area: 24, openings: 3, length: 8, wettedByRain: "yes", unheatedSkin: true, twoSeasonCheck: true, variableResistance: true,
       junctionFactors: [{ name: "window reveal", factor: 0.75 }],
       leak: { length: 1, width: 0.001, pressure: 2 },
       trappedWater: [
@@ -172,7 +172,7 @@ build-ups:
     });
     expect(project.buildUps[0]).toMatchObject({
       target: null, pitch: null, clearSky: false, void: null, voidClimate: null, space: null, roofSpace: null, area: null,
-      openings: null, length: null, wettedByRain: false, unheatedSkin: false, junctionFactors: [], twoSeasonCheck: false,
+      openings: null, length: null, wettedByRain: null, unheatedSkin: false, junctionFactors: [], twoSeasonCheck: false,
       leak: null, trappedWater: [], variableResistance: false, variants: [],
     }); // biome-ignore format: all that is left out
   });

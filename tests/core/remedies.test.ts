@@ -328,7 +328,7 @@ describe("how the search went", () => {
     return findRemedies(built, surroundings, assessBuildUp(built, surroundings));
   };
   test("nothing is looked for beyond the method, and it says why", () => {
-    const brick = buildUp([lining, wool, layerOf("facing brick", 215)], { wettedByRain: true });
+    const brick = buildUp([lining, wool, layerOf("facing brick", 215)], { wettedByRain: "yes" });
     expect(search(brick)).toEqual({
       remedies: [],
       search:

@@ -8,10 +8,12 @@ import { ProblemsError } from "./problems/problems-error.ts";
 import type { Reading } from "./problems/types.ts";
 import { collectNotes, type NoteCollector, noteIdleAcceptances } from "./project/accept-notes.ts";
 import { findPlaces, type Supplies } from "./project/find-text.ts";
+import { noteNotWorkedOutYet } from "./project/not-worked-out-yet.ts";
 import { noteOddValues } from "./project/odd-values.ts";
 import { collectProblems } from "./project/problem-collector.ts";
 import type { ReadingContext } from "./project/reading-context.ts";
 import { resolveBuildUp } from "./project/resolve/resolve-build-up.ts";
+import { resolveJunctions } from "./project/resolve/resolve-junctions.ts";
 import { pathOfRoom, type Rooms, resolveRooms } from "./project/resolve/resolve-room.ts";
 import { addProblemsOfShape } from "./project/schema/problems-of-shape.ts";
 import { projectSchema } from "./project/schema/schema-project.ts";
@@ -49,10 +51,12 @@ export function readProject(text: string, supplies?: Supplies): Reading<Project>
   const prices = pricesOfProject(supplies, context);
   const placesForStudy = findPlaces(["climates for place"], Object.keys(CLIMATE_CSVS), context);
   const written = projectSchema.safeParse(file.data);
+  const junctions = written.success ? resolveJunctions(written.data, buildUps, context) : [];
   const atSite =
     written.success && climate.value !== null ? yearOfSite(written.data, climate.value, rooms, context) : null;
   if (written.success) {
     noteOddValues(written.data, context);
+    noteNotWorkedOutYet(context);
     noteIdleHourRate(written.data, prices.value, context);
     noteIdleMargin(written.data, rooms.values(), context);
   }
@@ -72,6 +76,8 @@ export function readProject(text: string, supplies?: Supplies): Reading<Project>
     humidityMargin: humidityMarginOf(written.data),
     rooms: rooms as ReadonlyMap<string, Room>,
     buildUps: buildUps as BuildUp[],
+    junctions,
+    rainOfHeatingSeason: written.data["rain of the heating season"]?.value ?? null,
     accept: written.data.accept ?? [],
     oddities: notes.oddities,
     climatesForPlace: placesForStudy,

@@ -11,6 +11,7 @@ import { VARIANT_WORDINGS } from "../../../packages/core/src/problems/word-varia
 import { YAML_WORDINGS } from "../../../packages/core/src/problems/word-yaml-problems.ts";
 import { suppliesOf } from "../../core/project-texts.ts";
 import type { BadFile } from "./bad-file.ts";
+import { BAD_JUNCTIONS } from "./junctions.ts";
 import { BAD_KEYS } from "./keys.ts";
 import { BAD_LAYERS } from "./layers.ts";
 import { BAD_QUANTITIES } from "./quantities.ts";
@@ -24,6 +25,7 @@ const SUBJECTS: Readonly<Record<string, readonly BadFile[]>> = {
   "keys missing, misspelt or of the wrong kind": BAD_KEYS,
   "quantities that are none or cannot be": BAD_QUANTITIES,
   "layers, materials and framing": BAD_LAYERS,
+  "junctions, channels and tape": BAD_JUNCTIONS,
   "rooms, and what build-ups face": BAD_ROOMS,
   "tables of materials and prices": BAD_TABLES,
   "variants, their changes, and prices in the project file": BAD_VARIANTS,

@@ -95,6 +95,6 @@ function framingResult(framing: Framing, buildUp: BuildUp): FramingResult {
     usual: usualFraming(buildUp.element),
     layers,
     width: framing.origin.kind === "width and spacing" ? framing.origin.width : null,
-    spacing: framing.origin.kind === "width and spacing" ? framing.origin.spacing : null,
+    spacing: framing.origin.kind === "fraction" ? null : framing.origin.spacing,
   };
 }

@@ -34,7 +34,7 @@ function metal({ buildUp }: Evidence): RuledFinding[] {
 }
 
 function rain({ buildUp, room, site, vapourLayer }: Evidence): RuledFinding[] {
-  if (!buildUp.wettedByRain) return [];
+  if (buildUp.wettedByRain !== "yes") return [];
   const cooled = cooledMonths(room, site.outdoor.temperature).length > 0 || vapourLayer.warmSide === "outdoors";
   const transient = "a transient assessment to EN 15026";
   const findings = [

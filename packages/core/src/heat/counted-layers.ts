@@ -60,7 +60,8 @@ function framingConductionResistance(layer: Layer, framing: Framing): number {
 /** Clear width between framing members [m]; infinite where the file does not tell it. */
 function clearWidth(framing: Framing | null): number {
   if (framing === null || framing.origin.kind === "fraction") return Number.POSITIVE_INFINITY;
-  return framing.origin.spacing - framing.origin.width;
+  const { origin } = framing;
+  return origin.spacing - (origin.kind === "channel" ? origin.channel.sheet : origin.width);
 }
 
 /** Emissivity [–] of the two faces that an air layer looks at, inner then outer. */

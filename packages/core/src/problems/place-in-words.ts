@@ -36,6 +36,7 @@ const LIST_THINGS: ReadonlyMap<string, string> = new Map([
   ["changes", "change"],
   ["prices", "price"],
   ["trapped water", "trapped water"],
+  ["junctions", "junction"],
   ["junction factors", "junction"],
   ["external", "outer part"],
 ]);

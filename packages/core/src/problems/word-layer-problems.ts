@@ -85,6 +85,10 @@ export const LAYER_WORDINGS: Wordings = {
     expected: "a length such as 0.5 mm",
     likelySlip: "Gauges of metal are counted in another way",
   }),
+  "taped-unread": ({ received }) => ({
+    says: `taped cannot be ${received}`,
+    expected: "no, yes (over the framing, from board to board), or a length such as `onto the framing 20 mm`",
+  }),
   "layer-not-there": ({ received, text }) => ({
     says: `there is no layer ${received}; the build-up has ${text("count")}`,
     expected: "a layer's number counted from 1, its name or its material",

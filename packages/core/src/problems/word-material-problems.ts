@@ -62,6 +62,16 @@ export const MATERIAL_WORDINGS: Wordings = {
     expected: "less than all of it",
     likelySlip: "Spacing goes from centre to centre; a layer wholly of timber is written as a layer of timber",
   }),
+  "channel-has-its-own": ({ text }) => ({
+    says: `a channel takes no \`${text("key")}\`: its sheet, flanges and spacing tell how it bridges`,
+    expected: "channel and spacing alone, beside the material",
+  }),
+  "channel-not-metal": ({ text }) => ({
+    says: `a channel cannot be folded from ${text("name")}`,
+    expected: "a metal, such as steel",
+    likelySlip: "A material given on the spot says so by `kind: metal`",
+    write: "steel",
+  }),
   "framing-of-sheet": ({ text }) => ({
     says: `framing cannot be made of ${text("name")}, which is a sheet`,
     expected: "a material with a conductivity, such as softwood timber",

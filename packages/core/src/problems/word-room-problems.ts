@@ -105,6 +105,35 @@ export const ROOM_WORDINGS: Wordings = {
     says: `${text("key")} is for roofs only, and this is a ${text("element")}`,
     expected: "element: flat roof or pitched roof, or the key left out",
   }),
+  "build-up-unknown": ({ text, list }) => ({
+    says: `there is no build-up called ${text("name")}`,
+    expected: oneOf(list("known")),
+    likelySlip: didYouMean(list("near")),
+    write: onlyOne(list("near")),
+  }),
+  "junction-no-kind": () => ({
+    says: "the junction does not say what meets",
+    expected: "exactly one of outer corner, floor edge, roof edge and window side, followed by the build-ups",
+    write: "outer corner: [Studio wall, Workshop wall]",
+  }),
+  "junction-two-kinds": ({ list }) => ({
+    says: `the junction is two things at once, ${inSpeech(list("kinds"), "and")}`,
+    expected: "exactly one of outer corner, floor edge, roof edge and window side",
+    likelySlip: "Each junction is an entry of its own, beginning with a hyphen",
+  }),
+  "junction-key": ({ text, list }) => ({
+    says: `\`${text("key")}\` does not go with \`${text("kind")}\``,
+    expected: inSpeech(list("known"), "and"),
+  }),
+  "junction-no-frame": () => ({
+    says: "the window side lacks its frame",
+    expected: "the width and depth of the frame, in braces",
+    write: "frame: { width: 70 mm, depth: 68 mm }",
+  }),
+  "junction-parts": ({ subject, list }) => ({
+    says: `${subject} names ${inSpeech(list("found"), "and")}`,
+    expected: inSpeech(list("wanted"), "and"),
+  }),
   "edge-one-of": () => ({
     says: "edge insulation needs either a width or a depth",
     expected: "width for insulation that lies level, depth for insulation that stands upright",

@@ -6,6 +6,7 @@
 export type * from "./types/build-up.ts";
 export type * from "./types/climate.ts";
 export type * from "./types/far-side.ts";
+export type * from "./types/junction.ts";
 export type * from "./types/layer.ts";
 export type * from "./types/material.ts";
 export type * from "./types/prices.ts";

@@ -97,6 +97,7 @@ const OTHER_NAMES: Record<string, readonly string[]> = {
   "kg/day": ["kg/d", "l/day", "litre/day", "litres/day", "l/d", "kg/24h"],
   "MN s/g": ["mns/g", "mnsg-1", "mns.g-1"],
   perm: ["perms", "usperm", "usperms"],
+  "mm/day": ["mm/d", "mmperday", "mm/24h", "l/m2day", "l/(m2day)"],
   "/kWh": ["perkwh", "1/kwh"],
 };
 

@@ -42,6 +42,7 @@ export type UnitName =
   | "openingPerLength"
   | "openingPerArea"
   | "metrePerSecond"
+  | "millimetrePerDay"
   | "perKilowattHour"
   | "kilowattHourPerArea";
 
@@ -71,6 +72,7 @@ export const UNITS: Record<UnitName, ShownUnit> = {
   perArea: unit("/m2", "1/m²", "m^-2", 1),
   openingPerLength: unit("mm2/m", "mm²/m", "m^2/m", 1e6),
   openingPerArea: unit("mm2/m2", "mm²/m²", "m^2/m^2", 1e6),
+  millimetrePerDay: unit("mm/day", "mm/day", "m/s", 1000 * 86_400),
   metrePerSecond: unit("m/s", "m/s", "m/s", 1),
   perKilowattHour: unit("/kWh", "/kWh", "kWh^-1", 1),
   kilowattHourPerArea: unit("kWh/m2", "kWh/m²", "kWh/m^2", 1),

@@ -58,6 +58,8 @@ const FORCE_OR_PRESSURE = /N|Pa/;
 const PERMEANCE_UNIT = /perm|Pa|N/;
 const PER_AREA = /\/ ?m\^?2$/;
 const PER_LENGTH = /\/ ?m$/;
+/** One metre a second in millimetres a day. Source: definition. */
+const DAY_IN_MILLIMETRES = 86_400 * 1000;
 
 /**
  * Every quantity that is read, worded or shown. Ranges are in SI: the possible ones come from physics or from the
@@ -86,6 +88,12 @@ export const VOCABULARY: Record<QuantityName, Quantity> = {
   "fasteners per area": quantity("fasteners per area", "nf", "a number per area", U.perArea, "2.5 /m2", 1, [0.01, 200, "more than 200 fasteners on a square metre leave no insulation"], [0.5, 20, "boards take 1 to 15 fasteners on a square metre"], { slip: ["/m2"] }),
   "diameter of a fastener": quantity("diameter of the fastener", "df", "a length", U.mm, "4 mm", 1, [5e-4, 0.05, "a fastener is between a pin and a pipe"], [0.002, 0.02, "fasteners are 2 to 20 mm thick"], { slip: LENGTHS }),
   recess: quantity("recess", "d0", "a length", U.mm, "20 mm", 1, [0, 1, "a fastener ends within the layer"], [0, 0.3, "fasteners are recessed by 0 to 300 mm"], { slip: LENGTHS }),
+  "thickness of sheet metal": quantity("thickness of the sheet metal", "t", "a length", U.mm, "1.2 mm", 2, [1e-4, 0.02, "sheet metal is neither thinner than foil nor thicker than plate"], [4e-4, 0.004, "steel studs are folded from 0.5 to 3 mm of sheet"], { slip: LENGTHS }),
+  flange: quantity("width of the flange", "b", "a length", U.mm, "50 mm", 0, [0.005, 0.5, "a flange is between 5 mm and half a metre wide"], [0.02, 0.1, "flanges of studs are 30 to 75 mm wide"], { slip: LENGTHS }),
+  lip: quantity("length of the lip", "c", "a length", U.mm, "12 mm", 0, [0, 0.2, "a lip is shorter than its flange"], [0, 0.03, "lips of studs are 5 to 20 mm long"], { slip: LENGTHS }),
+  "gap beside framing": quantity("gap beside the framing", "b", "a length", U.mm, "2 mm", 1, [0, 0.1, "a gap of more than 100 mm beside framing is an air space"], [0, 0.02, "boards cut between studs leave 0 to 10 mm"], { slip: LENGTHS }),
+  tape: quantity("length of tape on the framing", "b", "a length", U.mm, "20 mm", 0, [0.001, 0.5, "tape lies on the framing by at least 1 mm"], [0.005, 0.15, "tape reaches 10 to 50 mm onto the framing"], { slip: LENGTHS }),
+  "set back": quantity("set-back of the frame", "b", "a length", U.mm, "30 mm", 0, [0, 1, "a frame is not set back by more than the thickest wall"], [0, 0.3, "window frames are set back by 0 to 150 mm"], { slip: LENGTHS }),
   // Air layers and openings
   "ventilation area upright": quantity("ventilation area", "Av", "an area of openings per metre of length", U.openingPerLength, "1000 mm2/m", 0, [0, 1, "openings of a square metre for each metre are no layer"], [0, 0.1, "openings are 0 to 100000 mm2/m"], { slip: ["mm2/m"], form: PER_LENGTH }),
   "ventilation area level": quantity("ventilation area", "Av", "an area of openings per square metre", U.openingPerArea, "1000 mm2/m2", 0, [0, 1, "openings as large as the layer are no layer"], [0, 0.1, "openings are 0 to 100000 mm2/m2"], { slip: ["mm2/m2"], form: PER_AREA }),
@@ -104,6 +112,8 @@ export const VOCABULARY: Record<QuantityName, Quantity> = {
   // The building
   transmittance: quantity("transmittance", "U", "a thermal transmittance", U.transmittance, "0.25 W/(m2 K)", 2, [0.01, 10, "nothing built lies outside 0.01 to 10 W/(m2 K)"], [0.05, 6, "walls, roofs and floors lie between 0.08 and 6 W/(m2 K)"], { slip: ["W/(m2 K)"] }),
   pitch: quantity("pitch", "α", "an angle from level", U.degrees, "5 °", 1, [0, 90, "a roof lies between level and upright"], [0, 75, "roofs are mostly 1 to 60 degrees steep"], { slip: ["°"] }),
+  span: quantity("span", "l", "a length", U.m, "4 m", 1, [0.1, 100, "a roof spans between 100 mm and 100 m"], [0.5, 15, "roofs of small buildings span 1 to 10 m"], { slip: ["m", "mm"] }),
+  rain: quantity("rain of the heating season", "p", "a depth of rain per day", U.millimetrePerDay, "2.5 mm/day", 1, [0, 100 / DAY_IN_MILLIMETRES, "no place has 100 mm of rain on every day"], [0.2 / DAY_IN_MILLIMETRES, 15 / DAY_IN_MILLIMETRES, "heating seasons have 0.5 to 8 mm a day"], { slip: ["mm/day"] }),
   area: quantity("area", "A", "an area", U.m2, "24 m2", 1, [0.01, 1e5, "a build-up covers at least a hundredth of a square metre"], [0.5, 2000, "small buildings have 1 to 2000 m2 of a build-up"], { slip: ["m2"] }),
   volume: quantity("volume", "V", "a volume", U.m3, "90 m3", 1, [0.1, 1e6, "a room holds at least a tenth of a cubic metre"], [2, 5000, "rooms hold 5 to 5000 m3"], { slip: ["m3"] }),
   length: quantity("length", "l", "a length", U.m, "8 m", 2, [0.01, 10_000, "a building is between 10 mm and 10 km long"], [0.1, 300, "small buildings are 1 to 100 m long"], { slip: ["m", "mm"] }),

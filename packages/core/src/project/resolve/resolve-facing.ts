@@ -61,7 +61,7 @@ export function checkFacing(
       "a partition stands between two rooms, but this one faces outdoors; name the other room under `faces`, or call it a wall",
     );
   }
-  for (const key of ["pitch", "clear sky", "roof space"] as const) {
+  for (const key of ["pitch", "span", "clear sky", "roof space"] as const) {
     const isRoof = written.element === "flat roof" || written.element === "pitched roof";
     if (written[key] !== undefined && !isRoof)
       collector.addAtKey("only-for-roofs", [...path, key], { key, element: written.element });

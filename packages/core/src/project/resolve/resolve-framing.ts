@@ -2,7 +2,7 @@ import type { ProblemPath } from "../../problems/types.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import { framingSchema } from "../schema/schema-material.ts";
 import type { WrittenFraming } from "../schema/written-project.ts";
-import type { Element, Framing } from "../types.ts";
+import type { Element, Framing, Material } from "../types.ts";
 import { keysOf, textAt, valueAt } from "../value-at.ts";
 import { nameInPrint, saysAnd } from "./framings-apart.ts";
 import { findMaterial, resolveMaterial } from "./resolve-material.ts";
@@ -69,6 +69,7 @@ export function resolveFraming(
     context.collector.add("framing-of-sheet", [...path, "material"], { name: material.name });
     return null;
   }
+  if (written.channel !== undefined) return channelFraming(name, material, written, path, ofOneLayer, context);
   if (written.fraction !== undefined) {
     return { name, material, share: written.fraction.value, origin: { kind: "fraction" }, ofOneLayer };
   }
@@ -88,6 +89,25 @@ export function resolveFraming(
     origin: { kind: "width and spacing", width, spacing, otherTimber, otherTimberByDefault },
     ofOneLayer,
   };
+}
+
+/** A channel's web alone bridges its layer straight through. */
+function channelFraming(
+  name: string,
+  material: Material,
+  written: WrittenFraming,
+  path: ProblemPath,
+  ofOneLayer: boolean,
+  context: ReadingContext,
+): Framing | null {
+  if (material.kind !== "metal" && material.group !== "metal") {
+    context.collector.add("channel-not-metal", [...path, "material"], { name: material.name });
+    return null;
+  }
+  const { sheet, flange, lip } = written.channel!;
+  const spacing = written.spacing!.value;
+  const channel = { sheet: sheet.value, flange: flange.value, lip: lip?.value ?? 0 };
+  return { name, material, share: sheet.value / spacing, origin: { kind: "channel", channel, spacing }, ofOneLayer };
 }
 
 /** Checks the names inside a framing that has other problems. */

@@ -2,7 +2,7 @@ import type { ProblemPath } from "../../problems/types.ts";
 import { plainDigits } from "../../quantities/format-quantity.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import type { WrittenLayer } from "../schema/written-project.ts";
-import type { Fasteners, LayerGaps, Material, SolidLayer } from "../types.ts";
+import type { Fasteners, LayerGaps, Material, SolidLayer, Taping } from "../types.ts";
 import { resolveMaterial } from "./resolve-material.ts";
 import {
   inThickness,
@@ -39,6 +39,9 @@ export function resolveSolidLayer(
     fasteners: fastenersOf(written.fasteners),
     gaps: gapsOf(written.gaps),
     purpose: written.purpose ?? null,
+    bonded: written.bonded ?? false,
+    gapBesideFraming: written["gap beside framing"]?.value ?? null,
+    taped: tapingOf(written.taped),
     emissivityInner: written["facing emissivity inner"]?.value ?? kind.material.emissivity,
     emissivityOuter: written["facing emissivity outer"]?.value ?? kind.material.emissivity,
     facingInner: written["facing sd inner"]?.value ?? kind.material.facingInner ?? 0,
@@ -117,6 +120,12 @@ function fastenersOf(written: WrittenLayer["fasteners"]): Fasteners | null {
     conductivity: written.conductivity.value,
     recess: written.recess?.value ?? 0,
   };
+}
+
+function tapingOf(written: WrittenLayer["taped"]): Taping | null {
+  if (written === undefined) return null;
+  if (written === "no") return { kind: "no" };
+  return written === "yes" ? { kind: "over the framing" } : { kind: "onto the framing", reach: written.value };
 }
 
 function gapsOf(written: WrittenLayer["gaps"]): LayerGaps | null {

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import type { WettedByRain } from "../types.ts";
 import { layerSchema } from "./schema-layer.ts";
 import { framingSchema } from "./schema-material.ts";
 import {
@@ -74,6 +75,14 @@ export const voidSchema: z.ZodType<WrittenVoid> = z
     }
   });
 
+/** `true` and `false` are read as yes and no. */
+const wettedByRain: z.ZodType<WettedByRain> = z
+  .preprocess((said) => (typeof said === "boolean" ? (said ? "yes" : "no") : said), oneOf(["no", "sheltered", "yes"]))
+  .meta({
+    description: "whether driving rain reaches the outside",
+    anyOf: [{ enum: ["no", "sheltered", "yes"] }, { type: "boolean" }],
+  });
+
 const trappedWaterSchema: z.ZodType<WrittenTrappedWater> = z
   .strictObject({
     layer: either("a layer's name, material or number", [
@@ -99,11 +108,12 @@ export const buildUpSchema: z.ZodType<WrittenBuildUp> = z.strictObject(
     faces: words("outdoors, ground, void or a room's name").optional(),
     target: quantity("transmittance").optional(),
     pitch: quantity("pitch").optional(),
+    span: quantity("span").optional(),
     "clear sky": yesOrNo().optional(),
     area: quantity("area").optional(),
     openings: quantity("area").optional(),
     length: quantity("length").optional(),
-    "wetted by rain": yesOrNo().optional(),
+    "wetted by rain": wettedByRain.optional(),
     "unheated skin": yesOrNo().optional(),
     framings: z.record(words("a name"), framingSchema, { error: `${KIND_MARK}framings by name` }).optional(),
     layers: listOf("a list of layers, each beginning with a hyphen", layerSchema, MOST_LAYERS),

@@ -1,7 +1,10 @@
 import * as z from "zod";
+import { readQuantity } from "../../quantities/read-quantity.ts";
 import { framingSchema, materialOrName } from "./schema-material.ts";
-import { bare, custom, either, KIND_MARK, oneOf, quantity, words } from "./schema-values.ts";
-import type { WrittenLayer } from "./written-project.ts";
+import { bare, custom, either, KIND_MARK, oneOf, quantity, words, yesOrNo } from "./schema-values.ts";
+import type { ReadValue, WrittenLayer } from "./written-project.ts";
+
+const TAPED_FORMS = "no, yes, or a length such as onto the framing 20 mm";
 
 /** Keys that only an air layer has. */
 const AIR_KEYS = ["ventilation", "ventilation area", "open", "resistance", "emissivity"] as const;
@@ -9,8 +12,30 @@ const AIR_KEYS = ["ventilation", "ventilation area", "open", "resistance", "emis
 /** Keys that only a layer of a material has. */
 const MATERIAL_KEYS = [
   "thickness", "fit", "fasteners", "gaps", "purpose",
+  "bonded", "gap beside framing", "taped",
   "facing emissivity inner", "facing emissivity outer", "facing sd inner", "facing sd outer",
 ] as const; // biome-ignore format: two groups
+
+const ONTO_THE_FRAMING = /^onto the framing (?<reach>\S.*)$/;
+
+/** Not taped, taped from board to board over the framing, or onto its edges by a length. */
+const tapedSchema: z.ZodType<"no" | "yes" | ReadValue> = z
+  .union([z.string(), z.boolean()], { error: `${KIND_MARK}${TAPED_FORMS}` })
+  .meta({ description: TAPED_FORMS, examples: ["yes", "onto the framing 20 mm"] })
+  .transform((said, context): "no" | "yes" | ReadValue => {
+    const plain = String(said).trim().toLowerCase().replace(/\s+/g, " ");
+    if (plain === "no" || plain === "false") return "no";
+    if (plain === "yes" || plain === "true") return "yes";
+    const reach = ONTO_THE_FRAMING.exec(plain)?.groups?.reach;
+    if (reach === undefined) {
+      context.issues.push(custom("taped-unread", {}, said));
+      return z.NEVER;
+    }
+    const reading = readQuantity(reach, "tape");
+    if (reading.ok) return { quantity: "tape", value: reading.value };
+    context.issues.push(custom(reading.problems[0]!.code, { ...reading.problems[0]!.details, write: null }, said));
+    return z.NEVER;
+  });
 
 /** A field of every key of a layer, each of which may be left out. */
 export type LayerFields = {
@@ -43,12 +68,16 @@ export const LAYER_FIELDS: LayerFields = {
   ]).optional(),
   purpose: oneOf([
     "vapour layer",
+    "deck",
     "damp-proof membrane",
     "radon membrane",
     "gas membrane",
     "weather skin",
     "tanking",
   ]).optional(),
+  bonded: yesOrNo().optional(),
+  "gap beside framing": quantity("gap beside framing").optional(),
+  taped: tapedSchema.optional(),
   "facing emissivity inner": bare("emissivity").optional(),
   "facing emissivity outer": bare("emissivity").optional(),
   "facing sd inner": quantity("sd").optional(),

@@ -58,10 +58,25 @@ export const framingSchema: z.ZodType<WrittenFraming> = z
       width: quantity("width").optional(),
       spacing: quantity("spacing").optional(),
       "other timber": quantity("share of the area").optional(),
+      channel: z
+        .strictObject({
+          sheet: quantity("thickness of sheet metal"),
+          flange: quantity("flange"),
+          lip: quantity("lip").optional(),
+        })
+        .optional(),
     },
     { error: `${KIND_MARK}a framing in braces, such as { material: softwood timber, width: 45 mm, spacing: 600 mm }` },
   )
   .check(({ value, issues }) => {
+    if (value.channel !== undefined) {
+      for (const key of ["fraction", "width", "other timber"] as const)
+        if (value[key] !== undefined) issues.push(custom("channel-has-its-own", { key }, value, [key]));
+      if (value.spacing === undefined) issues.push(custom("framing-half", { missing: "spacing" }, value));
+      else if (value.channel.flange.value >= value.spacing.value)
+        issues.push(custom("framing-too-wide", {}, value, ["channel", "flange"]));
+      return;
+    }
     const measured = [value.width, value.spacing, value["other timber"]].some((given) => given !== undefined);
     if (value.fraction !== undefined && measured) issues.push(custom("framing-two-ways", {}, value, ["fraction"]));
     if (value.fraction !== undefined) return;

@@ -1,6 +1,7 @@
 import * as z from "zod";
 import { readQuantity } from "../../quantities/read-quantity.ts";
 import { buildUpSchema, MOST_BUILD_UPS } from "./schema-build-up.ts";
+import { junctionSchema, MOST_JUNCTIONS } from "./schema-junction.ts";
 import { MOST_PRICES, priceSchema } from "./schema-price.ts";
 import { roomSchema } from "./schema-room.ts";
 import { bare, custom, either, KIND_MARK, listOf, QUANTITY_MARK, quantity, words } from "./schema-values.ts";
@@ -47,6 +48,7 @@ export const projectSchema: z.ZodType<WrittenProject> = z
       severity: severitySchema.optional(),
       altitude: quantity("altitude").optional(),
       "lapse rate": quantity("lapse rate").optional(),
+      "rain of the heating season": quantity("rain").optional(),
       "humidity margin": bare("humidity margin").optional(),
       materials: words("the path of a material table").optional(),
       prices: either("the path of a price table, or a list of prices", [
@@ -61,6 +63,7 @@ export const projectSchema: z.ZodType<WrittenProject> = z
       indoor: roomSchema.optional(),
       rooms: z.record(words("a name"), roomSchema, { error: `${KIND_MARK}rooms by name` }).optional(),
       "build-ups": listOf("a list of build-ups, each beginning with a hyphen", buildUpSchema, MOST_BUILD_UPS),
+      junctions: listOf("a list of junctions, each in braces", junctionSchema, MOST_JUNCTIONS).optional(),
     },
     { error: `${KIND_MARK}the keys of a project: project, climate, indoor, build-ups` },
   )

@@ -10,6 +10,7 @@ import type {
   UnderfloorVoid,
   ValueBasis,
   Ventilation,
+  WettedByRain,
 } from "../types.ts";
 
 /**
@@ -42,6 +43,8 @@ export interface WrittenProject {
   indoor?: WrittenRoom;
   rooms?: Record<string, WrittenRoom>;
   "build-ups": WrittenBuildUp[];
+  junctions?: WrittenJunction[];
+  "rain of the heating season"?: ReadValue;
 }
 
 /** A year by name, or its offset from the mean year. */
@@ -107,6 +110,7 @@ export interface WrittenFraming {
   width?: ReadValue;
   spacing?: ReadValue;
   "other timber"?: ReadValue;
+  channel?: { sheet: ReadValue; flange: ReadValue; lip?: ReadValue };
 }
 
 export interface WrittenLayer {
@@ -118,6 +122,9 @@ export interface WrittenLayer {
   fasteners?: { "per area": ReadValue; diameter: ReadValue; conductivity: ReadValue; recess?: ReadValue };
   gaps?: ReadValue | { width: ReadValue; spacing: ReadValue };
   purpose?: LayerPurpose;
+  bonded?: boolean;
+  "gap beside framing"?: ReadValue;
+  taped?: "no" | "yes" | ReadValue;
   "facing emissivity inner"?: ReadValue;
   "facing emissivity outer"?: ReadValue;
   "facing sd inner"?: ReadValue;
@@ -192,6 +199,21 @@ export interface WrittenTrappedWater {
   start?: number;
 }
 
+/** A junction: exactly one kind, naming its build-ups. */
+export interface WrittenJunction {
+  name: string;
+  "outer corner"?: string | string[];
+  "floor edge"?: string[];
+  "roof edge"?: string[];
+  "window side"?: string;
+  posts?: 2 | 3 | "solid";
+  rim?: ReadValue;
+  blocking?: ReadValue;
+  plates?: number;
+  trimmers?: number;
+  frame?: { width: ReadValue; depth: ReadValue; conductivity?: ReadValue; "set back"?: ReadValue };
+}
+
 export interface WrittenBuildUp {
   name: string;
   element: Element;
@@ -199,11 +221,12 @@ export interface WrittenBuildUp {
   faces?: string;
   target?: ReadValue;
   pitch?: ReadValue;
+  span?: ReadValue;
   "clear sky"?: boolean;
   area?: ReadValue;
   openings?: ReadValue;
   length?: ReadValue;
-  "wetted by rain"?: boolean;
+  "wetted by rain"?: WettedByRain;
   "unheated skin"?: boolean;
   framings?: Record<string, WrittenFraming>;
   layers: WrittenLayer[];

@@ -13,5 +13,16 @@ export function isTextKey(path: ProblemPath): boolean {
   return TEXT_KEYS.has(String(last)) || (path[0] === "query" && path.length === 2 && last !== "drawings");
 }
 
-const TEXT_KEYS = new Set(["project", "reference", "name", "source", "currency", "room", "faces", "climate"]);
-const LISTS_OF_TEXT = new Set(["drawings", "accept", "climates for place"]);
+const TEXT_KEYS = new Set([
+  "project",
+  "reference",
+  "name",
+  "source",
+  "currency",
+  "room",
+  "faces",
+  "climate",
+  "window side",
+  "outer corner",
+]);
+const LISTS_OF_TEXT = new Set(["drawings", "accept", "climates for place", "outer corner", "floor edge", "roof edge"]);

@@ -4,6 +4,9 @@ import type { Layer } from "./layer.ts";
 /** What a build-up is. */
 export type Element = "wall" | "flat roof" | "pitched roof" | "floor" | "partition";
 
+/** Whether driving rain reaches the outside. */
+export type WettedByRain = "no" | "sheltered" | "yes";
+
 /** Water that starts in a layer, to see how long it takes to dry: an amount or a meter reading. */
 export interface TrappedWater {
   /** Index of the layer, from 0. */
@@ -38,6 +41,8 @@ export interface BuildUp {
   target: number | null;
   /** Degrees from level; null when not given. */
   pitch: number | null;
+  /** Span of a roof between its eaves openings [m]; null when not given. */
+  span: number | null;
   clearSky: boolean;
   layers: readonly Layer[];
   ground: Ground | null;
@@ -49,7 +54,8 @@ export interface BuildUp {
   area: number | null;
   openings: number | null;
   length: number | null;
-  wettedByRain: boolean;
+  /** Null when the file does not say. */
+  wettedByRain: WettedByRain | null;
   unheatedSkin: boolean;
   junctionFactors: readonly { name: string; factor: number }[];
   twoSeasonCheck: boolean;

@@ -3,7 +3,16 @@ import type { Material } from "./material.ts";
 /** Where a framing's share comes from. */
 export type FramingOrigin =
   | { kind: "fraction" }
-  | { kind: "width and spacing"; width: number; spacing: number; otherTimber: number; otherTimberByDefault: boolean };
+  | { kind: "width and spacing"; width: number; spacing: number; otherTimber: number; otherTimberByDefault: boolean }
+  | { kind: "channel"; channel: Channel; spacing: number };
+
+/** A stud or rail folded from sheet metal: a web as deep as its layer, two flanges, and lips at their edges; all [m]. */
+export interface Channel {
+  sheet: number;
+  flange: number;
+  /** 0 without lips. */
+  lip: number;
+}
 
 /** Timber (or another bridge) running through a layer. The same name through several layers is the same timber. */
 export interface Framing {
@@ -19,9 +28,10 @@ export interface Framing {
 /** ISO 6946 Annex F levels, in words: 0 continuous, 1 gaps, 2 gaps and air behind. */
 export type InsulationFit = "continuous" | "gaps" | "gaps and air behind";
 
-/** What a tight layer is for; all but the vapour layer are required and never removed. */
+/** What a layer is for; all but the vapour layer are required and never removed. */
 export type LayerPurpose =
   | "vapour layer"
+  | "deck"
   | "damp-proof membrane"
   | "radon membrane"
   | "gas membrane"
@@ -47,6 +57,9 @@ export interface LayerGaps {
   laps: { width: number; spacing: number } | null;
 }
 
+/** How a layer that framing interrupts is taped: not, over the framing from board to board, or onto its edges by a reach [m]. */
+export type Taping = { kind: "no" } | { kind: "over the framing" } | { kind: "onto the framing"; reach: number };
+
 /** A layer of one material, or a sheet, as it stands in a build-up. */
 export interface SolidLayer {
   type: "material" | "sheet";
@@ -59,6 +72,11 @@ export interface SolidLayer {
   fasteners: Fasteners | null;
   gaps: LayerGaps | null;
   purpose: LayerPurpose | null;
+  /** Foam without a free surface: it sticks to what lies outside it all over. */
+  bonded: boolean;
+  /** Width of the gap on each side of the framing that interrupts the layer [m]; null when not said. */
+  gapBesideFraming: number | null;
+  taped: Taping | null;
   /** ε of the two faces, after the material and the layer's own keys. */
   emissivityInner: number;
   emissivityOuter: number;

@@ -1,5 +1,6 @@
 import type { BuildUp } from "./build-up.ts";
 import type { AltitudeCorrection, OutdoorClimate, Severity } from "./climate.ts";
+import type { Junction } from "./junction.ts";
 import type { PriceList } from "./prices.ts";
 import type { Room } from "./room.ts";
 
@@ -27,6 +28,10 @@ export interface Project {
   /** By name; always has "indoor" when any build-up uses it. */
   rooms: ReadonlyMap<string, Room>;
   buildUps: readonly BuildUp[];
+  /** Corners, edges and window sides to look at. */
+  junctions: readonly Junction[];
+  /** Mean rain of the heating season [m/s of water, 1 mm/day is 1.1574e-8]; null when not given. */
+  rainOfHeatingSeason: number | null;
   accept: readonly string[];
   /** Odd but possible values found while reading, and where climate and rooms do not fit; shown, and marked accepted when `accept` names them. */
   oddities: readonly Oddity[];

@@ -1,4 +1,4 @@
-import type { BuildUp, Framing, Layer } from "../../project/types.ts";
+import type { BuildUp, Framing, FramingOrigin, Layer } from "../../project/types.ts";
 
 /** One sort of goods in a square metre of a build-up. */
 export interface Goods {
@@ -57,9 +57,15 @@ function framingGoods(layers: readonly Layer[]): Goods[] {
     thickness: depth,
     area: null,
     volume: share * depth,
-    length: origin.kind === "width and spacing" ? share / origin.width : null,
+    length: lengthPerArea(origin, share),
     layers: 1,
   }));
+}
+
+/** Length of framing in a square metre [m/m²]; null where only its share is known. */
+function lengthPerArea(origin: FramingOrigin, share: number): number | null {
+  if (origin.kind === "fraction") return null;
+  return origin.kind === "channel" ? 1 / origin.spacing : share / origin.width;
 }
 
 function merged(goods: readonly Goods[]): Goods[] {
