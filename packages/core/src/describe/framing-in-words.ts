@@ -9,7 +9,7 @@ export function framingOriginInWords({ origin, share }: Framing): string {
   if (origin.kind === "channel") {
     const { sheet, flange, lip } = origin.channel;
     const lips = lip === 0 ? "" : `, lips ${millimetres(lip)}`;
-    return `channels of ${formatNumber(sheet * 1000, 1)} mm sheet, flanges ${millimetres(flange)}${lips}, at ${millimetres(origin.spacing)}: the webs take ${percent(share)}`;
+    return `channels of ${formatQuantity(sheet, "thickness of sheet metal")} sheet, flanges ${millimetres(flange)}${lips}, at ${millimetres(origin.spacing)}: the webs take ${percent(share)}`;
   }
   const own = origin.width / origin.spacing;
   const other = origin.otherTimberByDefault ? "usual for such an element, common practice" : "as stated in the file";
