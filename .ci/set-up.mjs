@@ -44,11 +44,11 @@ const run = (command, args) => {
 };
 
 /** Does the step unless its inputs are as they were when it was last done and its output is there. */
-const step = (name, inputs, output, work) => {
+const step = async (name, inputs, output, work) => {
   const stamp = join(stamps, name);
   const now = hashOf(inputs);
   if (existsSync(join(root, output)) && existsSync(stamp) && readFileSync(stamp, "utf8") === now) return;
-  work();
+  await work();
   mkdirSync(stamps, { recursive: true });
   writeFileSync(stamp, now);
 };
@@ -61,7 +61,7 @@ const writeWhole = (file, text) => {
 };
 
 const manifests = ["package.json", "packages/core/package.json", "packages/report/package.json"];
-step("packages", [...manifests, "pnpm-lock.yaml", "pnpm-workspace.yaml"], "node_modules/vitest", () => {
+await step("packages", [...manifests, "pnpm-lock.yaml", "pnpm-workspace.yaml"], "node_modules/vitest", () => {
   process.stderr.write("Installing the packages of the lock file …\n");
   const pnpm = JSON.parse(readFileSync(join(root, "package.json"), "utf8")).packageManager;
   run("npx", ["--yes", pnpm, "install", "--frozen-lockfile", "--prefer-offline"]);
@@ -69,23 +69,21 @@ step("packages", [...manifests, "pnpm-lock.yaml", "pnpm-workspace.yaml"], "node_
 
 const climateFiles = filesBelow("climate").filter((file) => file.endsWith(".csv"));
 const tables = "packages/core/src/shipped-tables.ts";
-step("tables", ["shared/materials.csv", ...climateFiles], tables, () => {
-  const text = (file) => readFileSync(join(root, file), "utf8");
-  const climates = climateFiles.map(
-    (file) => `  ${JSON.stringify(file.slice("climate/".length, -".csv".length))}: ${JSON.stringify(text(file))},\n`,
-  );
-  writeWhole(
-    tables,
-    "/** Written by .ci/set-up.mjs from shared/materials.csv and climate/: change those, not this. */\n" +
-      `export const MATERIALS_CSV: string = ${JSON.stringify(text("shared/materials.csv"))};\n` +
-      `export const CLIMATE_CSVS: Readonly<Record<string, string>> = {\n${climates.join("")}};\n`,
-  );
-});
-
 const sources = [...filesBelow("packages/core/src"), ...filesBelow("packages/report/src")];
+const readers = sources.filter((file) => /^packages\/core\/src\/(tables|materials|climate|quantities)\//.test(file));
+await step(
+  "tables",
+  ["shared/materials.csv", ...climateFiles, ...readers, ".ci/shipped-tables.mjs"],
+  tables,
+  async () => {
+    const { shippedTables } = await import("./shipped-tables.mjs");
+    writeWhole(tables, await shippedTables(root, climateFiles));
+  },
+);
+
 const entry = "packages/report/src/cli/main.ts";
 if (existsSync(join(root, entry))) {
-  step(
+  await step(
     "bundle",
     [...sources, ...manifests, "pnpm-lock.yaml", ".ci/bundle.mjs", ".ci/licences.mjs"],
     "packages/report/bundle/warmside.mjs",

@@ -4,8 +4,7 @@ import { climateMonths } from "../../packages/core/src/climate/climate-months.ts
 import { readClimate } from "../../packages/core/src/climate/read-climate.ts";
 import { furtherChecks } from "../../packages/core/src/further-checks/further-checks.ts";
 import type { FurtherChecks } from "../../packages/core/src/further-checks/types.ts";
-import { findInTables } from "../../packages/core/src/materials/material-table.ts";
-import { readMaterialTable } from "../../packages/core/src/materials/read-material-table.ts";
+import { findInTables, materialTable } from "../../packages/core/src/materials/material-table.ts";
 import type {
   AirMonths,
   BuildUp,
@@ -17,6 +16,7 @@ import type {
 } from "../../packages/core/src/project/types.ts";
 import type { VapourLayerResult } from "../../packages/core/src/result/types.ts";
 import { roomMonths } from "../../packages/core/src/rooms/room-months.ts";
+import { SHIPPED_MATERIALS } from "../../packages/core/src/shipped-tables.ts";
 import type { Site } from "../../packages/core/src/surroundings/far-side-months.ts";
 import { assessVapourLayer } from "../../packages/core/src/vapour-layer/assess-vapour-layer.ts";
 import type { TightLayer } from "../../packages/core/src/vapour-layer/candidates.ts";
@@ -24,9 +24,7 @@ import { solid } from "../published/build-up-by-hand.ts";
 
 /** Build-ups of the shipped materials, as a reader would make them: short to write in a test. */
 
-const reading = readMaterialTable(readFileSync("shared/materials.csv", "utf8"), "shared/materials.csv");
-if (!reading.ok) throw new Error("the shipped material table has problems");
-const table = reading.value;
+const table = materialTable(SHIPPED_MATERIALS);
 
 /** A material of the shipped table. */
 export function materialNamed(name: string): Material {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { columnOfCell } from "../../packages/core/src/climate/column-of-cell.ts";
 import { readAltitude, readDegrees } from "../../packages/core/src/climate/degrees.ts";
 import { distanceBetween, nearestClimates } from "../../packages/core/src/climate/nearest-climates.ts";
 import type { OutdoorClimate } from "../../packages/core/src/project/types.ts";
+import { columnOfCell } from "../../packages/core/src/tables/column-of-cell.ts";
 
 const at = (
   name: string,

@@ -1,8 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { readClimate } from "../../packages/core/src/climate/read-climate.ts";
-import { CLIMATE_COLUMNS } from "../../packages/core/src/climate/read-climate-rows.ts";
+import { CLIMATE_COLUMNS, readClimate } from "../../packages/core/src/climate/read-climate.ts";
 import { CLIMATE_WORDINGS } from "../../packages/core/src/problems/word-climate-problems.ts";
 import { wordProblem } from "../../packages/core/src/problems/word-problem.ts";
 import { RECORD_WORDINGS } from "../../packages/core/src/problems/word-record-problems.ts";
@@ -25,7 +24,7 @@ describe("wordings of climates and weather records", () => {
   test("the headings to write are those that are read", () => {
     const reading = readClimate("month,T\nJanuary,3", "x");
     const [problem] = reading.ok ? [] : reading.problems;
-    expect(wordProblem(problem!).write).toBe(CLIMATE_COLUMNS.join(","));
+    expect(wordProblem(problem!).write).toBe(CLIMATE_COLUMNS.required.join(","));
   });
 
   test("one slip on many lines is one sentence with its first lines and how many more", () => {

@@ -151,7 +151,7 @@ describe("impossible values", () => {
     ["−90 °C", "-90,80", "records-temperature-range"],
     ["60 °C", "60,80", "records-temperature-range"],
     ["kelvin", "278.15,80", "records-temperature-range"],
-    ["1e308", "1e308,80", "records-number"],
+    ["1e308", "1e308,80", "records-temperature-range"],
     ["infinity", "Infinity,80", "records-number"],
     ["a unit", "5 °C,80", "records-number"],
     ["full-width digits", "５,80", "records-number"],

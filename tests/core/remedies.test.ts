@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
 import { assessBuildUp } from "../../packages/core/src/assess-build-up.ts";
-import { readClimate } from "../../packages/core/src/climate/read-climate.ts";
 import type { BuildUp, HumidityRule, Layer, Project } from "../../packages/core/src/project/types.ts";
 import { drierRoom } from "../../packages/core/src/remedies/drier-room.ts";
 import { insertLayers, removeLayer, replaceLayer } from "../../packages/core/src/remedies/edit-layers.ts";
@@ -23,14 +22,12 @@ import { takeOutSheet } from "../../packages/core/src/remedies/take-out-sheet.ts
 import { type Change, EFFORT, type Situation } from "../../packages/core/src/remedies/types.ts";
 import { ventilate } from "../../packages/core/src/remedies/ventilate.ts";
 import { leavesAloneWhatMustStay, mustStay } from "../../packages/core/src/remedies/what-must-stay.ts";
-import { CLIMATE_CSVS } from "../../packages/core/src/shipped-tables.ts";
+import { SHIPPED_CLIMATES } from "../../packages/core/src/shipped-tables.ts";
 import { surroundingsOf } from "../../packages/core/src/surroundings/surroundings.ts";
 import { air, buildUp, sheet } from "../published/build-up-by-hand.ts";
 import { heatedRoom, layerOf, materialNamed, studs } from "./build-ups.ts";
 
-const reading = readClimate(CLIMATE_CSVS["de-bilt"]!, "de-bilt");
-if (!reading.ok) throw new Error("the shipped climate cannot be read");
-const climate = reading.value;
+const climate = SHIPPED_CLIMATES["de-bilt"]!;
 
 function situation(
   built: BuildUp,

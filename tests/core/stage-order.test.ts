@@ -12,6 +12,7 @@ const STAGES = [
   "quantities",
   "air",
   "project",
+  "tables",
   "materials",
   "climate",
   "rooms",
@@ -36,7 +37,7 @@ const STAGES = [
 
 /** Beside the flow: what makes climate tables of weather records, and what it may use. */
 const BESIDE: Readonly<Record<string, readonly string[]>> = {
-  records: ["air", "problems", "climate", "quantities", "constants.ts"],
+  records: ["air", "problems", "tables", "climate", "quantities", "constants.ts"],
 };
 
 /** The entries that give the public names: they may take from everywhere, and nothing takes from them. */

@@ -1,7 +1,7 @@
 import { spawnSync } from "node:child_process";
-import { readFileSync, writeFileSync } from "node:fs";
+import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { CLIMATE_CSVS, MATERIALS_CSV, readMaterialTable } from "@warmside/core";
+import { SHIPPED_MATERIALS } from "@warmside/core";
 import { describe, expect, it } from "vitest";
 import { DICTIONARY, lookUp } from "../../packages/report/src/cli/explain/dictionary.ts";
 import { searchMaterials, wordsIn } from "../../packages/report/src/cli/materials/search-materials.ts";
@@ -68,8 +68,7 @@ describe("materials", () => {
 
   /** Names of the materials that are found. */
   const told = async (...words: string[]): Promise<string[]> => {
-    const table = readMaterialTable(MATERIALS_CSV, "materials.csv");
-    const found = table.ok ? await searchMaterials(wordsIn(words.join(" ")), table.value) : [];
+    const found = await searchMaterials(wordsIn(words.join(" ")), SHIPPED_MATERIALS);
     return found.map(({ material }) => material.name);
   };
 
@@ -241,7 +240,7 @@ describe("new", () => {
 
   it("takes the name of any climate at hand, or a table of the reader's own", () => {
     const folder = command.folder();
-    writeFileSync(join(folder, "here.csv"), CLIMATE_CSVS.oslo!);
+    copyFileSync(join("climate", "oslo.csv"), join(folder, "here.csv"));
     expect(command.run(["new", "--climate", "here.csv", "--out", "a.yaml"], { cwd: folder }).code).toBe(0);
     expect(command.run(["check", "a.yaml"], { cwd: folder }).out).toContain("no problems");
     expect(command.run(["new", "--climate", "Melbourne Florida", "--out", "b.yaml"], { cwd: folder }).code).toBe(0);

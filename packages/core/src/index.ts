@@ -41,7 +41,7 @@ export { projectJsonSchema } from "./project/schema/schema-project.ts";
 export type * from "./project/types.ts";
 
 // materials
-export { findInTables, type MaterialTable } from "./materials/material-table.ts";
+export { findInTables, type MaterialTable, materialTable } from "./materials/material-table.ts";
 export { OTHER_NAMES } from "./materials/other-names.ts";
 export { readMaterialTable } from "./materials/read-material-table.ts";
 export { readPriceTable } from "./materials/read-price-table.ts";
@@ -60,7 +60,7 @@ export { type ImpossibleMonth, impossibleMonths } from "./rooms/impossible-month
 export { roomMonths } from "./rooms/room-months.ts";
 
 // the tables that travel with the package
-export { CLIMATE_CSVS, MATERIALS_CSV } from "./shipped-tables.ts";
+export { SHIPPED_CLIMATES, SHIPPED_MATERIALS } from "./shipped-tables.ts";
 
 // a project file, read
 export { readProject, readProjectOrThrow, type Supplies } from "./read-project.ts";

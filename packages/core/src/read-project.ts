@@ -24,7 +24,7 @@ import type { BuildUp, OutdoorClimate, Project, Room } from "./project/types.ts"
 import { usedRooms } from "./project/used-rooms.ts";
 import { listAt } from "./project/value-at.ts";
 import { checkRoomsInYear } from "./rooms/check-rooms-in-year.ts";
-import { CLIMATE_CSVS, MATERIALS_CSV } from "./shipped-tables.ts";
+import { SHIPPED_CLIMATES, SHIPPED_MATERIALS } from "./shipped-tables.ts";
 
 export type { Supplies };
 
@@ -41,15 +41,15 @@ export function readProject(text: string, supplies?: Supplies): Reading<Project>
   const file = parsed.value;
   const collector = collectProblems(file);
   const notes = collectNotes(file.data);
-  const materials = materialsOfProject(MATERIALS_CSV, supplies, { file, collector });
+  const materials = materialsOfProject(SHIPPED_MATERIALS, supplies, { file, collector });
   const context: ReadingContext = { file, collector, findMaterial: materials.find, note: notes.note };
   addProblemsOfShape(file, collector);
 
   const rooms = resolveRooms(context);
   const buildUps = resolveBuildUps(rooms, context);
-  const climate = resolveClimate(CLIMATE_CSVS, supplies, context);
+  const climate = resolveClimate(SHIPPED_CLIMATES, supplies, context);
   const prices = pricesOfProject(supplies, context);
-  const placesForStudy = findPlaces(["climates for place"], Object.keys(CLIMATE_CSVS), context);
+  const placesForStudy = findPlaces(["climates for place"], Object.keys(SHIPPED_CLIMATES), context);
   const written = projectSchema.safeParse(file.data);
   const junctions = written.success ? resolveJunctions(written.data, buildUps, context) : [];
   const atSite =

@@ -1,12 +1,9 @@
-import { MATERIALS_CSV, readMaterialTable } from "@warmside/core";
+import { SHIPPED_MATERIALS as shipped } from "@warmside/core";
 import fc from "fast-check";
 import { bare, names, quantity, quantityOverPowers, someOf } from "./random-texts.ts";
 
 /** Layers of every kind as texts of a project file. */
 
-const table = readMaterialTable(MATERIALS_CSV, "shared/materials.csv");
-if (!table.ok) throw new Error("the shipped table has problems");
-const shipped = table.value;
 const sheetNames = shipped.filter(({ conductivity }) => conductivity === null).map(({ name }) => name);
 const solidNames = shipped.filter(({ conductivity }) => conductivity !== null).map(({ name }) => name);
 

@@ -1,4 +1,4 @@
-import { CLIMATE_CSVS, type Supplies } from "@warmside/core";
+import { SHIPPED_CLIMATES, type Supplies } from "@warmside/core";
 import fc from "fast-check";
 import { stringify } from "yaml";
 import { climateTables, rooms } from "./random-rooms.ts";
@@ -11,7 +11,7 @@ export interface ProjectFile {
   supplies: Supplies;
 }
 
-const places = Object.keys(CLIMATE_CSVS);
+const places = Object.keys(SHIPPED_CLIMATES);
 
 const anyHeads = someOf({
   reference: names,

@@ -33,10 +33,10 @@ const utf16 = (text: string): Uint8Array => Buffer.from(`\uFEFF${text}`, "utf16l
 
 /** Bad climate tables. */
 export const BAD_TABLES: readonly BadTable[] = [
-  { title: "an empty file", table: "", problems: [["climate-empty", null]] },
-  { title: "a file of blank lines", table: "\n \n\t\n", problems: [["climate-empty", null]] },
-  { title: "comments and nothing else", table: "# here\n# and here\n", problems: [["climate-no-rows", null]] },
-  { title: "headings and no rows", table: table([]), problems: [["climate-no-rows", null]] },
+  { title: "an empty file", table: "", problems: [["table-empty", null]] },
+  { title: "a file of blank lines", table: "\n \n\t\n", problems: [["table-empty", null]] },
+  { title: "comments and nothing else", table: "# here\n# and here\n", problems: [["table-empty", null]] },
+  { title: "headings and no rows", table: table([]), problems: [["table-empty", null]] },
   { title: "eleven months", table: table(MONTHS.slice(1)), problems: [["climate-month-missing", null]] },
   {
     title: "thirteen months, January twice",
@@ -81,7 +81,7 @@ export const BAD_TABLES: readonly BadTable[] = [
       MONTHS.map((row) => row.replace(/,[^,]*$/, "")),
       "month,temperature_C",
     ),
-    problems: [["climate-column-missing", 2]],
+    problems: [["column-missing", 2]],
   },
   {
     title: "a column of vapour pressure beside",
@@ -89,7 +89,7 @@ export const BAD_TABLES: readonly BadTable[] = [
       MONTHS.map((row) => `${row},700`),
       `${HEADINGS},vapour_pressure_Pa`,
     ),
-    problems: [["climate-column-unknown", 2]],
+    problems: [["column-unknown", 2]],
   },
   {
     title: "the temperature twice",
@@ -97,37 +97,36 @@ export const BAD_TABLES: readonly BadTable[] = [
       MONTHS.map((row) => `${row},1`),
       `${HEADINGS},temperature_C`,
     ),
-    problems: [["climate-column-twice", 2]],
+    problems: [["column-twice", 2]],
   },
   {
     title: "headings of another shape",
     table: table(MONTHS, "Month,T,RH"),
     problems: [
-      ["climate-column-missing", 2],
-      ["climate-column-missing", 2],
-      ["climate-column-unknown", 2],
-      ["climate-column-unknown", 2],
+      ["column-missing", 2],
+      ["column-unknown", 2],
+      ["column-unknown", 2],
     ],
   },
   {
     title: "a heading called __proto__",
     table: table(MONTHS, "month,__proto__,relative_humidity_pct"),
     problems: [
-      ["climate-column-missing", 2],
-      ["climate-column-unknown", 2],
+      ["column-missing", 2],
+      ["column-unknown", 2],
     ],
   },
   {
     title: "decimal commas between commas",
     table: table(MONTHS.map((row) => row.replaceAll(".", ","))),
-    problems: [["climate-row-cells", 3]],
+    problems: [["row-length", 3]],
   },
   {
     title: "semicolons and decimal commas",
     table: table(MONTHS, HEADINGS).replaceAll(",", ";").replaceAll(".", ","),
-    problems: [["climate-delimiter", 2]],
+    problems: [["table-separator", 2]],
   },
-  { title: "tabs", table: table(MONTHS).replaceAll(",", "\t"), problems: [["climate-delimiter", 2]] },
+  { title: "tabs", table: table(MONTHS).replaceAll(",", "\t"), problems: [["table-separator", 2]] },
   {
     title: "relative humidity as fractions",
     table: table(MONTHS.map((row) => row.replace(/[\d.]+$/, "0.9"))),
@@ -152,34 +151,38 @@ export const BAD_TABLES: readonly BadTable[] = [
     ),
     problems: MONTHS.map((_, index) => ["climate-temperature-range", lineOf(index + 1)]),
   },
-  { title: "a temperature of 1e308", table: change(8, "August,1e308,80.9"), problems: [["climate-number", 10]] },
+  {
+    title: "a temperature of 1e308",
+    table: change(8, "August,1e308,80.9"),
+    problems: [["climate-temperature-range", 10]],
+  },
   {
     title: "not a number and infinity",
     table: change(8, "August,NaN,Infinity"),
     problems: [
-      ["climate-number", 10],
-      ["climate-number", 10],
+      ["cell-not-number", 10],
+      ["cell-not-number", 10],
     ],
   },
   {
     title: "numbers with units",
     table: change(8, "August,17.8 °C,80.9 %"),
     problems: [
-      ["climate-number", 10],
-      ["climate-number", 10],
+      ["cell-not-number", 10],
+      ["cell-not-number", 10],
     ],
   },
-  { title: "full-width digits", table: change(8, "August,１７.８,80.9"), problems: [["climate-number", 10]] },
-  { title: "an empty cell", table: change(8, "August,,80.9"), problems: [["climate-number", 10]] },
+  { title: "full-width digits", table: change(8, "August,１７.８,80.9"), problems: [["cell-not-number", 10]] },
+  { title: "an empty cell", table: change(8, "August,,80.9"), problems: [["cell-empty", 10]] },
   {
     title: "a formula of a spreadsheet",
     table: change(8, 'August,"=SUM(B2:B7)",80.9'),
-    problems: [["climate-number", 10]],
+    problems: [["cell-not-number", 10]],
   },
   {
     title: "a quotation mark left open",
     table: change(8, 'August,"17.8,80.9'),
-    problems: [["climate-row-unreadable", 10]],
+    problems: [["table-quotes", 10]],
   },
   {
     title: "a latitude of 95",
@@ -210,11 +213,11 @@ export const BAD_TABLES: readonly BadTable[] = [
     ),
     problems: [
       ["climate-header-value", 1],
-      ["climate-number", 4],
+      ["cell-not-number", 4],
       ["climate-humidity-range", 4],
-      ["climate-number", 8],
+      ["cell-not-number", 8],
       ["climate-humidity-range", 8],
-      ["climate-number", 12],
+      ["cell-not-number", 12],
       ["climate-humidity-range", 12],
     ],
   },

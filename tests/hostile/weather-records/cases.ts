@@ -91,7 +91,7 @@ export const BAD_RECORDS: readonly BadRecords[] = [
   { title: "relative humidity of 140 %", records: values(77, "7,140"), problems: [["records-humidity-range", 77]] },
   { title: "relative humidity of nothing", records: values(77, "7,0"), problems: [["records-humidity-range", 77]] },
   { title: "−90 °C", records: values(77, "-90,80"), problems: [["records-temperature-range", 77]] },
-  { title: "1e308 degrees", records: values(77, "1e308,80"), problems: [["records-number", 77]] },
+  { title: "1e308 degrees", records: values(77, "1e308,80"), problems: [["records-temperature-range", 77]] },
   { title: "infinity", records: values(77, "Infinity,80"), problems: [["records-number", 77]] },
   { title: "full-width digits", records: values(77, "７,80"), problems: [["records-number", 77]] },
   {

@@ -1,5 +1,5 @@
+import { plainNumber } from "../tables/plain-number.ts";
 import { HIGHEST_ALTITUDE, LOWEST_ALTITUDE } from "./climate-limits.ts";
-import { plainNumber } from "./plain-number.ts";
 
 /** Greatest degrees of latitude and longitude. Source: definition. */
 export const MOST_LATITUDE = 90;

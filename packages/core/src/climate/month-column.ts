@@ -1,6 +1,6 @@
 import { MONTH_NAMES, MONTHS_PER_YEAR } from "../constants.ts";
 import type { Problem } from "../problems/types.ts";
-import { climateProblem } from "./climate-problem.ts";
+import { tableProblem } from "../tables/table-problem.ts";
 
 /**
  * The month that a cell names: its English name, the first three letters of it, or its number.
@@ -35,12 +35,12 @@ export function checkMonths(rows: readonly { line: number; month: number | null 
     if (month === null) continue;
     const earlier = firstLine.get(month);
     if (earlier === undefined) firstLine.set(month, line);
-    else problems.push(climateProblem("climate-month-twice", line, MONTH_NAMES[month]!, { firstLine: earlier }));
+    else problems.push(tableProblem("climate-month-twice", line, MONTH_NAMES[month]!, { firstLine: earlier }));
   }
   const missing = MONTH_NAMES.filter((_, index) => !firstLine.has(index));
   const unknown = rows.filter((row) => row.month === null).length;
   if (missing.length > unknown) {
-    problems.push(climateProblem("climate-month-missing", null, null, { missing, rows: rows.length }));
+    problems.push(tableProblem("climate-month-missing", null, null, { missing, rows: rows.length }));
   }
   if (problems.length === 0 && unknown === 0) problems.push(...checkOrder(rows));
   return problems;
@@ -51,7 +51,7 @@ function checkOrder(rows: readonly { line: number; month: number | null }[]): Pr
   if (misplaced === undefined) return [];
   const received = MONTH_NAMES[misplaced.month!]!;
   const expected = MONTH_NAMES[rows.indexOf(misplaced)]!;
-  return [climateProblem("climate-month-order", misplaced.line, received, { expected })];
+  return [tableProblem("climate-month-order", misplaced.line, received, { expected })];
 }
 
 const MONTH_NUMBER = /^\d{1,2}$/;

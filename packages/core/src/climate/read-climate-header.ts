@@ -1,7 +1,7 @@
 import type { Problem } from "../problems/types.ts";
-import { climateProblem } from "./climate-problem.ts";
+import { tableProblem } from "../tables/table-problem.ts";
+import type { TextLine } from "../tables/text-lines.ts";
 import { readAltitude, readDegrees } from "./degrees.ts";
-import type { TextLine } from "./text-lines.ts";
 
 /** What the `#` lines of a climate table tell. */
 export interface ClimateHeader {
@@ -32,7 +32,7 @@ export function readClimateHeader(lines: readonly TextLine[]): ClimateHeader {
     const label = value.label!.toLowerCase() as Label;
     const number = readers[label](value.value!.trim());
     if (number === null) {
-      header.problems.push(climateProblem("climate-header-value", line.number, value.value!.trim(), { label }));
+      header.problems.push(tableProblem("climate-header-value", line.number, value.value!.trim(), { label }));
     } else {
       header[label] = number;
     }

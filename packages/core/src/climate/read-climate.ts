@@ -1,11 +1,19 @@
 import { orderProblems } from "../problems/order-problems.ts";
 import type { Problem, Reading } from "../problems/types.ts";
 import type { OutdoorClimate } from "../project/types.ts";
-import { LONGEST_CLIMATE_TABLE } from "./climate-limits.ts";
-import { climateProblem } from "./climate-problem.ts";
+import { readTable, type TableForm, type TableRow } from "../tables/read-table.ts";
+import { tableProblem } from "../tables/table-problem.ts";
+import { LONGEST_CLIMATE_TABLE, MOST_CLIMATE_ROWS } from "./climate-limits.ts";
+import { checkMonths } from "./month-column.ts";
 import { readClimateHeader } from "./read-climate-header.ts";
-import { readClimateRows } from "./read-climate-rows.ts";
-import { linesOf, looksBinary } from "./text-lines.ts";
+import { type ClimateRow, readClimateRow } from "./read-climate-row.ts";
+
+/** The columns of a climate table, in the order in which tables are written. */
+export const CLIMATE_COLUMNS: TableForm = {
+  what: "climate table",
+  required: ["month", "temperature_C", "relative_humidity_pct"],
+  optional: [],
+};
 
 /**
  * Reads a climate table: `#` lines with its origin, then `month,temperature_C,relative_humidity_pct` and twelve rows
@@ -16,12 +24,18 @@ import { linesOf, looksBinary } from "./text-lines.ts";
  * @returns the climate, or every problem of the table at once, ordered by line
  */
 export function readClimate(text: string, name: string): Reading<OutdoorClimate> {
-  const wholeProblem = checkWhole(text);
-  if (wholeProblem !== null) return { ok: false, problems: [wholeProblem] };
-  const lines = linesOf(text).filter((line) => line.text.trim() !== "");
-  const header = readClimateHeader(lines.filter(isComment));
-  const table = readClimateRows(lines.filter((line) => !isComment(line)));
-  const problems = orderProblems([...header.problems, ...table.problems]);
+  if (text.length > LONGEST_CLIMATE_TABLE) return { ok: false, problems: [tooLong(text)] };
+  const table = readTable(text, CLIMATE_COLUMNS);
+  const header = readClimateHeader(table.comments);
+  const months = readMonths(table.rows.slice(0, MOST_CLIMATE_ROWS));
+  const surplus = table.rows[MOST_CLIMATE_ROWS];
+  const whole =
+    surplus !== undefined
+      ? [tableProblem("climate-too-many-rows", surplus.line, null, { rows: table.rows.length })]
+      : table.problems.length === 0
+        ? checkMonths(months.rows)
+        : [];
+  const problems = orderProblems([...header.problems, ...table.problems, ...months.problems, ...whole]);
   if (problems.length > 0) return { ok: false, problems };
   const value: OutdoorClimate = {
     name,
@@ -29,22 +43,26 @@ export function readClimate(text: string, name: string): Reading<OutdoorClimate>
     latitude: header.latitude,
     longitude: header.longitude,
     altitude: header.altitude,
-    temperature: table.rows.map((row) => row.temperature!),
-    relativeHumidity: table.rows.map((row) => row.relativeHumidity!),
+    temperature: months.rows.map((row) => row.temperature!),
+    relativeHumidity: months.rows.map((row) => row.relativeHumidity!),
   };
   return { ok: true, value };
 }
 
-function isComment(line: { text: string }): boolean {
-  return line.text.trimStart().startsWith("#");
+function readMonths(tableRows: readonly TableRow[]): { rows: ClimateRow[]; problems: Problem[] } {
+  const problems: Problem[] = [];
+  const rows = tableRows.map((row) => readClimateRow(row, problems));
+  return { rows, problems: joinFractions(problems) };
 }
 
-function checkWhole(text: string): Problem | null {
-  if (text.length > LONGEST_CLIMATE_TABLE) {
-    const details = { characters: text.length, greatest: LONGEST_CLIMATE_TABLE };
-    return climateProblem("climate-too-long", null, null, details);
-  }
-  if (looksBinary(text)) return climateProblem("climate-binary", null, null);
-  if (text.replace(/^\uFEFF/, "").trim() === "") return climateProblem("climate-empty", null, null);
-  return null;
+/** A column written as fractions throughout is one slip, not twelve. */
+function joinFractions(problems: readonly Problem[]): Problem[] {
+  const [first, ...others] = problems.filter(({ code }) => code === "climate-humidity-fraction");
+  if (first === undefined || others.length === 0) return [...problems];
+  const joined = { ...first, details: { ...first.details, rows: others.length + 1 } };
+  return problems.flatMap((problem) => (problem === first ? [joined] : others.includes(problem) ? [] : [problem]));
+}
+
+function tooLong(text: string): Problem {
+  return tableProblem("climate-too-long", null, null, { characters: text.length, greatest: LONGEST_CLIMATE_TABLE });
 }

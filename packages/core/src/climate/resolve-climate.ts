@@ -1,32 +1,33 @@
 import type { Problem } from "../problems/types.ts";
-import { findClimateText, type Supplies } from "../project/find-text.ts";
+import { fetchTable, findPlace, type Supplies } from "../project/find-text.ts";
 import type { ReadingContext } from "../project/reading-context.ts";
 import type { OutdoorClimate } from "../project/types.ts";
 import { textAt } from "../project/value-at.ts";
+import { inFile } from "../tables/table-problem.ts";
 import { readClimate } from "./read-climate.ts";
 
 /**
- * The climate that a project names: one of the shipped tables, or one of the user's own.
+ * The climate that a project names: a shipped place, or a table of the user's own by its path, which ends in `.csv`.
  *
- * @param shipped - text of each shipped table by name
+ * @param shipped - the shipped climates by name
  * @param supplies - hands out the table that is named by its path
  * @param context - the file, and where problems of the name go
  * @returns the climate, or null with the problems of the table
  */
 export function resolveClimate(
-  shipped: Readonly<Record<string, string>>,
+  shipped: Readonly<Record<string, OutdoorClimate>>,
   supplies: Supplies | undefined,
   context: ReadingContext,
 ): { value: OutdoorClimate | null; problems: readonly Problem[] } {
-  const written = textAt(context.file.data, ["climate"]);
-  const found = written === null ? null : findClimateText(written, ["climate"], shipped, supplies, context);
+  const written = textAt(context.file.data, ["climate"])?.trim() ?? null;
+  if (written === null) return { value: null, problems: [] };
+  if (!/\.csv$/i.test(written)) {
+    const name = findPlace(written, ["climate"], Object.keys(shipped), context);
+    return { value: name === null ? null : shipped[name]!, problems: [] };
+  }
+  const found = fetchTable(written, ["climate"], supplies, context);
   if (found === null) return { value: null, problems: [] };
   const reading = readClimate(found.text, found.name);
   if (reading.ok) return { value: reading.value, problems: [] };
-  const file = found.file ?? `climate/${found.name}.csv`;
-  return { value: null, problems: reading.problems.map((problem) => inFile(problem, file)) };
-}
-
-function inFile(problem: Problem, file: string): Problem {
-  return { ...problem, details: { ...problem.details, file } };
+  return { value: null, problems: inFile(reading.problems, found.file) };
 }

@@ -4,8 +4,18 @@ import type { Found } from "../project/reading-context.ts";
 import type { Material } from "../project/types.ts";
 import { OTHER_NAMES } from "./other-names.ts";
 
-/** Materials that can be found by name. */
-export type MaterialTable = readonly Material[];
+/** Materials that can be found by name, case and spaces forgiven. */
+export type MaterialTable = ReadonlyMap<string, Material>;
+
+/**
+ * Makes materials ready to be found by name.
+ *
+ * @param materials - the rows of a table, each name once
+ * @returns the table
+ */
+export function materialTable(materials: readonly Material[]): MaterialTable {
+  return new Map(materials.map((material) => [comparable(material.name), material]));
+}
 
 /**
  * Finds a material by name, case and spaces forgiven; later tables win over earlier ones.
@@ -17,11 +27,9 @@ export type MaterialTable = readonly Material[];
  */
 export function findInTables(name: string, tables: readonly MaterialTable[]): Found<Material> {
   const wanted = comparable(name);
-  for (const table of [...tables].reverse()) {
-    const found = table.find((material) => comparable(material.name) === wanted);
-    if (found !== undefined) return { found };
-  }
-  const names = tables.flatMap((table) => table.map((material) => material.name));
+  const found = tables.findLast((table) => table.has(wanted))?.get(wanted);
+  if (found !== undefined) return { found };
+  const names = tables.flatMap((table) => [...table.values()].map((material) => material.name));
   const other = OTHER_NAMES.get(wanted)?.filter((candidate) => names.includes(candidate)) ?? [];
   const near = other.length > 0 ? other : nearNames(name, names);
   return { found: null, near, alike: near.length > 0 ? [] : namesAlike(name, names) };

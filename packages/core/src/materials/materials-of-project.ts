@@ -3,7 +3,7 @@ import { fetchTable, type Supplies } from "../project/find-text.ts";
 import type { Found, ReadingContext } from "../project/reading-context.ts";
 import type { Material } from "../project/types.ts";
 import { textAt } from "../project/value-at.ts";
-import { findInTables, type MaterialTable } from "./material-table.ts";
+import { findInTables, type MaterialTable, materialTable } from "./material-table.ts";
 import { readMaterialTable } from "./read-material-table.ts";
 
 /** How a project finds its materials, and the problems of its own table. */
@@ -17,21 +17,21 @@ export interface MaterialsOfProject {
 /**
  * The shipped table, and the user's own where the project names one.
  *
- * @param shipped - text of the shipped table
+ * @param shipped - the shipped materials
  * @param supplies - hands out files
  * @param context - data and problems
  * @returns the look-up; rows of the user's table win over shipped ones of the same name
  */
 export function materialsOfProject(
-  shipped: string,
+  shipped: readonly Material[],
   supplies: Supplies | undefined,
   context: Pick<ReadingContext, "file" | "collector">,
 ): MaterialsOfProject {
-  const tables: MaterialTable[] = [shippedTable(shipped)];
+  const tables = [shippedTable(shipped)];
   const written = textAt(context.file.data, ["materials"]);
   const own = written === null ? null : fetchTable(written, ["materials"], supplies, context);
-  const reading = own === null ? null : readMaterialTable(own.text, own.file ?? own.name);
-  if (reading?.ok) tables.push(reading.value);
+  const reading = own === null ? null : readMaterialTable(own.text, own.file);
+  if (reading?.ok) tables.push(materialTable(reading.value));
   return {
     find: (name) => findInTables(name, tables),
     problems: reading === null || reading.ok ? [] : reading.problems,
@@ -39,13 +39,11 @@ export function materialsOfProject(
   };
 }
 
-/** The shipped table is read once. */
-let shippedOnce: { text: string; table: MaterialTable } | null = null;
+/** Each list of shipped materials is made ready once. */
+const readyTables = new WeakMap<readonly Material[], MaterialTable>();
 
-function shippedTable(text: string): MaterialTable {
-  if (shippedOnce?.text === text) return shippedOnce.table;
-  const reading = readMaterialTable(text, "shared/materials.csv");
-  if (!reading.ok) throw new Error(`the shipped material table has ${reading.problems.length} problems`);
-  shippedOnce = { text, table: reading.value };
-  return reading.value;
+function shippedTable(shipped: readonly Material[]): MaterialTable {
+  const ready = readyTables.get(shipped) ?? materialTable(shipped);
+  readyTables.set(shipped, ready);
+  return ready;
 }

@@ -21,6 +21,6 @@ export function pricesOfProject(
   if (written === null) return { value: resolvePriceList(context), problems: [] };
   const found = fetchTable(written, ["prices"], supplies, context);
   if (found === null) return { value: [], problems: [] };
-  const reading = readPriceTable(found.text, found.file ?? found.name);
+  const reading = readPriceTable(found.text, found.file);
   return reading.ok ? { value: reading.value, problems: [] } : { value: [], problems: reading.problems };
 }

@@ -3,9 +3,9 @@ import { comparable } from "../problems/near-names.ts";
 import { orderProblems } from "../problems/order-problems.ts";
 import type { Problem, Reading } from "../problems/types.ts";
 import type { Material, ValueBasis } from "../project/types.ts";
-import type { MaterialTable } from "./material-table.ts";
-import { readTable, type TableForm, type TableRow } from "./read-table.ts";
-import { type CellReader, cellReader } from "./table-cells.ts";
+import { readTable, type TableForm, type TableRow } from "../tables/read-table.ts";
+import { type CellReader, cellReader } from "../tables/table-cells.ts";
+import { inFile } from "../tables/table-problem.ts";
 
 /** Columns of a material table; units stand in their names. */
 export const MATERIAL_COLUMNS: TableForm = {
@@ -24,12 +24,12 @@ export const MATERIAL_COLUMNS: TableForm = {
  * @param file - its path, for messages
  * @returns the materials, or every problem at once, ordered by line
  */
-export function readMaterialTable(text: string, file: string): Reading<MaterialTable> {
-  const { rows, problems } = readTable(text, file, MATERIAL_COLUMNS);
+export function readMaterialTable(text: string, file: string): Reading<Material[]> {
+  const { rows, problems } = readTable(text, MATERIAL_COLUMNS);
   const firstLine = new Map<string, number>();
   const materials: Material[] = [];
   for (const row of rows) {
-    const cells = cellReader(row, file, problems);
+    const cells = cellReader(row, problems);
     const material = materialOf(row, file, cells, problems);
     const key = comparable(row.cells.name ?? "");
     const earlier = firstLine.get(key);
@@ -37,7 +37,9 @@ export function readMaterialTable(text: string, file: string): Reading<MaterialT
     else firstLine.set(key, row.line);
     if (material !== null) materials.push(material);
   }
-  return problems.length > 0 ? { ok: false, problems: orderProblems(problems) } : { ok: true, value: materials };
+  return problems.length > 0
+    ? { ok: false, problems: inFile(orderProblems(problems), file) }
+    : { ok: true, value: materials };
 }
 
 function materialOf(row: TableRow, file: string, cells: CellReader, problems: readonly Problem[]): Material | null {
@@ -47,22 +49,22 @@ function materialOf(row: TableRow, file: string, cells: CellReader, problems: re
     cells.refuse("row-without-name");
     return null;
   }
-  const dry = cells.number("mu_dry", "vapour resistance factor");
-  const facingSd = cells.number("facing_sd_m", "sd");
-  const emissivity = cells.number("emissivity", "emissivity");
+  const dry = cells.quantity("mu_dry", "vapour resistance factor");
+  const facingSd = cells.quantity("facing_sd_m", "sd");
+  const emissivity = cells.quantity("emissivity", "emissivity");
   const spreadClass = cells.word("spread_class", ["tabulated", "common", "assumed"]);
   const material: Material = {
     name,
     group: cells.text("group"),
     kind: cells.word("kind", ["wood", "board", "mineral", "metal", "plastic", "paper"]),
-    density: cells.number("density_kg_m3", "density"),
-    conductivity: cells.number("conductivity_W_mK", "conductivity"),
-    specificHeat: cells.number("specific_heat_J_kgK", "specific heat"),
+    density: cells.quantity("density_kg_m3", "density"),
+    conductivity: cells.quantity("conductivity_W_mK", "conductivity"),
+    specificHeat: cells.quantity("specific_heat_J_kgK", "specific heat"),
     vapourResistanceFactorDry: dry,
-    vapourResistanceFactorWet: cells.number("mu_wet", "vapour resistance factor") ?? dry,
-    equivalentAirLayerThickness: cells.number("sd_m", "sd"),
+    vapourResistanceFactorWet: cells.quantity("mu_wet", "vapour resistance factor") ?? dry,
+    equivalentAirLayerThickness: cells.quantity("sd_m", "sd"),
     equivalentAirLayerThicknessByHumidity: null,
-    emissivity: cells.number("facing_emissivity", "emissivity") ?? emissivity ?? USUAL_EMISSIVITY,
+    emissivity: cells.quantity("facing_emissivity", "emissivity") ?? emissivity ?? USUAL_EMISSIVITY,
     facingInner: facingSd,
     facingOuter: facingSd,
     source: cells.text("source") ?? `the table ${file}, which names no source`,

@@ -3,8 +3,9 @@ import type { Reading } from "../problems/types.ts";
 import { samePriceKey } from "../project/resolve/resolve-price-list.ts";
 import { PRICE_UNITS } from "../project/schema/schema-price.ts";
 import type { PriceEntry } from "../project/types.ts";
-import { readTable, type TableForm } from "./read-table.ts";
-import { type CellReader, cellReader } from "./table-cells.ts";
+import { readTable, type TableForm } from "../tables/read-table.ts";
+import { type CellReader, cellReader } from "../tables/table-cells.ts";
+import { inFile } from "../tables/table-problem.ts";
 
 /** Columns of a price table: what one square metre, cubic metre, metre, roll or sheet of a material costs. */
 export const PRICE_COLUMNS: TableForm = {
@@ -21,18 +22,20 @@ export const PRICE_COLUMNS: TableForm = {
  * @returns one entry a row, or every problem at once, ordered by line
  */
 export function readPriceTable(text: string, file: string): Reading<PriceEntry[]> {
-  const { rows, problems } = readTable(text, file, PRICE_COLUMNS);
+  const { rows, problems } = readTable(text, PRICE_COLUMNS);
   const entries: PriceEntry[] = [];
   const taken = new Set<string>();
   for (const row of rows) {
-    const cells = cellReader(row, file, problems);
+    const cells = cellReader(row, problems);
     const entry = entryOf(cells);
     if (entry === null) continue;
     if (taken.has(samePriceKey(entry))) cells.refuse("price-twice", { per: entry.per }, entry.material);
     taken.add(samePriceKey(entry));
     entries.push(entry);
   }
-  return problems.length > 0 ? { ok: false, problems: orderProblems(problems) } : { ok: true, value: entries };
+  return problems.length > 0
+    ? { ok: false, problems: inFile(orderProblems(problems), file) }
+    : { ok: true, value: entries };
 }
 
 function entryOf(cells: CellReader): PriceEntry | null {
@@ -43,15 +46,15 @@ function entryOf(cells: CellReader): PriceEntry | null {
   for (const column of isPiece ? ["per"] : ["per", "price"])
     if (cells.text(column) === null) cells.refuse("cell-empty", { column });
   if (isPiece && cells.text("covers_m2") === null) cells.refuse("price-needs-cover", { per });
-  const price = cells.number("price", "price");
-  const waste = cells.number("waste_pct", "waste in per cent");
+  const price = cells.quantity("price", "price");
+  const waste = cells.quantity("waste_pct", "waste in per cent");
   const sizes = {
-    thickness: cells.number("thickness_m", "thickness"),
-    covers: cells.number("covers_m2", "area"),
-    width: cells.number("width_m", "width of a roll"),
-    lap: cells.number("lap_m", "lap"),
+    thickness: cells.quantity("thickness_m", "thickness"),
+    covers: cells.quantity("covers_m2", "area"),
+    width: cells.quantity("width_m", "width of a roll"),
+    lap: cells.quantity("lap_m", "lap"),
   };
-  const hours = cells.number("hours_per_m2", "hours per area");
+  const hours = cells.quantity("hours_per_m2", "hours per area");
   if (material === null || per === null) return null;
   return { material, per, price, ...sizes, waste: (waste ?? 0) / 100, hours };
 }

@@ -1,53 +1,12 @@
-import { alsoOn, grouped, hasMoreCells, unitSlip } from "./climate-words.ts";
+import { grouped, unitSlip } from "./climate-words.ts";
 import { inSpeech, type Wordings } from "./wording.ts";
 
 /** Problems of climate tables. */
 export const CLIMATE_WORDINGS: Wordings = {
-  "climate-empty": () => ({ says: "the climate table is empty", expected: TABLE_SHAPE, write: HEADINGS }),
-  "climate-binary": () => ({
-    says: "this is no climate table: it holds characters that no text has, or is saved in another encoding than UTF-8",
-    expected: "a text file saved as UTF-8",
-    likelySlip: "A spreadsheet is named instead of the CSV saved from it",
-  }),
   "climate-too-long": ({ text }) => ({
     says: `this is no climate table: it has ${grouped(text("characters"))} characters, and twelve months take about a thousand`,
     expected: `at most ${grouped(text("greatest"))} characters`,
     likelySlip: RECORDS_FOR_TABLE,
-  }),
-  "climate-no-rows": () => ({ says: "the climate table holds no months", expected: TABLE_SHAPE, write: HEADINGS }),
-  "climate-delimiter": ({ text }) => ({
-    says: `the headings of the climate table are set apart by ${text("found")}s`,
-    expected: "commas between cells, and points in decimals",
-    likelySlip: "It was saved by a spreadsheet in a language that writes decimal commas",
-    write: HEADINGS,
-  }),
-  "climate-column-missing": ({ text }) => ({
-    says: `the climate table has no column ${text("column")}`,
-    expected: `the headings ${HEADINGS}`,
-    likelySlip: "The column has another heading, or the line of headings is missing",
-    write: HEADINGS,
-  }),
-  "climate-column-twice": ({ text }) => ({
-    says: `the climate table has the column ${text("column")} more than once`,
-    expected: "each column once",
-    write: HEADINGS,
-  }),
-  "climate-column-unknown": ({ received }) => ({
-    says: `the climate table has a column “${received}”, which is not used`,
-    expected: `only ${HEADINGS}; remarks go into lines that begin with #`,
-    likelySlip: "A heading is misspelt, or a column is left over",
-    write: HEADINGS,
-  }),
-  "climate-row-unreadable": () => ({
-    says: "the line cannot be split into cells, because a quotation mark is opened and not closed",
-    expected: `three cells with commas between them, such as ${EXAMPLE_ROW}`,
-  }),
-  "climate-row-cells": ({ text, list }) => ({
-    says: `the row has ${text("found")} cells instead of ${text("expected")}${alsoOn(list("lines"), list("lines").length)}`,
-    expected: `a month, a temperature and a relative humidity, such as ${EXAMPLE_ROW}`,
-    likelySlip: hasMoreCells(text)
-      ? "Decimals are written with commas, so that 3,8 counts as two cells"
-      : "A cell is left out",
   }),
   "climate-month-unknown": ({ received }) => ({
     says: received === "" ? "the month is missing" : `“${received}” is no month`,
@@ -72,15 +31,6 @@ export const CLIMATE_WORDINGS: Wordings = {
     says: `the table has ${grouped(text("rows"))} rows, but a climate has twelve`,
     expected: "twelve rows, January to December",
     likelySlip: RECORDS_FOR_TABLE,
-  }),
-  "climate-number": ({ received, text }) => ({
-    says:
-      received === "nothing"
-        ? `the cell under ${text("column")} is empty`
-        : `“${received}” under ${text("column")} is no number`,
-    expected: "digits with a decimal point, such as 3.8 or -1.5, and no unit",
-    likelySlip: text("decimalComma") === "" ? null : "The decimal is written with a comma",
-    write: text("decimalComma") === "" ? null : received.replace(",", "."),
   }),
   "climate-temperature-range": ({ received, text }) => ({
     says: `no month anywhere has a mean temperature of ${received} °C`,
@@ -108,9 +58,6 @@ export const CLIMATE_WORDINGS: Wordings = {
   }),
 };
 
-const HEADINGS = "month,temperature_C,relative_humidity_pct";
-const EXAMPLE_ROW = "January,3.8,90.5";
-const TABLE_SHAPE = `the headings ${HEADINGS} and twelve rows, January to December`;
 const RECORDS_FOR_TABLE = "These are the weather records themselves: `warmside climate make` turns them into the table";
 
 const HEADER_VALUES: Readonly<Record<string, string>> = {

@@ -1,3 +1,4 @@
+import { alsoOn } from "./climate-words.ts";
 import { didYouMean, type Facts, inSpeech, oneOf, onlyOne, type Wordings } from "./wording.ts";
 
 /** Problems of material tables and price tables. */
@@ -18,7 +19,8 @@ export const TABLE_WORDINGS: Wordings = {
   }),
   "table-empty": ({ text, list }) => ({
     says: `the ${text("what")} has no rows`,
-    expected: `a header with ${inSpeech(list("columns"), "and")}, and at least one row`,
+    expected: `a line of headings with ${inSpeech(list("columns"), "and")}, and at least one row`,
+    write: list("columns").join(","),
   }),
   "table-separator": ({ text }) => ({
     says: `the cells of the ${text("what")} are parted by semicolons or tabs`,
@@ -29,6 +31,7 @@ export const TABLE_WORDINGS: Wordings = {
     says: `the ${text("what")} lacks the ${list("missing").length === 1 ? "column" : "columns"} ${inSpeech(list("missing"), "and")}`,
     expected: `a header with ${list("known").join(", ")}, in any order`,
     likelySlip: "The header has to be the first row that is no comment",
+    write: list("all").join(",") || null,
   }),
   "column-unknown": ({ text, list }) => ({
     says: `the ${text("what")} has a column ${text("column")} that means nothing here`,
@@ -37,8 +40,8 @@ export const TABLE_WORDINGS: Wordings = {
     write: onlyOne(list("near")),
   }),
   "column-twice": ({ text }) => ({ says: `the column ${text("column")} is there twice`, expected: "each column once" }),
-  "row-length": ({ text }) => ({
-    says: `the row has ${text("cells")} cells, and the header ${text("columns")}`,
+  "row-length": ({ text, list }) => ({
+    says: `the row has ${text("cells")} cells, and the header ${text("columns")}${alsoOn(list("lines"), Number(text("rows")))}`,
     expected: "as many commas in every row as in the header",
     likelySlip:
       Number(text("cells")) > Number(text("columns"))

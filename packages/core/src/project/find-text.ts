@@ -8,11 +8,11 @@ export interface Supplies {
   file(path: string): SuppliedFile;
 }
 
-/** A table's text, what it is called, and its path when it is the user's own. */
+/** The text of a table of the user's own, what it is called, and its path. */
 export interface FoundText {
   name: string;
   text: string;
-  file: string | null;
+  file: string;
 }
 
 /**
@@ -38,28 +38,6 @@ export function fetchTable(
   if ("text" in supplied) return { name: nameOfFile(written), text: supplied.text, file: written };
   context.collector.add("file-unreadable", path, { name: written, failure: supplied.failure });
   return null;
-}
-
-/**
- * Finds the climate: a place that comes with warmside, or a table of the user's own.
- *
- * @param written - a place's name, or a path that ends in `.csv`
- * @param path - where it stands in the project file
- * @param places - tables by place
- * @param supplies - hands out files
- * @param context - problems
- * @returns its text, or null after adding a problem
- */
-export function findClimateText(
-  written: string,
-  path: ProblemPath,
-  places: Readonly<Record<string, string>>,
-  supplies: Supplies | undefined,
-  context: Pick<ReadingContext, "file" | "collector">,
-): FoundText | null {
-  if (/\.csv$/i.test(written.trim())) return fetchTable(written.trim(), path, supplies, context);
-  const name = findPlace(written, path, Object.keys(places), context);
-  return name === null ? null : { name, text: places[name]!, file: null };
 }
 
 /**

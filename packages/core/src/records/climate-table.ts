@@ -1,4 +1,4 @@
-import { CLIMATE_COLUMNS } from "../climate/read-climate-rows.ts";
+import { CLIMATE_COLUMNS } from "../climate/read-climate.ts";
 import { MONTH_NAMES, SECONDS_PER_DAY } from "../constants.ts";
 import { formatNumber, plainDigits } from "../quantities/format-quantity.ts";
 import { TEMPERATURE_DECIMALS } from "./monthly-means.ts";
@@ -33,7 +33,7 @@ export function climateTable(records: RecordMonths, place: RecordsPlace): string
     return [MONTH_NAMES[index]!, temperature, humidity].join(",");
   });
   const comments = header.map(([label, value]) => `# ${label}: ${onOneLine(value)}`);
-  return [...comments, CLIMATE_COLUMNS.join(","), ...rows, ""].join("\n");
+  return [...comments, CLIMATE_COLUMNS.required.join(","), ...rows, ""].join("\n");
 }
 
 type HeaderLine = [label: string, value: string];

@@ -1,4 +1,4 @@
-import { linesOf, type TextLine } from "../climate/text-lines.ts";
+import { linesOf, type TextLine } from "../tables/text-lines.ts";
 
 /** Cuts a text that comes in pieces into numbered lines. */
 export interface LineSplitter {

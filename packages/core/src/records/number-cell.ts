@@ -1,4 +1,4 @@
-import { plainNumber } from "../climate/plain-number.ts";
+import { plainNumber } from "../tables/plain-number.ts";
 
 /** What a cell that should hold a number holds. */
 export type NumberCell = number | "missing" | "not a number" | "other decimal separator";

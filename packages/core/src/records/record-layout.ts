@@ -1,6 +1,6 @@
-import type { TextLine } from "../climate/text-lines.ts";
+import { splitLines } from "../tables/split-lines.ts";
+import type { TextLine } from "../tables/text-lines.ts";
 import { type ColumnFault, chooseColumns, type RecordColumns } from "./choose-columns.ts";
-import { parseLines } from "./parse-lines.ts";
 import { LINES_BEFORE_HEADINGS } from "./record-limits.ts";
 import type { RecordOptions } from "./types.ts";
 
@@ -30,7 +30,7 @@ export function findLayout(lines: readonly TextLine[], options: RecordOptions): 
   let mostCells = 0;
   for (const line of lines.slice(0, LINES_BEFORE_HEADINGS)) {
     for (const delimiter of DELIMITERS) {
-      const [headings] = parseLines([line], delimiter);
+      const [headings] = splitLines([line], delimiter);
       if (headings === null || headings === undefined) continue;
       const columns = chooseColumns(headings, options);
       if (!Array.isArray(columns)) return { delimiter, headingLine: line.number, headings, columns };

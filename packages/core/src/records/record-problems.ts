@@ -1,5 +1,5 @@
-import { climateProblem } from "../climate/climate-problem.ts";
 import type { Problem } from "../problems/types.ts";
+import { tableProblem } from "../tables/table-problem.ts";
 import { LINES_NAMED } from "./record-limits.ts";
 
 /** Problems of weather records: the same slip on thousands of lines is one problem with its first lines and a count. */
@@ -32,7 +32,7 @@ export function collectRecordProblems(): RecordProblems {
       const earlier = kinds.get(key);
       if (earlier === undefined) {
         const lines = line === null ? [] : [String(line)];
-        kinds.set(key, { problem: climateProblem(code, line, received, details), count: 1, lines });
+        kinds.set(key, { problem: tableProblem(code, line, received, details), count: 1, lines });
         return;
       }
       earlier.count += 1;

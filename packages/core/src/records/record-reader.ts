@@ -1,10 +1,10 @@
-import { looksBinary, type TextLine } from "../climate/text-lines.ts";
 import type { Reading } from "../problems/types.ts";
+import { splitLines } from "../tables/split-lines.ts";
+import { looksBinary, type TextLine } from "../tables/text-lines.ts";
 import { columnsInWords } from "./choose-columns.ts";
 import { dateOrderOf, needsDateOrder } from "./date-order.ts";
 import { createLineSplitter } from "./line-splitter.ts";
 import { createMonthSummer } from "./month-sums.ts";
-import { parseLines } from "./parse-lines.ts";
 import { findLayout, type RecordLayout } from "./record-layout.ts";
 import { LINES_BEFORE_HEADINGS, LONGEST_RECORD_LINE } from "./record-limits.ts";
 import { collectRecordProblems } from "./record-problems.ts";
@@ -115,5 +115,5 @@ function holdsData({ text }: TextLine): boolean {
 function datesIn(lines: readonly TextLine[], { columns, delimiter }: RecordLayout): string[] {
   const { time } = columns;
   if (time.kind !== "date") return [];
-  return parseLines(lines, delimiter).map((cells) => cells?.[time.date] ?? "");
+  return splitLines(lines, delimiter).map((cells) => cells?.[time.date] ?? "");
 }

@@ -1,7 +1,7 @@
-import type { TextLine } from "../climate/text-lines.ts";
+import { splitLines } from "../tables/split-lines.ts";
+import type { TextLine } from "../tables/text-lines.ts";
 import type { MonthSummer } from "./month-sums.ts";
 import { createNumberReader } from "./number-cell.ts";
-import { parseLines } from "./parse-lines.ts";
 import { createReadingReader } from "./read-reading.ts";
 import { readTime } from "./read-time.ts";
 import type { RecordLayout } from "./record-layout.ts";
@@ -51,7 +51,7 @@ export function createRowReader(
   };
 
   return (lines, order) => {
-    const rows = parseLines(lines, delimiter);
+    const rows = splitLines(lines, delimiter);
     for (const [index, cells] of rows.entries()) takeRow(cells, lines[index]!, order);
   };
 }

@@ -1,6 +1,5 @@
 import { assessBuildUp, judgeBuildUp } from "../assess-build-up.ts";
 import { climateMonths } from "../climate/climate-months.ts";
-import { readClimate } from "../climate/read-climate.ts";
 import { applySeverity } from "../climate/severity.ts";
 import { buildUpResult } from "../describe/build-up-result.ts";
 import type { AirMonths, BuildUp, OutdoorClimate, Project, Room } from "../project/types.ts";
@@ -9,7 +8,7 @@ import { describeRoom } from "../rooms/describe-room.ts";
 import { impossibleMonths } from "../rooms/impossible-months.ts";
 import { roomInWords } from "../rooms/room-in-words.ts";
 import { roomMonth } from "../rooms/room-months.ts";
-import { CLIMATE_CSVS } from "../shipped-tables.ts";
+import { SHIPPED_CLIMATES } from "../shipped-tables.ts";
 import { type Surroundings, surroundingsOf } from "../surroundings/surroundings.ts";
 import { gridInWords, positionInWords } from "./placement/grid-in-words.ts";
 import { layerMargin } from "./placement/margin.ts";
@@ -57,11 +56,7 @@ function kindOfClimate(name: string): string {
 
 function climatesFor(project: Project): OutdoorClimate[] {
   const names = project.climatesForPlace.length > 0 ? project.climatesForPlace : Object.keys(CLIMATES_FOR_PLACE);
-  return names.map((name) => {
-    const reading = readClimate(CLIMATE_CSVS[name]!, name);
-    if (!reading.ok) throw new Error(`the shipped climate ${name} cannot be read`);
-    return reading.value;
-  });
+  return names.map((name) => SHIPPED_CLIMATES[name]!);
 }
 
 function placementOf(buildUp: BuildUp, project: Project, climates: readonly OutdoorClimate[]): PlacementOfBuildUp {

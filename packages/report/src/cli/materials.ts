@@ -23,7 +23,7 @@ export const registerMaterials: Registration = (program: Command, run): void => 
 };
 
 async function materials(words: readonly string[], context: CommandContext): Promise<CommandResult> {
-  const table = await shippedTable();
+  const { SHIPPED_MATERIALS: table } = await import("@warmside/core");
   const terminal = context.answers;
   const wanted = wordsIn(words.join(" "));
   if (wanted.length === 0) return done(namesByGroup(table, terminal));
@@ -50,13 +50,6 @@ const ON_THE_SPOT = `  - { material: { name: my board, conductivity: 0.04 W/(m K
       vapour resistance factor: 5 }, thickness: 60 mm }
   - { material: { name: my sheet, sd: 2 m } }
 `;
-
-async function shippedTable(): Promise<readonly Material[]> {
-  const { MATERIALS_CSV, readMaterialTable } = await import("@warmside/core");
-  const reading = readMaterialTable(MATERIALS_CSV, "materials.csv");
-  if (!reading.ok) throw new Error(`the shipped table of materials cannot be read: ${reading.problems[0]!.code}`);
-  return reading.value;
-}
 
 function namesByGroup(table: readonly Material[], terminal: Terminal): string {
   const groups = [...new Set(table.map(({ group }) => group))];

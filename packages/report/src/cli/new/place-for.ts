@@ -14,8 +14,8 @@ import { harmless } from "../terminal.ts";
  * @throws CommandProblem when it is neither
  */
 export async function placeFor(place: string, folder: string, context: CommandContext): Promise<string> {
-  const { CLIMATE_CSVS, nearNames } = await import("@warmside/core");
-  const names = Object.keys(CLIMATE_CSVS);
+  const { SHIPPED_CLIMATES, nearNames } = await import("@warmside/core");
+  const names = Object.keys(SHIPPED_CLIMATES);
   const known = names.find((name) => name === place.trim().toLowerCase().replace(/\s+/g, "-"));
   if (known !== undefined) return known;
   if (/\.csv$/i.test(place)) {

@@ -1,16 +1,16 @@
 import type { Problem } from "../problems/types.ts";
 
 /**
- * A problem of a climate table or of weather records, at a line of its text.
+ * A problem of a table or of weather records, at a line of its text.
  *
- * @param code - its kind, worded in `problems/word-climate-problems.ts`
+ * @param code - its kind, worded in `problems/`
  * @param line - line counted from 1; null for the text as a whole
  * @param received - what stood there; null when something is missing
  * @param details - what its wording needs
  * @param column - column counted from 1
  * @returns the problem as data, with an empty path (a table has no keys)
  */
-export function climateProblem(
+export function tableProblem(
   code: string,
   line: number | null,
   received: string | null,
@@ -24,6 +24,17 @@ export function climateProblem(
     received: shortened(received),
     details,
   };
+}
+
+/**
+ * The problems of a table as those of a file.
+ *
+ * @param problems - of one table
+ * @param file - its path
+ * @returns the same problems, each naming the file
+ */
+export function inFile(problems: readonly Problem[], file: string): Problem[] {
+  return problems.map((problem) => ({ ...problem, details: { ...problem.details, file } }));
 }
 
 /** Longest piece of the reader's text that is repeated to them [characters]. */

@@ -1,5 +1,5 @@
 import { parse } from "csv-parse/browser/esm/sync";
-import type { TextLine } from "../climate/text-lines.ts";
+import type { TextLine } from "./text-lines.ts";
 
 /**
  * Splits lines into cells, each line for itself: a quoted cell never runs over a line's end.
@@ -8,7 +8,7 @@ import type { TextLine } from "../climate/text-lines.ts";
  * @param delimiter - one character between cells
  * @returns the cells of each line, trimmed; null for a line whose quotation marks do not close
  */
-export function parseLines(lines: readonly TextLine[], delimiter: string): (string[] | null)[] {
+export function splitLines(lines: readonly TextLine[], delimiter: string): (string[] | null)[] {
   const together = tryParse(lines.map((line) => line.text).join("\n"), delimiter);
   if (together !== null && together.length === lines.length) return together;
   return lines.map((line) => {
