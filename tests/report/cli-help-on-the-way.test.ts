@@ -3,8 +3,9 @@ import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { SHIPPED_MATERIALS } from "@warmside/core";
 import { describe, expect, it } from "vitest";
-import { DICTIONARY, lookUp } from "../../packages/report/src/cli/explain/dictionary.ts";
 import { searchMaterials, wordsIn } from "../../packages/report/src/cli/materials/search-materials.ts";
+import { lookUp } from "../../packages/report/src/terms/look-up.ts";
+import { headingOf, TERMS } from "../../packages/report/src/terms/terms.ts";
 import { bundledCommand, SMALL_PROJECT } from "./bundled-command.ts";
 
 const command = bundledCommand();
@@ -151,11 +152,11 @@ describe("explain", () => {
   });
 
   it("finds a word by its symbol, its unit, or another spelling", () => {
-    expect(lookUp("SD value")?.word).toBe("sd");
-    expect(lookUp("mu")?.word).toBe("μ");
-    expect(lookUp("µ")?.word).toBe("μ");
-    expect(lookUp("MN·s/g")?.word).toBe("vapour resistance");
-    expect(lookUp("vapour-control layer")?.word).toBe("vapour layer");
+    expect(lookUp("SD value")?.name).toBe("sd");
+    expect(lookUp("mu")?.name).toBe("μ");
+    expect(lookUp("µ")?.name).toBe("μ");
+    expect(lookUp("MN·s/g")?.name).toBe("vapour resistance");
+    expect(lookUp("vapour-control layer")?.name).toBe("vapour layer");
   });
 
   it("has the words of the report and of the project file that a newcomer meets", () => {
@@ -177,8 +178,40 @@ describe("explain", () => {
       "severity",
     ];
     for (const word of words) expect(lookUp(word), word).not.toBe(null);
-    expect(lookUp("dew")?.word).toBe("dew point");
+    expect(lookUp("dew")?.name).toBe("dew point");
     expect(lookUp("severity")?.says.join(" ")).toContain("note, caution or fault");
+  });
+
+  it("has the standards' terms for water, with symbol and unit", () => {
+    const names = [
+      "interstitial condensation",
+      "condensation rate",
+      "evaporation",
+      "accumulated moisture",
+      "maximum accumulation",
+      "residual moisture",
+      "repeated year",
+      "critical month",
+      "construction moisture",
+      "equilibrium moisture content",
+      "thermal bridge",
+      "heat-flow path",
+      "sensitivity",
+      "1-in-10 cold year",
+      "1-in-10 warm year",
+      "hand check",
+      "design conditions",
+      "quantities",
+      "vapour control layer",
+      "outer side",
+      "external boundary",
+    ];
+    expect(names.filter((name) => lookUp(name) === null)).toEqual([]);
+    expect(lookUp("Ma")?.name).toBe("accumulated moisture");
+    expect(lookUp("thermal transmittance")?.name).toBe("U-value");
+    expect(command.run(["explain", "accumulated", "moisture"]).out).toMatch(/^accumulated moisture, Ma, in: g\/m²\n/);
+    expect(command.run(["explain", "vapour", "layer"]).out).toContain("Technical term: vapour control layer.");
+    expect(headingOf("condensation rate")).toBe("Condensation rate gc");
   });
 
   it("shows a second room as the project file takes it", () => {
@@ -192,9 +225,9 @@ describe("explain", () => {
   });
 
   it("has one meaning for each word, and every pointer leads to an entry", () => {
-    const names = DICTIONARY.flatMap(({ word, also }) => [word, ...also]);
+    const names = TERMS.flatMap(({ name, also }) => [name, ...also]);
     expect(new Set(names).size).toBe(names.length);
-    for (const { see } of DICTIONARY) for (const word of see) expect(lookUp(word)?.word).toBe(word);
+    for (const { see } of TERMS) for (const name of see) expect(lookUp(name)?.name).toBe(name);
   });
 
   it("relates the units of vapour as the calculation does", () => {

@@ -3,10 +3,11 @@ import { fixed, GRAMS_PER_KILOGRAM, signed } from "../numbers.ts";
 import { placeOf, shortPlaceOf } from "../places.ts";
 import type { SectionView } from "../section-view.ts";
 import { tableMarkup } from "../table.ts";
+import { columnOf, headingOf } from "../terms/terms.ts";
 import { shortMonth } from "../words.ts";
 
 /**
- * Condensed, evaporated and held, month by month from the start of the water year.
+ * Condensation, evaporation and accumulated moisture, month by month from the start of the water year.
  *
  * @param view - a section in which some month is wet
  * @returns the table
@@ -14,12 +15,12 @@ import { shortMonth } from "../words.ts";
 export function waterTable(view: SectionView): Html {
   const only = view.wetNodes.length === 1 ? placeOf(view, view.wetNodes[0]!) : "in all";
   return tableMarkup({
-    caption: `Condensed, evaporated and held, ${only}, g/m²`,
+    caption: `Condensation, evaporation and accumulated moisture, ${only}`,
     columns: [
       { head: "Month", kind: "words" },
-      { head: "Condensed", kind: "figures" },
-      { head: "Evaporated", kind: "figures" },
-      { head: "Held at its end", kind: "figures" },
+      columnOf("condensation", "g/m²"),
+      columnOf("evaporation", "g/m²"),
+      columnOf("accumulated moisture"),
     ],
     rows: view.waterYear.map(({ month, planes }) => {
       const condensed = planes.reduce((sum, { change }) => sum + Math.max(0, change), 0);
@@ -35,7 +36,7 @@ export function waterTable(view: SectionView): Html {
  * The same interface by interface, where there are several.
  *
  * @param view - a section in which some month is wet
- * @returns tables of change and of water held; null with one interface
+ * @returns tables of condensation rate and of accumulated moisture; null with one interface
  */
 export function waterByInterface(view: SectionView): Html | null {
   if (view.wetNodes.length < 2) return null;
@@ -46,8 +47,8 @@ function byPlace(view: SectionView, nodes: readonly number[], what: "change" | "
   return tableMarkup({
     caption:
       what === "change"
-        ? "By interface: condensed (+) or evaporated (−), g/m²"
-        : "By interface: held at the month’s end, g/m²",
+        ? `${headingOf("condensation rate")} by interface, negative where water evaporates, g/m²`
+        : `${headingOf("accumulated moisture")} by interface, g/m²`,
     columns: [
       { head: "Month", kind: "words" },
       ...nodes.map((node) => ({ head: shortPlaceOf(view, node), kind: "figures" as const })),

@@ -1,0 +1,131 @@
+import type { Term } from "./term.ts";
+
+/** Vapour: how much there is, what holds it back, in which units. */
+export const VAPOUR_TERMS: readonly Term[] = [
+  {
+    name: "sd",
+    technical: "equivalent air layer thickness",
+    symbol: "sd",
+    unit: "m",
+    also: ["equivalent air layer thickness", "sd value", "sd-value"],
+    says: [
+      "How hard it is for vapour to pass a layer, given as the thickness of still air that would hold it back as much: sd = μ times thickness.",
+      "A breather membrane has 0.02 to 0.2 m, a strand board about 0.5 m, a sheet of polythene 50 m and more. An sd belongs to the whole layer as laid: laps, holes and sockets make it smaller.",
+      "From other units: 1 MN s/g is 0.2 m; 1 US perm is 3.5 m, 0.1 perm is 35 m. Sd, Z and perms on a product sheet say the same thing.",
+    ],
+    source: "ISO 13788:2012; ISO 10456:2007",
+    see: ["μ", "gauge", "perm", "vapour resistance"],
+  },
+  {
+    name: "μ",
+    technical: "water vapour resistance factor",
+    symbol: "μ",
+    unit: "a bare number, 1 or more",
+    also: ["mu", "vapour resistance factor", "µ"],
+    says: [
+      "How many times harder it is for vapour to pass a material than the same thickness of still air. Mineral wool has 1, timber 20 to 50, expanded polystyrene 60.",
+      "Tables give a dry and a wet value. warmside calculates with the dry one, and a second time with whichever is worse for the build-up.",
+    ],
+    source: "ISO 10456:2007",
+    see: ["sd", "unfavourable run"],
+  },
+  {
+    name: "gauge",
+    technical: null,
+    symbol: null,
+    unit: "gauge",
+    also: ["polythene", "500 gauge", "1000 gauge", "mil"],
+    says: [
+      "A measure of the thickness of plastic sheet: 1000 gauge is 0.25 mm, so 500 gauge is 0.125 mm.",
+      "warmside takes an sd of 50 m for each 0.15 mm of polythene: about 83 m for 1000 gauge and 42 m for 500 gauge. A torn or unsealed sheet has far less.",
+    ],
+    source: "common practice",
+    see: ["sd", "vapour layer", "gaps"],
+  },
+  {
+    name: "vapour resistance",
+    technical: "water vapour resistance",
+    symbol: "Z",
+    unit: "MN s/g",
+    also: ["z", "mn s/g", "mns/g", "mn·s/g"],
+    says: [
+      "Another measure of how tight a sheet is, usual on product sheets in the United Kingdom. 1 MN s/g is an sd of 0.2 m, so 250 MN s/g is 50 m.",
+    ],
+    source: "unit definition, with the vapour permeability of air of ISO 13788:2012",
+    see: ["sd", "perm"],
+  },
+  {
+    name: "perm",
+    technical: "permeance",
+    symbol: null,
+    unit: "perm",
+    also: ["permeance", "perms", "us perm"],
+    says: [
+      "The North American measure of how open a sheet is: the larger, the more open. sd in metres is 3.5 divided by the perms, so 0.06 perm is an sd of 58 m.",
+    ],
+    source: "unit definition: 1 US perm is 5.72e-11 kg/(m² s Pa)",
+    see: ["sd"],
+  },
+  {
+    name: "vapour pressure",
+    technical: "water vapour pressure",
+    symbol: "p",
+    unit: "Pa",
+    also: ["p", "vapour", "drive"],
+    says: [
+      "How much water vapour the air holds, given as a pressure. A heated room in winter has about 1000 to 1400 Pa, frosty air outdoors 300 to 500 Pa.",
+      "Vapour moves from the higher to the lower pressure, fast through open layers and slowly through tight ones.",
+    ],
+    source: "ISO 13788:2012",
+    see: ["saturation pressure", "relative humidity", "warm side"],
+  },
+  {
+    name: "saturation pressure",
+    technical: "saturated water vapour pressure",
+    symbol: "psat",
+    unit: "Pa",
+    also: ["psat", "saturation"],
+    says: [
+      "The most vapour that air of a given temperature can hold: 2337 Pa at 20 °C, 611 Pa at 0 °C. Where more arrives inside a build-up, water condenses.",
+    ],
+    source: "ISO 13788:2012 Annex E",
+    see: ["dew point", "vapour pressure"],
+  },
+  {
+    name: "dew point",
+    technical: null,
+    symbol: "θd",
+    unit: "°C",
+    also: ["dewpoint", "dew"],
+    says: [
+      "The temperature at which air of a given vapour pressure is saturated. A face colder than the dew point of the air that reaches it gets wet. Air of 20 °C and 50 % has its dew point at 9.3 °C.",
+    ],
+    source: "ISO 13788:2012 Annex E",
+    see: ["saturation pressure", "margin"],
+  },
+  {
+    name: "relative humidity",
+    technical: null,
+    symbol: "φ",
+    unit: "%",
+    also: ["rh", "humidity", "φ"],
+    says: [
+      "Vapour pressure as a share of the saturation pressure at the same temperature. The same vapour is 50 % in a warm room and 100 % in a cold corner of it.",
+    ],
+    source: "ISO 13788:2012",
+    see: ["vapour pressure", "humidity class"],
+  },
+  {
+    name: "humidity class",
+    technical: "internal humidity class",
+    symbol: null,
+    unit: "class 1 to class 5",
+    also: ["class", "class 1", "class 2", "class 3", "class 4", "class 5", "classes"],
+    says: [
+      "How much vapour the use of a heated room adds to the outdoor air: class 1 a store, 2 an office or a well-ventilated dwelling, 3 a building of unknown use, 4 a sports hall, kitchen or canteen, 5 a laundry or a pool.",
+      "Drying clay, showers and drying laundry belong to class 4 or 5. A class does not describe a cooled room: give that a relative humidity.",
+    ],
+    source: "ISO 13788:2012 Annex A",
+    see: ["relative humidity"],
+  },
+];

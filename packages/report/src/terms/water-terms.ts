@@ -1,0 +1,162 @@
+import type { Term } from "./term.ts";
+
+/** Water inside a build-up: how it comes, how much there is, how it leaves, and what it does to wood. */
+export const WATER_TERMS: readonly Term[] = [
+  {
+    name: "condensation",
+    technical: null,
+    symbol: null,
+    unit: null,
+    also: ["condense", "condenses", "condensate", "surface condensation"],
+    says: [
+      "Vapour turns to water on a face colder than the dew point of the air that reaches it. On the room surface it forms drops that you see. Inside a build-up nobody sees it.",
+    ],
+    source: "ISO 13788:2012",
+    see: ["interstitial condensation", "dew point", "temperature factor"],
+  },
+  {
+    name: "interstitial condensation",
+    technical: null,
+    symbol: null,
+    unit: null,
+    also: ["condensation inside", "water inside", "interstitial"],
+    says: [
+      "Condensation inside a build-up, where vapour on its way through meets a layer that is too cold for it. It is calculated month by month and makes the verdict.",
+    ],
+    source: "ISO 13788:2012 clause 6",
+    see: ["condensation rate", "accumulated moisture", "evaporation", "verdict"],
+  },
+  {
+    name: "condensation rate",
+    technical: null,
+    symbol: "gc",
+    unit: "g/m² in a month",
+    also: ["gc", "change", "condensation flow"],
+    says: [
+      "The water that one month adds at an interface. A negative rate is evaporation: water that the month takes away. In the data it is called `change`.",
+    ],
+    source: "ISO 13788:2012 clause 6",
+    see: ["accumulated moisture", "evaporation"],
+  },
+  {
+    name: "evaporation",
+    technical: null,
+    symbol: null,
+    unit: "g/m² in a month",
+    also: ["evaporates", "evaporate", "drying"],
+    says: [
+      "Condensate turns back to vapour and leaves, to the room or outwards, once more vapour flows away from it than arrives. A tight layer on either side slows it down.",
+    ],
+    source: "ISO 13788:2012 clause 6",
+    see: ["condensation rate", "residual moisture", "tight outer skin"],
+  },
+  {
+    name: "accumulated moisture",
+    technical: null,
+    symbol: "Ma",
+    unit: "g/m²",
+    also: ["ma", "peak", "held", "water", "maximum accumulation"],
+    says: [
+      "The condensate at an interface at the end of a month. The maximum accumulation is the most there is at the end of any month. 200 g/m² is a cup of water on each square metre.",
+      "In the data it is called `held`, and its maximum `peak`.",
+    ],
+    source: "ISO 13788:2012 clause 6",
+    see: ["condensation rate", "residual moisture", "heat-flow path"],
+  },
+  {
+    name: "residual moisture",
+    technical: "residual moisture after 12 months",
+    symbol: null,
+    unit: "g/m²",
+    also: ["carried over", "carry over", "residual"],
+    says: [
+      "Condensate still there after twelve months that began dry. Any at all means that the build-up stays wet. In the data it is called `carriedOver`.",
+    ],
+    source: "ISO 13788:2012 clause 6",
+    see: ["stays wet", "accumulated moisture", "repeated year"],
+  },
+  {
+    name: "repeated year",
+    technical: null,
+    symbol: null,
+    unit: null,
+    also: ["run on", "repeating", "growth per year"],
+    says: [
+      "The same twelve months calculated again and again, each year starting with the water that the last one left. The water settles at a level, or grows by so much each year.",
+    ],
+    source: null,
+    see: ["residual moisture", "stays wet"],
+  },
+  {
+    name: "critical month",
+    technical: null,
+    symbol: null,
+    unit: null,
+    also: ["deciding month", "worst month"],
+    says: [
+      "For the inside surface, the month that needs the highest temperature factor. For the inside of a build-up, the month with the greatest condensation rate, or the smallest margin where nothing condenses.",
+    ],
+    source: "ISO 13788:2012 clause 5",
+    see: ["temperature factor", "condensation rate"],
+  },
+  {
+    name: "construction moisture",
+    technical: null,
+    symbol: null,
+    unit: "kg/m²",
+    also: ["trapped water", "built-in water", "built-in moisture"],
+    says: [
+      "Water shut in when a build-up was closed: wet timber, wet plaster, rain during the work. The trapped-water check puts an amount into one layer in October and counts the days until it is gone.",
+    ],
+    source: "ISO 13788:2012 clause 7",
+    see: ["verdict", "wood moisture"],
+  },
+  {
+    name: "wood moisture",
+    technical: "equilibrium moisture content",
+    symbol: null,
+    unit: "% of the dry mass",
+    also: ["moisture content", "timber moisture", "rot", "decay", "emc"],
+    says: [
+      "Water in timber for each hundred parts of dry wood. The equilibrium moisture content is what the wood reaches if its air stays as it is: about 12 % at 65 % relative humidity and 21 % at 90 %. It overstates short wet spells. Timber that stays over 20 % for months is at risk.",
+    ],
+    source: "FPL Wood Handbook ch. 4",
+    see: ["growth limit"],
+  },
+  {
+    name: "growth limit",
+    technical: "critical relative humidity for mould growth",
+    symbol: null,
+    unit: "%",
+    also: ["mould", "mold", "mould growth"],
+    says: [
+      "The relative humidity above which mould can grow on something it feeds on: about 80 % in warm air, more in cold air. A place can pass it without any water condensing.",
+    ],
+    source: "Hukka and Viitanen 1999",
+    see: ["temperature factor", "wood moisture"],
+  },
+  {
+    name: "gaps",
+    technical: null,
+    symbol: null,
+    unit: "% of the area",
+    also: ["gap", "hole", "tear", "laps"],
+    says: [
+      "What is missing of a sheet: holes, tears, open laps. A thousandth of the area can turn a sheet of 50 m into one of 8 m, and into less where vapour converges on a slit.",
+    ],
+    source: "conductances in parallel, with the sd of an air layer of ISO 13788:2012",
+    see: ["vapour layer", "air leak"],
+  },
+  {
+    name: "air leak",
+    technical: "air leakage",
+    symbol: null,
+    unit: "g/m² in a month",
+    also: ["leak", "leakage", "draught", "air leakage"],
+    says: [
+      "Room air that flows through a gap carries far more water than diffuses through the layers. A gap of one square centimetre on each square metre can bring over a kilogram in a winter month. Seal before you calculate.",
+    ],
+    source: "flow through an opening at 2 Pa; common practice",
+    see: ["gaps", "vapour layer"],
+  },
+];
