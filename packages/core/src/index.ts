@@ -104,6 +104,7 @@ export { assessBuildUp } from "./assess-build-up.ts";
 
 // studies
 export { CLIMATES_FOR_PLACE, studyPlacement } from "./studies/placement.ts";
+export { sheetPlaces } from "./studies/sheet-places.ts";
 export { sweepThickness } from "./studies/sweep.ts";
 export { findSweepLayer, type SweepLayer } from "./studies/sweep/find-sweep-layer.ts";
 export { fromThickness } from "./studies/sweep/sweep-in-words.ts";

@@ -12,6 +12,7 @@ export type * from "./judgement-result.ts";
 export type * from "./moisture-result.ts";
 export type * from "./placement-study.ts";
 export type * from "./project-result.ts";
+export type * from "./sheet-places.ts";
 export type * from "./spread-study.ts";
 export type * from "./sweep-study.ts";
 export type * from "./vapour-layer-result.ts";

@@ -1,0 +1,73 @@
+import { judgeBuildUp } from "../assess-build-up.ts";
+import type { BuildUp, SolidLayer } from "../project/types.ts";
+import { holdsStatedWater, insertLayers, removeLayer } from "../remedies/edit-layers.ts";
+import { sheetLayer } from "../remedies/new-layers.ts";
+import { endOfCounted, mainInsulationIndex, placeInWords, sdOf } from "../remedies/places.ts";
+import { WARM_SIDE_SHEETS } from "../remedies/stock.ts";
+import { mustStay } from "../remedies/what-must-stay.ts";
+import type { SheetPlace, SheetPlaces } from "../result/types.ts";
+import type { Surroundings } from "../surroundings/surroundings.ts";
+
+/**
+ * The vapour sheet in every gap between the layers, and left out: the build-up's own sheet, or an ordinary one where it
+ * has none. Each place is judged as `assessBuildUp` judges.
+ *
+ * @param buildUp - the build-up
+ * @param surroundings - outdoor air and rooms, as `surroundingsOf` gives them
+ * @returns the places from the room outwards; null where there is no insulation at which a sheet could lie, or where
+ *   the ground lies below it
+ * @throws RangeError when a value is out of range
+ * Source: this project's rule: gaps end at well-ventilated air, and an outer face that the weather reaches is none.
+ */
+export function sheetPlaces(buildUp: BuildUp, surroundings: Surroundings): SheetPlaces | null {
+  if (mainInsulationIndex(buildUp) === null || buildUp.faces === "ground") return null;
+  const own = ownSheet(buildUp);
+  const sheet = own === null ? ordinarySheet() : (buildUp.layers[own] as SolidLayer);
+  const bare = own === null ? buildUp : removeLayer(buildUp, own);
+  const gaps = Array.from({ length: lastGap(bare, own) + 1 }, (_, at) => at);
+  const placeAt = (at: number | null): SheetPlace => {
+    const changed = at === null ? bare : insertLayers(bare, at, sheet);
+    const { judgement, evidence } = judgeBuildUp(changed, surroundings, "what the judgement rests on");
+    const { withinMonth } = evidence.calculation.governing;
+    const isBeyond = judgement.word === "beyond this method";
+    return {
+      at,
+      isDrawn: at === own,
+      words: at === null ? "left out" : placeInWords(bare, at),
+      judgement: judgement.word,
+      verdict: isBeyond ? null : withinMonth.verdict,
+      peak: isBeyond ? 0 : withinMonth.peak,
+    };
+  };
+  return { own, name: sheet.name, sd: sdOf(sheet), places: [null, ...gaps].map(placeAt) };
+}
+
+/** The tightest sheet that may lie elsewhere. */
+function ownSheet(buildUp: BuildUp): number | null {
+  let tightest: number | null = null;
+  for (let index = 0; index < endOfCounted(buildUp); index += 1) {
+    if (!mayLieElsewhere(buildUp, index)) continue;
+    if (tightest === null || sdOf(buildUp.layers[index]!) > sdOf(buildUp.layers[tightest]!)) tightest = index;
+  }
+  return tightest;
+}
+
+function mayLieElsewhere(buildUp: BuildUp, index: number): boolean {
+  const layer = buildUp.layers[index]!;
+  if (layer.type !== "sheet" || layer.material.group === "coating") return false;
+  return sdOf(layer) >= LEAST_VAPOUR_SHEET && !mustStay(buildUp, index) && !holdsStatedWater(buildUp, index);
+}
+
+/** The last gap: in front of well-ventilated air; the outer face only where the sheet lies there already. */
+function lastGap(bare: BuildUp, own: number | null): number {
+  const end = endOfCounted(bare);
+  return end < bare.layers.length || own === end ? end : end - 1;
+}
+
+function ordinarySheet(): SolidLayer {
+  const polythene = WARM_SIDE_SHEETS.find(({ equivalentAirLayerThickness }) => equivalentAirLayerThickness === 50)!;
+  return { ...sheetLayer(polythene), purpose: "vapour layer" };
+}
+
+/** A sheet more open than this holds nothing back [m] (this project's rule, as for remedies). */
+const LEAST_VAPOUR_SHEET = 0.5;
