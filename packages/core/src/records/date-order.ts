@@ -1,30 +1,41 @@
+import { MOST_ROWS_BEFORE_ORDER } from "./record-limits.ts";
 import type { DateOrder } from "./types.ts";
 
-/**
- * Finds out whether dates such as `13/04/2005` put the day or the month first, from a number over 12.
- *
- * @param dates - date cells of the records
- * @returns the order; null while no date tells (and none is needed when no date has that form)
- */
-export function dateOrderOf(dates: readonly string[]): DateOrder | null {
-  for (const date of dates) {
-    const [, first, second] = NUMBERS_THEN_YEAR.exec(date) ?? [];
-    if (first === undefined) continue;
-    if (Number(first) > MONTHS) return "day first";
-    if (Number(second) > MONTHS) return "month first";
-  }
-  return null;
+/** Finds out whether dates such as `13/04/2005` put the day or the month first; each date is looked at once. */
+export interface OrderFinder {
+  /** The date cells of the next rows. */
+  take(dates: readonly string[]): void;
+  /** Whether rows need wait no longer: the order is known, is not needed, or stayed open too long and has to be asked. */
+  settled(): boolean;
+  /** The order; null where no date told it. */
+  order(): DateOrder | null;
 }
 
 /**
- * Whether a date needs to be told which of its numbers is the day.
+ * A finder that has seen no date.
  *
- * @param date - a date cell
- * @returns true for `03/04/2005`
- * @example needsDateOrder("2005-04-03") // false
+ * @param stated - the order, where the reader of the records is told it
+ * @returns the finder
  */
-export function needsDateOrder(date: string): boolean {
-  return NUMBERS_THEN_YEAR.test(date);
+export function createOrderFinder(stated: DateOrder | null): OrderFinder {
+  let order = stated;
+  let needed = false;
+  let seen = 0;
+  return {
+    take(dates): void {
+      for (const date of dates) {
+        const [, first, second] = NUMBERS_THEN_YEAR.exec(date) ?? [];
+        seen += 1;
+        if (first === undefined) continue;
+        needed = true;
+        if (Number(first) > MONTHS) order ??= "day first";
+        else if (Number(second) > MONTHS) order ??= "month first";
+        if (order !== null) return;
+      }
+    },
+    settled: () => order !== null || (seen > 0 && !needed) || seen >= MOST_ROWS_BEFORE_ORDER,
+    order: () => order,
+  };
 }
 
 const MONTHS = 12;

@@ -1,3 +1,4 @@
+import { LONGEST_HEADING } from "./record-limits.ts";
 import type { ColumnRole, HumidityRole } from "./types.ts";
 
 /** A heading taken apart: its words without the unit, and the unit. */
@@ -48,7 +49,7 @@ export const HUMIDITY_ROLES: readonly HumidityRole[] = [
  * @returns its words in lower case, one space between them, and its unit, null without one
  */
 export function takeApart(text: string): Heading {
-  const lower = text.trim().toLowerCase();
+  const lower = text.trim().slice(0, LONGEST_HEADING).toLowerCase();
   const bracketed = BRACKETED.exec(lower);
   const words = lower
     .replace(BRACKETED, " ")

@@ -1,4 +1,5 @@
 import { MONTH_NAMES, SECONDS_PER_DAY } from "../constants.ts";
+import { LONGEST_DATE } from "./record-limits.ts";
 import type { DateOrder } from "./types.ts";
 
 /** When a reading was taken, by the clock of the records; time zones are not converted. */
@@ -31,6 +32,7 @@ export const YEAR_FOR_NONE = 2001;
  * @returns the moment (second 0 without a time), or what is wrong
  */
 export function readMoment(text: string, order: DateOrder | null): Moment | MomentFault {
+  if (text.length > LONGEST_DATE) return "date";
   const split = WITH_CLOCK.exec(text) ?? WITH_HOUR.exec(text) ?? COMPACT_WITH_HOUR.exec(text);
   const [date, time] = split === null ? [text, null] : [split[1]!, split[2]!];
   const day = readDay(date, order);
@@ -47,6 +49,7 @@ export function readMoment(text: string, order: DateOrder | null): Moment | Mome
  * @example secondOfDay("1:30 pm") // 48600
  */
 export function secondOfDay(text: string): number | null {
+  if (text.length > LONGEST_DATE) return null;
   const match = CLOCK.exec(text.trim())?.groups ?? COMPACT_CLOCK.exec(text.trim())?.groups;
   if (match === undefined) return null;
   const hour = hourOfDay(Number(match.hour), match.half?.toLowerCase());

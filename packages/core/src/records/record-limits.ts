@@ -28,5 +28,15 @@ export const LINES_BEFORE_HEADINGS = 60;
 /** Longest line taken [characters]. */
 export const LONGEST_RECORD_LINE = 20_000;
 
+/**
+ * Rows that may wait for a date which tells day from month: readings every minute reach the 13th of a month after
+ * 17 280 of them. Where none of these tells, the order is asked for.
+ */
+export const MOST_ROWS_BEFORE_ORDER = 20_000;
+
+/** Longest cell that can be a date, a time of day or a heading [characters]. */
+export const LONGEST_DATE = 60;
+export const LONGEST_HEADING = 200;
+
 /** Line numbers that are named for one kind of problem. */
 export const LINES_NAMED = 5;

@@ -2,7 +2,7 @@ import type { Reading } from "../problems/types.ts";
 import { splitLines } from "../tables/split-lines.ts";
 import { looksBinary, type TextLine } from "../tables/text-lines.ts";
 import { columnsInWords } from "./choose-columns.ts";
-import { dateOrderOf, needsDateOrder } from "./date-order.ts";
+import { createOrderFinder } from "./date-order.ts";
 import { createLineSplitter } from "./line-splitter.ts";
 import { createMonthSummer } from "./month-sums.ts";
 import { findLayout, type RecordLayout } from "./record-layout.ts";
@@ -10,7 +10,7 @@ import { LINES_BEFORE_HEADINGS, LONGEST_RECORD_LINE } from "./record-limits.ts";
 import { collectRecordProblems } from "./record-problems.ts";
 import { createRowReader, type RowReader } from "./row-reader.ts";
 import { sumsToMonths } from "./sums-to-months.ts";
-import type { DateOrder, RecordMonths, RecordOptions } from "./types.ts";
+import type { RecordMonths, RecordOptions } from "./types.ts";
 import { airPressureAt } from "./wet-bulb.ts";
 
 /** Reads weather records piece by piece. */
@@ -35,8 +35,7 @@ export function createRecordReader(options: RecordOptions = {}): RecordReader {
   let waiting: TextLine[] = [];
   let layout: RecordLayout | null = null;
   let readRows: RowReader | null = null;
-  let order: DateOrder | null = options.dateOrder ?? null;
-  let orderSettled = order !== null;
+  const orderFinder = createOrderFinder(options.dateOrder ?? null);
   let stopped = false;
 
   const stop = (code: string, line: number | null, received: string | null): void => {
@@ -63,17 +62,17 @@ export function createRecordReader(options: RecordOptions = {}): RecordReader {
   const takeLines = (lines: readonly TextLine[], atEnd: boolean): void => {
     const long = lines.find((line) => line.text.length > LONGEST_RECORD_LINE);
     if (long !== undefined) stop("records-line-too-long", long.number, long.text);
-    waiting.push(...lines.filter(holdsData));
+    const fresh = lines.filter(holdsData);
+    for (const line of fresh) waiting.push(line);
+    const headed = layout !== null;
     if (!stopped && layout === null && waiting.length > 0 && (atEnd || waiting.length >= LINES_BEFORE_HEADINGS))
       begin();
     if (layout === null || stopped) return;
-    if (!orderSettled) {
-      const dates = datesIn(waiting, layout);
-      order = dateOrderOf(dates);
-      orderSettled = atEnd || order !== null || !dates.some(needsDateOrder);
+    if (layout.columns.time.kind === "date" && !orderFinder.settled()) {
+      orderFinder.take(datesIn(headed ? fresh : waiting, layout, layout.columns.time.date));
+      if (!orderFinder.settled() && !atEnd) return;
     }
-    if (!orderSettled) return;
-    readRows!(waiting, order);
+    readRows!(waiting, orderFinder.order());
     waiting = [];
   };
 
@@ -103,17 +102,20 @@ export function createRecordReader(options: RecordOptions = {}): RecordReader {
  */
 export function readRecords(text: string, options: RecordOptions = {}): Reading<RecordMonths> {
   const reader = createRecordReader(options);
-  reader.take(text);
+  for (let start = 0; start < text.length; start += LENGTH_OF_PIECE) {
+    reader.take(text.slice(start, start + LENGTH_OF_PIECE));
+  }
   return reader.finish();
 }
+
+/** Length of the pieces in which a whole text is taken [characters]. */
+const LENGTH_OF_PIECE = 250_000;
 
 function holdsData({ text }: TextLine): boolean {
   const start = text.trimStart();
   return start !== "" && !start.startsWith("#");
 }
 
-function datesIn(lines: readonly TextLine[], { columns, delimiter }: RecordLayout): string[] {
-  const { time } = columns;
-  if (time.kind !== "date") return [];
-  return splitLines(lines, delimiter).map((cells) => cells?.[time.date] ?? "");
+function datesIn(lines: readonly TextLine[], { delimiter }: RecordLayout, column: number): string[] {
+  return splitLines(lines, delimiter).map((cells) => cells?.[column] ?? "");
 }
