@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { terminalOf, wrap } from "../../packages/report/src/cli/terminal.ts";
+import { line, paragraph } from "../../packages/report/src/cli/lines.ts";
+import { type Terminal, terminalOf, textFor } from "../../packages/report/src/cli/terminal.ts";
 import { bundledCommand, DEMO, SMALL_PROJECT } from "./bundled-command.ts";
 
 const command = bundledCommand();
@@ -62,6 +63,42 @@ describe("Short answers on standard output", () => {
     // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what this looks for
     expect(out + err).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u200b\u202e]/);
     expect(out + err).toContain("[U+202E]");
+  });
+});
+
+describe("Names that would act on a terminal", () => {
+  const hostile = '"x\\nline two: sound \\u001b[2J\\u009b\\u007f"';
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what this looks for
+  const acting = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f]/;
+
+  it.each([
+    ["project", SMALL_PROJECT.replace("Kiln shed", hostile)],
+    ["reference", `reference: ${hostile}\n${SMALL_PROJECT}`],
+    ["build-up", SMALL_PROJECT.replace("name: Wall", `name: ${hostile}`)],
+    ["variant", `${SMALL_PROJECT}    variants: [ { name: ${hostile}, changes: [ { remove: breather membrane } ] } ]\n`],
+    ["climate", SMALL_PROJECT.replace("de-bilt", hostile)],
+    ["key", `${hostile}: 3\n${SMALL_PROJECT}`],
+  ])("of a %s begin no line and send no control character, in words and as JSON", (_, text) => {
+    const folder = folderWith(text);
+    for (const options of [[], ["--json"]]) {
+      const { out, err } = command.run(["compare", "studio.yaml", ...options], { cwd: folder });
+      expect(out + err).not.toMatch(acting);
+      expect(out + err).not.toMatch(/^\s*line two: sound/m);
+      expect(out + err).not.toBe("");
+    }
+  });
+
+  it("of a file, in an answer, a problem and the path of the report", () => {
+    const name = "x\nline two: sound \u001b[2J.yaml";
+    for (const text of [SMALL_PROJECT, SMALL_PROJECT.replace("140 mm", "140")]) {
+      const folder = folderWith(text, name);
+      for (const verb of ["check", "assess", name]) {
+        const { out, err } = command.run([verb, name].slice(verb === name ? 1 : 0), { cwd: folder });
+        expect(out + err).not.toMatch(acting);
+        expect(out + err).not.toMatch(/^\s*line two: sound/m);
+        expect(out + err).toContain("[U+000A]line two");
+      }
+    }
   });
 });
 
@@ -153,12 +190,13 @@ describe("Problems on standard error", () => {
 
 describe("Colour", () => {
   const terminal = { isTTY: true, columns: 200 };
+  const red = (on: Terminal): string => textFor([line({ colour: "red", text: "x" })], on);
 
   it("is used on a terminal only, and never with NO_COLOR or on a dumb one", () => {
-    expect(terminalOf(terminal, {}).paint("red", "x")).toBe("\u001b[31mx\u001b[0m");
-    expect(terminalOf({}, {}).paint("red", "x")).toBe("x");
-    expect(terminalOf(terminal, { NO_COLOR: "1" }).paint("red", "x")).toBe("x");
-    expect(terminalOf(terminal, { TERM: "dumb" }).paint("red", "x")).toBe("x");
+    expect(red(terminalOf(terminal, {}))).toBe("\u001b[31mx\u001b[39m\n");
+    expect(red(terminalOf({}, {}))).toBe("x\n");
+    expect(red(terminalOf(terminal, { NO_COLOR: "1" }))).toBe("x\n");
+    expect(red(terminalOf(terminal, { TERM: "dumb" }))).toBe("x\n");
   });
 
   it("is in none of the streams of a run without a terminal", () => {
@@ -176,8 +214,9 @@ describe("Width", () => {
   });
 
   it("breaks at spaces and leaves long words whole", () => {
-    expect(wrap("one two three", 9, "  ")).toBe("  one two\n  three");
-    expect(wrap("a verylongword b", 5)).toBe("a\nverylongword\nb");
+    const on = (width: number): Terminal => ({ width, colours: false });
+    expect(textFor([paragraph("one two three", 2)], on(9))).toBe("  one two\n  three\n");
+    expect(textFor([paragraph("a verylongword b")], on(5))).toBe("a\nverylongword\nb\n");
   });
 });
 

@@ -1,10 +1,10 @@
 import type { Command } from "commander";
-import { jsonText } from "./answers/json-text.ts";
+import { json } from "./answers/json.ts";
 import { noteInWords } from "./answers/note-in-words.ts";
 import type { CommandContext } from "./command-context.ts";
 import { type CommandResult, done } from "./command-result.ts";
+import { paragraph } from "./lines.ts";
 import type { Registration } from "./registration.ts";
-import { harmless } from "./terminal.ts";
 
 /** `warmside check FILE`: reads a project file and lists every problem; writes nothing. */
 export const registerCheck: Registration = (program: Command, run): void => {
@@ -29,11 +29,10 @@ async function check(file: string, asJson: boolean, context: CommandContext): Pr
   ]);
   return await withProblemsAsJson(asJson, async () => {
     const { reading } = readProjectFile(file, context);
-    if (!reading.ok) return refusedProject(reading.problems, file, asJson, context);
+    if (!reading.ok) return refusedProject(reading.problems, file, asJson);
     const { buildUps, oddities } = reading.value;
-    if (asJson) return done(jsonText({ problems: [], oddities }));
+    if (asJson) return done(json({ problems: [], oddities }));
     const many = buildUps.length === 1 ? "1 build-up" : `${buildUps.length} build-ups`;
-    const notes = oddities.map((note) => noteInWords(note, context.answers));
-    return done(`${[`${harmless(file)}: no problems, ${many}.`, ...notes].join("\n")}\n`);
+    return done([paragraph(`${file}: no problems, ${many}.`), ...oddities.map(noteInWords)]);
   });
 }

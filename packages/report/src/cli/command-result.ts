@@ -1,11 +1,13 @@
+import { type Line, type Printed, paragraph } from "./lines.ts";
+
 /** What a command came to: what to print on each stream, and how to end. Only `main.ts` prints and exits. */
 export interface CommandResult {
   /** 0 done; 1 something is wrong with what was given. */
   exit: 0 | 1;
   /** For standard output. */
-  answer: string;
+  answer: Printed;
   /** For standard error. */
-  messages: string;
+  messages: Printed;
 }
 
 /**
@@ -13,9 +15,9 @@ export interface CommandResult {
  *
  * @param answer - for standard output
  * @param messages - for standard error
- * @returns the outcome, ending with 0
+ * @returns the result, ending with 0
  */
-export function done(answer: string, messages = ""): CommandResult {
+export function done(answer: Printed, messages: Printed = []): CommandResult {
   return { exit: 0, answer, messages };
 }
 
@@ -24,9 +26,9 @@ export function done(answer: string, messages = ""): CommandResult {
  *
  * @param messages - what is wrong and what to do, for standard error
  * @param answer - for standard output
- * @returns the outcome, ending with 1
+ * @returns the result, ending with 1
  */
-export function refused(messages: string, answer = ""): CommandResult {
+export function refused(messages: Printed, answer: Printed = []): CommandResult {
   return { exit: 1, answer, messages };
 }
 
@@ -45,6 +47,11 @@ export class CommandProblem extends Error {
     this.name = "CommandProblem";
     this.code = code;
     this.why = why;
+  }
+
+  /** For standard error. */
+  get lines(): Line[] {
+    return [paragraph(this.message)];
   }
 }
 

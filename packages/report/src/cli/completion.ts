@@ -18,5 +18,5 @@ export const registerCompletion: Registration = (program: Command, run): void =>
       "after",
       "\nExample:\n  source <(warmside completion bash)\nin ~/.bashrc, or for zsh in a folder of fpath:\n  warmside completion zsh > ~/.zsh/_warmside\n",
     )
-    .action((shell: keyof typeof SHELLS) => run(() => done(SHELLS[shell](typedPlaces(program)))));
+    .action((shell: keyof typeof SHELLS) => run(() => done({ asIs: SHELLS[shell](typedPlaces(program)) })));
 };

@@ -1,3 +1,4 @@
+import { type Line, line } from "./lines.ts";
 import { version } from "./version.ts";
 
 /**
@@ -5,18 +6,18 @@ import { version } from "./version.ts";
  *
  * @param error - what was thrown
  * @param environment - WARMSIDE_DEBUG (any text) adds where in the program it happened
- * @returns the message for standard error
+ * @returns lines for standard error
  */
-export function faultOfProgram(error: unknown, environment: Readonly<Record<string, string | undefined>>): string {
+export function faultOfProgram(error: unknown, environment: Readonly<Record<string, string | undefined>>): Line[] {
   const message = error instanceof Error ? error.message : String(error);
   const firstLine = message.split("\n")[0]!.slice(0, LONGEST_MESSAGE);
-  const lines = [
+  const sentences = [
     `A fault of warmside itself, not of your file: ${firstLine}`,
     `Please report it with this line, the command you gave, the project file and the version, ${version()}.`,
     "An earlier report is as it was.",
   ];
-  if (environment.WARMSIDE_DEBUG && error instanceof Error && error.stack) lines.push("", error.stack);
-  return `${lines.join("\n")}\n`;
+  const stack = environment.WARMSIDE_DEBUG && error instanceof Error ? (error.stack ?? "").split("\n") : [];
+  return [...sentences, ...(stack.length > 0 ? ["", ...stack] : [])].map((sentence) => line(sentence));
 }
 
 const LONGEST_MESSAGE = 300;

@@ -1,23 +1,37 @@
 import { setImmediate as nextTurn } from "node:timers/promises";
 
-/** What has to be cleared away when the reader interrupts the command: half-written files, a running browser. */
-const clearings = new Set<() => void>();
+/** What has to be cleared away when the command is interrupted: half-written files, folders, a running browser. */
+const clearings = new Set<() => unknown>();
 
 /**
  * Registers what to clear away on an interruption.
  *
- * @param clear - quick, and never throwing
+ * @param clear - quick; what it leaves for later is waited for a moment
  * @returns takes it off again
  */
-export function whenInterrupted(clear: () => void): () => void {
+export function whenInterrupted(clear: () => unknown): () => void {
   clearings.add(clear);
   return () => clearings.delete(clear);
 }
 
-/** Clears everything away that was registered. */
-export function clearAfterInterruption(): void {
-  for (const clear of clearings) clear();
+/**
+ * Clears everything away that was registered.
+ *
+ * @returns when what was left for later is done too, or failed
+ */
+export async function clearAfterInterruption(): Promise<void> {
+  const begun = [...clearings].map(begin);
   clearings.clear();
+  await Promise.allSettled(begun);
+}
+
+/** What cannot be cleared away keeps nothing else from being. */
+function begin(clear: () => unknown): unknown {
+  try {
+    return clear();
+  } catch {
+    return undefined;
+  }
 }
 
 /** Lets an interruption that came during a long calculation be heard before the next stage begins. */

@@ -1,60 +1,84 @@
 #!/usr/bin/env node
-
 /** The command: reads the command line, prints what it came to, and ends. */
 
+import { writeSync } from "node:fs";
+import { setTimeout as after } from "node:timers/promises";
 import { contextOf } from "./command-context.ts";
-import type { CommandResult } from "./command-result.ts";
 import { faultOfProgram } from "./fault-of-program.ts";
 import { clearAfterInterruption } from "./interruption.ts";
-import { answer } from "./program.ts";
+import { line } from "./lines.ts";
+import { type Answer, answer } from "./program.ts";
+import { textFor } from "./terminal.ts";
 
-const INTERRUPTED = 130;
+/** Signals that end the command, and with what: 128 and the signal's number, as shells count. */
+const SIGNALS = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 } as const;
 const FAULT_OF_PROGRAM = 2;
 /** Node's own code when nothing is left to do and the work is not finished. */
 const NEVER_SETTLED = 13;
+/** Longest wait for what is told after an interruption [ms]. */
+const LONGEST_FAREWELL = 2000;
 
-process.on("SIGINT", () => {
-  clearAfterInterruption();
-  process.stderr.write("\nInterrupted. What was there before is as it was.\n");
-  process.exit(INTERRUPTED);
-});
+const STANDARD_ERROR = 2;
+const context = contextOf(process);
+
+// A reader that has gone is no fault: what could not be written is known from each writing itself.
+process.stdout.on("error", () => undefined);
+process.stderr.on("error", () => undefined);
+for (const [signal, exit] of Object.entries(SIGNALS)) process.on(signal, () => void endInterrupted(exit));
 process.on("uncaughtException", endWithFault);
 process.on("unhandledRejection", endWithFault);
 process.on("exit", (code) => {
   if (code !== NEVER_SETTLED) return;
-  process.stderr.write(faultOfProgram(new Error("it stopped before it was done"), process.env));
+  tell(faultOfProgram(new Error("it stopped before it was done"), process.env));
   process.exitCode = FAULT_OF_PROGRAM;
 });
 
 try {
-  const outcome = await answer(process.argv.slice(2), contextOf(process));
-  process.exitCode = await print(outcome);
+  process.exitCode = await print(await answer(process.argv.slice(2), context));
 } catch (error) {
   endWithFault(error);
 }
 
 /** Prints on both streams; a reader that stops reading early is no fault, a full disk behind a stream is told. */
-async function print(outcome: CommandResult): Promise<number> {
-  await write(process.stderr, outcome.messages);
-  const fault = await write(process.stdout, outcome.answer);
-  if (fault === null || fault.code === "EPIPE") return outcome.exit;
-  await write(
-    process.stderr,
-    `The answer could not be printed whole: the system says ${fault.code ?? fault.message}.\n`,
-  );
+async function print({ exit, answer, messages }: Answer): Promise<number> {
+  await write(process.stderr, messages);
+  const fault = await write(process.stdout, answer);
+  if (fault === null || fault.code === "EPIPE") return exit;
+  tell([line(`The answer could not be printed whole: the system says ${fault.code ?? fault.message}.`)]);
   return 1;
 }
 
 function write(stream: NodeJS.WriteStream, text: string): Promise<NodeJS.ErrnoException | null> {
   if (text === "") return Promise.resolve(null);
   return new Promise((resolve) => {
-    stream.once("error", resolve);
     stream.write(text, (error) => resolve(error ?? null));
   });
 }
 
-function endWithFault(error: unknown): never {
-  clearAfterInterruption();
-  process.stderr.write(faultOfProgram(error, process.env));
+/** A message at once, whatever becomes of it: the command is about to end. */
+function tell(lines: Parameters<typeof textFor>[0]): void {
+  try {
+    writeSync(STANDARD_ERROR, textFor(lines, context.messages));
+  } catch {
+    // Nobody is left to be told.
+  }
+}
+
+let interrupted = false;
+
+/** The first signal ends the command tidily, a second one at once. */
+async function endInterrupted(exit: number): Promise<void> {
+  if (interrupted) process.exit(exit);
+  interrupted = true;
+  const cleared = clearAfterInterruption();
+  tell([line(), line("Interrupted. Existing files are unchanged.")]);
+  await Promise.race([cleared, after(LONGEST_FAREWELL)]);
+  process.exit(exit);
+}
+
+function endWithFault(error: unknown): void {
+  if (interrupted) return;
+  void clearAfterInterruption();
+  tell(faultOfProgram(error, process.env));
   process.exit(FAULT_OF_PROGRAM);
 }

@@ -1,10 +1,9 @@
 import type { Material } from "@warmside/core";
 import type { Command } from "commander";
-import type { CommandContext } from "./command-context.ts";
 import { type CommandResult, done, refused } from "./command-result.ts";
+import { groups, type Line, line, paragraph } from "./lines.ts";
 import { type FoundMaterial, searchMaterials, wordsIn } from "./materials/search-materials.ts";
 import type { Registration } from "./registration.ts";
-import { harmless, type Terminal, wrap } from "./terminal.ts";
 
 /** `warmside materials [WORDS]`: searches the table of materials. */
 export const registerMaterials: Registration = (program: Command, run): void => {
@@ -19,53 +18,54 @@ export const registerMaterials: Registration = (program: Command, run): void => 
       "Searches the table of materials and prints properties with their sources. The names are what a project file writes.",
     )
     .addHelpText("after", "\nExample:\n  warmside materials mineral wool\n")
-    .action((words: string[]) => run((context) => materials(words, context)));
+    .action((words: string[]) => run(() => materials(words)));
 };
 
-async function materials(words: readonly string[], context: CommandContext): Promise<CommandResult> {
+async function materials(words: readonly string[]): Promise<CommandResult> {
   const { SHIPPED_MATERIALS: table } = await import("@warmside/core");
-  const terminal = context.answers;
   const wanted = wordsIn(words.join(" "));
-  if (wanted.length === 0) return done(namesByGroup(table, terminal));
+  if (wanted.length === 0) return done(namesByGroup(table));
   const found = await searchMaterials(wanted, table);
-  if (found.length === 0) return refused(await nothingFound(words.join(" "), table, context.messages));
-  const entries = found.map((one) => materialInWords(one, terminal));
-  return done(`${[...entries, countInWords(found.length)].join("\n\n")}\n`);
+  if (found.length === 0) return refused(await nothingFound(words.join(" "), table));
+  return done(groups(...found.map(materialInWords), [line(countInWords(found.length))]));
 }
 
 /** What was looked for is not there: near names, and how a material is given on the spot. */
-async function nothingFound(asked: string, table: readonly Material[], terminal: Terminal): Promise<string> {
+async function nothingFound(asked: string, table: readonly Material[]): Promise<Line[]> {
   const { nearNames, OTHER_NAMES } = await import("@warmside/core");
   const names = table.map(({ name }) => name);
   const near = nearNames(asked, new Set([...names, ...OTHER_NAMES.keys(), ...names.flatMap(wordsIn)]));
   const offer = near.length === 0 ? "" : ` Did you mean ${near.join(" or ")}?`;
   const sentence =
-    `No material of the table has "${harmless(asked)}".${offer} One that is not in the table is given on the spot, in ` +
+    `No material of the table has "${asked}".${offer} One that is not in the table is given on the spot, in ` +
     "the project file; a board and a sheet so:";
-  return `${wrap(sentence, terminal.width)}\n${ON_THE_SPOT}`;
+  return [paragraph(sentence), ...ON_THE_SPOT];
 }
 
 /** Layers as the project file takes them; a line may be broken inside the braces. */
-const ON_THE_SPOT = `  - { material: { name: my board, conductivity: 0.04 W/(m K),
-      vapour resistance factor: 5 }, thickness: 60 mm }
-  - { material: { name: my sheet, sd: 2 m } }
-`;
+const ON_THE_SPOT = [
+  line("  - { material: { name: my board, conductivity: 0.04 W/(m K),"),
+  line("      vapour resistance factor: 5 }, thickness: 60 mm }"),
+  line("  - { material: { name: my sheet, sd: 2 m } }"),
+];
 
-function namesByGroup(table: readonly Material[], terminal: Terminal): string {
-  const groups = [...new Set(table.map(({ group }) => group))];
-  const lists = groups.map((group) => {
-    const names = table.filter((material) => material.group === group).map(({ name }) => name);
-    return `${terminal.paint("bold", group ?? "other")}\n${wrap(names.join(", "), terminal.width, "  ")}`;
+function namesByGroup(table: readonly Material[]): Line[] {
+  const names = [...new Set(table.map(({ group }) => group))];
+  const lists = names.map((group) => {
+    const ofGroup = table.filter((material) => material.group === group).map(({ name }) => name);
+    return [line({ colour: "bold", text: group ?? "other" }), paragraph(ofGroup.join(", "), 2)];
   });
-  return `${[...lists, `${countInWords(table.length)} "warmside materials WORDS" tells their properties.`].join("\n\n")}\n`;
+  return groups(...lists, [line(`${countInWords(table.length)} "warmside materials WORDS" tells their properties.`)]);
 }
 
-function materialInWords({ material, alsoCalled }: FoundMaterial, terminal: Terminal): string {
+function materialInWords({ material, alsoCalled }: FoundMaterial): Line[] {
   const belongs = [material.group, material.kind].filter((word) => word !== null).join(", ");
-  const properties = wrap(propertiesOf(material).join(", "), terminal.width, "  ");
-  const source = wrap(`Source: ${material.source}.`, terminal.width, "  ");
   const also = alsoCalled === null ? "" : `, also called ${alsoCalled}`;
-  return `${terminal.paint("bold", material.name)} (${belongs})${also}\n${properties}\n${source}`;
+  return [
+    line({ colour: "bold", text: material.name }, ` (${belongs})${also}`),
+    paragraph(propertiesOf(material).join(", "), 2),
+    paragraph(`Source: ${material.source}.`, 2),
+  ];
 }
 
 function propertiesOf(material: Material): string[] {

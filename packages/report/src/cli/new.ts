@@ -4,6 +4,7 @@ import { type Command, Option } from "commander";
 import type { CommandContext } from "./command-context.ts";
 import { CommandProblem, type CommandResult, done } from "./command-result.ts";
 import { writeWhole } from "./files/write-whole.ts";
+import { line } from "./lines.ts";
 import { placeFor } from "./new/place-for.ts";
 import { STARTER_FLOOR } from "./new/starter-floor.ts";
 import { starterHead } from "./new/starter-head.ts";
@@ -11,7 +12,6 @@ import { STARTER_PARTITION } from "./new/starter-partition.ts";
 import { STARTER_ROOF } from "./new/starter-roof.ts";
 import { STARTER_WALL } from "./new/starter-wall.ts";
 import type { Registration } from "./registration.ts";
-import { harmless } from "./terminal.ts";
 
 const STARTERS = {
   wall: STARTER_WALL,
@@ -54,5 +54,5 @@ async function writeStarter(options: NewOptions, context: CommandContext): Promi
   }
   const climate = await placeFor(options.climate, dirname(path), context);
   await writeWhole([{ path, shown, content: starterHead(options.element, climate) + STARTERS[options.element] }]);
-  return done(`Written: ${harmless(shown)}\nChange it to what you have, then:  warmside assess ${harmless(shown)}\n`);
+  return done([line(`Written: ${shown}`), line(`Change it to what you have, then:  warmside assess ${shown}`)]);
 }

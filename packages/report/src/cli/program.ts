@@ -3,10 +3,18 @@ import type { CommandContext } from "./command-context.ts";
 import { CommandProblem, type CommandResult, done, refused } from "./command-result.ts";
 import { COMMANDS } from "./commands.ts";
 import { clearAfterInterruption } from "./interruption.ts";
+import { paragraph } from "./lines.ts";
 import type { Run } from "./registration.ts";
-import { harmless, wrap } from "./terminal.ts";
+import { textFor } from "./terminal.ts";
 import { usageProblem } from "./usage-problem.ts";
 import { version } from "./version.ts";
+
+/** What is printed on each stream, and how the command ends. */
+export interface Answer {
+  exit: 0 | 1;
+  answer: string;
+  messages: string;
+}
 
 /**
  * Reads a command line and does what it asks.
@@ -16,31 +24,31 @@ import { version } from "./version.ts";
  * @returns what to print and how to end
  * @throws anything but a problem of what was given: that is a fault of the program
  */
-export async function answer(words: readonly string[], context: CommandContext): Promise<CommandResult> {
-  let outcome: CommandResult | null = null;
+export async function answer(words: readonly string[], context: CommandContext): Promise<Answer> {
+  const { exit, answer, messages } = await resultOf(words, context);
+  return { exit, answer: textFor(answer, context.answers), messages: textFor(messages, context.messages) };
+}
+
+async function resultOf(words: readonly string[], context: CommandContext): Promise<CommandResult> {
+  let result: CommandResult | null = null;
   const program = describeProgram(context, async (work) => {
-    outcome = await work(context);
+    result = await work(context);
   });
   const printed = catchPrinted(program, context);
   try {
-    if (words.length === 0) return refused(program.helpInformation());
+    if (words.length === 0) return refused({ asIs: program.helpInformation() });
     await program.parseAsync(words, { from: "user" });
-    return outcome ?? done(printed.text);
+    return result ?? done({ asIs: printed.text });
   } catch (error) {
-    clearAfterInterruption();
+    await clearAfterInterruption();
     if (error instanceof CommanderError) {
       return error.exitCode === 0
-        ? done(printed.text)
-        : refused(inWords(usageProblem(error, words, program, context), context));
+        ? done({ asIs: printed.text })
+        : refused([paragraph(usageProblem(error, words, program, context))]);
     }
-    if (error instanceof CommandProblem) return refused(inWords(error.message, context));
+    if (error instanceof CommandProblem) return refused(error.lines);
     throw error;
   }
-}
-
-/** What is wrong, for a terminal: words of the command line and names of files may be in it. */
-function inWords(message: string, { messages }: CommandContext): string {
-  return `${wrap(harmless(message), messages.width)}\n`;
 }
 
 /**

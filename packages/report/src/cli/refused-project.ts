@@ -1,7 +1,6 @@
 import { type Problem, type WordedProblem, wordProblem } from "@warmside/core";
-import { jsonText } from "./answers/json-text.ts";
+import { json } from "./answers/json.ts";
 import { problemList } from "./answers/problem-list.ts";
-import type { CommandContext } from "./command-context.ts";
 import { CommandProblem, type CommandResult, refused } from "./command-result.ts";
 
 /**
@@ -10,18 +9,12 @@ import { CommandProblem, type CommandResult, refused } from "./command-result.ts
  * @param problems - every problem found
  * @param file - the file as the reader knows it
  * @param asJson - JSON on standard output instead of words on standard error
- * @param context - what it is printed on
  * @returns ends with 1
  */
-export function refusedProject(
-  problems: readonly Problem[],
-  file: string,
-  asJson: boolean,
-  context: CommandContext,
-): CommandResult {
+export function refusedProject(problems: readonly Problem[], file: string, asJson: boolean): CommandResult {
   const worded = problems.map((problem) => ({ ...wordProblem(problem), file: fileOf(problem, file) }));
-  if (!asJson) return refused(problemList(worded, file, context.messages));
-  return refused("", jsonText({ problems: worded }));
+  if (!asJson) return refused(problemList(worded, file));
+  return refused([], json({ problems: worded }));
 }
 
 /** A problem may lie in a table that the project names. */
@@ -42,7 +35,7 @@ export async function withProblemsAsJson(asJson: boolean, work: () => Promise<Co
     return await work();
   } catch (error) {
     if (!(asJson && error instanceof CommandProblem)) throw error;
-    return refused(`${error.message}\n`, jsonText({ problems: [wholeFileProblem(error)] }));
+    return refused(error.lines, json({ problems: [wholeFileProblem(error)] }));
   }
 }
 

@@ -1,12 +1,13 @@
 import type { Project, ProjectResult } from "@warmside/core";
 import type { ReportOptions } from "../render-report.ts";
-import { jsonText } from "./answers/json-text.ts";
+import { json } from "./answers/json.ts";
 import { shortAnswers } from "./answers/short-answer.ts";
 import type { CommandContext } from "./command-context.ts";
 import { type CommandResult, done } from "./command-result.ts";
 import { besideInput } from "./files/output-place.ts";
 import { writeWhole } from "./files/write-whole.ts";
 import { breathe } from "./interruption.ts";
+import { groups, type Line, line } from "./lines.ts";
 import { findChromium } from "./pdf/find-chromium.ts";
 import { printToPdf } from "./pdf/print-to-pdf.ts";
 import { readProjectFile } from "./project-file.ts";
@@ -42,14 +43,14 @@ export async function reportCommand(
   return await withProblemsAsJson(asJson, async () => {
     const browser = flags.pdf === true ? findChromium(context.environment) : null;
     const { input, paths, reading } = readProjectFile(file, context);
-    if (!reading.ok) return refusedProject(reading.problems, file, asJson, context);
+    if (!reading.ok) return refusedProject(reading.problems, file, asJson);
     const places = placesOfReport(besideInput(input.path, endingOf(study)), flags, paths, context);
     await breathe();
     const result = await workOut(reading.value);
     await breathe();
     if (places !== null) await writeReport(result, places, browser, wanted);
-    if (asJson) return done(jsonText(result), placesInWords(places));
-    return done(`${shortAnswers(result, context.answers, study === "compare")}\n${placesInWords(places)}`);
+    if (asJson) return done(json(result), placesInWords(places));
+    return done(groups(shortAnswers(result, study === "compare"), placesInWords(places)));
   });
 }
 
@@ -73,8 +74,7 @@ async function writeReport(
   await writeWhole(files);
 }
 
-function placesInWords(places: ReportPlaces | null): string {
-  if (places === null) return "";
-  const pdf = places.pdf === null ? "" : `PDF: ${places.pdf.shown}\n`;
-  return `Report: ${places.page.shown}\n${pdf}`;
+function placesInWords(places: ReportPlaces | null): Line[] {
+  if (places === null) return [];
+  return [line(`Report: ${places.page.shown}`), ...(places.pdf === null ? [] : [line(`PDF: ${places.pdf.shown}`)])];
 }

@@ -1,5 +1,5 @@
 import type { Command } from "commander";
-import { jsonText } from "./answers/json-text.ts";
+import { json } from "./answers/json.ts";
 import { done } from "./command-result.ts";
 import type { Registration } from "./registration.ts";
 
@@ -15,7 +15,7 @@ export const registerSchema: Registration = (program: Command, run): void => {
     .action(() =>
       run(async () => {
         const { projectJsonSchema } = await import("@warmside/core");
-        return done(jsonText(projectJsonSchema()));
+        return done(json(projectJsonSchema()));
       }),
     );
 };

@@ -1,60 +1,64 @@
-/** What text is printed on: how wide it is and whether it takes colour. */
+import { styleText } from "node:util";
+import wrapAnsi from "wrap-ansi";
+import type { Line, Piece, Printed } from "./lines.ts";
+
+/** What a stream is printed on: how wide it is and whether it takes colour. */
 export interface Terminal {
   /** Characters on a line, 40 to 80. */
   width: number;
-  paint: Paint;
+  colours: boolean;
 }
-
-export type Colour = "bold" | "dim" | "red" | "yellow" | "green";
-export type Paint = (colour: Colour, text: string) => string;
 
 /**
  * The terminal that a stream is.
  *
  * @param stream - a terminal or not, and how many columns it has
  * @param environment - NO_COLOR (any text) and TERM=dumb turn colour off
- * @returns its width and its paint; no colour where it is not a terminal
+ * @returns its width, and whether it takes colour; none where it is not a terminal
  */
 export function terminalOf(
   stream: { isTTY?: boolean; columns?: number },
   environment: Readonly<Record<string, string | undefined>>,
 ): Terminal {
-  const coloured = stream.isTTY === true && !environment.NO_COLOR && environment.TERM !== "dumb";
   const columns = stream.isTTY === true && stream.columns ? stream.columns : WIDEST;
-  return { width: Math.min(WIDEST, Math.max(NARROWEST, columns)), paint: coloured ? inColour : plain };
+  return {
+    width: Math.min(WIDEST, Math.max(NARROWEST, columns)),
+    colours: stream.isTTY === true && !environment.NO_COLOR && environment.TERM !== "dumb",
+  };
 }
 
+const WIDEST = 80;
+const NARROWEST = 40;
+
 /**
- * Breaks text into lines at its spaces; a word longer than a line stands alone on one.
+ * The characters that a terminal gets: the only place where they are made.
  *
- * @param text - without line ends
- * @param width - longest line [characters]
- * @param indent - put before every line
- * @returns the lines, joined
- * @example wrap("one two three", 9, "  ") // "  one two\n  three"
+ * @param printed - lines of any text, or text of warmside's own
+ * @param terminal - where they go
+ * @returns text in which nothing from a file moves the cursor, sets a colour or begins a line
  */
-export function wrap(text: string, width: number, indent = ""): string {
-  const lines: string[] = [];
-  let line = "";
-  for (const word of text.split(/[ \n]+/).filter((part) => part !== "")) {
-    const longer = line === "" ? word : `${line} ${word}`;
-    if (line !== "" && indent.length + lengthOf(longer) > width) {
-      lines.push(indent + line);
-      line = word;
-    } else {
-      line = longer;
-    }
-  }
-  if (line !== "") lines.push(indent + line);
-  return lines.join("\n");
+export function textFor(printed: Printed, terminal: Terminal): string {
+  return "asIs" in printed ? printed.asIs : printed.map((line) => `${lineFor(line, terminal)}\n`).join("");
+}
+
+function lineFor({ pieces, indent, label, wraps }: Line, { width, colours }: Terminal): string {
+  const text = pieces.map((piece) => pieceFor(piece, colours)).join("");
+  const lines = (wraps ? wrapAnsi(text, width - indent) : text).split("\n");
+  return lines.map((part, place) => (place === 0 ? label : "").padEnd(indent) + part).join("\n");
+}
+
+function pieceFor(piece: Piece, colours: boolean): string {
+  if (typeof piece === "string") return harmless(piece);
+  const text = harmless(piece.text);
+  return colours ? styleText(piece.colour, text, { validateStream: false }) : text;
 }
 
 /**
- * Text from a file made safe for a terminal: control characters and marks that turn the direction of writing are shown
+ * Text made safe for a terminal: control characters, line feeds and marks that turn the direction of writing are shown
  * by their code.
  *
  * @param text - any text
- * @returns the same text, which can move no cursor and set no colour
+ * @returns the same text, which can move no cursor, begin no line and set no colour
  */
 export function harmless(text: string): string {
   return text.replace(ACTING_ON_A_TERMINAL, (character) => {
@@ -63,18 +67,7 @@ export function harmless(text: string): string {
   });
 }
 
-const WIDEST = 80;
-const NARROWEST = 40;
-const ESCAPE = "\u001b[";
-const CODES: Readonly<Record<Colour, string>> = { bold: "1", dim: "2", red: "31", yellow: "33", green: "32" };
-
-const ACTING_ON_A_TERMINAL =
+/** Characters that act on a terminal instead of standing on it. */
+export const ACTING_ON_A_TERMINAL: RegExp =
   // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what this looks for
-  /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff]|\p{Surrogate}/gu;
-
-const inColour: Paint = (colour, text) => `${ESCAPE}${CODES[colour]}m${text}${ESCAPE}0m`;
-const plain: Paint = (_colour, text) => text;
-
-function lengthOf(text: string): number {
-  return [...text].length;
-}
+  /[\u0000-\u001f\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff]|\p{Surrogate}/gu;

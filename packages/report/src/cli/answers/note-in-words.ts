@@ -1,15 +1,13 @@
 import type { Oddity } from "@warmside/core";
-import { harmless, type Terminal, wrap } from "../terminal.ts";
+import { type Line, paragraph } from "../lines.ts";
 
 /**
- * A note of a value that is possible but odd, for a terminal. It is part of the answer, not a message about the run, and
- * so goes to standard output wherever it is told.
+ * A note of a value that is possible but odd. It is part of the answer, not a message about the run, and so goes to
+ * standard output wherever it is told.
  *
  * @param note - from the project
- * @param terminal - what it is printed on
- * @returns indented lines, with the code that accepts it where it is not accepted yet
+ * @returns an indented paragraph, with the code that accepts it where it is not accepted yet
  */
-export function noteInWords({ message, code, accepted }: Oddity, terminal: Terminal): string {
-  const text = accepted ? `Accepted: ${message}` : `Odd: ${message} (accept: ${code})`;
-  return wrap(harmless(text), terminal.width, "  ");
+export function noteInWords({ message, code, accepted }: Oddity): Line {
+  return paragraph(accepted ? `Accepted: ${message}` : `Odd: ${message} (accept: ${code})`, 2);
 }

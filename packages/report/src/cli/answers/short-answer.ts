@@ -7,31 +7,25 @@ import {
   type ProjectResult,
 } from "@warmside/core";
 import { withoutBackticks } from "../../with-code.ts";
-import { type Colour, harmless, type Terminal, wrap } from "../terminal.ts";
+import { type Colour, groups, type Line, line, paragraph } from "../lines.ts";
 import { noteInWords } from "./note-in-words.ts";
 import { verdictInWords } from "./verdict-in-words.ts";
 
 /**
- * The short answers of a project for a terminal: for each build-up its judgement with one reason, its U-value and what
- * the monthly method says; then the notes of odd values that the project does not accept.
+ * The short answers of a project: for each build-up its judgement with one reason, its U-value and what the monthly
+ * method says; then the notes of odd values that the project does not accept.
  *
  * @param result - the assessed project
- * @param terminal - what it is printed on
  * @param withVariants - whether each variant is told too
- * @returns text that ends with a line end
+ * @returns lines for a terminal
  */
-export function shortAnswers(result: ProjectResult, terminal: Terminal, withVariants = false): string {
+export function shortAnswers(result: ProjectResult, withVariants = false): Line[] {
   const reference = result.reference === null ? "" : ` (${result.reference})`;
-  const head = wrap(
-    `${harmless(result.project)}${reference}, ${result.climate.name}, ${result.climate.severity}`,
-    terminal.width,
-  );
-  const answers = result.buildUps.map((buildUp) => shortAnswer(buildUp, result, terminal, withVariants));
-  const odd = result.oddities.filter(({ accepted }) => !accepted).map((note) => noteInWords(note, terminal));
-  return `${[head, ...answers, ...(odd.length === 0 ? [] : [odd.join("\n")])].join("\n\n")}\n`;
+  const head = paragraph(`${result.project}${reference}, ${result.climate.name}, ${result.climate.severity}`);
+  const answers = result.buildUps.map((buildUp) => shortAnswer(buildUp, result, withVariants));
+  const odd = result.oddities.filter(({ accepted }) => !accepted).map(noteInWords);
+  return groups([head], ...answers, odd);
 }
-
-const INDENT = "  ";
 
 const COLOUR_OF_JUDGEMENT: Readonly<Record<JudgementWord, Colour>> = {
   sound: "green",
@@ -40,23 +34,27 @@ const COLOUR_OF_JUDGEMENT: Readonly<Record<JudgementWord, Colour>> = {
   "beyond this method": "yellow",
 };
 
-function shortAnswer(buildUp: BuildUpResult, result: ProjectResult, terminal: Terminal, withVariants: boolean): string {
-  const { word } = buildUp.judgement;
-  const name = terminal.paint("bold", harmless(buildUp.name));
-  const lines = [
-    `${name}: ${terminal.paint(COLOUR_OF_JUDGEMENT[word], word)}`,
-    wrap(harmless(withoutBackticks(reasonOf(buildUp))), terminal.width, INDENT),
-    ...askedInstead(buildUp).map((sentence) => wrap(harmless(withoutBackticks(sentence)), terminal.width, INDENT)),
-    ...(buildUp.heat === null
-      ? []
-      : [wrap(heatInWords(buildUp.heat.transmittance, buildUp.target), terminal.width, INDENT)]),
-    ...(buildUp.moisture === null ? [] : [wrap(verdictInWords(buildUp.moisture), terminal.width, INDENT)]),
-    ...(buildUp.spread === undefined ? [] : [wrap(harmless(buildUp.spread.message), terminal.width, INDENT)]),
-    ...placementInWords(buildUp, result).map((sentence) => wrap(harmless(sentence), terminal.width, INDENT)),
-    ...sweepInWords(buildUp, result).map((sentence) => wrap(harmless(sentence), terminal.width, INDENT)),
-    ...(withVariants ? variantsInWords(buildUp, result, terminal) : []),
+function shortAnswer(buildUp: BuildUpResult, result: ProjectResult, withVariants: boolean): Line[] {
+  const { heat, moisture, spread, name, judgement } = buildUp;
+  const sentences = [
+    withoutBackticks(reasonOf(buildUp)),
+    ...askedInstead(buildUp).map(withoutBackticks),
+    ...(heat === null ? [] : [heatInWords(heat.transmittance, buildUp.target)]),
+    ...(moisture === null ? [] : [verdictInWords(moisture)]),
+    ...(spread === undefined ? [] : [spread.message]),
+    ...placementInWords(buildUp, result),
+    ...sweepInWords(buildUp, result),
   ];
-  return lines.join("\n");
+  return [
+    judged(name, judgement.word),
+    ...sentences.map((sentence) => paragraph(sentence, 2)),
+    ...(withVariants ? variantsInWords(buildUp, result) : []),
+  ];
+}
+
+/** A name with its judgement. */
+function judged(name: string, word: JudgementWord, before = ""): Line {
+  return line(before, { colour: "bold", text: name }, ": ", { colour: COLOUR_OF_JUDGEMENT[word], text: word });
 }
 
 /** What the placement study shows, where it was asked for. */
@@ -74,16 +72,12 @@ function sweepInWords({ slug }: BuildUpResult, { sweep }: ProjectResult): string
 }
 
 /** Each variant with its judgement and what it does against the build-up as drawn. */
-function variantsInWords({ slug }: BuildUpResult, { comparison }: ProjectResult, terminal: Terminal): string[] {
+function variantsInWords({ slug }: BuildUpResult, { comparison }: ProjectResult): Line[] {
   const rows = comparison?.buildUps.find((one) => one.slug === slug)?.rows ?? [];
   return rows.flatMap(({ variant, judgement, reason, sentence }, number) =>
     variant === null || sentence === null
       ? []
-      : [
-          `${INDENT}${number} ${terminal.paint("bold", harmless(variant))}: ${terminal.paint(COLOUR_OF_JUDGEMENT[judgement], judgement)}`,
-          wrap(harmless(sentence), terminal.width, `${INDENT}  `),
-          wrap(harmless(reason), terminal.width, `${INDENT}  `),
-        ],
+      : [judged(variant, judgement, `  ${number} `), paragraph(sentence, 4), paragraph(reason, 4)],
   );
 }
 

@@ -1,6 +1,7 @@
 import { formatNumber, type OutdoorClimate } from "@warmside/core";
-import { jsonText } from "../answers/json-text.ts";
+import { json } from "../answers/json.ts";
 import { type CommandResult, done } from "../command-result.ts";
+import { line } from "../lines.ts";
 import { SPARKLINE_TEMPERATURES } from "./climate-readme.ts";
 import { sparkline } from "./sparkline.ts";
 import { type MonthInShort, yearInShort } from "./year-in-short.ts";
@@ -13,10 +14,10 @@ import { type MonthInShort, yearInShort } from "./year-in-short.ts";
  * @returns one line a place on standard output
  */
 export function climateList(climates: readonly OutdoorClimate[], asJson: boolean): CommandResult {
-  if (asJson) return done(jsonText({ climates: climates.map(asData) }));
+  if (asJson) return done(json({ climates: climates.map(asData) }));
   const longest = Math.max(...climates.map(({ name }) => name.length));
   const head = `${"name".padEnd(longest)}  ${"coldest".padEnd(MONTH_WIDTH)}  ${"warmest".padEnd(MONTH_WIDTH)}  year °C  January to December`;
-  return done(`${[head, ...climates.map((climate) => line(climate, longest))].join("\n")}\n`);
+  return done([head, ...climates.map((climate) => rowFor(climate, longest))].map((row) => line(row)));
 }
 
 /** `Feb  −1.9` */
@@ -24,7 +25,7 @@ const MONTH_WIDTH = 9;
 const YEAR_WIDTH = 7;
 const FIGURE_WIDTH = 6;
 
-function line(climate: OutdoorClimate, longest: number): string {
+function rowFor(climate: OutdoorClimate, longest: number): string {
   const { coldest, warmest, mean } = yearInShort(climate);
   const bars = sparkline(climate.temperature, SPARKLINE_TEMPERATURES.least, SPARKLINE_TEMPERATURES.greatest);
   const figures = [inShort(coldest), inShort(warmest), figure(mean).padStart(YEAR_WIDTH)];

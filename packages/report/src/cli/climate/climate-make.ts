@@ -1,13 +1,13 @@
 import { basename, extname } from "node:path";
 import { climateTable, type RecordMonths, type RecordsPlace } from "@warmside/core";
-import { jsonText } from "../answers/json-text.ts";
+import { json } from "../answers/json.ts";
 import type { CommandContext } from "../command-context.ts";
 import { type CommandResult, done } from "../command-result.ts";
 import { besideInput, type OutputPlace, type OwnMark, outputPlace } from "../files/output-place.ts";
 import { type InputFile, readInput } from "../files/read-input.ts";
 import { writeWhole } from "../files/write-whole.ts";
+import { type Line, line, paragraph } from "../lines.ts";
 import { refusedProject, withProblemsAsJson } from "../refused-project.ts";
-import { harmless, wrap } from "../terminal.ts";
 import { siteOf } from "./climate-near.ts";
 import { type ProgressStream, progressOn } from "./progress.ts";
 import { LARGEST_RECORDS, readRecordsFile } from "./read-records-file.ts";
@@ -53,12 +53,12 @@ export async function climateMake(
     const options = recordOptionsOf(written, place.altitude);
     const input = readInput(file, context, LARGEST_RECORDS);
     const output = asJson && written.out === undefined ? null : placeOfTable(input, written.out, context);
-    const reading = await readRecordsFile(input.text, options, progressOn(stream, `Reading ${harmless(file)}`));
-    if (!reading.ok) return refusedProject(reading.problems, file, asJson, context);
+    const reading = await readRecordsFile(input.text, options, progressOn(stream, `Reading ${file}`));
+    if (!reading.ok) return refusedProject(reading.problems, file, asJson);
     const { value: records } = reading;
     if (output !== null) await writeWhole([{ ...output, content: climateTable(records, place) }]);
-    if (asJson || output === null) return done(jsonText({ place, records }));
-    return done(inWords(records, output, context));
+    if (asJson || output === null) return done(json({ place, records }));
+    return done(inWords(records, output));
   });
 }
 
@@ -67,11 +67,10 @@ function placeOfTable(input: InputFile, out: string | undefined, context: Comman
   return outputPlace(wanted, out !== undefined, CLIMATE_MARK, [input.path], context);
 }
 
-function inWords(records: RecordMonths, output: OutputPlace, context: CommandContext): string {
+function inWords(records: RecordMonths, output: OutputPlace): Line[] {
   const { months, remarks } = recordsInWords(records);
   const use = `Written to ${output.shown}. In a project file: climate: ${basename(output.path)}`;
-  const sentences = [...remarks, use].map((remark) => wrap(harmless(remark), context.answers.width));
-  return `${[...months, ...sentences].join("\n")}\n`;
+  return [...months.map((month) => line(month)), ...[...remarks, use].map((remark) => paragraph(remark))];
 }
 
 function placeOf(file: string, written: WrittenMakeOptions): RecordsPlace {

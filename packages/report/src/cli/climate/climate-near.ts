@@ -6,10 +6,9 @@ import {
   readAltitude,
   readDegrees,
 } from "@warmside/core";
-import { jsonText } from "../answers/json-text.ts";
-import type { CommandContext } from "../command-context.ts";
+import { json } from "../answers/json.ts";
 import { CommandProblem, type CommandResult, done } from "../command-result.ts";
-import { wrap } from "../terminal.ts";
+import { groups, paragraph } from "../lines.ts";
 
 /** What `warmside climate near` is asked. */
 export interface NearQuestion {
@@ -28,23 +27,22 @@ const MOST_SHOWN = 3;
  *
  * @param question - as written on the command line
  * @param climates - the shipped climates
- * @param context - what it is printed on
  * @returns the nearest three, nearest first
  * @throws CommandProblem when latitude, longitude or altitude is none
  */
-export function climateNear(
-  question: NearQuestion,
-  climates: readonly OutdoorClimate[],
-  context: CommandContext,
-): CommandResult {
+export function climateNear(question: NearQuestion, climates: readonly OutdoorClimate[]): CommandResult {
   const site = siteOf(question);
   const nearest = nearestClimates(climates, site).slice(0, MOST_SHOWN);
-  if (question.json) return done(jsonText({ near: nearest.map(asData) }));
+  if (question.json) return done(json({ near: nearest.map(asData) }));
   const [first] = nearest;
   if (first === undefined) throw new Error("no shipped climate tells its position");
-  const lines = nearest.map((near) => wrap(inWords(near), context.answers.width));
-  const advice = adviceFor(first, site).map((sentence) => wrap(sentence, context.answers.width));
-  return done(`${[...lines, "", ...advice].join("\n")}\n`);
+  const places = nearest.map((near) => paragraph(inWords(near)));
+  return done(
+    groups(
+      places,
+      adviceFor(first, site).map((sentence) => paragraph(sentence)),
+    ),
+  );
 }
 
 /**

@@ -73,13 +73,13 @@ export const registerClimate: Registration = (program: Command, run): void => {
     .option("--json", "print the places as JSON")
     .addHelpText("after", "\nExample:\n  warmside climate near 51.5 -0.1 --altitude 30\n")
     .action((latitude: string, longitude: string, options: { altitude?: string; json?: boolean }) =>
-      run(async (context) => {
+      run(async () => {
         const [{ climateNear }, { shippedClimates }] = await Promise.all([
           import("./climate-near.ts"),
           import("./shipped-climates.ts"),
         ]);
         const { altitude, json } = options;
-        return climateNear({ latitude, longitude, altitude, json: json === true }, shippedClimates(), context);
+        return climateNear({ latitude, longitude, altitude, json: json === true }, shippedClimates());
       }),
     );
 };
@@ -87,7 +87,7 @@ export const registerClimate: Registration = (program: Command, run): void => {
 /** `warmside climate` alone shows its help; with a word that is none of its commands, that is told. */
 function withoutCommand(climate: Command): CommandResult {
   const [word] = climate.args;
-  if (word === undefined) return refused(climate.helpInformation());
+  if (word === undefined) return refused({ asIs: climate.helpInformation() });
   const known = inSpeech(
     climate.commands.map((command) => command.name()),
     "and",

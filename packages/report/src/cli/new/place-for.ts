@@ -2,7 +2,6 @@ import { relative, resolve } from "node:path";
 import type { CommandContext } from "../command-context.ts";
 import { CommandProblem } from "../command-result.ts";
 import { readTextFile } from "../files/read-input.ts";
-import { harmless } from "../terminal.ts";
 
 /**
  * The place of a starter project: one that is known, or a climate table that can be read.
@@ -27,6 +26,6 @@ export async function placeFor(place: string, folder: string, context: CommandCo
   const offer = near.length === 0 ? `Known are: ${names.join(", ")}.` : `Did you mean ${near.join(" or ")}?`;
   throw new CommandProblem(
     "unknown-place",
-    `There is no climate "${harmless(place)}". ${offer} The path of a climate table, ending in .csv, works too.`,
+    `There is no climate "${place}". ${offer} The path of a climate table, ending in .csv, works too.`,
   );
 }

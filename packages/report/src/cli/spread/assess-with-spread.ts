@@ -4,7 +4,8 @@ import { assessProject, type BuildUpResult, type Project, type ProjectResult } f
 import { spreadResult } from "../../spread-study/spread-result.ts";
 import type { CommandContext } from "../command-context.ts";
 import { whenInterrupted } from "../interruption.ts";
-import { harmless, wrap } from "../terminal.ts";
+import { groups, type Line, line, paragraph } from "../lines.ts";
+import { textFor } from "../terminal.ts";
 import { progressOn } from "./progress.ts";
 import { finished, openStudies, type SpreadChoice, type Study } from "./studies.ts";
 import { tasksFor, workOutStudies } from "./work-out.ts";
@@ -45,7 +46,7 @@ async function workOutWithProgress(
   const progress = progressOn(process.stderr, asked);
   const forget = whenInterrupted(() => {
     progress.clear();
-    writeSync(STANDARD_OUTPUT, soFar(studies, context));
+    writeSync(STANDARD_OUTPUT, textFor(soFar(studies), context.answers));
   });
   try {
     await workOutStudies(studies, workers, progress.advance);
@@ -62,14 +63,12 @@ function withSpread(buildUp: BuildUpResult, study: Study): BuildUpResult {
 }
 
 /** What came of the samples that were done before an interruption. */
-function soFar(studies: readonly Study[], { answers }: CommandContext): string {
-  return studies
-    .map((study) => {
-      const done = finished(study);
-      const head = `${answers.paint("bold", harmless(study.buildUp.name))}: ${done.samples.count} of ${done.asked} samples were done.`;
-      const words =
-        done.samples.count === 0 ? "" : `${wrap(harmless(spreadResult(done).message), answers.width, "  ")}\n`;
-      return `${head}\n${words}`;
-    })
-    .join("\n");
+function soFar(studies: readonly Study[]): Line[] {
+  const told = studies.map((study) => {
+    const done = finished(study);
+    const { count } = done.samples;
+    const head = line({ colour: "bold", text: study.buildUp.name }, `: ${count} of ${done.asked} samples were done.`);
+    return count === 0 ? [head] : [head, paragraph(spreadResult(done).message, 2)];
+  });
+  return groups(...told);
 }
