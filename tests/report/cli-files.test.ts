@@ -3,9 +3,10 @@ import { chmodSync, linkSync, mkdirSync, readdirSync, readFileSync, symlinkSync,
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { folderOfUser } from "../../packages/report/src/cli/command-context.ts";
-import { bundledCommand, contentsOf, DEMO, ROOT, SMALL_PROJECT } from "./bundled-command.ts";
+import { contentsOf, DEMO, ROOT, SMALL_PROJECT } from "./bundled-command.ts";
+import { commandInProcess } from "./command-in-process.ts";
 
-const command = bundledCommand();
+const command = commandInProcess();
 
 function folderWith(files: Record<string, string>): string {
   const folder = command.folder();
@@ -23,20 +24,20 @@ describe("Where the report goes", () => {
     ["my.studio.yml", "my.studio-report.html"],
     ["studio", "studio-report.html"],
     ["Ställe 2.yaml", "Ställe 2-report.html"],
-  ])("beside %s as %s", (input, report) => {
+  ])("beside %s as %s", async (input, report) => {
     const folder = folderWith({ [input]: SMALL_PROJECT });
-    expect(command.run(["assess", input], { cwd: folder }).out).toContain(`Report: ${report}\n`);
+    expect((await command.run(["assess", input], { cwd: folder })).out).toContain(`Report: ${report}\n`);
     expect(filesIn(folder)).toEqual([input, report].sort());
   });
 
-  it("beside the file, wherever the user stands", () => {
+  it("beside the file, wherever the user stands", async () => {
     const folder = small();
-    const { out } = command.run(["assess", join(folder, "studio.yaml")]);
+    const { out } = await command.run(["assess", join(folder, "studio.yaml")]);
     expect(out).toContain("studio-report.html");
     expect(filesIn(folder)).toEqual(["studio-report.html", "studio.yaml"]);
   });
 
-  it("a study beside the report of assess, each under a name of its own, unless --out names another", () => {
+  it("a study beside the report of assess, each under a name of its own, unless --out names another", async () => {
     const folder = folderWith({
       "studio.yaml": `${SMALL_PROJECT}    variants: [ { name: deeper, changes: [ { set: mineral wool slab, thickness: 200 mm } ] } ]\n`,
     });
@@ -48,7 +49,7 @@ describe("Where the report goes", () => {
       spread: ["--samples", "10", "--workers", "1"],
     };
     for (const [verb, options] of Object.entries(studies)) {
-      const { out } = command.run([verb, "studio.yaml", ...options], { cwd: folder });
+      const { out } = await command.run([verb, "studio.yaml", ...options], { cwd: folder });
       expect(out).toContain(`Report: studio${verb === "assess" ? "" : `-${verb}`}-report.html\n`);
     }
     const reports = ["studio-compare-report.html", "studio-place-report.html", "studio-report.html"];
@@ -58,92 +59,92 @@ describe("Where the report goes", () => {
       "studio-vary-report.html",
       "studio.yaml",
     ]);
-    command.run(["place", "studio.yaml", "--out", "grid.html"], { cwd: folder });
+    await command.run(["place", "studio.yaml", "--out", "grid.html"], { cwd: folder });
     expect(filesIn(folder)).toContain("grid.html");
   });
 
-  it("to the path after --out, taken from where the user stands", () => {
+  it("to the path after --out, taken from where the user stands", async () => {
     const folder = small();
     mkdirSync(join(folder, "for control"));
-    command.run(["assess", "studio.yaml", "--out", "for control/answer.html"], { cwd: folder });
+    await command.run(["assess", "studio.yaml", "--out", "for control/answer.html"], { cwd: folder });
     expect(filesIn(join(folder, "for control"))).toEqual(["answer.html"]);
   });
 
-  it("follows a link and leaves it a link", () => {
+  it("follows a link and leaves it a link", async () => {
     const folder = small();
     mkdirSync(join(folder, "kept"));
     writeFileSync(join(folder, "kept/real.html"), "mine");
     symlinkSync("kept/real.html", join(folder, "link.html"));
-    expect(command.run(["assess", "studio.yaml", "--out", "link.html"], { cwd: folder }).code).toBe(0);
+    expect((await command.run(["assess", "studio.yaml", "--out", "link.html"], { cwd: folder })).code).toBe(0);
     expect(readFileSync(join(folder, "kept/real.html"), "utf8")).toContain("<!doctype html>");
     expect(filesIn(join(folder, "kept"))).toEqual(["real.html"]);
   });
 
-  it("the same project gives the same bytes twice, and no part is left beside it", () => {
+  it("the same project gives the same bytes twice, and no part is left beside it", async () => {
     const folder = small();
-    command.run(["assess", "studio.yaml"], { cwd: folder });
+    await command.run(["assess", "studio.yaml"], { cwd: folder });
     const first = contentsOf(folder);
-    expect(command.run(["assess", "studio.yaml"], { cwd: folder }).code).toBe(0);
+    expect((await command.run(["assess", "studio.yaml"], { cwd: folder })).code).toBe(0);
     expect(contentsOf(folder)).toEqual(first);
   });
 });
 
 describe("What stands there already", () => {
-  it("a report of warmside is written over", () => {
+  it("a report of warmside is written over", async () => {
     const folder = small();
-    command.run(["assess", "studio.yaml"], { cwd: folder });
+    await command.run(["assess", "studio.yaml"], { cwd: folder });
     writeFileSync(join(folder, "studio.yaml"), SMALL_PROJECT.replace("Kiln shed", "Clay shed"));
-    expect(command.run(["assess", "studio.yaml"], { cwd: folder }).code).toBe(0);
+    expect((await command.run(["assess", "studio.yaml"], { cwd: folder })).code).toBe(0);
     expect(readFileSync(join(folder, "studio-report.html"), "utf8")).toContain("Clay shed");
   });
 
-  it("a file that warmside did not make is left alone, unless --out names it", () => {
+  it("a file that warmside did not make is left alone, unless --out names it", async () => {
     const folder = folderWith({ "studio.yaml": SMALL_PROJECT, "studio-report.html": "<html>my own notes</html>" });
-    const { code, out, err } = command.run(["assess", "studio.yaml"], { cwd: folder });
+    const { code, out, err } = await command.run(["assess", "studio.yaml"], { cwd: folder });
     expect(code).toBe(1);
     expect(out).toBe("");
     expect(err).toContain("was not made by warmside");
     expect(readFileSync(join(folder, "studio-report.html"), "utf8")).toBe("<html>my own notes</html>");
-    expect(command.run(["assess", "studio.yaml", "--out", "studio-report.html"], { cwd: folder }).code).toBe(0);
+    expect((await command.run(["assess", "studio.yaml", "--out", "studio-report.html"], { cwd: folder })).code).toBe(0);
     expect(readFileSync(join(folder, "studio-report.html"), "utf8")).toContain("Kiln shed");
   });
 
-  it("is replaced, never written into: another name of the old report keeps the old one whole", () => {
+  it("is replaced, never written into: another name of the old report keeps the old one whole", async () => {
     const folder = small();
-    command.run(["assess", "studio.yaml"], { cwd: folder });
+    await command.run(["assess", "studio.yaml"], { cwd: folder });
     const old = readFileSync(join(folder, "studio-report.html"), "utf8");
     linkSync(join(folder, "studio-report.html"), join(folder, "kept.html"));
     writeFileSync(join(folder, "studio.yaml"), SMALL_PROJECT.replace("Kiln shed", "Clay shed"));
-    expect(command.run(["assess", "studio.yaml"], { cwd: folder }).code).toBe(0);
+    expect((await command.run(["assess", "studio.yaml"], { cwd: folder })).code).toBe(0);
     expect(readFileSync(join(folder, "kept.html"), "utf8")).toBe(old);
     expect(readFileSync(join(folder, "studio-report.html"), "utf8")).not.toBe(old);
   });
 
-  it("its permissions stay as they were", () => {
+  it("its permissions stay as they were", async () => {
     const folder = small();
-    command.run(["assess", "studio.yaml"], { cwd: folder });
+    await command.run(["assess", "studio.yaml"], { cwd: folder });
     chmodSync(join(folder, "studio-report.html"), 0o640);
-    command.run(["assess", "studio.yaml"], { cwd: folder });
+    await command.run(["assess", "studio.yaml"], { cwd: folder });
     expect(
       spawnSync("stat", ["-c", "%a", join(folder, "studio-report.html")], { encoding: "utf8" }).stdout.trim(),
     ).toBe("640");
   });
 
-  it("problems in the project leave an earlier report as it was", () => {
+  it("problems in the project leave an earlier report as it was", async () => {
     const folder = small();
-    command.run(["assess", "studio.yaml"], { cwd: folder });
+    await command.run(["assess", "studio.yaml"], { cwd: folder });
     writeFileSync(join(folder, "studio.yaml"), SMALL_PROJECT.replace("140 mm", "140"));
     const before = contentsOf(folder);
-    expect(command.run(["assess", "studio.yaml"], { cwd: folder }).code).toBe(1);
+    expect((await command.run(["assess", "studio.yaml"], { cwd: folder })).code).toBe(1);
     expect(contentsOf(folder)).toEqual(before);
   });
 });
 
 describe("Where the user stands", () => {
-  it("is INIT_CWD under npm", () => {
+  it("is INIT_CWD under npm", async () => {
     const folder = small();
     const env = { INIT_CWD: folder, npm_package_json: join(ROOT, "package.json") };
-    expect(command.run(["assess", "studio.yaml"], { cwd: ROOT, env }).code).toBe(0);
+    expect((await command.run(["assess", "studio.yaml"], { cwd: ROOT, env })).code).toBe(0);
     expect(filesIn(folder)).toEqual(["studio-report.html", "studio.yaml"]);
   });
 
@@ -155,10 +156,10 @@ describe("Where the user stands", () => {
     expect(folderOfUser("/here", {})).toBe("/here");
   });
 
-  it("an input that is not there is looked for where the command was started: npm start from any folder", () => {
+  it("an input that is not there is looked for where the command was started: npm start from any folder", async () => {
     const folder = command.folder();
     const env = { INIT_CWD: folder, npm_package_json: join(ROOT, "package.json") };
-    expect(command.run(["check", "shared/alder-row-pottery.yaml"], { cwd: ROOT, env }).code).toBe(0);
+    expect((await command.run(["check", "shared/alder-row-pottery.yaml"], { cwd: ROOT, env })).code).toBe(0);
   });
 });
 
@@ -166,34 +167,34 @@ describe("Tables that a project names", () => {
   const table = "name,conductivity_W_mK,mu_dry,sd_m\nreed mat,0.055,2,\n";
   const project = `materials: mine/table.csv\n${SMALL_PROJECT.replace("mineral wool slab", "reed mat")}`;
 
-  it("are taken from the folder of the project file", () => {
+  it("are taken from the folder of the project file", async () => {
     const folder = folderWith({ "studio.yaml": project });
     mkdirSync(join(folder, "mine"));
     writeFileSync(join(folder, "mine/table.csv"), table);
-    expect(command.run(["check", join(folder, "studio.yaml")]).out).toContain("no problems");
+    expect((await command.run(["check", join(folder, "studio.yaml")])).out).toContain("no problems");
   });
 
-  it("that cannot be read are a problem at their line", () => {
-    const { code, err } = command.run(["check", "studio.yaml"], { cwd: folderWith({ "studio.yaml": project }) });
+  it("that cannot be read are a problem at their line", async () => {
+    const { code, err } = await command.run(["check", "studio.yaml"], { cwd: folderWith({ "studio.yaml": project }) });
     expect(code).toBe(1);
     expect(err).toContain("studio.yaml, line 1");
     expect(err.replaceAll(/\s+/g, " ")).toContain("mine/table.csv, which cannot be read: there is no such file");
   });
 
-  it("have their own problems told with the table's name and line", () => {
+  it("have their own problems told with the table's name and line", async () => {
     const folder = folderWith({ "studio.yaml": project });
     mkdirSync(join(folder, "mine"));
     writeFileSync(join(folder, "mine/table.csv"), table.replace("0.055", "0,055"));
-    const { code, err } = command.run(["check", "studio.yaml"], { cwd: folder });
+    const { code, err } = await command.run(["check", "studio.yaml"], { cwd: folder });
     expect(code).toBe(1);
     expect(err).toContain("mine/table.csv, line 2");
   });
 
-  it("are never written over", () => {
+  it("are never written over", async () => {
     const folder = folderWith({ "studio.yaml": project });
     mkdirSync(join(folder, "mine"));
     writeFileSync(join(folder, "mine/table.csv"), table);
-    const { code, err } = command.run(["assess", "studio.yaml", "--out", "mine/table.csv"], { cwd: folder });
+    const { code, err } = await command.run(["assess", "studio.yaml", "--out", "mine/table.csv"], { cwd: folder });
     expect(code).toBe(1);
     expect(err).toContain("is one of the files that are read");
     expect(readFileSync(join(folder, "mine/table.csv"), "utf8")).toBe(table);
@@ -205,9 +206,9 @@ describe("PDF", () => {
     (path) => spawnSync(path, ["--version"]).status === 0,
   );
 
-  it("no browser: nothing is written, and the advice is to print from the browser", () => {
+  it("no browser: nothing is written, and the advice is to print from the browser", async () => {
     const folder = small();
-    const { code, out, err } = command.run(["assess", "studio.yaml", "--pdf"], {
+    const { code, out, err } = await command.run(["assess", "studio.yaml", "--pdf"], {
       cwd: folder,
       env: { CHROMIUM: "/no/such/browser" },
     });
@@ -217,9 +218,9 @@ describe("PDF", () => {
     expect(filesIn(folder)).toEqual(["studio.yaml"]);
   });
 
-  it("a browser that makes none: nothing is written", () => {
+  it("a browser that makes none: nothing is written", async () => {
     const folder = small();
-    const { code, err } = command.run(["assess", "studio.yaml", "--pdf"], {
+    const { code, err } = await command.run(["assess", "studio.yaml", "--pdf"], {
       cwd: folder,
       env: { CHROMIUM: "/bin/false" },
     });
@@ -228,8 +229,8 @@ describe("PDF", () => {
     expect(filesIn(folder)).toEqual(["studio.yaml"]);
   });
 
-  it("a page under a name that ends in .pdf is refused without --pdf", () => {
-    const { code, err } = command.run(["assess", DEMO, "--out", join(command.folder(), "answer.pdf")]);
+  it("a page under a name that ends in .pdf is refused without --pdf", async () => {
+    const { code, err } = await command.run(["assess", DEMO, "--out", join(command.folder(), "answer.pdf")]);
     expect(code).toBe(1);
     expect(err.replaceAll(/\s+/g, " ")).toContain("Add --pdf, or end the name in .html.");
   });
@@ -237,18 +238,18 @@ describe("PDF", () => {
   // Where there is no Chromium nothing can be printed; the run that must have one fails here instead.
   it.skipIf(chromium === undefined && process.env.WARMSIDE_BROWSER !== "required")(
     "is written beside the report, and a PDF of warmside is known again",
-    () => {
+    async () => {
       const folder = small();
-      const first = command.run(["assess", "studio.yaml", "--pdf"], { cwd: folder });
+      const first = await command.run(["assess", "studio.yaml", "--pdf"], { cwd: folder });
       expect(first.err).toBe("");
       expect(first.out).toMatch(/\nReport: studio-report\.html\nPDF: studio-report\.pdf\n$/);
       const pdf = readFileSync(join(folder, "studio-report.pdf"), "latin1");
       expect(pdf.startsWith("%PDF-")).toBe(true);
       expect(pdf.endsWith("\n% made by warmside\n")).toBe(true);
-      expect(command.run(["assess", "studio.yaml", "--pdf"], { cwd: folder }).code).toBe(0);
+      expect((await command.run(["assess", "studio.yaml", "--pdf"], { cwd: folder })).code).toBe(0);
       writeFileSync(join(folder, "studio-report.pdf"), "%PDF-1.4 a drawing of mine");
       const before = contentsOf(folder);
-      expect(command.run(["assess", "studio.yaml", "--pdf"], { cwd: folder }).code).toBe(1);
+      expect((await command.run(["assess", "studio.yaml", "--pdf"], { cwd: folder })).code).toBe(1);
       expect(contentsOf(folder)).toEqual(before);
     },
   );

@@ -3,9 +3,10 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { line, paragraph } from "../../packages/report/src/cli/lines.ts";
 import { type Terminal, terminalOf, textFor } from "../../packages/report/src/cli/terminal.ts";
-import { bundledCommand, DEMO, SMALL_PROJECT } from "./bundled-command.ts";
+import { DEMO, SMALL_PROJECT } from "./bundled-command.ts";
+import { commandInProcess } from "./command-in-process.ts";
 
-const command = bundledCommand();
+const command = commandInProcess();
 
 function folderWith(text: string, name = "studio.yaml"): string {
   const folder = command.folder();
@@ -14,9 +15,9 @@ function folderWith(text: string, name = "studio.yaml"): string {
 }
 
 describe("Short answers on standard output", () => {
-  it("tell each build-up of the demo in no more than 80 columns, and the path of the report", () => {
+  it("tell each build-up of the demo in no more than 80 columns, and the path of the report", async () => {
     const folder = folderWith(readFileSync(DEMO, "utf8"));
-    const { out } = command.run(["assess", "studio.yaml"], { cwd: folder });
+    const { out } = await command.run(["assess", "studio.yaml"], { cwd: folder });
     for (const name of ["Studio wall", "Workshop wall", "Warm flat roof"]) {
       expect(out).toMatch(new RegExp(`^${name}: (sound|sound with conditions|change it|beyond this method)$`, "m"));
     }
@@ -25,41 +26,41 @@ describe("Short answers on standard output", () => {
     expect(Math.max(...out.split("\n").map((line) => [...line].length))).toBeLessThanOrEqual(80);
   });
 
-  it("tell after them every odd value that is not accepted, with the code that accepts it, as check does", () => {
+  it("tell after them every odd value that is not accepted, with the code that accepts it, as check does", async () => {
     const odd = SMALL_PROJECT.replace("heating: 20 °C", "temperature: 40 °C");
     const folder = folderWith(odd);
     const note = /^ {2}Odd: [^\n]*temperature 40 °C is unusual[\s\S]*?\(accept: odd-temperature\)\n/m;
-    expect(command.run(["check", "studio.yaml"], { cwd: folder }).out).toMatch(note);
+    expect((await command.run(["check", "studio.yaml"], { cwd: folder })).out).toMatch(note);
     for (const line of [
       ["assess"],
       ["place"],
       ["vary", "--layer", "mineral wool slab", "--thickness", "90 mm..140 mm"],
     ]) {
-      const { out, err } = command.run([line[0]!, "studio.yaml", ...line.slice(1)], { cwd: folder });
+      const { out, err } = await command.run([line[0]!, "studio.yaml", ...line.slice(1)], { cwd: folder });
       expect(out).toMatch(note);
       expect(out.search(note)).toBeGreaterThan(out.indexOf("Verdict: "));
       expect(out.search(note)).toBeLessThan(out.indexOf("\nReport: "));
       expect(err).toBe("");
     }
     const accepted = folderWith(`accept: [ odd-temperature ]\n${odd}`);
-    expect(command.run(["assess", "studio.yaml"], { cwd: accepted }).out).not.toContain("odd-temperature");
-    const { out, err } = command.run(["assess", "studio.yaml", "--json"], { cwd: folder });
+    expect((await command.run(["assess", "studio.yaml"], { cwd: accepted })).out).not.toContain("odd-temperature");
+    const { out, err } = await command.run(["assess", "studio.yaml", "--json"], { cwd: folder });
     expect(JSON.parse(out)).toMatchObject({ oddities: [{ code: "odd-temperature" }] });
     expect(err).toBe("");
   });
 
-  it("tell what to ask for where a build-up is beyond the method, and send nobody to remedies that were not looked for", () => {
+  it("tell what to ask for where a build-up is beyond the method, and send nobody to remedies that were not looked for", async () => {
     const folder = folderWith(SMALL_PROJECT.replace("class 3", "90 %"));
-    const { out } = command.run(["assess", "studio.yaml"], { cwd: folder });
+    const { out } = await command.run(["assess", "studio.yaml"], { cwd: folder });
     expect(out).toMatch(
       /^Wall: beyond this method\n {2}In the coldest month [\s\S]*?\.\n {2}Ask for [\s\S]*?\.\n {2}U-value /m,
     );
     expect(out).not.toContain("emedies");
   });
 
-  it("show the characters of a name that would act on a terminal by their code", () => {
+  it("show the characters of a name that would act on a terminal by their code", async () => {
     const folder = folderWith(SMALL_PROJECT.replace("name: Wall", 'name: "Wall \\u202e\\u200bred"'));
-    const { out, err } = command.run(["assess", "studio.yaml"], { cwd: folder });
+    const { out, err } = await command.run(["assess", "studio.yaml"], { cwd: folder });
     // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what this looks for
     expect(out + err).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u200b\u202e]/);
     expect(out + err).toContain("[U+202E]");
@@ -78,22 +79,22 @@ describe("Names that would act on a terminal", () => {
     ["variant", `${SMALL_PROJECT}    variants: [ { name: ${hostile}, changes: [ { remove: breather membrane } ] } ]\n`],
     ["climate", SMALL_PROJECT.replace("de-bilt", hostile)],
     ["key", `${hostile}: 3\n${SMALL_PROJECT}`],
-  ])("of a %s begin no line and send no control character, in words and as JSON", (_, text) => {
+  ])("of a %s begin no line and send no control character, in words and as JSON", async (_, text) => {
     const folder = folderWith(text);
     for (const options of [[], ["--json"]]) {
-      const { out, err } = command.run(["compare", "studio.yaml", ...options], { cwd: folder });
+      const { out, err } = await command.run(["compare", "studio.yaml", ...options], { cwd: folder });
       expect(out + err).not.toMatch(acting);
       expect(out + err).not.toMatch(/^\s*line two: sound/m);
       expect(out + err).not.toBe("");
     }
   });
 
-  it("of a file, in an answer, a problem and the path of the report", () => {
+  it("of a file, in an answer, a problem and the path of the report", async () => {
     const name = "x\nline two: sound \u001b[2J.yaml";
     for (const text of [SMALL_PROJECT, SMALL_PROJECT.replace("140 mm", "140")]) {
       const folder = folderWith(text, name);
       for (const verb of ["check", "assess", name]) {
-        const { out, err } = command.run([verb, name].slice(verb === name ? 1 : 0), { cwd: folder });
+        const { out, err } = await command.run([verb, name].slice(verb === name ? 1 : 0), { cwd: folder });
         expect(out + err).not.toMatch(acting);
         expect(out + err).not.toMatch(/^\s*line two: sound/m);
         expect(out + err).toContain("[U+000A]line two");
@@ -103,26 +104,26 @@ describe("Names that would act on a terminal", () => {
 });
 
 describe("--json", () => {
-  it("alone writes no file, and nothing but the result goes to standard output", () => {
+  it("alone writes no file, and nothing but the result goes to standard output", async () => {
     const folder = folderWith(SMALL_PROJECT);
-    const { code, out, err } = command.run(["assess", "studio.yaml", "--json"], { cwd: folder });
+    const { code, out, err } = await command.run(["assess", "studio.yaml", "--json"], { cwd: folder });
     expect(code).toBe(0);
     expect(err).toBe("");
     expect(JSON.parse(out)).toMatchObject({ format: 1, project: "Kiln shed", buildUps: [{ name: "Wall" }] });
     expect(readdirSync(folder)).toEqual(["studio.yaml"]);
   });
 
-  it("with --out writes the report too, and says so on standard error", () => {
+  it("with --out writes the report too, and says so on standard error", async () => {
     const folder = folderWith(SMALL_PROJECT);
-    const { out, err } = command.run(["assess", "studio.yaml", "--json", "--out", "r.html"], { cwd: folder });
+    const { out, err } = await command.run(["assess", "studio.yaml", "--json", "--out", "r.html"], { cwd: folder });
     expect(JSON.parse(out)).toMatchObject({ format: 1 });
     expect(err).toBe("Report: r.html\n");
     expect(readdirSync(folder).sort()).toEqual(["r.html", "studio.yaml"]);
   });
 
-  it.each(["check", "assess"])("%s of a file with problems is {problems: […]} and exit 1", (verb) => {
+  it.each(["check", "assess"])("%s of a file with problems is {problems: […]} and exit 1", async (verb) => {
     const folder = folderWith(SMALL_PROJECT.replace("140 mm", "140").replace("12.5 mm", "12.5"));
-    const { code, out, err } = command.run([verb, "studio.yaml", "--json"], { cwd: folder });
+    const { code, out, err } = await command.run([verb, "studio.yaml", "--json"], { cwd: folder });
     expect(code).toBe(1);
     expect(err).toBe("");
     const answer = JSON.parse(out) as { problems: { line: number; path: string; message: string }[] };
@@ -133,26 +134,26 @@ describe("--json", () => {
     ]);
   });
 
-  it("tells a file that cannot be read as a problem too", () => {
-    const { code, out, err } = command.run(["assess", "none.yaml", "--json"]);
+  it("tells a file that cannot be read as a problem too", async () => {
+    const { code, out, err } = await command.run(["assess", "none.yaml", "--json"]);
     expect(code).toBe(1);
     expect(JSON.parse(out)).toMatchObject({ problems: [{ code: "no-such-file", line: null }] });
     expect(err).toContain("none.yaml cannot be read: there is no such file.");
   });
 
-  it("check of a file in order is an empty list", () => {
+  it("check of a file in order is an empty list", async () => {
     const folder = folderWith(SMALL_PROJECT);
-    expect(JSON.parse(command.run(["check", "studio.yaml", "--json"], { cwd: folder }).out)).toMatchObject({
+    expect(JSON.parse((await command.run(["check", "studio.yaml", "--json"], { cwd: folder })).out)).toMatchObject({
       problems: [],
     });
   });
 });
 
 describe("Problems on standard error", () => {
-  it("at most 50 are shown, then the count", () => {
+  it("at most 50 are shown, then the count", async () => {
     const layer = "      - { material: mineral wool slab, thickness: 140 }\n";
     const folder = folderWith(SMALL_PROJECT + layer.repeat(55));
-    const { code, out, err } = command.run(["check", "studio.yaml"], { cwd: folder });
+    const { code, out, err } = await command.run(["check", "studio.yaml"], { cwd: folder });
     expect(code).toBe(1);
     expect(out).toBe("");
     expect(err.match(/^studio\.yaml, line \d+/gm)).toHaveLength(50);
@@ -161,27 +162,31 @@ describe("Problems on standard error", () => {
     );
   });
 
-  it("exactly 50 are all shown", () => {
+  it("exactly 50 are all shown", async () => {
     const layer = "      - { material: mineral wool slab, thickness: 140 }\n";
-    const { err } = command.run(["check", "studio.yaml"], { cwd: folderWith(SMALL_PROJECT + layer.repeat(50)) });
+    const { err } = await command.run(["check", "studio.yaml"], { cwd: folderWith(SMALL_PROJECT + layer.repeat(50)) });
     expect(err.match(/^studio\.yaml, line \d+/gm)).toHaveLength(50);
     expect(err).toMatch(/\n50 problems in studio\.yaml\. Nothing was worked out\.\n$/);
   });
 
-  it("one is told with its line, path, and what to write", () => {
-    const { err } = command.run(["check", "studio.yaml"], { cwd: folderWith(SMALL_PROJECT.replace("140 mm", "140")) });
+  it("one is told with its line, path, and what to write", async () => {
+    const { err } = await command.run(["check", "studio.yaml"], {
+      cwd: folderWith(SMALL_PROJECT.replace("140 mm", "140")),
+    });
     expect(err).toMatch(/^studio\.yaml, line 10, column \d+ \(build-ups\[0\]\.layers\[2\]\.thickness\)\n {2}\S/);
     expect(err).toMatch(/\n {2}found: {4}140\n/);
     expect(err).toMatch(/\n1 problem in studio\.yaml\. Nothing was worked out\.\n$/);
   });
 
-  it('a guess stands behind "perhaps:" without the word again', () => {
+  it('a guess stands behind "perhaps:" without the word again', async () => {
     const slips: [string, string, string][] = [
       ["climate: de-bilt", "climate: de bildt", "de-bilt is meant."],
       ["140 mm", "140 m", "mm is meant and not m."],
     ];
     for (const [right, wrong, guess] of slips) {
-      const { err } = command.run(["check", "studio.yaml"], { cwd: folderWith(SMALL_PROJECT.replace(right, wrong)) });
+      const { err } = await command.run(["check", "studio.yaml"], {
+        cwd: folderWith(SMALL_PROJECT.replace(right, wrong)),
+      });
       expect(err).toContain(`\n  perhaps:  ${guess.charAt(0)}`);
       expect(err.replaceAll(/\s+/g, " ")).toContain(`perhaps: ${guess}`);
     }
@@ -199,8 +204,8 @@ describe("Colour", () => {
     expect(red(terminalOf(terminal, { TERM: "dumb" }))).toBe("x\n");
   });
 
-  it("is in none of the streams of a run without a terminal", () => {
-    const { out, err } = command.run(["assess", DEMO, "--out", join(command.folder(), "r.html")]);
+  it("is in none of the streams of a run without a terminal", async () => {
+    const { out, err } = await command.run(["assess", DEMO, "--out", join(command.folder(), "r.html")]);
     expect(out + err).not.toContain("\u001b");
   });
 });
@@ -218,25 +223,4 @@ describe("Width", () => {
     expect(textFor([paragraph("one two three", 2)], on(9))).toBe("  one two\n  three\n");
     expect(textFor([paragraph("a verylongword b")], on(5))).toBe("a\nverylongword\nb\n");
   });
-});
-
-describe("What is read when", () => {
-  it("a page is rendered only where one is written", () => {
-    const entry = join(command.bundle(), "warmside.mjs");
-    const parts = readdirSync(command.bundle());
-    const withVega = parts.filter((part) => readFileSync(join(command.bundle(), part), "utf8").includes("vega-lite"));
-    expect(withVega).not.toEqual([]);
-    expect(withVega.filter((part) => readAtStart(entry).has(part))).toEqual([]);
-  });
-
-  function readAtStart(entry: string, seen = new Set<string>()): Set<string> {
-    for (const [, part] of readFileSync(entry, "utf8").matchAll(
-      /^(?:import|\} from|export .* from)[^;]*?"\.\/([^"]+)";$/gms,
-    )) {
-      if (part === undefined || seen.has(part)) continue;
-      seen.add(part);
-      readAtStart(join(command.bundle(), part), seen);
-    }
-    return seen;
-  }
 });

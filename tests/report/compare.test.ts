@@ -7,10 +7,11 @@ import { fixed, grams, millimetres } from "../../packages/report/src/numbers.ts"
 import { comparisonPlot } from "../../packages/report/src/plots/comparison-plot.ts";
 import { toSvg } from "../../packages/report/src/plots/to-svg.ts";
 import { withoutEmptyColumns } from "../../packages/report/src/table.ts";
-import { bundledCommand, DEMO, SMALL_PROJECT } from "./bundled-command.ts";
+import { DEMO, SMALL_PROJECT } from "./bundled-command.ts";
+import { commandInProcess } from "./command-in-process.ts";
 import { attributeValues, buildUpPart, uncoveredWords, visibleText } from "./page-text.ts";
 
-const command = bundledCommand();
+const command = commandInProcess();
 const demo = readFileSync(DEMO, "utf8");
 
 /** The demo with prices, invented for these tests. */
@@ -176,9 +177,9 @@ describe("the plot of the choice", () => {
 });
 
 describe("warmside compare", () => {
-  test("writes the report, prints a sentence for each variant, and ends with 0", () => {
+  test("writes the report, prints a sentence for each variant, and ends with 0", async () => {
     const out = join(command.folder(), "compared.html");
-    const ended = command.run(["compare", DEMO, "--out", out]);
+    const ended = await command.run(["compare", DEMO, "--out", out]);
     expect([ended.code, ended.err]).toEqual([0, ""]);
     const answer = ended.out.replace(/\s+/g, " ");
     for (const { rows } of assessProject(readProjectOrThrow(demo)).comparison!.buildUps)
@@ -186,45 +187,45 @@ describe("warmside compare", () => {
     expect(readFileSync(out, "utf8")).toContain("What there is to buy");
   });
 
-  test("--json alone prints the result with the comparison, and writes nothing", () => {
+  test("--json alone prints the result with the comparison, and writes nothing", async () => {
     const folder = command.folder();
     writeFileSync(join(folder, "priced.yaml"), PRICED);
-    const ended = command.run(["compare", "priced.yaml", "--json"], { cwd: folder });
+    const ended = await command.run(["compare", "priced.yaml", "--json"], { cwd: folder });
     expect([ended.code, ended.err]).toEqual([0, ""]);
     expect((JSON.parse(ended.out) as ProjectResult).comparison).toEqual(JSON.parse(JSON.stringify(study)));
     expect(readdirSync(folder)).toEqual(["priced.yaml"]);
   });
 
-  test("a price table beside the project file is read; a missing one is a problem", () => {
+  test("a price table beside the project file is read; a missing one is a problem", async () => {
     const folder = command.folder();
     writeFileSync(join(folder, "my-prices.csv"), "material,per,price\nplywood,m2,12\n");
     writeFileSync(join(folder, "wall.yaml"), demo.replace("indoor:", "prices: my-prices.csv\nindoor:"));
-    const ended = command.run(["compare", "wall.yaml", "--json"], { cwd: folder });
+    const ended = await command.run(["compare", "wall.yaml", "--json"], { cwd: folder });
     expect((JSON.parse(ended.out) as ProjectResult).comparison!.buildUps[0]!.rows[0]!.cost).toBeNull();
     copyFileSync(join(folder, "wall.yaml"), join(command.folder(), "wall.yaml"));
     writeFileSync(join(folder, "other.yaml"), demo.replace("indoor:", "prices: none.csv\nindoor:"));
-    const refused = command.run(["compare", "other.yaml"], { cwd: folder });
+    const refused = await command.run(["compare", "other.yaml"], { cwd: folder });
     expect(refused.code).toBe(1);
     expect(refused.err).toContain("none.csv");
   });
 
-  test("the variants of a starter project work once their marks are taken away", () => {
+  test("the variants of a starter project work once their marks are taken away", async () => {
     const folder = command.folder();
-    expect(command.run(["new", "--element", "wall", "--out", "mine.yaml"], { cwd: folder }).code).toBe(0);
+    expect((await command.run(["new", "--element", "wall", "--out", "mine.yaml"], { cwd: folder })).code).toBe(0);
     const lines = readFileSync(join(folder, "mine.yaml"), "utf8").split("\n");
     const from = lines.findIndex((line) => line.trim() === "# variants:");
     expect(from).toBeGreaterThan(0);
     const taken = lines.map((line, index) => (index < from ? line : line.replace(/^ {4}# /, "    ")));
     writeFileSync(join(folder, "mine.yaml"), taken.join("\n"));
-    const ended = command.run(["compare", "mine.yaml"], { cwd: folder });
+    const ended = await command.run(["compare", "mine.yaml"], { cwd: folder });
     expect([ended.code, ended.err]).toEqual([0, ""]);
     expect(ended.out).toContain("2 deeper studs: ");
   });
 
-  test("a project without variants ends with 1 and says what to write", () => {
+  test("a project without variants ends with 1 and says what to write", async () => {
     const folder = command.folder();
     writeFileSync(join(folder, "plain.yaml"), SMALL_PROJECT);
-    const ended = command.run(["compare", "plain.yaml"], { cwd: folder });
+    const ended = await command.run(["compare", "plain.yaml"], { cwd: folder });
     expect([ended.code, ended.out]).toEqual([1, ""]);
     expect(ended.err.replace(/\s+/g, " ")).toContain("there is nothing to compare. Write `variants:` into a build-up");
     expect(readdirSync(folder)).toEqual(["plain.yaml"]);

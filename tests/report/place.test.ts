@@ -3,18 +3,19 @@ import { join } from "node:path";
 import { assessProject, type ProjectResult, readProjectOrThrow, studyPlacement } from "@warmside/core";
 import { renderReport } from "@warmside/report";
 import { beforeAll, describe, expect, test } from "vitest";
-import { bundledCommand, DEMO } from "./bundled-command.ts";
+import { DEMO } from "./bundled-command.ts";
+import { commandInProcess } from "./command-in-process.ts";
 import { uncoveredWords, visibleText } from "./page-text.ts";
 
-const command = bundledCommand();
+const command = commandInProcess();
 const project = readProjectOrThrow(readFileSync(DEMO, "utf8"));
 const placement = studyPlacement(project);
 
 describe("warmside place", () => {
-  test("writes the report, prints what each grid shows, and ends with 0", () => {
+  test("writes the report, prints what each grid shows, and ends with 0", async () => {
     const folder = command.folder();
     const out = join(folder, "places.html");
-    const ended = command.run(["place", DEMO, "--out", out]);
+    const ended = await command.run(["place", DEMO, "--out", out]);
     expect([ended.code, ended.err]).toEqual([0, ""]);
     const answer = ended.out.replace(/\s+/g, " ");
     for (const { message, leftOut, layer } of placement.buildUps) {
@@ -23,10 +24,10 @@ describe("warmside place", () => {
     expect(readFileSync(out, "utf8")).toContain("The vapour layer in other places and climates");
   });
 
-  test("--json alone prints the result with the study, and writes nothing", () => {
+  test("--json alone prints the result with the study, and writes nothing", async () => {
     const folder = command.folder();
     copyFileSync(DEMO, join(folder, "demo.yaml"));
-    const ended = command.run(["place", "demo.yaml", "--json"], { cwd: folder });
+    const ended = await command.run(["place", "demo.yaml", "--json"], { cwd: folder });
     expect([ended.code, ended.err]).toEqual([0, ""]);
     const result = JSON.parse(ended.out) as ProjectResult;
     expect(result.placement).toEqual(JSON.parse(JSON.stringify(placement)));
@@ -34,8 +35,8 @@ describe("warmside place", () => {
     expect(readdirSync(folder)).toEqual(["demo.yaml"]);
   });
 
-  test("a file with problems ends with 1 and lists them", () => {
-    const ended = command.run(["place", join(command.folder(), "none.yaml")]);
+  test("a file with problems ends with 1 and lists them", async () => {
+    const ended = await command.run(["place", join(command.folder(), "none.yaml")]);
     expect(ended.code).toBe(1);
     expect(ended.out).toBe("");
     expect(ended.err).toContain("none.yaml");

@@ -1,17 +1,15 @@
-import { spawn } from "node:child_process";
-import { readFileSync, symlinkSync, writeFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { type ProgressStream, progressInWords, progressOn } from "../../packages/report/src/cli/spread/progress.ts";
-import { bundledCommand, type Ended, ROOT, SMALL_PROJECT } from "./bundled-command.ts";
+import { type Ended, SMALL_PROJECT } from "./bundled-command.ts";
+import { commandInProcess } from "./command-in-process.ts";
 
-const command = bundledCommand();
+const command = commandInProcess();
 let file = "";
 
 beforeAll(() => {
   const folder = command.folder();
-  // Where an installed command finds the packages it does not carry.
-  symlinkSync(join(ROOT, "packages/report/node_modules"), join(folder, "..", "node_modules"));
   file = join(folder, "shed.yaml");
   writeFileSync(file, SMALL_PROJECT);
 });
@@ -19,20 +17,10 @@ beforeAll(() => {
 const spreadOf = (ended: Ended) => JSON.parse(ended.out).buildUps[0].spread;
 
 describe("warmside spread", () => {
-  it("the same seed gives the same bytes, on one thread, two and three", () => {
-    const runs = ["1", "2", "3"].map((workers) =>
-      command.run(["spread", file, "--samples", "1300", "--workers", workers, "--json"]),
-    );
-    for (const run of runs) expect([run.code, run.err]).toEqual([0, ""]);
-    expect(runs[1]!.out).toBe(runs[0]!.out);
-    expect(runs[2]!.out).toBe(runs[0]!.out);
-    expect(spreadOf(runs[0]!)).toMatchObject({ samples: 1300, asked: 1300, seed: 1 });
-  });
-
-  it("another seed gives other figures within the standard error", () => {
-    const [one, other] = ["5", "6"].map((seed) =>
-      spreadOf(command.run(["spread", file, "--samples", "1000", "--seed", seed, "--json"])),
-    );
+  it("another seed gives other figures within the standard error", async () => {
+    const withSeed = async (seed: string) =>
+      spreadOf(await command.run(["spread", file, "--samples", "1000", "--seed", seed, "--json"]));
+    const [one, other] = [await withSeed("5"), await withSeed("6")];
     expect(one.transmittance).not.toEqual(other.transmittance);
     const probability = (spread: typeof one, word: string): number =>
       spread.judgements.find((entry: { word: string }) => entry.word === word)?.probability ?? 0;
@@ -43,9 +31,9 @@ describe("warmside spread", () => {
     }
   });
 
-  it("the report tells it: sentence, plot, tables", () => {
+  it("the report tells it: sentence, plot, tables", async () => {
     const page = join(command.folder(), "page.html");
-    const ended = command.run(["spread", file, "--samples", "400", "--out", page]);
+    const ended = await command.run(["spread", file, "--samples", "400", "--out", page]);
     expect(ended.code).toBe(0);
     expect(ended.out).toMatch(/In (all 400 samples|\d+ of 100)/);
     const text = readFileSync(page, "utf8");
@@ -60,36 +48,12 @@ describe("warmside spread", () => {
     ["--samples", "1e3"],
     ["--seed", "-1"],
     ["--workers", "0"],
-  ])("%s %s is refused with 1", (option, value) => {
-    const ended = command.run(["spread", file, `${option}=${value}`]);
+  ])("%s %s is refused with 1", async (option, value) => {
+    const ended = await command.run(["spread", file, `${option}=${value}`]);
     expect(ended.code).toBe(1);
     expect(ended.err).toMatch(/has to be a whole\s+number\s+from/);
     expect(ended.out).toBe("");
   });
-
-  it.each(["1", "2"])(
-    "Ctrl-C on %s thread(s): tells what was done, writes nothing, ends with 130",
-    async (workers) => {
-      const words = ["spread", file, "--samples", "2000000", "--workers", workers];
-      const child = spawn(process.execPath, [command.entry(), ...words], { env: command.environment() });
-      let out = "";
-      let err = "";
-      child.stdout.on("data", (text) => {
-        out += text;
-      });
-      child.stderr.on("data", (text) => {
-        err += text;
-      });
-      setTimeout(() => child.kill("SIGINT"), 6_000);
-      const code = await new Promise((resolve) => child.once("close", resolve));
-      expect(code).toBe(130);
-      const [, done] = /Wall: (\d+) of 2000000 samples were done\./.exec(out) ?? [];
-      expect(Number(done)).toBeGreaterThan(0);
-      expect(out).toMatch(/The judgement is/);
-      expect(err).toContain("Interrupted.");
-    },
-    60_000,
-  );
 });
 
 describe("progress on a terminal", () => {

@@ -8,10 +8,11 @@ import { fixed } from "../../packages/report/src/numbers.ts";
 import { sweepPlot } from "../../packages/report/src/plots/sweep-plot.ts";
 import { toSvg } from "../../packages/report/src/plots/to-svg.ts";
 import { sentence } from "../../packages/report/src/words.ts";
-import { bundledCommand, DEMO, SMALL_PROJECT } from "./bundled-command.ts";
+import { DEMO, SMALL_PROJECT } from "./bundled-command.ts";
+import { commandInProcess } from "./command-in-process.ts";
 import { attributeValues, buildUpPart, visibleText } from "./page-text.ts";
 
-const command = bundledCommand();
+const command = commandInProcess();
 const project = readProjectOrThrow(readFileSync(DEMO, "utf8"));
 const sweep = sweepThickness(project, { buildUp: 0, layer: 2, from: 0, to: 0.2, step: null });
 const ASKED = ["--build-up", "Studio wall", "--layer", "mineral wool slab"];
@@ -89,19 +90,19 @@ describe("the sweep in the report", () => {
 });
 
 describe("warmside vary", () => {
-  test("takes the range with a space before its units, as everywhere", () => {
+  test("takes the range with a space before its units, as everywhere", async () => {
     const out = join(command.folder(), "curve.html");
-    const ended = command.run(["vary", DEMO, ...ASKED, "--thickness", "0", "mm..200", "mm", "--out", out]);
+    const ended = await command.run(["vary", DEMO, ...ASKED, "--thickness", "0", "mm..200", "mm", "--out", out]);
     expect([ended.code, ended.err]).toEqual([0, ""]);
     expect(ended.out.replace(/\s+/g, " ")).toContain(`Layer 3, ${sweep.message}`);
     expect(readFileSync(out, "utf8")).toContain("Layer 3 in other thicknesses");
   });
 
-  test("--json alone prints the curve, and writes nothing", () => {
+  test("--json alone prints the curve, and writes nothing", async () => {
     const folder = command.folder();
     writeFileSync(join(folder, "wall.yaml"), SMALL_PROJECT);
     const range = ["--layer", "mineral wool slab", "--thickness", "100mm..200mm", "--step", "50mm"];
-    const ended = command.run(["vary", "wall.yaml", ...range, "--json"], { cwd: folder });
+    const ended = await command.run(["vary", "wall.yaml", ...range, "--json"], { cwd: folder });
     expect([ended.code, ended.err]).toEqual([0, ""]);
     const { points } = (JSON.parse(ended.out) as ProjectResult).sweep!;
     expect(points.map(({ thickness }) => thickness)).toEqual([0.1, 0.14, 0.15, 0.2]);
@@ -126,10 +127,10 @@ describe("warmside vary", () => {
     ],
     ["a sheet", ["--layer", "vapour layer", "--thickness", "0mm..100mm"], "has no thickness to vary"],
     ["a million steps", [...ASKED, "--thickness", "0mm..1m", "--step", "0.001mm"], "more than 200 such steps"],
-  ])("%s ends with 1, says why and writes nothing", (_, words, says) => {
+  ])("%s ends with 1, says why and writes nothing", async (_, words, says) => {
     const folder = command.folder();
     writeFileSync(join(folder, "demo.yaml"), readFileSync(DEMO));
-    const ended = command.run(["vary", "demo.yaml", ...words], { cwd: folder });
+    const ended = await command.run(["vary", "demo.yaml", ...words], { cwd: folder });
     expect([ended.code, ended.out]).toEqual([1, ""]);
     expect(ended.err.replace(/\s+/g, " ")).toContain(says);
     expect(readdirSync(folder)).toEqual(["demo.yaml"]);

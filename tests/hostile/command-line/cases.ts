@@ -117,11 +117,11 @@ export const WRONG_LINES: readonly HostileCase[] = [
     args: ["new", "--climate", "no.csv"],
     says: "no.csv cannot be read: there is no such file.",
   },
-  { title: "a word that is none", args: ["explain", "frobnication"], says: '"frobnication" is not explained here.' },
+  { title: "a word that is none", args: ["explain", "frobnication"], says: 'No term is called "frobnication".' },
   {
     title: "a word that would act on a terminal",
     args: ["explain", "\u001b[2Jsd\u202e"],
-    says: '"[U+001B][2Jsd[U+202E]" is not explained here.',
+    says: '"[U+001B][2Jsd[U+202E]".',
   },
   {
     title: "a material that is none",
