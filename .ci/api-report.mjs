@@ -13,7 +13,7 @@ const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const folder = mkdtempSync(join(tmpdir(), "warmside-api-"));
 try {
   compile();
-  const report = reportOn(join(folder, "index.d.ts"), join(folder, "calculation.d.ts"));
+  const report = reportOn(...["index", "calculation", "field"].map((entry) => join(folder, `${entry}.d.ts`)));
   if (process.argv.includes("--print")) process.stdout.write(report);
   else writeFileSync(join(root, "packages/core/api.md"), report);
 } finally {
@@ -29,9 +29,9 @@ function compile() {
   if (done.status !== 0) throw new Error(`the core does not compile:\n${done.stdout}${done.stderr}`);
 }
 
-function reportOn(whole, calculation) {
+function reportOn(whole, calculation, field) {
   const options = { module: ts.ModuleKind.NodeNext, moduleResolution: ts.ModuleResolutionKind.NodeNext, types: [] };
-  const program = ts.createProgram([whole, calculation], options);
+  const program = ts.createProgram([whole, calculation, field], options);
   const checker = program.getTypeChecker();
   const exportsOf = (file) =>
     checker
@@ -40,7 +40,8 @@ function reportOn(whole, calculation) {
       .sort(byName);
   const inWhole = exportsOf(whole);
   const inCalculation = exportsOf(calculation);
-  const known = [...new Set([...inWhole, ...inCalculation])];
+  const inField = exportsOf(field);
+  const known = [...new Set([...inWhole, ...inCalculation, ...inField])];
   const named = typesNamedBy(known, checker).sort(byName);
   return `# Public names of @warmside/core
 
@@ -55,6 +56,10 @@ ${inFence(inWhole)}
 
 The same declarations under the same names: ${inCalculation.map(({ name }) => `\`${name}\``).join(", ")}.
 ${onlyIn(inCalculation, inWhole)}
+## @warmside/core/field
+
+${inFence(inField)}
+
 ## Types that these name without giving them a public name
 
 ${inFence(named)}

@@ -246,6 +246,16 @@ describe("the calculation in a page", () => {
   );
 
   it(
+    "the plane takes under 40 kB more, and no package",
+    async () => {
+      const field = await bundled('export * from "@warmside/core/field";\n');
+      expect(field.length).toBeGreaterThan(10_000);
+      expect(field.length).toBeLessThan(40_000);
+    },
+    LONG,
+  );
+
+  it(
     "of the whole package only what is used comes along: no units, no readers with the judgement",
     async () => {
       const judging = await bundled('export { assessBuildUp } from "@warmside/core";\n');

@@ -2,6 +2,7 @@ import { join } from "node:path";
 import ts from "typescript-5";
 import { describe, expect, it, test } from "vitest";
 import * as calculation from "../../packages/core/src/calculation.ts";
+import * as field from "../../packages/core/src/field.ts";
 import * as core from "../../packages/core/src/index.ts";
 import { CORE, coreSources, sourceOf, stageOf } from "./core-sources.ts";
 import {
@@ -16,10 +17,13 @@ import {
 const sources = coreSources().filter(({ path }) => path !== "shipped-tables.ts");
 const functions = sources.flatMap(exportedFunctions);
 
-/** Names that index.ts and calculation.ts give to the world. */
+/** The entries that give names to the world. */
+const ENTRIES = ["index.ts", "calculation.ts", "field.ts"];
+
+/** The names they give. */
 const publicNames = new Set(
   sources
-    .filter(({ path }) => path === "index.ts" || path === "calculation.ts")
+    .filter(({ path }) => ENTRIES.includes(path))
     .flatMap(({ tree }) => tree.statements.filter(ts.isExportDeclaration))
     .flatMap(({ exportClause }) =>
       exportClause !== undefined && ts.isNamedExports(exportClause) ? [...exportClause.elements] : [],
@@ -34,6 +38,7 @@ const CALCULATING = [
   "surroundings",
   "vapour",
   "year",
+  "field",
   "rooms",
   "further-checks",
   "vapour-layer",
@@ -60,7 +65,10 @@ describe("doc comments", () => {
 
   it("every public function is among those read here", () => {
     const known = new Set(functions.map(({ name }) => name));
-    const values = [...Object.entries(core), ...Object.entries(calculation)] as [string, unknown][];
+    const values = [...Object.entries(core), ...Object.entries(calculation), ...Object.entries(field)] as [
+      string,
+      unknown,
+    ][];
     const unread = values.filter(([name, value]) => typeof value === "function" && !known.has(name));
     expect(unread.map(([name]) => name)).toEqual(["ProblemsError"]);
     for (const [name] of values) expect(publicNames).toContain(name);

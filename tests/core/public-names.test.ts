@@ -4,6 +4,7 @@ import { join } from "node:path";
 import ts from "typescript-5";
 import { describe, expect, it } from "vitest";
 import * as calculation from "../../packages/core/src/calculation.ts";
+import * as field from "../../packages/core/src/field.ts";
 import * as core from "../../packages/core/src/index.ts";
 import { coreSources } from "./core-sources.ts";
 
@@ -27,6 +28,10 @@ describe("the public names of the core", () => {
     expect(declared.sort()).toEqual(Object.keys(core).sort());
     const listed = [...part("@warmside/core/calculation").matchAll(/`(\w+)`/g)].map(([, name]) => name);
     expect(listed).toEqual(expect.arrayContaining(Object.keys(calculation)));
+    const inField = [...part("@warmside/core/field").matchAll(/^(?:function|const|class) (\w+)/gm)].map(
+      ([, name]) => name,
+    );
+    expect(inField.sort()).toEqual(Object.keys(field).sort());
   });
 
   it("of the calculation are names of the whole, for the same things", () => {

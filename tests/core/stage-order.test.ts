@@ -23,6 +23,7 @@ const STAGES = [
   "surroundings",
   "vapour",
   "year",
+  "field",
   "calculate-build-up.ts",
   "further-checks",
   "vapour-layer",
@@ -41,7 +42,7 @@ const BESIDE: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** The entries that give the public names: they may take from everywhere, and nothing takes from them. */
-const ENTRIES = ["index.ts", "calculation.ts"];
+const ENTRIES = ["index.ts", "calculation.ts", "field.ts"];
 
 function allowedFor(stage: string): readonly string[] {
   if (ENTRIES.includes(stage)) return [...STAGES, ...Object.keys(BESIDE), stage];

@@ -1,0 +1,94 @@
+import { VAPOUR_PERMEABILITY_OF_AIR } from "../constants.ts";
+import type { CountedLayer } from "../heat/types.ts";
+import type { Framing } from "../project/types.ts";
+import { coreSd, SD_OF_AIR_LAYER } from "../vapour/layer-sd.ts";
+import type { Stuff } from "./scene.ts";
+
+/** Thickness in which sheets, facings and tapes are drawn [m]; their sd is their own, whatever it is. */
+export const SHEET_THICKNESS = 1e-4;
+
+/** Heat passes a sheet as if it were not there: λ across it in that thickness [W/(m·K)], R 10⁻⁵ m²·K/W. */
+const ACROSS_A_SHEET = 10;
+
+/** Along a sheet next to nothing passes: λ [W/(m·K)] and δ [kg/(m·s·Pa)]. Foil of 50 µm changes U by under 1 %. */
+const HEAT_ALONG_A_SHEET = 1e-6;
+const VAPOUR_ALONG_A_SHEET = 1e-18;
+
+/** λ of still air in a gap of a few millimetres beside a board, a little radiation in it [W/(m·K)] (this project's rule). */
+const CONDUCTIVITY_OF_GAP = 0.03;
+
+/** Still air in a gap beside framing. */
+export const GAP: Stuff = {
+  name: "gap beside the framing",
+  material: null,
+  isAir: true,
+  conductivity: evenly(CONDUCTIVITY_OF_GAP),
+  permeability: evenly(VAPOUR_PERMEABILITY_OF_AIR),
+};
+
+/** The same value along both directions. */
+export function evenly(value: number): { x: number; y: number } {
+  return { x: value, y: value };
+}
+
+/**
+ * A sheet across y.
+ *
+ * @param name - what it is called
+ * @param sd - its equivalent air layer thickness [m], above 0
+ * @returns the stuff
+ */
+export function sheetStuff(name: string, sd: number): Stuff {
+  return {
+    name,
+    material: null,
+    isAir: false,
+    conductivity: { x: HEAT_ALONG_A_SHEET, y: ACROSS_A_SHEET },
+    permeability: { x: VAPOUR_ALONG_A_SHEET, y: (VAPOUR_PERMEABILITY_OF_AIR * SHEET_THICKNESS) / sd },
+  };
+}
+
+/**
+ * What a counted layer is made of between its framing.
+ *
+ * @param counted - a layer with a thickness
+ * @returns the stuff; air by its equivalent conductivity and an sd of 0.01 m
+ */
+export function layerStuff({ layer, resistance }: CountedLayer): Stuff {
+  const sd = layer.type === "air" ? SD_OF_AIR_LAYER : coreSd(layer, "dry");
+  return {
+    name: layer.name,
+    material: layer.type === "air" ? null : layer.material,
+    isAir: layer.type === "air",
+    conductivity: evenly(layer.thickness / resistance),
+    permeability: evenly((VAPOUR_PERMEABILITY_OF_AIR * layer.thickness) / sd),
+  };
+}
+
+/**
+ * What framing is made of.
+ *
+ * @param framing - of a material with λ and μ
+ * @returns the stuff
+ */
+export function framingStuff({ name, material }: Framing): Stuff {
+  return {
+    name,
+    material,
+    isAir: false,
+    conductivity: evenly(material.conductivity!),
+    permeability: evenly(VAPOUR_PERMEABILITY_OF_AIR / material.vapourResistanceFactorDry!),
+  };
+}
+
+/** A layer with framing that runs across the plane: both side by side, by their shares. */
+export function layerWithCrossing(counted: CountedLayer, crossing: Framing): Stuff {
+  const [between, timber] = [layerStuff(counted), framingStuff(crossing)];
+  const mean = (one: number, other: number): number => (1 - crossing.share) * one + crossing.share * other;
+  return {
+    ...between,
+    name: `${between.name} with ${crossing.name}`,
+    conductivity: evenly(mean(between.conductivity.x, timber.conductivity.x)),
+    permeability: evenly(mean(between.permeability.x, timber.permeability.x)),
+  };
+}

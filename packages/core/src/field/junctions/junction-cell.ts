@@ -1,0 +1,60 @@
+import { emptyScene, type Scene, surround } from "../scene.ts";
+import type { Side } from "./side.ts";
+
+/** A junction drawn: outdoors is below and to the left of it, the room above and to the right. */
+export interface JunctionCell {
+  scene: Scene;
+  /** Lengths of the sides in the drawing by outer dimensions [m]. */
+  levelLength: number;
+  uprightLength: number;
+  /** The room's corner [m]. */
+  corner: { x: number; y: number };
+}
+
+/** Surface resistances of a drawing [m²·K/W]: of the level side and of the upright one. */
+export interface JunctionSurfaces {
+  inside: { level: number; upright: number };
+  outside: { level: number; upright: number };
+}
+
+/** Depth of the air that is drawn around a junction [m]; no figure depends on it. */
+const AIR_STRIP = 0.02;
+
+/** How far a side is drawn [m]: three times its thickness, a metre at least. Source: ISO 10211:2017 clause 5.2 (from memory). */
+const REACH = { least: 1, thicknesses: 3 };
+
+/**
+ * A scene in which nothing but its airs is drawn yet: the room's comes last, over all else.
+ *
+ * @param level - the side along x
+ * @param upright - the side along y
+ * @returns the scene and its measures [m]
+ */
+export function emptyJunction(level: Side, upright: Side): JunctionCell {
+  const reach = reachOf(Math.max(level.thickness, upright.thickness));
+  return {
+    scene: emptyScene(),
+    levelLength: upright.thickness + reach,
+    uprightLength: level.thickness + reach,
+    corner: { x: upright.thickness, y: level.thickness },
+  };
+}
+
+/** How far a junction is drawn from the sides' inner faces [m]. */
+export function reachOf(thickness: number): number {
+  return Math.max(REACH.least, REACH.thicknesses * thickness);
+}
+
+/**
+ * Draws the airs of a junction of two sides: the room first in the scene's list.
+ *
+ * @param cell - the junction, its scene changed in place
+ * @param surfaces - surface resistances [m²·K/W]
+ */
+export function surroundJunction(cell: JunctionCell, { inside, outside }: JunctionSurfaces): void {
+  const { scene, levelLength, uprightLength, corner } = cell;
+  surround(scene, { name: "inside", ...inside }, { x0: corner.x, x1: levelLength, y0: corner.y, y1: uprightLength });
+  const outdoors = { name: "outside", ...outside };
+  surround(scene, outdoors, { x0: -AIR_STRIP, x1: levelLength, y0: -AIR_STRIP, y1: 0 });
+  surround(scene, outdoors, { x0: -AIR_STRIP, x1: 0, y0: 0, y1: uprightLength });
+}

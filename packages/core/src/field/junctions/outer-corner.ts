@@ -1,0 +1,39 @@
+import { fill } from "../scene.ts";
+import { emptyJunction, type JunctionCell, type JunctionSurfaces, surroundJunction } from "./junction-cell.ts";
+import { ringsOf } from "./rings.ts";
+import type { Side } from "./side.ts";
+
+/** What stands in an outer corner: 2 or 3 posts, or the whole corner filled with timber. */
+export type Posts = 2 | 3 | "solid";
+
+/**
+ * Outer corner of two walls, seen from above. The level wall's layers run past the other's; a post stands at the end of
+ * each wall's frame, a third where the lining needs a nailing edge.
+ *
+ * @param level - the wall along x
+ * @param upright - the wall along y
+ * @param posts - what stands in the corner; without framing nothing does
+ * @param surfaces - surface resistances [m²·K/W]
+ * @returns the junction
+ * Source: ISO 10211:2017 clause 5 for where a drawing is cut (from memory); its posts are common practice.
+ */
+export function outerCorner(level: Side, upright: Side, posts: Posts, surfaces: JunctionSurfaces): JunctionCell {
+  const cell = emptyJunction(level, upright);
+  const { scene, levelLength, uprightLength } = cell;
+  const frame = { x0: 0, x1: 0, y0: 0, y1: 0 };
+  for (const { level: one, upright: other, place, x, y } of ringsOf(level, upright)) {
+    const [across, along] = [x + (other?.thickness ?? 0), y + (one?.thickness ?? 0)];
+    if (one !== null) fill(scene, one.stuff, { x0: x, x1: levelLength, y0: y, y1: along });
+    if (other !== null) fill(scene, other.stuff, { x0: x, x1: across, y0: along, y1: uprightLength });
+    if (place === "frame") Object.assign(frame, { x0: x, x1: across, y0: y, y1: along });
+  }
+  const { x0, x1, y0, y1 } = frame;
+  const [post, otherPost] = [level.plies[level.frame]!.timber, upright.plies[upright.frame]!.timber];
+  if (post !== null) {
+    fill(scene, post, { x0, x1: posts === "solid" ? x1 + level.member : x0 + level.member, y0, y1 });
+    if (posts === 3) fill(scene, post, { x0: x1, x1: x1 + level.member, y0, y1 });
+  }
+  if (otherPost !== null) fill(scene, otherPost, { x0, x1, y0: y1, y1: y1 + upright.member });
+  surroundJunction(cell, surfaces);
+  return cell;
+}

@@ -1,0 +1,73 @@
+import type { CountedLayer, HeatCalculation } from "../../heat/types.ts";
+import { framingStuff, layerStuff } from "../cell-stuffs.ts";
+import type { Stuff } from "../scene.ts";
+
+/** A layer as a junction is drawn with it. */
+export interface Ply {
+  thickness: number;
+  stuff: Stuff;
+  /** What the framing through it is made of; null without. */
+  timber: Stuff | null;
+}
+
+/** A build-up at a junction, from its outer face inwards. */
+export interface Side {
+  plies: readonly Ply[];
+  /** Index of the ply with the main framing: the thickest one. */
+  frame: number;
+  /** Width of a framing member [m]. */
+  member: number;
+  thickness: number;
+  /** ΣR between the framing [m²·K/W]. */
+  resistance: number;
+  /** Rsi for U, Rse for U, Rse for the surface's humidity [m²·K/W]. */
+  inside: number;
+  outside: number;
+  outsideForMoisture: number;
+}
+
+/** Width of a framing member where the file tells only a share [m] (common practice in timber frames). */
+const USUAL_MEMBER = 0.045;
+
+/**
+ * A build-up as a side of a junction; sheets are left out, they pass heat as if they were not there.
+ *
+ * @param heat - heat figures of the build-up
+ * @returns its plies from outside inwards [m]
+ * Source: layers and resistances as ISO 6946 counts them.
+ */
+export function sideOf({ counted, surfaceResistances, addedOutside }: HeatCalculation): Side {
+  const layers = counted.filter(({ layer }) => layer.thickness > 0).toReversed();
+  const plies = layers.map(plyOf);
+  const isFramed = plies.some(({ timber }) => timber !== null);
+  const frame = plies.reduce(
+    (best, { thickness, timber }, index) =>
+      (timber !== null || !isFramed) && !(thickness <= (plies[best]?.thickness ?? 0)) ? index : best,
+    -1,
+  );
+  const origin = layers[frame]?.framing?.origin;
+  return {
+    plies,
+    frame,
+    member: origin?.kind === "width and spacing" ? origin.width : USUAL_MEMBER,
+    thickness: plies.reduce((sum, { thickness }) => sum + thickness, 0),
+    resistance: layers.reduce((sum, { resistance }) => sum + resistance, 0),
+    inside: surfaceResistances.inside,
+    outside: surfaceResistances.outside + addedOutside,
+    outsideForMoisture: surfaceResistances.outsideForMoisture + addedOutside,
+  };
+}
+
+function plyOf(counted: CountedLayer): Ply {
+  const { layer, framing } = counted;
+  return {
+    thickness: layer.thickness,
+    stuff: layerStuff(counted),
+    timber: framing === null ? null : framingStuff(framing),
+  };
+}
+
+/** U between the framing [W/(m²·K)]: what ψ is told beside. */
+export function clearTransmittanceOf({ inside, resistance, outside }: Side): number {
+  return 1 / (inside + resistance + outside);
+}

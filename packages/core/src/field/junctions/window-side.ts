@@ -1,0 +1,66 @@
+import { evenly } from "../cell-stuffs.ts";
+import { emptyScene, fill, type Stuff, surround } from "../scene.ts";
+import { type JunctionCell, type JunctionSurfaces, reachOf } from "./junction-cell.ts";
+import type { Side } from "./side.ts";
+
+/** The frame of a window [m], its λ [W/(m·K)], and how far it stands back from the wall's outer face [m]. */
+export interface WindowFrameMeasures {
+  width: number;
+  depth: number;
+  conductivity: number;
+  setBack: number;
+}
+
+/** Depth of the air that is drawn [m]; no figure depends on it. */
+const AIR_STRIP = 0.05;
+
+/**
+ * The side of a window in a wall, seen from above: the wall to the right of x = 0, the frame to its left, the reveal lined
+ * as the wall is. The pane is left out: no heat passes the frame's far end.
+ *
+ * @param wall - the wall, along x
+ * @param trimmers - studs beside the window [–], from 0
+ * @param frame - the window's frame
+ * @param surfaces - surface resistances [m²·K/W]
+ * @returns the junction; its level length is that of the wall, its upright length the frame's width
+ * Source: ISO 10211:2017 clause 5 for where a drawing is cut (from memory).
+ */
+export function windowSide(
+  wall: Side,
+  trimmers: number,
+  frame: WindowFrameMeasures,
+  { inside, outside }: JunctionSurfaces,
+): JunctionCell {
+  const scene = emptyScene();
+  const reach = reachOf(wall.thickness);
+  const { width, depth, setBack } = frame;
+  let y = 0;
+  for (const [index, { thickness, stuff, timber }] of wall.plies.entries()) {
+    fill(scene, stuff, { x0: 0, x1: reach, y0: y, y1: y + thickness });
+    const isFrame = index === wall.frame && timber !== null;
+    if (isFrame) fill(scene, timber, { x0: 0, x1: trimmers * wall.member, y0: y, y1: y + thickness });
+    y += thickness;
+  }
+  const room = { name: "inside", ...inside };
+  const outdoors = { name: "outside", ...outside };
+  const back = setBack + depth;
+  surround(scene, room, { x0: -width, x1: 0, y0: back, y1: Math.max(back, y) + AIR_STRIP });
+  surround(scene, room, { x0: 0, x1: reach, y0: y, y1: y + AIR_STRIP });
+  surround(scene, outdoors, { x0: -width, x1: reach, y0: -AIR_STRIP, y1: 0 });
+  surround(scene, outdoors, { x0: -width, x1: 0, y0: 0, y1: setBack });
+  fill(scene, frameStuff(frame.conductivity), { x0: -width, x1: 0, y0: setBack, y1: back });
+  const lining = wall.plies.at(-1)!;
+  fill(scene, lining.stuff, { x0: -lining.thickness, x1: 0, y0: back, y1: y });
+  return { scene, levelLength: reach, uprightLength: width, corner: { x: 0, y } };
+}
+
+function frameStuff(conductivity: number): Stuff {
+  // Vapour is not worked out at a window; the permeability is not read.
+  return {
+    name: "window frame",
+    material: null,
+    isAir: false,
+    conductivity: evenly(conductivity),
+    permeability: evenly(1),
+  };
+}

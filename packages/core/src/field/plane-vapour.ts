@@ -1,0 +1,171 @@
+import { saturationPressure } from "../air/saturation-pressure.ts";
+import { DAYS_IN_MONTH, MONTHS_PER_YEAR, SECONDS_PER_DAY } from "../constants.ts";
+import type { AirMonths } from "../project/types.ts";
+import type { VerdictWord } from "../result/types.ts";
+import { NOTHING_HELD, sumOf } from "../year/section-year.ts";
+import { startingMonths, WET_MONTH } from "../year/wet-months.ts";
+import { cornerNet } from "./corner-net.ts";
+import { cellAt } from "./mesh.ts";
+import { type MonthDrive, type PlaneMonth, solvePlaneMonth } from "./month-in-the-plane.ts";
+import { type HeatField, temperaturesOf } from "./plane-heat.ts";
+import { unlimitedPressure, type VapourNet, vapourNet } from "./vapour-net.ts";
+
+/** A year of vapour in the plane, months in calendar order of the year that begins at `startMonth`. */
+export interface PlaneYear {
+  verdict: VerdictWord;
+  /** Month index 0 to 11; null when dry. */
+  startMonth: number | null;
+  /** Greatest month-end total [kg per metre of length] and its month; 0 and null when dry. */
+  peak: number;
+  peakMonth: number | null;
+  /** Total after twelve months [kg/m]. */
+  carriedOver: number;
+  /** First month at whose end all is gone for good; null when dry or wet. */
+  dryBy: number | null;
+  /** One list of nodes a calendar month: θ [°C], psat [Pa], p [Pa], water at its end [kg/m]. */
+  temperature: readonly Float64Array[];
+  saturation: readonly Float64Array[];
+  pressure: readonly Float64Array[];
+  held: readonly Float64Array[];
+}
+
+/**
+ * The year of a scene's vapour, drying inside the month counted.
+ *
+ * @param field - its heat on the net of corners, sheets drawn
+ * @param airs - twelve months of each of its airs [°C, Pa]
+ * @param skyOffset - taken off the last air's temperature in the profile only [K]; 2 under a clear sky
+ * @returns verdict, greatest amount, what is left and every month's pressures and water
+ * Source: ISO 13788:2012 clause 6 in two dimensions; start and thresholds as for a straight section (METHOD, the year).
+ */
+export function planeYear(field: HeatField, airs: readonly AirMonths[], skyOffset = 0): PlaneYear {
+  const vapour = vapourOf(field);
+  const climate = climateOf(field, vapour, airs, skyOffset);
+  const nothing = new Float64Array(vapour.inner.length);
+  const fromDry: PlaneMonth[] = [];
+  for (const drive of climate.drives)
+    fromDry.push(solvePlaneMonth(vapour, drive, nothing, fromDry.at(-1)?.wet ?? null));
+  const widths = widthsOf(field);
+  const starts = startingMonths(fromDry.map(({ held }) => (wettestOf(held, widths) > WET_MONTH ? 1 : 0)));
+  const { temperature, saturation } = climate;
+  if (starts.length === 0) {
+    const pressure = fromDry.map((month) => month.pressure);
+    const held = fromDry.map(() => nothing);
+    const none = { peak: 0, peakMonth: null, carriedOver: 0, dryBy: null };
+    return { verdict: "dry", startMonth: null, ...none, temperature, saturation, pressure, held };
+  }
+  const negligible = NOTHING_HELD * (field.mesh.xs.at(-1)! - field.mesh.xs[0]!);
+  let wettest: PlaneYear | null = null;
+  for (const start of starts) {
+    const months = runPlaneYear(vapour, climate.drives, start, fromDry, nothing);
+    const year = { ...summaryOf(months, start, negligible), temperature, saturation };
+    if (year.verdict === "dries out") return year;
+    if (wettest === null || year.carriedOver > wettest.carriedOver + negligible) wettest = year;
+  }
+  return wettest!;
+}
+
+/** Twelve months from empty, in calendar order. */
+function runPlaneYear(
+  vapour: VapourNet,
+  drives: readonly MonthDrive[],
+  start: number,
+  fromDry: readonly PlaneMonth[],
+  nothing: Float64Array,
+): PlaneMonth[] {
+  const months: PlaneMonth[] = new Array(MONTHS_PER_YEAR);
+  let before = nothing;
+  let wet: Uint8Array | null = null;
+  for (let step = 0; step < MONTHS_PER_YEAR; step += 1) {
+    const month = (start + step) % MONTHS_PER_YEAR;
+    const isDry = before.every((amount) => amount === 0);
+    months[month] = isDry ? fromDry[month]! : solvePlaneMonth(vapour, drives[month]!, before, wet);
+    ({ held: before, wet } = months[month]!);
+  }
+  return months;
+}
+
+function summaryOf(
+  months: readonly PlaneMonth[],
+  start: number,
+  negligible: number,
+): Omit<PlaneYear, "temperature" | "saturation"> {
+  const totals = months.map(({ held }) => sumOf(held));
+  const inOrder = totals.map((_, step) => (start + step) % MONTHS_PER_YEAR);
+  const peakMonth = inOrder.reduce((most, month) => (totals[month]! > totals[most]! ? month : most), start);
+  const carriedOver = totals[inOrder.at(-1)!]!;
+  const driesOut = carriedOver <= negligible;
+  const lastWet = inOrder.findLastIndex((month) => totals[month]! > negligible);
+  return {
+    verdict: driesOut ? "dries out" : "stays wet",
+    startMonth: start,
+    peak: totals[peakMonth]!,
+    peakMonth,
+    carriedOver,
+    dryBy: driesOut ? (start + lastWet + 1) % MONTHS_PER_YEAR : null,
+    pressure: months.map(({ pressure }) => pressure),
+    held: months.map(({ held }) => held),
+  };
+}
+
+/** The vapour net of a heat field; its surfaces are the nodes that reach an air. */
+function vapourOf({ scene, mesh, net }: HeatField): VapourNet {
+  const surface = net.active.map((_, node) => (net.toAir.some((conductances) => conductances[node]! > 0) ? 1 : 0));
+  return vapourNet(cornerNet(scene, mesh, "vapour"), surface);
+}
+
+interface PlaneClimate {
+  temperature: Float64Array[];
+  saturation: Float64Array[];
+  drives: MonthDrive[];
+}
+
+/** Temperatures, saturation and what drives each month; at a surface p is the air's, at most saturation there. */
+function climateOf(field: HeatField, vapour: VapourNet, airs: readonly AirMonths[], skyOffset: number): PlaneClimate {
+  const climate: PlaneClimate = { temperature: [], saturation: [], drives: [] };
+  const { toAir } = field.net;
+  const inAir = nodesInAir(field);
+  for (let month = 0; month < MONTHS_PER_YEAR; month += 1) {
+    const last = airs.length - 1;
+    const temperature = temperaturesOf(
+      field,
+      airs.map((air, index) => air.temperature[month]! - (index === last ? skyOffset : 0)),
+    );
+    const saturation = temperature.map(saturationPressure);
+    const given = new Float64Array(temperature.length);
+    for (const [air, conductances] of toAir.entries()) {
+      const pressure = airs[air]!.vapourPressure[month]!;
+      for (const [node, conductance] of conductances.entries())
+        if (conductance > 0) given[node] = Math.min(pressure, saturation[node]!);
+    }
+    const unlimited = unlimitedPressure(vapour, given);
+    climate.temperature.push(temperature);
+    climate.saturation.push(saturation);
+    const limit = saturation.map((most, node) => (inAir[node] === 1 ? Number.POSITIVE_INFINITY : most));
+    climate.drives.push({ limit, unlimited, seconds: DAYS_IN_MONTH[month]! * SECONDS_PER_DAY });
+  }
+  return climate;
+}
+
+/** 1 for nodes with air of the construction on all sides. */
+function nodesInAir({ scene, mesh, net }: HeatField): Uint8Array {
+  const besideStuff = (node: number): boolean => {
+    const [column, row] = [node % net.columns, Math.floor(node / net.columns)];
+    const around = [cellAt(mesh, column - 1, row - 1), cellAt(mesh, column, row - 1)];
+    around.push(cellAt(mesh, column - 1, row), cellAt(mesh, column, row));
+    return around.some((code) => code >= 0 && !scene.stuffs[code]!.isAir);
+  };
+  return net.active.map((isActive, node) => (isActive === 1 && !besideStuff(node) ? 1 : 0));
+}
+
+/** Width along x that each column of nodes stands for [m]. */
+export function widthsOf({ mesh: { xs } }: HeatField): Float64Array {
+  return xs.map((x, index) => ((xs[index + 1] ?? x) - (xs[index - 1] ?? x)) / 2);
+}
+
+/** Most water at one node per area [kg/m²]. */
+function wettestOf(held: Float64Array, widths: Float64Array): number {
+  let most = 0;
+  for (let node = 0; node < held.length; node += 1) most = Math.max(most, held[node]! / widths[node % widths.length]!);
+  return most;
+}

@@ -1,0 +1,128 @@
+import { distinctFramings } from "../heat/paths.ts";
+import type { CountedLayer } from "../heat/types.ts";
+import type { Framing } from "../project/types.ts";
+import { framingStuff, GAP, SHEET_THICKNESS, sheetStuff } from "./cell-stuffs.ts";
+import { layerStack, type StackRow } from "./layer-stack.ts";
+import { emptyScene, fill, type Scene, surround } from "./scene.ts";
+
+/** The cell that a framed build-up repeats: x along the build-up, y from the room outwards. */
+export interface Cell {
+  scene: Scene;
+  rows: readonly StackRow[];
+  /** Length along x that the cell stands for [m]. */
+  width: number;
+  /** Place of the framing member's side [m]: x where the layers between the framing begin. */
+  framingEdge: number;
+  /** Depth of all that is drawn [m]. */
+  depth: number;
+}
+
+/** The joint between framing and a layer that it interrupts. */
+export interface Joint {
+  /** Gap of still air beside the framing [m], from 0. */
+  gap: number;
+  /** Tape over the joint on the room side: its sd [m], and how far it reaches onto the framing [m]; null without. */
+  tape: { sd: number; ontoFraming: number } | null;
+}
+
+/** A layer that touches the framing, without tape. */
+export const TIGHT_JOINT: Joint = { gap: 0, tape: null };
+
+/** Surface resistances on the two sides [m²·K/W]. */
+export interface CellSurfaces {
+  inside: number;
+  outside: number;
+}
+
+/** What a cell is drawn of. */
+export interface CellQuestion {
+  counted: readonly CountedLayer[];
+  framing: Framing;
+  surfaces: CellSurfaces;
+  /** With sheets and facings, for vapour; heat alone passes them as if they were not there. */
+  sheets: boolean;
+  /** The joint beside the framing, by the layer's index (default tight and without tape). */
+  jointOf?: (layer: number) => Joint;
+}
+
+/** How far a tape reaches onto the board beside the joint [m] (this project's rule; what is more makes no difference). */
+const TAPE_ON_BOARD = 0.02;
+
+/** Depth of the air that is drawn on either side [m]; no figure depends on it. */
+const AIR_STRIP = 0.02;
+
+/**
+ * Half a spacing of a build-up framed with timber: from the middle of a member, at x = 0, to the middle between two.
+ *
+ * @param question - layers, the framing that is drawn (told by width and spacing), surfaces
+ * @returns the cell
+ * Source: ISO 10211:2017 clause 5: cut at planes of symmetry (from memory).
+ * @throws RangeError for framing that is told as a share only
+ */
+export function repeatingCell(question: CellQuestion): Cell {
+  const { counted, framing, surfaces, sheets, jointOf = () => TIGHT_JOINT } = question;
+  const { width: member, spacing } = measuresOf(framing);
+  const [edge, width] = [member / 2, spacing / 2];
+  const isTaped = (layer: number): boolean => sheets && jointOf(layer).tape !== null;
+  const rows = layerStack(counted, framing, sheets, isTaped);
+  const scene = emptyScene();
+  const timber = framingStuff(framing);
+  for (const { layer, part, y0, y1, stuff, isFramed } of rows) {
+    fill(scene, stuff, { x0: 0, x1: width, y0, y1 });
+    if (!isFramed) continue;
+    const { gap, tape } = jointOf(layer);
+    fill(scene, GAP, { x0: edge, x1: edge + gap, y0, y1 });
+    fill(scene, timber, { x0: 0, x1: edge, y0, y1 });
+    if (part !== "under tape" || tape === null) continue;
+    const box = {
+      x0: Math.max(0, edge - tape.ontoFraming),
+      x1: edge + gap + TAPE_ON_BOARD,
+      y0,
+      y1: y0 + SHEET_THICKNESS,
+    };
+    fill(scene, sheetStuff("tape", tape.sd), box);
+  }
+  const depth = surroundCell(scene, rows, surfaces, 0, width);
+  return { scene, rows, width, framingEdge: edge, depth };
+}
+
+/**
+ * Draws the two airs of a cell.
+ *
+ * @param scene - the cell's scene, changed in place
+ * @param rows - its rows
+ * @param surfaces - Rsi and Rse [m²·K/W]
+ * @param x0 - where the cell begins [m]
+ * @param x1 - where it ends [m]
+ * @returns the depth of the rows [m]
+ */
+export function surroundCell(
+  scene: Scene,
+  rows: readonly StackRow[],
+  surfaces: CellSurfaces,
+  x0: number,
+  x1: number,
+): number {
+  const depth = rows.at(-1)?.y1 ?? 0;
+  const inside = { name: "inside", upright: surfaces.inside, level: surfaces.inside };
+  const outside = { name: "outside", upright: surfaces.outside, level: surfaces.outside };
+  surround(scene, inside, { x0, x1, y0: -AIR_STRIP, y1: 0 });
+  surround(scene, outside, { x0, x1, y0: depth, y1: depth + AIR_STRIP });
+  return depth;
+}
+
+/**
+ * The framing that a build-up's cell is drawn with: the first that is told by width and spacing.
+ *
+ * @param counted - counted layers
+ * @returns the framing; null where none has a spacing
+ * Source: this project's rule (METHOD, the plane).
+ */
+export function drawnFraming(counted: readonly CountedLayer[]): Framing | null {
+  return distinctFramings(counted).find(({ origin }) => origin.kind === "width and spacing") ?? null;
+}
+
+function measuresOf({ name, origin }: Framing): { width: number; spacing: number } {
+  if (origin.kind === "width and spacing") return origin;
+  throw new RangeError(`${name}: a cell is drawn by width and spacing, not by a share`);
+}

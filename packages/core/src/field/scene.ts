@@ -1,0 +1,97 @@
+import type { Material } from "../project/types.ts";
+
+/** A property along the two directions of the plane. */
+export interface Directions {
+  x: number;
+  y: number;
+}
+
+/** What a part of the plane is made of. Properties along x and y differ for sheets and air layers. */
+export interface Stuff {
+  name: string;
+  /** The material it stands for; null for air, sheets, and what no material of the file is. */
+  material: Material | null;
+  /** Air: water can lie on what bounds it, not in it. */
+  isAir: boolean;
+  /** λ [W/(m·K)], above 0. */
+  conductivity: Directions;
+  /** δ0/μ [kg/(m·s·Pa)], above 0. */
+  permeability: Directions;
+}
+
+/** Air around the construction, with its surface resistances [m²·K/W], above 0. */
+export interface SurroundingAir {
+  name: string;
+  /** Of faces that run along y. */
+  upright: number;
+  /** Of faces that run along x. */
+  level: number;
+}
+
+/** Place of a rectangle in the plane [m]. */
+export interface Box {
+  x0: number;
+  x1: number;
+  y0: number;
+  y1: number;
+}
+
+/** A rectangle filled with a stuff, or open to an air: an index into the scene's list. */
+export interface Rectangle extends Box {
+  filling: "stuff" | "air";
+  index: number;
+}
+
+/**
+ * A section through a construction: rectangles of stuff and air, per metre of length into the paper.
+ * A later rectangle covers the earlier ones. Where there is none, nothing passes.
+ */
+export interface Scene {
+  stuffs: Stuff[];
+  airs: SurroundingAir[];
+  rectangles: Rectangle[];
+}
+
+/**
+ * A scene to draw in.
+ *
+ * @returns a scene with nothing in it
+ * Source: none; nothing is worked out here.
+ */
+export function emptyScene(): Scene {
+  return { stuffs: [], airs: [], rectangles: [] };
+}
+
+/**
+ * Draws a rectangle of stuff. One without width or height is left out.
+ *
+ * @param scene - the scene, changed in place
+ * @param stuff - what fills it
+ * @param box - where [m]
+ * Source: none; nothing is worked out here.
+ */
+export function fill(scene: Scene, stuff: Stuff, box: Box): void {
+  draw(scene, "stuff", placeIn(scene.stuffs, stuff), box);
+}
+
+/**
+ * Draws a rectangle of surrounding air. One without width or height is left out.
+ *
+ * @param scene - the scene, changed in place
+ * @param air - the air
+ * @param box - where [m]
+ * Source: none; nothing is worked out here.
+ */
+export function surround(scene: Scene, air: SurroundingAir, box: Box): void {
+  draw(scene, "air", placeIn(scene.airs, air), box);
+}
+
+function draw(scene: Scene, filling: Rectangle["filling"], index: number, { x0, x1, y0, y1 }: Box): void {
+  if (x1 > x0 && y1 > y0) scene.rectangles.push({ filling, index, x0, x1, y0, y1 });
+}
+
+/** Index of an entry, which is added where it is new. */
+function placeIn<T>(list: T[], entry: T): number {
+  const known = list.indexOf(entry);
+  return known >= 0 ? known : list.push(entry) - 1;
+}

@@ -1,0 +1,59 @@
+import type { HeatField } from "./plane-heat.ts";
+import { widthsOf } from "./plane-vapour.ts";
+
+/** Width over which water is spread to be judged where it is worst [m]: no less is told (this project's rule). */
+export const STRIP_WIDTH = 0.05;
+
+/** Places of the strip that are tried across a cell [–]. */
+const PLACES = 400;
+
+/** The strip of a cell that holds most water. */
+export interface WorstStrip {
+  /** Water per area of the strip [kg/m²]. */
+  amount: number;
+  /** Its middle [m]. */
+  middle: number;
+}
+
+/**
+ * The strip of 50 mm with most water, over the whole depth. Beyond its ends a cell goes on as its mirror image.
+ *
+ * @param field - heat field whose nodes hold the water
+ * @param held - water at every node [kg/m]
+ * @param width - of the strip [m], above 0
+ * @returns amount [kg/m²] and place [m]
+ * Source: this project's rule (METHOD, the plane): water in a strip depends on its width, which is fixed.
+ */
+export function worstStrip(field: HeatField, held: Float64Array, width: number = STRIP_WIDTH): WorstStrip {
+  const widths = widthsOf(field);
+  const columns = widths.length;
+  const begin = field.mesh.xs[0]!;
+  const ends = new Float64Array(columns + 1);
+  const upTo = new Float64Array(columns + 1);
+  for (let column = 0; column < columns; column += 1) {
+    let water = 0;
+    for (let node = column; node < held.length; node += columns) water += held[node]!;
+    ends[column + 1] = ends[column]! + widths[column]!;
+    upTo[column + 1] = upTo[column]! + water;
+  }
+  const whole = ends[columns]!;
+  const between = (from: number, to: number): number => valueUpTo(ends, upTo, to) - valueUpTo(ends, upTo, from);
+  const mirrored = (from: number, to: number): number =>
+    between(Math.max(from, 0), Math.min(to, whole)) + between(0, -from) + between(2 * whole - to, whole);
+  let worst: WorstStrip = { amount: 0, middle: begin };
+  for (let place = 0; place <= PLACES; place += 1) {
+    const middle = (whole * place) / PLACES;
+    const amount = mirrored(middle - width / 2, middle + width / 2) / width;
+    if (amount > worst.amount) worst = { amount, middle: begin + middle };
+  }
+  return worst;
+}
+
+/** A running sum at a place between its ends; nothing before the first, all after the last. */
+function valueUpTo(ends: Float64Array, upTo: Float64Array, place: number): number {
+  if (!(place > 0)) return 0;
+  const next = ends.findIndex((end) => end >= place);
+  if (next < 0) return upTo.at(-1)!;
+  const part = (place - ends[next - 1]!) / (ends[next]! - ends[next - 1]!);
+  return upTo[next - 1]! + part * (upTo[next]! - upTo[next - 1]!);
+}
