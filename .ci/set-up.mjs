@@ -73,7 +73,7 @@ const sources = [...filesBelow("packages/core/src"), ...filesBelow("packages/rep
 const readers = sources.filter((file) => /^packages\/core\/src\/(tables|materials|climate|quantities)\//.test(file));
 await step(
   "tables",
-  ["shared/materials.csv", ...climateFiles, ...readers, ".ci/shipped-tables.mjs"],
+  ["shared/materials.csv", "shared/everyday-names.csv", ...climateFiles, ...readers, ".ci/shipped-tables.mjs"],
   tables,
   async () => {
     const { shippedTables } = await import("./shipped-tables.mjs");

@@ -1,7 +1,14 @@
 import { readFileSync } from "node:fs";
-import { findInTables, materialTable, readMaterialTable, readPriceTable, SHIPPED_MATERIALS } from "@warmside/core";
+import {
+  findInTables,
+  materialTable,
+  readMaterialTable,
+  readPriceTable,
+  SHIPPED_EVERYDAY_NAMES,
+  SHIPPED_MATERIALS,
+  wordProblem,
+} from "@warmside/core";
 import { describe, expect, it } from "vitest";
-import { OTHER_NAMES } from "../../packages/core/src/materials/other-names.ts";
 
 const HEADER = "name,group,kind,density_kg_m3,conductivity_W_mK,mu_dry,mu_wet,sd_m,source\n";
 const problemsOf = (text: string): string[] => {
@@ -39,14 +46,39 @@ describe("the shipped material table", () => {
 
   it("offers a row of its own for everything that is also called something else", () => {
     const names = new Set(SHIPPED_MATERIALS.map(({ name }) => name));
-    for (const [other, meant] of OTHER_NAMES) {
-      expect(
-        meant.filter((name) => !names.has(name)),
-        other,
-      ).toEqual([]);
-      const answer = findInTables(other, [table]);
-      if (answer.found === null) expect(answer.near, other).toEqual(meant);
+    expect(SHIPPED_EVERYDAY_NAMES.length).toBeGreaterThanOrEqual(150);
+    for (const { name, materials, question } of SHIPPED_EVERYDAY_NAMES) {
+      const unknown = materials.filter((material) => !names.has(material));
+      expect(unknown, name).toEqual([]);
+      expect(materials.length > 0 || question !== null, name).toBe(true);
+      expect(findInTables(name, [table]), name).toMatchObject({ found: null, near: materials, question });
     }
+  });
+
+  it.each([
+    ["Breathable membrane", "breather membrane sd 0.05 m"],
+    ["stone-wool", "mineral wool slab"],
+    ["breeze blocks", "lightweight block 1000"],
+    ["corrugated iron", "galvanised steel sheet new"],
+    ["multi-layer foil", "reflective vapour control layer sd 1500 m"],
+    ["chipboard", "particleboard"],
+    ["tongue-and-groove", "softwood weatherboarding"],
+    ["shiplap", "softwood weatherboarding"],
+    ["damp-proof course", "polythene damp-proof membrane 0.3 mm"],
+    ["roofing felt", "bitumen sheet"],
+    ["plastic vapour barrier", "polyethylene sheet 0.15 mm"],
+  ])("%s may mean %s", (name, material) => {
+    expect(findInTables(name, [table])).toMatchObject({ found: null, near: expect.arrayContaining([material]) });
+  });
+
+  it("a name of several meanings is asked about in the problem", () => {
+    const answer = findInTables("breeze block", [table]);
+    if (answer.found !== null) throw new Error("found");
+    const { near, question } = answer;
+    const problem = { code: "material-unknown", path: [], position: null, received: null };
+    const worded = wordProblem({ ...problem, details: { name: "breeze block", near, alike: [], question } });
+    expect(worded.likelySlip).toContain("which density");
+    expect(worded.likelySlip).toContain("dense block");
   });
 
   it.each(Object.getOwnPropertyNames(Object.prototype))("%s, which every object has, is no material", (name) => {
@@ -76,7 +108,7 @@ describe("the shipped material table", () => {
     ["unobtainium", []],
     ["a b c", []],
   ])("nothing is near %s: rows that share most of its words are shown", (name, alike) => {
-    expect(findInTables(name, [table])).toEqual({ found: null, near: [], alike });
+    expect(findInTables(name, [table])).toEqual({ found: null, near: [], question: null, alike });
   });
 });
 

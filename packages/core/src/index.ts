@@ -40,9 +40,10 @@ export type { SuppliedFile } from "./project/reading-context.ts";
 export { projectJsonSchema } from "./project/schema/schema-project.ts";
 export type * from "./project/types.ts";
 
-// materials
+// shipped tables, materials
+export { SHIPPED_CLIMATES, SHIPPED_EVERYDAY_NAMES, SHIPPED_MATERIALS } from "./shipped-tables.ts";
 export { findInTables, type MaterialTable, materialTable } from "./materials/material-table.ts";
-export { OTHER_NAMES } from "./materials/other-names.ts";
+export { everydayName } from "./materials/everyday-names.ts";
 export { readMaterialTable } from "./materials/read-material-table.ts";
 export { readPriceTable } from "./materials/read-price-table.ts";
 
@@ -60,7 +61,6 @@ export { type ImpossibleMonth, impossibleMonths } from "./rooms/impossible-month
 export { roomMonths } from "./rooms/room-months.ts";
 
 // the tables that travel with the package
-export { SHIPPED_CLIMATES, SHIPPED_MATERIALS } from "./shipped-tables.ts";
 
 // a project file, read
 export { readProject, readProjectOrThrow, type Supplies } from "./read-project.ts";

@@ -181,7 +181,7 @@ export const BAD_LAYERS: readonly BadFile[] = [
   lastLayer("void for air", "{ void: 25 mm, ventilation: none }", "key-unknown", "Write `air`"),
   lastLayer(
     "a board that the table has not, whose values only its data sheet has",
-    "{ material: hempcrete, thickness: 60 mm }",
+    "{ material: seaweed, thickness: 60 mm }",
     "material-unknown",
     "which its data sheet has. Write `{ name: …, conductivity: … W/(m K), vapour resistance factor: … }`",
   ),

@@ -2,7 +2,7 @@ import { namesAlike } from "../problems/names-alike.ts";
 import { comparable, nearNames } from "../problems/near-names.ts";
 import type { Found } from "../project/reading-context.ts";
 import type { Material } from "../project/types.ts";
-import { OTHER_NAMES } from "./other-names.ts";
+import { everydayName } from "./everyday-names.ts";
 
 /** Materials that can be found by name, case and spaces forgiven. */
 export type MaterialTable = ReadonlyMap<string, Material>;
@@ -22,15 +22,18 @@ export function materialTable(materials: readonly Material[]): MaterialTable {
  *
  * @param name - as a project file writes it
  * @param tables - the shipped table, then the user's own
- * @returns the material; else the names that are likely meant, and where there are none those that share a word
- * @example findInTables("Steel", []) // { found: null, near: [], alike: [] }
+ * @returns the material; else the names that are likely meant, what has to be known to choose, and where there are none
+ * the names that share a word
+ * @example findInTables("Steel", []) // { found: null, near: [], question: null, alike: [] }
  */
 export function findInTables(name: string, tables: readonly MaterialTable[]): Found<Material> {
   const wanted = comparable(name);
   const found = tables.findLast((table) => table.has(wanted))?.get(wanted);
   if (found !== undefined) return { found };
   const names = tables.flatMap((table) => [...table.values()].map((material) => material.name));
-  const other = OTHER_NAMES.get(wanted)?.filter((candidate) => names.includes(candidate)) ?? [];
-  const near = other.length > 0 ? other : nearNames(name, names);
-  return { found: null, near, alike: near.length > 0 ? [] : namesAlike(name, names) };
+  const everyday = everydayName(name);
+  const question = everyday?.question ?? null;
+  const meant = everyday?.materials.filter((candidate) => names.includes(candidate)) ?? [];
+  const near = meant.length > 0 || question !== null ? meant : nearNames(name, names);
+  return { found: null, near, question, alike: near.length > 0 ? [] : namesAlike(name, names) };
 }

@@ -89,8 +89,8 @@ function whatIsMeant({ text, list }: Facts): Omit<Said, "says"> {
     expected: `a name from the table, or the material's values in braces, which its data sheet has${
       isSheet ? "; all but a sheet has its thickness beside" : ""
     }`,
-    likelySlip: didYouMean(near) ?? inTheTable(list("alike")),
-    write: near.length > 0 ? onlyOne(near) : blanks,
+    likelySlip: [text("question"), didYouMean(near) ?? inTheTable(list("alike"))].filter(Boolean).join(" ") || null,
+    write: near.length > 0 ? onlyOne(near) : text("question") === "" ? blanks : null,
   };
 }
 

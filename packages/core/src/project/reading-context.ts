@@ -4,7 +4,9 @@ import type { FileData } from "./text/file-data.ts";
 import type { Material } from "./types.ts";
 
 /** What a name leads to; else the names that are likely meant, and those that share a word with it. */
-export type Found<Thing> = { found: Thing } | { found: null; near: readonly string[]; alike: readonly string[] };
+export type Found<Thing> =
+  | { found: Thing }
+  | { found: null; near: readonly string[]; question: string | null; alike: readonly string[] };
 
 /** A file beside the project file, as whoever reads disks supplies it. */
 export type SuppliedFile = { text: string } | { failure: string };

@@ -1,4 +1,4 @@
-import type { Material } from "@warmside/core";
+import type { EverydayName, Material } from "@warmside/core";
 import type { Command } from "commander";
 import { type CommandResult, done, refused } from "./command-result.ts";
 import { groups, type Line, line, paragraph } from "./lines.ts";
@@ -26,15 +26,28 @@ async function materials(words: readonly string[]): Promise<CommandResult> {
   const wanted = wordsIn(words.join(" "));
   if (wanted.length === 0) return done(namesByGroup(table));
   const found = await searchMaterials(wanted, table);
-  if (found.length === 0) return refused(await nothingFound(words.join(" "), table));
-  return done(groups(...found.map(materialInWords), [line(countInWords(found.length))]));
+  const { everydayName } = await import("@warmside/core");
+  const everyday = everydayName(words.join(" "));
+  if (found.length === 0 && everyday === null) return refused(await nothingFound(words.join(" "), table));
+  const meanings = everyday === null ? [] : meaningsInWords(words.join(" "), everyday);
+  return done(groups(...meanings, ...found.map(materialInWords), [line(countInWords(found.length))]));
+}
+
+/** An everyday name that means several things, or that cannot be answered before something is known. */
+function meaningsInWords(asked: string, { materials, question }: EverydayName): Line[][] {
+  const several = materials.length > 1 ? `"${asked}" can mean several things: ${materials.join(", ")}.` : "";
+  const sentence = [several, question ?? ""].filter((part) => part !== "").join(" ");
+  return sentence === "" ? [] : [[paragraph(sentence)]];
 }
 
 /** What was looked for is not there: near names, and how a material is given on the spot. */
 async function nothingFound(asked: string, table: readonly Material[]): Promise<Line[]> {
-  const { nearNames, OTHER_NAMES } = await import("@warmside/core");
+  const { nearNames, SHIPPED_EVERYDAY_NAMES } = await import("@warmside/core");
   const names = table.map(({ name }) => name);
-  const near = nearNames(asked, new Set([...names, ...OTHER_NAMES.keys(), ...names.flatMap(wordsIn)]));
+  const near = nearNames(
+    asked,
+    new Set([...names, ...SHIPPED_EVERYDAY_NAMES.map(({ name }) => name), ...names.flatMap(wordsIn)]),
+  );
   const offer = near.length === 0 ? "" : ` Did you mean ${near.join(" or ")}?`;
   const sentence =
     `No material of the table has "${asked}".${offer} One that is not in the table is given on the spot, in ` +
@@ -52,11 +65,27 @@ const ON_THE_SPOT = [
 function namesByGroup(table: readonly Material[]): Line[] {
   const names = [...new Set(table.map(({ group }) => group))];
   const lists = names.map((group) => {
-    const ofGroup = table.filter((material) => material.group === group).map(({ name }) => name);
-    return [line({ colour: "bold", text: group ?? "other" }), paragraph(ofGroup.join(", "), 2)];
+    const rows = table.filter((material) => material.group === group);
+    return [
+      line({ colour: "bold", text: group ?? "other" }),
+      ...rows.map((material) => line(`  ${figuresOf(material)}`)),
+    ];
   });
-  return groups(...lists, [line(`${countInWords(table.length)} "warmside materials WORDS" tells their properties.`)]);
+  const more = `${countInWords(table.length)} "warmside materials WORDS" tells density, source and other names.`;
+  return groups(...lists, [line(more)]);
 }
+
+/** A name with what decides: λ and μ of a material with a thickness, sd of a sheet. */
+function figuresOf({ name, conductivity, vapourResistanceFactorDry, equivalentAirLayerThickness }: Material): string {
+  const figures =
+    equivalentAirLayerThickness === null
+      ? `λ ${String(conductivity).padEnd(6)} μ ${vapourResistanceFactorDry}`
+      : `sd ${equivalentAirLayerThickness} m`;
+  return `${name.padEnd(NAME_WIDTH)} ${figures}`;
+}
+
+/** Characters of the longest names. */
+const NAME_WIDTH = 40;
 
 function materialInWords({ material, alsoCalled }: FoundMaterial): Line[] {
   const belongs = [material.group, material.kind].filter((word) => word !== null).join(", ");

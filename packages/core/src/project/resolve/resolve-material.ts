@@ -40,6 +40,7 @@ export function findMaterial(name: string, path: ProblemPath, context: ReadingCo
       name,
       near: ofThickness(answer.near, thickness),
       alike: answer.alike,
+      question: answer.question,
       air: isLayer ? wordOfAir(name) : null,
       thickness: isReadable(thickness) ? thickness : null,
       isSheet: isLayer && thickness === null ? "yes" : "no",

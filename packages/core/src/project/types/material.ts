@@ -36,3 +36,12 @@ export interface Material {
   /** Relative spread of its values for the spread study (0.1 is ±10 %); null: the default of its basis. */
   spread: number | null;
 }
+
+/** What something is also called on site. */
+export interface EverydayName {
+  name: string;
+  /** The rows of the material table that may be meant, likeliest first. */
+  materials: readonly string[];
+  /** What has to be known first; null where the names alone tell. */
+  question: string | null;
+}

@@ -16,8 +16,9 @@ export interface FoundMaterial {
  * @returns those that are found, in the table's order
  */
 export async function searchMaterials(wanted: readonly string[], table: readonly Material[]): Promise<FoundMaterial[]> {
-  const { OTHER_NAMES } = await import("@warmside/core");
-  const isCalled = ({ name }: Material, other: string): boolean => OTHER_NAMES.get(other)?.includes(name) === true;
+  const { everydayName } = await import("@warmside/core");
+  const isCalled = ({ name }: Material, other: string): boolean =>
+    everydayName(other)?.materials.includes(name) === true;
   const phrase = wanted.join(" ");
   return table.flatMap((material): FoundMaterial[] => {
     const own = wordsIn(`${material.name} ${material.group ?? ""} ${material.kind ?? ""}`);

@@ -1,0 +1,19 @@
+import { comparable } from "../problems/near-names.ts";
+import type { EverydayName } from "../project/types.ts";
+import { SHIPPED_EVERYDAY_NAMES } from "../shipped-tables.ts";
+
+/**
+ * What something is called on site, case, hyphens, spaces and a plural s forgiven.
+ *
+ * @param name - as the reader wrote it
+ * @returns the rows of the material table that may be meant, and what to ask; null where it is no such name
+ * @example everydayName("OSB")?.materials // ["oriented strand board"]
+ */
+export function everydayName(name: string): EverydayName | null {
+  const wanted = comparable(name);
+  return BY_NAME.get(wanted) ?? BY_NAME.get(wanted.replace(/s$/, "")) ?? null;
+}
+
+const BY_NAME: ReadonlyMap<string, EverydayName> = new Map(
+  SHIPPED_EVERYDAY_NAMES.map((entry) => [comparable(entry.name), entry]),
+);
