@@ -62,11 +62,13 @@ export function wallOfLayers(count: number): BuildUp {
 
 /** Outdoor air and the room of the reported year, and what else an assessment works out. */
 export function surroundings(): Surroundings {
+  const reported = siteOf(OUTDOORS, STUDIO);
   return {
     rooms: new Map([["indoor", STUDIO]]),
     humidityMargin: 1,
     sites: {
-      reported: siteOf(OUTDOORS, STUDIO),
+      reported,
+      mean: reported,
       colder: siteOf(applySeverity(OUTDOORS, ONE_IN_TEN_COLDER), STUDIO),
       warmer: siteOf(applySeverity(OUTDOORS, ONE_IN_TEN_WARMER), STUDIO),
       wetter: siteOf(OUTDOORS, wetterRoom(STUDIO)),

@@ -19,7 +19,7 @@ function assess(built: BuildUp, climate = "oslo", humidity = classThree): BuildU
   const room = heatedRoom(humidity);
   const site = siteOf(shippedClimate(climate), room);
   return assessBuildUp(built, {
-    sites: { reported: site, colder: site, warmer: site, wetter: site, heatedDaily: site },
+    sites: { reported: site, mean: site, colder: site, warmer: site, wetter: site, heatedDaily: site },
     rooms: new Map([["indoor", room]]),
     humidityMargin: 1,
   });

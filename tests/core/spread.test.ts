@@ -250,7 +250,14 @@ describe("what the judgement rests on", () => {
         const around = {
           rooms,
           humidityMargin: 1,
-          sites: { reported: site, colder: muchColder(site), warmer: site, wetter: site, heatedDaily: site },
+          sites: {
+            reported: site,
+            mean: site,
+            colder: muchColder(site),
+            warmer: site,
+            wetter: site,
+            heatedDaily: site,
+          },
         };
         const leaking = leaks ? { ...buildUp, leak: { length: 1, width: 0.001, pressure: 2 } } : buildUp;
         const word = sameWord(leaking, around);

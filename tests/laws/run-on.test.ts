@@ -50,4 +50,46 @@ describe("law: a year that settles repeats itself, one that does not grows by th
     expect(seen.settledLater).toBeGreaterThan(3);
     expect(seen.growing).toBeGreaterThan(20);
   });
+
+  it("a year that comes once, then drier ones: what it left is carried on through those alone, year by year", () => {
+    const seen = { cleared: 0, settledWet: 0, growing: 0 };
+    fc.assert(
+      fc.property(sections, fc.double({ min: 0.5, max: 1, noNaN: true }), (section, drier) => {
+        const { climate } = section;
+        const after = {
+          ...section,
+          climate: { ...climate, insideSurface: climate.insideSurface.map((p) => drier * p) },
+        };
+        const first = sectionYear(section, yearFromDry(section), "drying inside the month");
+        if (first.verdict !== "stays wet") return;
+        const repeating = runOn(section, first.startMonth, first, after);
+        const state = emptyMonthState(section.sd.length);
+        runYear(section, first.startMonth!, "drying inside the month", state);
+        let last = sumOf(state.held);
+        let growth = 0;
+        let least = last;
+        for (let year = 2; year <= repeating.years; year += 1) {
+          markWetNodes(state);
+          const { held } = runYear(after, first.startMonth!, "drying inside the month", state);
+          least = Math.min(...held.map(sumOf));
+          growth = sumOf(state.held) - last;
+          last += growth;
+          if (year < repeating.years) expect(least).toBeGreaterThan(NOTHING);
+        }
+        if (!repeating.settles) {
+          seen.growing += 1;
+          if (repeating.years < MOST_YEARS) expect(growth).toBeCloseTo(repeating.growthPerYear, 8);
+        } else if (repeating.level === 0) {
+          seen.cleared += 1;
+          expect(least).toBeLessThanOrEqual(NOTHING);
+        } else {
+          seen.settledWet += 1;
+          expect(Math.abs(last - repeating.level)).toBeLessThanOrEqual(NOTHING * section.sd.length);
+        }
+      }),
+      { numRuns: 1000, seed: 12, endOnFailure: true },
+    );
+    expect(seen.cleared).toBeGreaterThan(10);
+    expect(seen.growing).toBeGreaterThan(10);
+  });
 });

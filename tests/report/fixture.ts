@@ -281,6 +281,7 @@ export function buildUpFixture(
       corrections: [],
       correctionsLeftOut: false,
       ground: null,
+      groundResistance: null,
       heatPerYear: null,
       heatPerYearNote: null,
     },

@@ -50,7 +50,7 @@ export function judgeBuildUp(buildUp: BuildUp, surroundings: Surroundings, scope
   const { sites, rooms, humidityMargin } = surroundings;
   const room = rooms.get(buildUp.room)!;
   const farRoom = rooms.get(buildUp.faces) ?? null;
-  const calculation = calculateBuildUp(buildUp, sites.reported);
+  const calculation = calculateBuildUp(buildUp, sites.reported, { yearsAfter: sites.mean });
   const surface = surfaceOfBuildUp(buildUp, calculation.heat, surfaceQuestion(calculation, farRoom !== null));
   const { result: vapourLayer, tightLayer, tightLayers } = assessVapourLayer(calculation);
   const all = scope === "all";

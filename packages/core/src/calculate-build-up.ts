@@ -26,6 +26,8 @@ export interface CalculationOptions {
   largestPart?: number;
   /** Whether the year is repeated until it repeats itself (default true). */
   runOn?: boolean;
+  /** The years that follow a year of one in ten: its air is not repeated (default: the same year again). */
+  yearsAfter?: Site;
 }
 
 /** A straight way through, calculated. */
@@ -101,11 +103,31 @@ function calculateCase(buildUp: BuildUp, site: Site, options: CalculationOptions
   const heat = calculateHeat(buildUp, direction);
   const farSide = farSideMonths(buildUp, site, inside, heat);
   const anyFraming = distinctFramings(heat.counted).length > 0;
+  const air = { inside, outside: farSide.months };
+  const airAfter = airOfYearsAfter(buildUp, heat, site, options.yearsAfter);
   const sections = pathsThrough(heat.counted, countsForVapour).map((path) =>
-    calculateSection(pathName(path, anyFraming), path, buildUp, heat, inside, farSide.months, options),
+    calculateSection(pathName(path, anyFraming), path, buildUp, heat, air, airAfter, options),
   );
   const governing = sections.reduce((worst, section) => (compareSections(section, worst) > 0 ? section : worst));
   return { buildUp, heat, inside, farSide, sections, governing, slightVentilationCase: null };
+}
+
+/** The air on both sides of a build-up. */
+interface AirOnBothSides {
+  inside: AirMonths;
+  outside: AirMonths;
+}
+
+/** Null where the years that follow are the same year again. */
+function airOfYearsAfter(
+  buildUp: BuildUp,
+  heat: HeatCalculation,
+  site: Site,
+  after: Site | undefined,
+): AirOnBothSides | null {
+  if (after === undefined || after === site) return null;
+  const inside = roomOf(after, buildUp.room);
+  return { inside, outside: farSideMonths(buildUp, after, inside, heat).months };
 }
 
 function calculateSection(
@@ -113,20 +135,24 @@ function calculateSection(
   path: Path,
   buildUp: BuildUp,
   heat: HeatCalculation,
-  inside: AirMonths,
-  outside: AirMonths,
+  air: AirOnBothSides,
+  airAfter: AirOnBothSides | null,
   options: CalculationOptions,
 ): SectionCalculation {
   const slices = sectionSlices(heat.counted, path, vapourChoice(heat, options), options.sdOverrides);
   const line = nodeLine(slices, options.largestPart ?? LARGEST_PART_RESISTANCE);
   const surfaces = heat.surfaceResistances;
   const skyOffset = buildUp.clearSky ? CLEAR_SKY_OFFSET : 0;
-  const climate = sectionClimate(line, inside, outside, surfaces.inside, surfaces.outsideForMoisture, skyOffset);
+  const climateOf = ({ inside, outside }: AirOnBothSides): SectionClimate =>
+    sectionClimate(line, inside, outside, surfaces.inside, surfaces.outsideForMoisture, skyOffset);
+  const climate = climateOf(air);
   const driven = { sd: line.sd, climate };
   const dryYear = yearFromDry(driven);
   const year = sectionYear(driven, dryYear, "standard");
   const withinMonth = sectionYear(driven, dryYear, "drying inside the month", year);
-  const repeating = options.runOn === false ? null : runOn(driven, withinMonth.startMonth, withinMonth);
+  const after =
+    airAfter === null || withinMonth.verdict !== "stays wet" ? driven : { ...driven, climate: climateOf(airAfter) };
+  const repeating = options.runOn === false ? null : runOn(driven, withinMonth.startMonth, withinMonth, after);
   return { name, path, slices, line, climate, dryYear, year, withinMonth, repeating };
 }
 

@@ -31,18 +31,23 @@ export function applySeverity(climate: OutdoorClimate, severity: Severity): Outd
 }
 
 /**
- * The colder or warmer year met once in ten, of a climate that already carries a severity.
+ * The colder or warmer year met once in ten, or the mean one, of a climate that already carries a severity.
  *
  * @param climate - the reported year's twelve monthly means
  * @param severity - what the reported year already is
- * @param year - the colder or the warmer one
- * @returns 2 K off the mean year where the reported one is itself met once in ten; else 2 K off the reported year, which
- *   then counts as the mean
+ * @param year - the colder, the warmer or the mean one
+ * @returns that year: told from the mean year where the reported one is itself met once in ten, else from the reported
+ *   year, which then counts as the mean
  * Source: ISO 13788:2012 clause 4.2 (from memory).
  */
 export function oneInTenYear(climate: OutdoorClimate, severity: Severity, year: Severity): OutdoorClimate {
-  const reported = [ONE_IN_TEN_COLDER, ONE_IN_TEN_WARMER].find(({ name }) => name === severity.name)?.offset ?? 0;
+  const reported = isOneInTen(severity) ? severity.offset : 0;
   return applySeverity(climate, { ...year, offset: year.offset - reported });
+}
+
+/** Whether a severity is a year met once in ten, which mean years follow. */
+export function isOneInTen({ name }: Severity): boolean {
+  return name === ONE_IN_TEN_COLDER.name || name === ONE_IN_TEN_WARMER.name;
 }
 
 function signed(offset: number): string {

@@ -52,6 +52,7 @@ export function heatResult(calculation: BuildUpCalculation, surface: SurfaceResu
     corrections: heat.corrections.map(({ name, layer, value, formula }) => ({ name, layer, value, formula })),
     correctionsLeftOut: heat.correctionsLeftOut,
     ground: heat.ground === null ? null : heat.ground.map((value) => ({ ...value })),
+    groundResistance: heat.groundResistance,
     groundBasis: floorBasis(calculation),
     slightVentilation: heat.slightVentilation ?? null,
     ...heatOverTheYear(calculation, outdoor),

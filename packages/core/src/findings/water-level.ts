@@ -1,4 +1,5 @@
 import type { BuildUpCalculation, SectionCalculation } from "../calculate-build-up.ts";
+import { NOTHING_HELD } from "../year/section-year.ts";
 import { type AmountLimit, amountLimits, DROPS_GATHER, TRACE } from "./amount-limits.ts";
 import { type WaterZone, waterZones } from "./water-zones.ts";
 
@@ -76,10 +77,13 @@ function judgeZone(section: SectionCalculation, zone: WaterZone, { buildUp }: Bu
   return { ...judged, level: levelOf(judged) };
 }
 
-/** What a year leaves behind [kg/m²]: 0 where it settles at a level, null where all of it dries. */
+/**
+ * What a year leaves behind [kg/m²]: 0 where it settles at a level, null where all of it dries, be it in the ordinary
+ * years that follow a year of one in ten.
+ */
 function growthOf({ withinMonth, repeating }: SectionCalculation, zone: WaterZone): number | null {
   if (withinMonth.verdict !== "stays wet" || !(zone.left > 0)) return null;
-  if (repeating?.settles === true) return 0;
+  if (repeating?.settles === true) return repeating.level > NOTHING_HELD ? 0 : null;
   return repeating?.growthPerYear ?? withinMonth.carriedOver;
 }
 

@@ -64,6 +64,19 @@ export function slabTransmittance(ground: Ground, floorResistance: number): Grou
   };
 }
 
+/**
+ * Resistance of the ground below a slab: with it the layers and the ground together have the slab's own transmittance.
+ *
+ * @param transmittance - U of the slab, edge insulation counted [W/(m²·K)], above 0
+ * @param floorResistance - Rf of its layers [m²·K/W], ≥ 0
+ * @returns Rg = 1/U − Rsi − Rf [m²·K/W]
+ * Source: METHOD.md, Ground floors (this project's rule; ISO 13370:2017 has the same sum as a virtual layer, from memory).
+ * @example resistanceOfGround(0.8214, 0) // 1.0474
+ */
+export function resistanceOfGround(transmittance: number, floorResistance: number): number {
+  return 1 / transmittance - FLOOR_SURFACE_INSIDE - floorResistance;
+}
+
 /** U0 [W/(m²·K)] of a slab, or Ug of the ground below a void. Source: ISO 13370:2017 equations 3 and 4 (from memory). */
 function basicTransmittance(dimension: number, equivalentThickness: number, conductivity: number): number {
   return equivalentThickness < dimension

@@ -2,7 +2,12 @@ import type { AirLayer, BuildUp } from "../project/types.ts";
 import { combinedResistance } from "./combined-resistance.ts";
 import { heatCorrections, SMALLEST_CORRECTION_SHARE } from "./corrections.ts";
 import { countedLayers } from "./counted-layers.ts";
-import { type GroundTransmittance, slabTransmittance, suspendedFloorTransmittance } from "./ground-floor.ts";
+import {
+  type GroundTransmittance,
+  resistanceOfGround,
+  slabTransmittance,
+  suspendedFloorTransmittance,
+} from "./ground-floor.ts";
 import { pathsThrough } from "./paths.ts";
 import { ROOF_SPACE_RESISTANCE, unheatedSpaceResistance } from "./space-resistance.ts";
 import { sumOfResistances } from "./sum-of-resistances.ts";
@@ -33,6 +38,10 @@ export function calculateHeat(buildUp: BuildUp, direction: HeatFlowDirection): H
   const bothSurfaces = surfaces.inside + surfaces.outside;
   const floor = floorOnGround(buildUp, combined.resistance - bothSurfaces);
   const clearFloor = floorOnGround(buildUp, clear - bothSurfaces);
+  const groundResistance =
+    floor === null || buildUp.ground === null
+      ? null
+      : resistanceOfGround(floor.transmittance, combined.resistance - bothSurfaces);
   return {
     upperLimit: combined.upperLimit,
     lowerLimit: combined.lowerLimit,
@@ -40,7 +49,8 @@ export function calculateHeat(buildUp: BuildUp, direction: HeatFlowDirection): H
     limitsRatio: combined.limitsRatio,
     possibleError: combined.possibleError,
     direction,
-    surfaceResistances: surfaces,
+    surfaceResistances: { ...surfaces, outsideForMoisture: groundResistance ?? surfaces.outsideForMoisture },
+    groundResistance,
     counted,
     endsAt,
     paths,

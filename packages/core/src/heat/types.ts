@@ -28,7 +28,7 @@ export interface SurfaceResistances {
   inside: number;
   /** For transmittance. */
   outside: number;
-  /** For temperatures and vapour. */
+  /** For temperatures and vapour; below a slab the resistance of the ground. */
   outsideForMoisture: number;
 }
 
@@ -78,6 +78,8 @@ export interface HeatCalculation extends CombinedResistance {
   /** Resistance added outside the layers (roof void, unheated space) [m²·K/W]. */
   addedOutside: number;
   ground: readonly WorkingValue[] | null;
+  /** Rg, what the ground below a slab adds to its layers [m²·K/W]; null for everything else. */
+  groundResistance: number | null;
   /** The two cases that a slightly ventilated air layer lies between; absent without one. */
   slightVentilation?: SlightVentilation;
 }

@@ -63,6 +63,8 @@ export interface HeatResult {
   correctionsLeftOut: boolean;
   /** Floors: the working of ISO 13370 as named values with units; null otherwise. */
   ground: { name: string; symbol: string; value: number; unit: string }[] | null;
+  /** Rg, resistance of the ground below a slab, behind the layers in every temperature [m²·K/W]; null for all else. */
+  groundResistance: number | null;
   /** What that working starts from; null where `ground` is. */
   groundBasis?: FloorBasis | null;
   /**

@@ -78,18 +78,19 @@ export function sensitivityRuns(
 function runOf(
   name: SensitivityName,
   buildUp: BuildUp,
-  { reported, colder, warmer, wetter, heatedDaily }: AssessmentSites,
+  { reported, mean, colder, warmer, wetter, heatedDaily }: AssessmentSites,
   tightLayer: TightLayer | null,
 ): BuildUpCalculation | null {
   const run = (changed: BuildUp, site: Site, vapourResistance: "dry" | "unfavourable" = "dry"): BuildUpCalculation =>
     calculateBuildUp(changed, site, { vapourResistance, runOn: false });
+  const once = (site: Site): BuildUpCalculation => calculateBuildUp(buildUp, site, { yearsAfter: mean });
   const opened = (factor: number): BuildUpCalculation | null =>
     tightLayer === null ? null : run(withVapourLayerOpened(buildUp, tightLayer, factor), reported);
   switch (name) {
     case "one in ten colder year":
-      return isSameYear(reported, colder) ? null : run(buildUp, colder);
+      return isSameYear(reported, colder) ? null : once(colder);
     case "one in ten warmer year":
-      return isSameYear(reported, warmer) || !isDrivenFromOutside(buildUp, reported) ? null : run(buildUp, warmer);
+      return isSameYear(reported, warmer) || !isDrivenFromOutside(buildUp, reported) ? null : once(warmer);
     case "heated every day":
       return isOtherAir(buildUp, reported, heatedDaily) ? run(buildUp, heatedDaily) : null;
     case "unfavourable vapour resistance":

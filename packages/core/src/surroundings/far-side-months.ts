@@ -34,7 +34,7 @@ export function farSideMonths(buildUp: BuildUp, site: Site, inside: AirMonths, h
   if (buildUp.faces === "ground") {
     return {
       name: "ground",
-      rule: "ground at the year's mean outdoor temperature, saturated",
+      rule: "below the ground's own resistance, the year's mean outdoor temperature, saturated",
       months: groundMonths(site.outdoor),
     };
   }

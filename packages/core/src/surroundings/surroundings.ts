@@ -1,14 +1,19 @@
 import { climateMonths } from "../climate/climate-months.ts";
-import { MEAN_YEAR, ONE_IN_TEN_COLDER, ONE_IN_TEN_WARMER, oneInTenYear } from "../climate/severity.ts";
+import { isOneInTen, MEAN_YEAR, ONE_IN_TEN_COLDER, ONE_IN_TEN_WARMER, oneInTenYear } from "../climate/severity.ts";
 import type { OutdoorClimate, Project, Room, Severity } from "../project/types.ts";
 import { heatedDaily } from "../rooms/heated-daily.ts";
 import { roomMonths } from "../rooms/room-months.ts";
 import { wetterRoom } from "../rooms/wetter-room.ts";
 import type { Site } from "./far-side-months.ts";
 
-/** The reported site; the years of one in ten; the same year with wetter rooms, and with rooms heated on every day. */
+/**
+ * The reported site; the mean year, which follows any year of one in ten; the years of one in ten; the reported year with
+ * wetter rooms, and with rooms heated on every day.
+ */
 export interface AssessmentSites {
   reported: Site;
+  /** The same object as `reported` unless that is itself one in ten. */
+  mean: Site;
   colder: Site;
   warmer: Site;
   wetter: Site;
@@ -37,11 +42,13 @@ export function surroundingsOf(
 ): Surroundings {
   const { severity = MEAN_YEAR, rooms, humidityMargin } = project;
   const all = [...rooms.values()];
+  const reported = siteOf(climate, all, humidityMargin);
   return {
     rooms,
     humidityMargin,
     sites: {
-      reported: siteOf(climate, all, humidityMargin),
+      reported,
+      mean: isOneInTen(severity) ? siteOf(oneInTenYear(climate, severity, MEAN_YEAR), all, humidityMargin) : reported,
       colder: siteOf(oneInTenYear(climate, severity, ONE_IN_TEN_COLDER), all, humidityMargin),
       warmer: siteOf(oneInTenYear(climate, severity, ONE_IN_TEN_WARMER), all, humidityMargin),
       wetter: siteOf(climate, all.map(wetterRoom), humidityMargin),
@@ -63,11 +70,13 @@ export function withRoom(surroundings: Surroundings, room: Room): Surroundings {
     ...site,
     rooms: new Map([...site.rooms, [room.name, roomMonths(as, site.outdoor, humidityMargin)]]),
   });
+  const reported = changed(sites.reported, room);
   return {
     humidityMargin,
     rooms: new Map([...rooms, [room.name, room]]),
     sites: {
-      reported: changed(sites.reported, room),
+      reported,
+      mean: sites.mean === sites.reported ? reported : changed(sites.mean, room),
       colder: changed(sites.colder, room),
       warmer: changed(sites.warmer, room),
       wetter: changed(sites.wetter, wetterRoom(room)),

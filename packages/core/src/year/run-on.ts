@@ -16,18 +16,22 @@ export const MOST_YEARS = 100;
 const SAME_GROWTH = 1e-9;
 
 /**
- * The year repeated until it repeats itself, with drying inside the month.
+ * The year repeated until it repeats itself, with drying inside the month. A year that comes once in ten is not repeated:
+ * the years that follow it are given, and what it left is carried through those.
  *
- * @param section - nodes and climate
+ * @param section - nodes and climate of the first year
  * @param startMonth - 0 to 11; null for a dry section
  * @param firstYear - the first year begun in that month with drying inside the month, where it is known
- * @returns whether it settles, after how many years and at what level [kg/m²]; otherwise the growth per year [kg/m²]
- * Source: beyond ISO 13788:2012 (this project's rule, METHOD.md, Repeated year).
+ * @param after - nodes and climate of the years that follow (default: the same year again)
+ * @returns whether it settles, after how many years and at what level [kg/m²], 0 once a following year has cleared all;
+ *   otherwise the growth per year [kg/m²], always that of a year that is repeated
+ * Source: METHOD.md, Repeated year and One-in-ten years (beyond ISO 13788:2012).
  */
 export function runOn(
   section: DrivenSection,
   startMonth: number | null,
   firstYear: SectionYear | null = null,
+  after: DrivenSection = section,
 ): RepeatingYear {
   if (startMonth === null) return { settles: true, years: 0, level: 0, growthPerYear: 0 };
   if (firstYear?.verdict === "dries out")
@@ -37,22 +41,34 @@ export function runOn(
   let growthBefore: Float64Array | null = null;
   for (let year = 1; year <= MOST_YEARS; year += 1) {
     const before = copyOf(state.held);
+    const isOfItsOwn = year === 1 && after !== section;
     if (year === 1 && firstYear !== null) state.held.set(firstYear.held[lastMonth]!);
-    else carryThroughYear(section, startMonth, state);
+    else {
+      const least = carryThroughYear(year === 1 ? section : after, startMonth, state);
+      const isCleared = !isOfItsOwn && after !== section && least <= NOTHING_HELD;
+      if (isCleared) return { settles: true, years: year, level: 0, growthPerYear: 0 };
+    }
     const growth = state.held.map((held, node) => held - before[node]!);
     const level = sumOf(state.held);
     if (growth.every((amount) => Math.abs(amount) <= NOTHING_HELD)) {
       return { settles: true, years: year === 1 ? 1 : year - 1, level, growthPerYear: 0 };
     }
+    if (isOfItsOwn) continue;
     const steady = growthBefore?.every((amount, node) => Math.abs(amount - growth[node]!) <= SAME_GROWTH) ?? false;
-    if (steady || year === MOST_YEARS) return { settles: false, years: year, level, growthPerYear: sumOf(growth) };
+    const isStillDrying = after !== section && sumOf(growth) < 0;
+    if ((steady && !isStillDrying) || year === MOST_YEARS)
+      return { settles: false, years: year, level, growthPerYear: sumOf(growth) };
     growthBefore = growth;
   }
   throw new Error("unreachable: the last year always returns");
 }
 
-function carryThroughYear(section: DrivenSection, startMonth: number, state: MonthState): void {
+/** Carries the water through a year; gives the least total at a month's end [kg/m²]. */
+function carryThroughYear(section: DrivenSection, startMonth: number, state: MonthState): number {
+  let least = Number.POSITIVE_INFINITY;
   for (let step = 0; step < MONTHS_PER_YEAR; step += 1) {
     carryThroughMonthDryingInside(section, (startMonth + step) % MONTHS_PER_YEAR, state);
+    least = Math.min(least, sumOf(state.held));
   }
+  return least;
 }

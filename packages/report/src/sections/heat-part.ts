@@ -18,7 +18,7 @@ export function heatPart(page: BuildUpPage): Part | null {
       ? `; ${fixed(heat.clearTransmittance, 3)} between framing. Framing takes ${percent(heat.framingShare, 1)} of the area.`
       : ". No framing.";
   const body = html`<p><strong>U ${fixed(heat.transmittance, 3)} W/(m²·K)</strong> with framing and corrections${targetWords(buildUp)}${framing}</p>
-<p>Heat flow ${heat.direction}: Rsi ${fixed(heat.surfaceResistanceInside, 2)}, Rse ${fixed(heat.surfaceResistanceOutside, 2)} m²·K/W for U; Rse ${fixed(heat.surfaceResistanceOutsideMoisture, 2)} for temperatures and vapour.</p>
+<p>Heat flow ${heat.direction}: Rsi ${fixed(heat.surfaceResistanceInside, 2)}, Rse ${fixed(heat.surfaceResistanceOutside, 2)} m²·K/W for U; ${heat.groundResistance === null ? "Rse" : "below the slab the ground, Rg"} ${fixed(heat.surfaceResistanceOutsideMoisture, 2)}${heat.groundResistance === null ? null : " m²·K/W,"} for temperatures and vapour.</p>
 ${heat.heatPerYear === null ? null : html`<p>Heat lost over the year: ${fixed(heat.heatPerYear, 1)} kWh/m²${heat.heatPerYearNote ? ` (${heat.heatPerYearNote})` : null}.</p>`}
 ${corrections(heat)}
 ${byHand(heat, steps)}

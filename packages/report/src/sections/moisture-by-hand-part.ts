@@ -21,12 +21,13 @@ export function moistureByHandPart(view: SectionView, buildUp: BuildUpResult): H
     inside: buildUp.heat.surfaceResistanceInside,
     outside: buildUp.heat.surfaceResistanceOutsideMoisture,
   };
+  const isGround = buildUp.heat.groundResistance !== null;
   const sum = moistureByHand(view, surfaces);
   return html`<section class="by-hand" data-by-hand="moisture"><h4>Worked by hand: ${sum.month}</h4>
 <p>Each line goes on with the rounded figures above it.</p>
 <ol class="steps">
 <li>Air of the room: ${sum.indoor.temperature.text} °C, ${sum.indoor.pressure.text} Pa. Far side (${sideWords(view.buildUp).far}): ${sum.outdoor.temperature.text} °C${sum.underSky ? " as the outer surface feels it under a clear sky" : null}, ${sum.outdoor.pressure.text} Pa.</li>
-<li>Resistance from air to air: ${fixed(surfaces.inside, 2)} (room surface) + ${fixed(layersOf(view), 4)} (layers) + ${fixed(surfaces.outside, 2)} (outer surface) = <b>${sum.totalResistance.text}</b> m²·K/W.</li>
+<li>Resistance from air to air: ${fixed(surfaces.inside, 2)} (room surface) + ${fixed(layersOf(view), 4)} (layers) + ${isGround ? fixed(surfaces.outside, 4) : fixed(surfaces.outside, 2)} (${isGround ? "ground" : "outer surface"}) = <b>${sum.totalResistance.text}</b> m²·K/W.</li>
 <li>Temperature at a place: θ = ${sum.indoor.temperature.text} − (${sum.indoor.temperature.text} − ${inBrackets(sum.outdoor.temperature)}) × R to there / ${sum.totalResistance.text}. Saturation pressure: 610.5 × exp(17.269 θ / (237.3 + θ)) from 0 °C up, 610.5 × exp(21.875 θ / (265.5 + θ)) below.</li>
 </ol>
 ${nodes(sum)}
