@@ -81,6 +81,12 @@ await step(
   },
 );
 
+const towns = "packages/report/src/cli/climate/shipped-towns.ts";
+await step("towns", ["package.json", "pnpm-lock.yaml", ".ci/shipped-towns.mjs"], towns, async () => {
+  const { shippedTowns } = await import("./shipped-towns.mjs");
+  writeWhole(towns, shippedTowns());
+});
+
 const entry = "packages/report/src/cli/main.ts";
 if (existsSync(join(root, entry))) {
   await step(

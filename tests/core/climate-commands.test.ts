@@ -190,12 +190,27 @@ describe("climate near", () => {
     expect(await near("47.5", "8.5", "--altitude", "900")).toContain(
       "Caution: the site is 584 m higher than the station.",
     );
-    expect(await near("55", "-3", "--altitude", "20")).toMatch(/Caution: \d+ km is far for a station/);
+    expect(await near("52.5", "-3", "--altitude", "20")).toMatch(/Caution: \d+ km is far for a station/);
   });
 
-  test("the other hemisphere is told", async () => {
-    expect(await near("-33.9", "151.2", "--altitude", "30")).toContain("lies in the other hemisphere");
-    expect(await near("33.9 S", "151.2 E", "--altitude", "30")).toContain("lies in the other hemisphere");
+  test("where all stations are too far, that is told before anything else, with how to make a climate", async () => {
+    for (const place of [["-37.8", "145"], ["33.9 S", "151.2 E"], ["Melbourne, AU"], ["Tokyo"]]) {
+      const answer = await near(...place);
+      expect(answer).toContain("No climate at hand lies within 500 km.");
+      expect(answer).toContain("warmside climate make RECORDS.csv");
+      expect(answer).not.toContain("Write in the project file");
+    }
+    const { answer } = await runInFolder({}, ["climate", "near", "-37.8", "145", "--json"]);
+    expect(JSON.parse(answer)).toMatchObject({ near: [], within: 500_000 });
+  });
+
+  test("a town is found by its name, accents and case forgiven; others of the name are told", async () => {
+    expect(await near("London")).toMatch(
+      /^London, GB \(51\.51, -0\.13\)\. For another .*"London, CA".* heathrow: 22 km/,
+    );
+    expect(await near("zurich")).toContain("Zürich, CH");
+    expect(await near("De", "Bilt")).toContain("de-bilt: ");
+    expect(await near("London, CA")).toContain("No climate at hand");
   });
 
   test("as data too", async () => {
@@ -208,6 +223,8 @@ describe("climate near", () => {
     [["95", "3"], "is no latitude"],
     [["5", "200"], "is no longitude"],
     [["5", "20", "--altitude", "high"], "is no altitude"],
+    [["Nowhere-on-Sea"], "No town of over 15 000 people"],
+    [["London", "--altitude", "high"], "is no altitude"],
   ])("%s is refused", async (words, message) => {
     const ended = await runInFolder({}, ["climate", "near", ...words]);
     expect(ended).toMatchObject({ exit: 1, answer: "" });

@@ -44,6 +44,7 @@ export type * from "./project/types.ts";
 export { SHIPPED_CLIMATES, SHIPPED_EVERYDAY_NAMES, SHIPPED_MATERIALS } from "./shipped-tables.ts";
 export { findInTables, type MaterialTable, materialTable } from "./materials/material-table.ts";
 export { everydayName } from "./materials/everyday-names.ts";
+export { readEverydayNames } from "./materials/read-everyday-names.ts";
 export { readMaterialTable } from "./materials/read-material-table.ts";
 export { readPriceTable } from "./materials/read-price-table.ts";
 

@@ -1,4 +1,5 @@
 import {
+  inSpeech,
   type NearClimate,
   nearestClimates,
   type OutdoorClimate,
@@ -9,11 +10,12 @@ import {
 import { json } from "../answers/json.ts";
 import { CommandProblem, type CommandResult, done } from "../command-result.ts";
 import { groups, paragraph } from "../lines.ts";
+import { findTowns } from "./find-town.ts";
 
 /** What `warmside climate near` is asked. */
 export interface NearQuestion {
-  latitude: string;
-  longitude: string;
+  /** A town, or latitude and longitude. */
+  place: readonly string[];
   altitude: string | undefined;
   json: boolean;
 }
@@ -21,28 +23,65 @@ export interface NearQuestion {
 /** Places that are shown. */
 const MOST_SHOWN = 3;
 
+/** Distance from which a station says nothing of a site [m]. Rule of this project. */
+export const FARTHEST_STATION = 500_000;
+
 /**
- * `warmside climate near LAT LON`: the nearest climates with their distances, and a caution where the nearest may not
- * stand for the site.
+ * `warmside climate near PLACE`: the nearest climates with their distances, and a caution where the nearest may not
+ * stand for the site; where all are too far, how to make one.
  *
  * @param question - as written on the command line
  * @param climates - the shipped climates
+ * @param towns - the gazetteer, for a place that is a name
  * @returns the nearest three, nearest first
- * @throws CommandProblem when latitude, longitude or altitude is none
+ * @throws CommandProblem when the place, its latitude, longitude or altitude is none
  */
-export function climateNear(question: NearQuestion, climates: readonly OutdoorClimate[]): CommandResult {
-  const site = siteOf(question);
-  const nearest = nearestClimates(climates, site).slice(0, MOST_SHOWN);
-  if (question.json) return done(json({ near: nearest.map(asData) }));
+export function climateNear(question: NearQuestion, climates: readonly OutdoorClimate[], towns: string): CommandResult {
+  const found = placeOf(question, towns);
+  const ranked = nearestClimates(climates, found.site);
+  const nearest = ranked.filter(({ distance }) => distance <= FARTHEST_STATION).slice(0, MOST_SHOWN);
+  if (question.json) return done(json({ site: found.site, within: FARTHEST_STATION, near: nearest.map(asData) }));
   const [first] = nearest;
-  if (first === undefined) throw new Error("no shipped climate tells its position");
-  const places = nearest.map((near) => paragraph(inWords(near)));
-  return done(
-    groups(
-      places,
-      adviceFor(first, site).map((sentence) => paragraph(sentence)),
-    ),
-  );
+  const advice = first === undefined ? noneNear(ranked[0]!) : adviceFor(first, found.site);
+  const told = [found.told, nearest.map(inWords), advice];
+  return done(groups(...told.map((sentences) => sentences.map((sentence) => paragraph(sentence)))));
+}
+
+/** The site, and what is told of the town it was found by. */
+function placeOf(question: NearQuestion, towns: string): { site: PlaceOnEarth; told: string[] } {
+  const [latitude = "", longitude, ...rest] = question.place;
+  if (longitude !== undefined && rest.length === 0 && /\d/.test(latitude + longitude)) {
+    return { site: siteOf({ latitude, longitude, altitude: question.altitude }), told: [] };
+  }
+  const written = question.place.join(" ");
+  if (/^[-+\d.\s]*$/.test(written)) {
+    throw new CommandProblem("longitude-missing", `The longitude is missing beside "${written}".`);
+  }
+  const [town, ...others] = findTowns(written, towns);
+  if (town === undefined) {
+    throw new CommandProblem(
+      "town-unknown",
+      `No town of over 15 000 people is called "${written}". Write the name as the country itself does, a larger town ` +
+        "nearby, or latitude and longitude: warmside climate near 51.5 -0.1",
+    );
+  }
+  const altitude = question.altitude === undefined ? null : altitudeOf(question.altitude);
+  const same = others.filter(({ country }) => country !== town.country).slice(0, MOST_SHOWN);
+  const also = same.map(({ name, country }) => `"${name}, ${country}"`);
+  const position = `${town.name}, ${town.country} (${town.latitude}, ${town.longitude})`;
+  return {
+    site: { latitude: town.latitude, longitude: town.longitude, altitude },
+    told: [also.length === 0 ? `${position}.` : `${position}. For another of that name write ${inSpeech(also, "or")}.`],
+  };
+}
+
+function noneNear({ climate, distance }: NearClimate): string[] {
+  return [
+    `No climate at hand lies within ${kilometres(FARTHEST_STATION)}. The nearest, ${climate.name}, is ` +
+      `${kilometres(distance)} away and says nothing of this place.`,
+    "Make one from hourly or daily weather records of a station nearby: warmside climate make RECORDS.csv. National " +
+      "weather services give such records away.",
+  ];
 }
 
 /**
@@ -52,7 +91,7 @@ export function climateNear(question: NearQuestion, climates: readonly OutdoorCl
  * @returns degrees and metres
  * @throws CommandProblem when one of them is none
  */
-export function siteOf(written: Pick<NearQuestion, "latitude" | "longitude" | "altitude">): PlaceOnEarth {
+export function siteOf(written: { latitude: string; longitude: string; altitude: string | undefined }): PlaceOnEarth {
   const latitude = readDegrees(written.latitude, "latitude");
   const longitude = readDegrees(written.longitude, "longitude");
   if (latitude === null)

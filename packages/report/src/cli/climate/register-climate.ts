@@ -4,7 +4,7 @@ import { CommandProblem, type CommandResult, refused } from "../command-result.t
 import type { Registration } from "../registration.ts";
 import type { WrittenMakeOptions } from "./climate-make.ts";
 
-/** `warmside climate make FILE`, `climate list`, `climate near LAT LON`. */
+/** `warmside climate make FILE`, `climate list`, `climate near PLACE`. */
 export const registerClimate: Registration = (program: Command, run): void => {
   const climate = program
     .command("climate")
@@ -63,23 +63,27 @@ export const registerClimate: Registration = (program: Command, run): void => {
 
   climate
     .command("near")
-    .argument("<latitude>", "degrees, south negative, such as 52.1")
-    .argument("<longitude>", "degrees, west negative, such as -0.45")
+    .argument("<place...>", "a town, or latitude and longitude in degrees (south and west negative)")
     .summary("the nearest places")
     .description(
-      "Finds the nearest climates at hand, with the distance, and says when they are far or at another height.",
+      "Finds the nearest climates at hand, with the distance, and says when they are far or at another height. Towns of " +
+        "over 15 000 people are known by name (GeoNames, CC BY 4.0).",
     )
     .option("--altitude <metres>", "height of the site")
     .option("--json", "print the places as JSON")
-    .addHelpText("after", "\nExample:\n  warmside climate near 51.5 -0.1 --altitude 30\n")
-    .action((latitude: string, longitude: string, options: { altitude?: string; json?: boolean }) =>
+    .addHelpText(
+      "after",
+      "\nExamples:\n  warmside climate near Bath\n  warmside climate near 51.5 -0.1 --altitude 30\n",
+    )
+    .action((place: string[], options: { altitude?: string; json?: boolean }) =>
       run(async () => {
-        const [{ climateNear }, { shippedClimates }] = await Promise.all([
+        const [{ climateNear }, { shippedClimates }, { TOWNS }] = await Promise.all([
           import("./climate-near.ts"),
           import("./shipped-climates.ts"),
+          import("./shipped-towns.ts"),
         ]);
         const { altitude, json } = options;
-        return climateNear({ latitude, longitude, altitude, json: json === true }, shippedClimates());
+        return climateNear({ place, altitude, json: json === true }, shippedClimates(), TOWNS);
       }),
     );
 };
