@@ -209,7 +209,7 @@ describe("climate near", () => {
       /^London, GB \(51\.51, -0\.13\)\. For another .*"London, CA".* heathrow: 22 km/,
     );
     expect(await near("zurich")).toContain("Zürich, CH");
-    expect(await near("De", "Bilt")).toContain("de-bilt: ");
+    expect(await near("De", "Bilt")).toContain("de-bilt: 0 km away");
     expect(await near("London, CA")).toContain("No climate at hand");
   });
 

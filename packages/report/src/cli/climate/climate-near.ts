@@ -10,7 +10,7 @@ import {
 import { json } from "../answers/json.ts";
 import { CommandProblem, type CommandResult, done } from "../command-result.ts";
 import { groups, paragraph } from "../lines.ts";
-import { findTowns } from "./find-town.ts";
+import { findTowns, type Town } from "./find-town.ts";
 
 /** What `warmside climate near` is asked. */
 export interface NearQuestion {
@@ -37,7 +37,7 @@ export const FARTHEST_STATION = 500_000;
  * @throws CommandProblem when the place, its latitude, longitude or altitude is none
  */
 export function climateNear(question: NearQuestion, climates: readonly OutdoorClimate[], towns: string): CommandResult {
-  const found = placeOf(question, towns);
+  const found = placeOf(question, climates, towns);
   const ranked = nearestClimates(climates, found.site);
   const nearest = ranked.filter(({ distance }) => distance <= FARTHEST_STATION).slice(0, MOST_SHOWN);
   if (question.json) return done(json({ site: found.site, within: FARTHEST_STATION, near: nearest.map(asData) }));
@@ -48,7 +48,11 @@ export function climateNear(question: NearQuestion, climates: readonly OutdoorCl
 }
 
 /** The site, and what is told of the town it was found by. */
-function placeOf(question: NearQuestion, towns: string): { site: PlaceOnEarth; told: string[] } {
+function placeOf(
+  question: NearQuestion,
+  climates: readonly OutdoorClimate[],
+  towns: string,
+): { site: PlaceOnEarth; told: string[] } {
   const [latitude = "", longitude, ...rest] = question.place;
   if (longitude !== undefined && rest.length === 0 && /\d/.test(latitude + longitude)) {
     return { site: siteOf({ latitude, longitude, altitude: question.altitude }), told: [] };
@@ -57,7 +61,7 @@ function placeOf(question: NearQuestion, towns: string): { site: PlaceOnEarth; t
   if (/^[-+\d.\s]*$/.test(written)) {
     throw new CommandProblem("longitude-missing", `The longitude is missing beside "${written}".`);
   }
-  const [town, ...others] = findTowns(written, towns);
+  const [town, ...others] = [...atHand(written, climates), ...findTowns(written, towns)];
   if (town === undefined) {
     throw new CommandProblem(
       "town-unknown",
@@ -68,11 +72,23 @@ function placeOf(question: NearQuestion, towns: string): { site: PlaceOnEarth; t
   const altitude = question.altitude === undefined ? null : altitudeOf(question.altitude);
   const same = others.filter(({ country }) => country !== town.country).slice(0, MOST_SHOWN);
   const also = same.map(({ name, country }) => `"${name}, ${country}"`);
-  const position = `${town.name}, ${town.country} (${town.latitude}, ${town.longitude})`;
+  const place = town.country === "" ? town.name : `${town.name}, ${town.country}`;
+  const position = `${place} (${town.latitude}, ${town.longitude})`;
   return {
     site: { latitude: town.latitude, longitude: town.longitude, altitude },
     told: [also.length === 0 ? `${position}.` : `${position}. For another of that name write ${inSpeech(also, "or")}.`],
   };
+}
+
+/** A place whose climate is at hand, by that name. */
+function atHand(written: string, climates: readonly OutdoorClimate[]): Town[] {
+  const name = written
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_]+/g, "-");
+  const found = climates.find((climate) => climate.name === name);
+  if (found === undefined || found.latitude === null || found.longitude === null) return [];
+  return [{ name: found.name, country: "", latitude: found.latitude, longitude: found.longitude }];
 }
 
 function noneNear({ climate, distance }: NearClimate): string[] {
