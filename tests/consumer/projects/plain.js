@@ -1,7 +1,7 @@
 /** Plain JavaScript: reads a project file, prints the result, and writes the report. */
 import { readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { assessProject, CLIMATE_CSVS, MATERIALS_CSV, readProject } from "@warmside/core";
+import { assessProject, readProject, SHIPPED_CLIMATES, SHIPPED_MATERIALS } from "@warmside/core";
 import { renderReport } from "@warmside/report";
 
 const [file, report] = process.argv.slice(2);
@@ -14,8 +14,8 @@ const schema = fileURLToPath(import.meta.resolve("@warmside/core/project.schema.
 process.stdout.write(
   JSON.stringify({
     result,
-    climates: Object.keys(CLIMATE_CSVS).length,
-    materials: MATERIALS_CSV.trim().split("\n").length - 1,
+    climates: Object.keys(SHIPPED_CLIMATES).length,
+    materials: SHIPPED_MATERIALS.length,
     schemaType: JSON.parse(readFileSync(schema, "utf8")).type,
   }),
 );
