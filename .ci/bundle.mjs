@@ -37,7 +37,14 @@ const alike = {
 
 rmSync(outdir, { recursive: true, force: true });
 const made = [
-  await build({ ...alike, entryPoints: { warmside: "packages/report/src/cli/main.ts" }, splitting: true }),
+  await build({
+    ...alike,
+    entryPoints: {
+      warmside: "packages/report/src/cli/main.ts",
+      "calculation-thread": "packages/report/src/cli/calculation/calculation-thread.ts",
+    },
+    splitting: true,
+  }),
   await build({ ...alike, entryPoints: { "spread-worker": "packages/report/src/cli/spread/spread-worker.ts" } }),
 ];
 const inputs = made.flatMap(({ metafile }) => Object.keys(metafile.inputs));

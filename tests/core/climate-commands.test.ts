@@ -3,7 +3,6 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { readClimate } from "../../packages/core/src/climate/read-climate.ts";
 import { climateMake } from "../../packages/report/src/cli/climate/climate-make.ts";
-import { progressOn } from "../../packages/report/src/cli/climate/progress.ts";
 import { sparkline } from "../../packages/report/src/cli/climate/sparkline.ts";
 import { contextOf } from "../../packages/report/src/cli/command-context.ts";
 import { runInFolder } from "../hostile/command-in-a-folder.ts";
@@ -139,16 +138,15 @@ build-ups:
 
   test("progress is shown on a terminal and taken away again, elsewhere nothing is", async () => {
     const shown: string[] = [];
-    const stream = { isTTY: true, write: (text: string) => shown.push(text) };
-    const context = contextOf({ cwd: () => join(import.meta.dirname, "excerpts"), env: {}, stdout: {}, stderr: {} });
-    await climateMake("oslo-2001-2002.csv", { json: true }, context, stream);
-    expect(shown[0]).toBe("\rReading oslo-2001-2002.csv: 100 %");
-    expect(shown.at(-1)).toMatch(/^\r +\r$/);
-    const silent: string[] = [];
-    const progress = progressOn({ write: (text) => silent.push(text) }, "Reading");
-    progress.reached(0.5);
-    progress.done();
-    expect(silent).toEqual([]);
+    const make = (isTTY: boolean): Promise<unknown> => {
+      const stderr = { isTTY, write: (text: string) => shown.push(text) };
+      const cwd = (): string => join(import.meta.dirname, "excerpts");
+      return climateMake("oslo-2001-2002.csv", { json: true }, contextOf({ cwd, env: {}, stdout: {}, stderr }));
+    };
+    await make(false);
+    expect(shown).toEqual([]);
+    await make(true);
+    expect(shown).toEqual(["\r\u001b[2KReading: 100 %", "\r\u001b[2K"]);
   });
 });
 

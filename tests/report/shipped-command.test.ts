@@ -68,11 +68,14 @@ describe("Exit 2: a fault of the program", () => {
   });
 });
 
-describe("Exit 130: interrupted, and the old report is whole", () => {
+describe("Signals: the old report is whole, and nothing is left beside it", () => {
   const many = SMALL_PROJECT + buildUpAgain(20);
+  const endless = SMALL_PROJECT + buildUpAgain(99);
 
   it.each([
     ["SIGINT" as const, { code: 130, signal: null }],
+    ["SIGTERM" as const, { code: 143, signal: null }],
+    ["SIGHUP" as const, { code: 129, signal: null }],
     ["SIGKILL" as const, { code: null, signal: "SIGKILL" }],
   ])("%s in the middle", async (signal, expected) => {
     const folder = command.folder();
@@ -80,8 +83,9 @@ describe("Exit 130: interrupted, and the old report is whole", () => {
     expect(command.run(["assess", "studio.yaml"], { cwd: folder }).code).toBe(0);
     writeFileSync(join(folder, "studio.yaml"), many);
     const before = contentsOf(folder);
-    const ended = await interrupted(folder, signal);
-    expect(ended).toEqual(expected);
+    const child = started(folder);
+    await worked(child, HALF_WAY);
+    expect(await endedBy(child, signal)).toEqual(expected);
     expect(contentsOf(folder)).toEqual(before);
   });
 
@@ -92,22 +96,44 @@ describe("Exit 130: interrupted, and the old report is whole", () => {
     expect(readFileSync(join(folder, "studio-report.html"), "utf8")).toContain("Wall 20");
   });
 
-  async function interrupted(
-    folder: string,
-    signal: NodeJS.Signals,
-  ): Promise<{ code: number | null; signal: string | null }> {
-    const child = spawn(process.execPath, [command.entry(), "assess", "studio.yaml"], {
-      cwd: folder,
-      env: command.environment(),
-      stdio: "ignore",
-    });
-    const ended = once(child, "close");
-    await worked(child, HALF_WAY);
-    child.kill(signal);
-    const [code, by] = await ended;
-    return { code, signal: by };
+  it("a signal is heard during the calculation, not after it: little work is done once it has come", async () => {
+    const folder = command.folder();
+    writeFileSync(join(folder, "studio.yaml"), endless);
+    const before = timeWorked("self", "of the children that have ended");
+    const child = started(folder);
+    await worked(child, 1.5);
+    const atSignal = timeWorked(child.pid!);
+    expect(await endedBy(child, "SIGINT")).toEqual({ code: 130, signal: null });
+    const atEnd = timeWorked("self", "of the children that have ended") - before;
+    expect(atEnd - atSignal).toBeLessThan(1);
+  });
+
+  it("a reader that has gone when the signal comes is no fault: 130, not a stack", async () => {
+    const folder = command.folder();
+    writeFileSync(join(folder, "studio.yaml"), endless);
+    const words = [command.entry(), "spread", "studio.yaml", "--workers", "1"];
+    const child = spawn(process.execPath, words, { cwd: folder, env: command.environment(), stdio: "pipe" });
+    await worked(child, 1.5);
+    child.stdout.destroy();
+    child.stderr.destroy();
+    expect(await endedBy(child, "SIGINT")).toEqual({ code: 130, signal: null });
+  });
+
+  function started(folder: string): ChildProcess {
+    const words = [command.entry(), "assess", "studio.yaml"];
+    return spawn(process.execPath, words, { cwd: folder, env: command.environment(), stdio: "ignore" });
   }
 });
+
+async function endedBy(
+  child: ChildProcess,
+  signal: NodeJS.Signals,
+): Promise<{ code: number | null; signal: string | null }> {
+  const ended = once(child, "close");
+  child.kill(signal);
+  const [code, by] = await ended;
+  return { code, signal: by };
+}
 
 /** Time of the processor by which the command has begun and twenty build-ups are still being worked out [s]. */
 const HALF_WAY = 0.4;
@@ -119,12 +145,13 @@ async function worked(child: ChildProcess, seconds: number): Promise<void> {
   expect(child.exitCode).toBe(null);
 }
 
-/** Time of the processor that a process has used [s]. */
-function timeWorked(pid: number): number {
+/** Time of the processor that a process has used [s]: its own, or that of its children that have ended. */
+function timeWorked(pid: number | "self", whose: "its own" | "of the children that have ended" = "its own"): number {
   const fields = readFileSync(`/proc/${pid}/stat`, "latin1")
     .replace(/^.*\) /, "")
     .split(" ");
-  return (Number(fields[11]) + Number(fields[12])) / TICKS_PER_SECOND;
+  const place = whose === "its own" ? 11 : 13;
+  return (Number(fields[place]) + Number(fields[place + 1])) / TICKS_PER_SECOND;
 }
 
 function buildUpAgain(count: number): string {

@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
-import { type ProgressStream, progressInWords, progressOn } from "../../packages/report/src/cli/spread/progress.ts";
+import { countInWords, type ProgressStream, progressOn } from "../../packages/report/src/cli/progress.ts";
 import { type Ended, SMALL_PROJECT } from "./bundled-command.ts";
 import { commandInProcess } from "./command-in-process.ts";
 
@@ -58,31 +58,32 @@ describe("warmside spread", () => {
 
 describe("progress on a terminal", () => {
   const heard: string[] = [];
+  const inWords = (done: number, of: number, seconds: number): string => countInWords("sample", done, of, seconds);
   const terminal: ProgressStream = { isTTY: true, write: (text) => heard.push(text) };
 
   it("tells how far it is and how long it takes still, at most ten times a second, and clears the line", () => {
     let time = 0;
-    const progress = progressOn(terminal, 1000, () => time);
+    const progress = progressOn(terminal, inWords, () => time);
     for (let step = 1; step <= 10; step += 1) {
       time = 50 * step;
-      progress.advance(50);
+      progress.reached(50 * step, 1000);
     }
     progress.clear();
     expect(heard).toHaveLength(6);
-    expect(heard[0]).toContain("50 of 1000 samples (5 %), 1 s left");
+    expect(heard[0]).toContain("sample 50 of 1000, 1 s left");
     expect(heard.at(-1)).toBe("\r\u001b[2K");
   });
 
   it("says nothing where there is no terminal", () => {
     const quiet: string[] = [];
-    const progress = progressOn({ write: (text) => quiet.push(text) }, 10);
-    progress.advance(5);
+    const progress = progressOn({ write: (text) => quiet.push(text) }, inWords);
+    progress.reached(5, 10);
     progress.clear();
     expect(quiet).toEqual([]);
   });
 
   it("in minutes when it is long", () => {
-    expect(progressInWords(25_000, 100_000, 2)).toBe("25000 of 100000 samples (25 %), 6 s left");
-    expect(progressInWords(1, 1000, 1)).toBe("1 of 1000 samples (0 %), 17 min left");
+    expect(countInWords("build-up", 25, 100, 2)).toBe("build-up 25 of 100, 6 s left");
+    expect(inWords(1, 1000, 1)).toBe("sample 1 of 1000, 17 min left");
   });
 });

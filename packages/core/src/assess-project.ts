@@ -13,13 +13,15 @@ import { type Surroundings, surroundingsOf } from "./surroundings/surroundings.t
  * Assesses every build-up of a project.
  *
  * @param project - as `readProject` gives it
+ * @param reached - called after every build-up and every variant with how many are done, of how many
  * @returns plain data, unrounded SI
  * @throws RangeError when a value is out of range
  */
-export function assessProject(project: Project): ProjectResult {
+export function assessProject(project: Project, reached: Reached = () => undefined): ProjectResult {
   const surroundings = surroundingsOf(project);
-  const buildUps = project.buildUps.map((buildUp) => assessWithRemedies(buildUp, surroundings));
-  const comparison = compareVariants(project, buildUps);
+  const next = countedUp(project, reached);
+  const buildUps = project.buildUps.map((buildUp) => next(assessWithRemedies(buildUp, surroundings)));
+  const comparison = compareVariants(project, buildUps, next);
   return {
     format: 1,
     method: "ISO 13788:2012 clause 6",
@@ -40,6 +42,20 @@ export function assessProject(project: Project): ProjectResult {
     buildUps,
     oddities: project.oddities.map((oddity) => ({ ...oddity })),
     ...(comparison === null ? {} : { comparison }),
+  };
+}
+
+/** How many of how many are done. */
+export type Reached = (done: number, of: number) => void;
+
+/** Counts what is passed through it. */
+function countedUp({ buildUps }: Project, reached: Reached): <Done>(done: Done) => Done {
+  const of = buildUps.reduce((sum, { variants }) => sum + 1 + variants.length, 0);
+  let count = 0;
+  return (done) => {
+    count += 1;
+    reached(count, of);
+    return done;
   };
 }
 

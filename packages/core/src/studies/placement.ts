@@ -29,11 +29,13 @@ export const CLIMATES_FOR_PLACE: Readonly<Record<string, string>> = {
  * @param project - the project
  * @param climates - the other climates (default: those the file names, else a cold, a hot humid and a hot dry one); the
  *   project's severity is laid on them
+ * @param reached - called after every build-up with how many are done, of how many
  * @returns a grid for each build-up, every cell assessed in full, and a sentence that says what it shows
  */
 export function studyPlacement(
   project: Project,
   climates: readonly OutdoorClimate[] = climatesFor(project),
+  reached: (done: number, of: number) => void = () => undefined,
 ): PlacementStudy {
   const others = climates
     .filter(({ name }) => name !== project.climate.name)
@@ -45,7 +47,11 @@ export function studyPlacement(
       kind: index === 0 ? "the project's own" : kindOfClimate(name),
       severity: project.severity.name,
     })),
-    buildUps: project.buildUps.map((buildUp) => placementOf(buildUp, project, all)),
+    buildUps: project.buildUps.map((buildUp, index) => {
+      const grid = placementOf(buildUp, project, all);
+      reached(index + 1, project.buildUps.length);
+      return grid;
+    }),
   };
 }
 

@@ -13,9 +13,14 @@ import { variantInWords } from "./variants/variant-in-words.ts";
  *
  * @param project - the project
  * @param assessed - its build-ups, where they are assessed already (default: they are assessed here)
+ * @param next - is given the result of every variant and gives it back
  * @returns one comparison for each build-up that has variants, the build-up as drawn first; null where none has any
  */
-export function compareVariants(project: Project, assessed?: readonly BuildUpResult[]): ComparisonStudy | null {
+export function compareVariants(
+  project: Project,
+  assessed?: readonly BuildUpResult[],
+  next: Next = (result) => result,
+): ComparisonStudy | null {
   const varied = project.buildUps.filter(({ variants }) => variants.length > 0);
   if (varied.length === 0) return null;
   const surroundings = surroundingsOf(project);
@@ -26,22 +31,25 @@ export function compareVariants(project: Project, assessed?: readonly BuildUpRes
     heatPricePerKilowattHour: prices?.heatPricePerKilowattHour ?? null,
     buildUps: varied.map((buildUp) => {
       const base = assessed?.find(({ slug }) => slug === buildUp.slug) ?? assessBuildUp(buildUp, surroundings);
-      return comparisonOf(buildUp, base, project, surroundings);
+      return comparisonOf(buildUp, base, project, surroundings, next);
     }),
     notes: priceNotes(project),
     assumptions: assumptionsOf(project),
   };
 }
 
+type Next = (result: BuildUpResult) => BuildUpResult;
+
 function comparisonOf(
   buildUp: BuildUp,
   assessed: BuildUpResult,
   project: Project,
   surroundings: Surroundings,
+  next: Next,
 ): ComparisonOfBuildUp {
   const base = plainRow(null, [], buildUp, assessed, project);
   const variants = buildUp.variants.map(({ name, changes, buildUp: changed }) =>
-    heldAgainst(base, plainRow(name, changes, changed, assessBuildUp(changed, surroundings), project), project),
+    heldAgainst(base, plainRow(name, changes, changed, next(assessBuildUp(changed, surroundings)), project), project),
   );
   return {
     name: buildUp.name,

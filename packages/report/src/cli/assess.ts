@@ -1,4 +1,3 @@
-import type { Project, ProjectResult } from "@warmside/core";
 import type { Command } from "commander";
 import type { CommandResult } from "./command-result.ts";
 import type { Registration } from "./registration.ts";
@@ -17,12 +16,7 @@ export const registerAssess: Registration = (program: Command, run): void => {
     .action((file: string, options: ReportFlags) =>
       run(async (context): Promise<CommandResult> => {
         const { reportCommand } = await import("./report-command.ts");
-        return await reportCommand(file, options, context, { study: null, workOut: assess });
+        return await reportCommand(file, options, { name: "assess" }, context);
       }),
     );
 };
-
-async function assess(project: Project): Promise<ProjectResult> {
-  const { assessProject } = await import("@warmside/core");
-  return assessProject(project);
-}

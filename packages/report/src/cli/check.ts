@@ -1,7 +1,6 @@
 import type { Command } from "commander";
 import { json } from "./answers/json.ts";
-import { noteInWords } from "./answers/note-in-words.ts";
-import type { CommandContext } from "./command-context.ts";
+import { type CommandContext, foldersOf } from "./command-context.ts";
 import { type CommandResult, done } from "./command-result.ts";
 import { paragraph } from "./lines.ts";
 import type { Registration } from "./registration.ts";
@@ -23,16 +22,19 @@ export const registerCheck: Registration = (program: Command, run): void => {
 };
 
 async function check(file: string, asJson: boolean, context: CommandContext): Promise<CommandResult> {
-  const [{ readProjectFile }, { refusedProject, withProblemsAsJson }] = await Promise.all([
-    import("./project-file.ts"),
-    import("./refused-project.ts"),
+  const [{ withCalculation }, { withProblemsAsJson }] = await Promise.all([
+    import("./calculation/open-calculation.ts"),
+    import("./problems-as-json.ts"),
   ]);
   return await withProblemsAsJson(asJson, async () => {
-    const { reading } = readProjectFile(file, context);
-    if (!reading.ok) return refusedProject(reading.problems, file, asJson);
-    const { buildUps, oddities } = reading.value;
+    const read = await withCalculation(
+      () => undefined,
+      (calculation) => calculation.read(file, foldersOf(context), asJson),
+    );
+    if (read.refused !== null) return read.refused;
+    const { buildUps, oddities, notes } = read;
     if (asJson) return done(json({ problems: [], oddities }));
-    const many = buildUps.length === 1 ? "1 build-up" : `${buildUps.length} build-ups`;
-    return done([paragraph(`${file}: no problems, ${many}.`), ...oddities.map(noteInWords)]);
+    const many = buildUps === 1 ? "1 build-up" : `${buildUps} build-ups`;
+    return done([paragraph(`${file}: no problems, ${many}.`), ...notes]);
   });
 }

@@ -1,24 +1,45 @@
 import { dirname, resolve } from "node:path";
-import { type Terminal, terminalOf } from "./terminal.ts";
+import type { Line } from "./lines.ts";
+import type { ProgressStream } from "./progress.ts";
+import { type Terminal, terminalOf, textFor } from "./terminal.ts";
+
+/** The folders that relative paths start at. */
+export interface Folders {
+  /** Where the user stands. */
+  folder: string;
+  /** Where the command was started; under npm that is the folder of the package. */
+  startedIn: string;
+}
 
 /** Where the command stands: folders, surroundings and what it prints on. */
-export interface CommandContext {
-  /** The folder where the user stands: relative paths start here. */
-  folder: string;
-  /** The folder the command was started in; under npm that is the folder of the package. */
-  startedIn: string;
+export interface CommandContext extends Folders {
   environment: Readonly<Record<string, string | undefined>>;
   /** Standard output and standard error. */
   answers: Terminal;
   messages: Terminal;
+  /** Prints lines on standard output at once, before the command has ended. */
+  say(lines: readonly Line[]): Promise<void>;
+  /** Where a long piece of work tells how far it is: standard error. */
+  progress: ProgressStream;
+}
+
+/** The folders alone, which a thread can be told. */
+export function foldersOf({ folder, startedIn }: CommandContext): Folders {
+  return { folder, startedIn };
+}
+
+interface OutputStream {
+  isTTY?: boolean;
+  columns?: number;
+  write?(text: string, written?: () => void): unknown;
 }
 
 /** The parts of a process that matter here. */
 export interface ProcessParts {
   cwd(): string;
   env: Readonly<Record<string, string | undefined>>;
-  stdout: { isTTY?: boolean; columns?: number };
-  stderr: { isTTY?: boolean; columns?: number };
+  stdout: OutputStream;
+  stderr: OutputStream;
 }
 
 /**
@@ -29,12 +50,19 @@ export interface ProcessParts {
  */
 export function contextOf(parts: ProcessParts): CommandContext {
   const startedIn = parts.cwd();
+  const answers = terminalOf(parts.stdout, parts.env);
   return {
     folder: folderOfUser(startedIn, parts.env),
     startedIn,
     environment: parts.env,
-    answers: terminalOf(parts.stdout, parts.env),
+    answers,
     messages: terminalOf(parts.stderr, parts.env),
+    say: (lines) =>
+      new Promise((resolve) => {
+        if (lines.length === 0 || parts.stdout.write === undefined) resolve();
+        else parts.stdout.write(textFor(lines, answers), () => resolve());
+      }),
+    progress: parts.stderr,
   };
 }
 

@@ -1,6 +1,5 @@
-import type { Project, ProjectResult } from "@warmside/core";
 import type { Command } from "commander";
-import { CommandProblem, type CommandResult } from "./command-result.ts";
+import type { CommandResult } from "./command-result.ts";
 import type { Registration } from "./registration.ts";
 import { type ReportFlags, withReportFlags } from "./report-flags.ts";
 
@@ -19,10 +18,7 @@ export const registerCompare: Registration = (program: Command, run): void => {
     .action((file: string, options: ReportFlags) =>
       run(async (context): Promise<CommandResult> => {
         const { reportCommand } = await import("./report-command.ts");
-        return await reportCommand(file, options, context, {
-          study: "compare",
-          workOut: assessWithVariants,
-        });
+        return await reportCommand(file, options, { name: "compare" }, context);
       }),
     );
 };
@@ -35,14 +31,3 @@ const VARIANT = `  variants:
         - add: { material: wood fibre insulation board, thickness: 60 mm }
           after: oriented strand board
 `;
-
-async function assessWithVariants(project: Project): Promise<ProjectResult> {
-  const { assessProject } = await import("@warmside/core");
-  const result = assessProject(project);
-  if (result.comparison !== undefined) return result;
-  throw new CommandProblem(
-    "no-variants",
-    "No build-up of the project has variants, so there is nothing to compare. Write `variants:` into a build-up; " +
-      "`warmside compare --help` shows one.",
-  );
-}

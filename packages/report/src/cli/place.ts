@@ -1,4 +1,3 @@
-import type { Project, ProjectResult } from "@warmside/core";
 import type { Command } from "commander";
 import type { CommandResult } from "./command-result.ts";
 import type { Registration } from "./registration.ts";
@@ -19,12 +18,7 @@ export const registerPlace: Registration = (program: Command, run): void => {
     .action((file: string, options: ReportFlags) =>
       run(async (context): Promise<CommandResult> => {
         const { reportCommand } = await import("./report-command.ts");
-        return await reportCommand(file, options, context, { study: "place", workOut: assessWithPlacement });
+        return await reportCommand(file, options, { name: "place" }, context);
       }),
     );
 };
-
-async function assessWithPlacement(project: Project): Promise<ProjectResult> {
-  const { assessProject, studyPlacement } = await import("@warmside/core");
-  return { ...assessProject(project), placement: studyPlacement(project) };
-}

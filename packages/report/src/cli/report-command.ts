@@ -1,76 +1,76 @@
-import type { Project, ProjectResult } from "@warmside/core";
-import type { ReportOptions } from "../render-report.ts";
-import { json } from "./answers/json.ts";
-import { shortAnswers } from "./answers/short-answer.ts";
-import type { CommandContext } from "./command-context.ts";
+import type { Calculation } from "./calculation/calculation.ts";
+import { withCalculation } from "./calculation/open-calculation.ts";
+import type { Study } from "./calculation/study.ts";
+import { calculationProgress } from "./calculation-progress.ts";
+import { type CommandContext, foldersOf } from "./command-context.ts";
 import { type CommandResult, done } from "./command-result.ts";
 import { besideInput } from "./files/output-place.ts";
-import { writeWhole } from "./files/write-whole.ts";
-import { breathe } from "./interruption.ts";
+import { type OutputFile, writeWhole } from "./files/write-whole.ts";
+import { whenInterrupted } from "./interruption.ts";
 import { groups, type Line, line } from "./lines.ts";
 import { findChromium } from "./pdf/find-chromium.ts";
 import { printToPdf } from "./pdf/print-to-pdf.ts";
-import { readProjectFile } from "./project-file.ts";
-import { refusedProject, withProblemsAsJson } from "./refused-project.ts";
+import { withProblemsAsJson } from "./problems-as-json.ts";
 import { type ReportFlags, reportOptions } from "./report-flags.ts";
 import { placesOfReport, type ReportPlaces } from "./report-places.ts";
-
-/** What a command works out and how its report is called. */
-export interface ReportedWork {
-  /** The study, which stands in the report's name; null for the assessment alone. */
-  study: "place" | "compare" | "vary" | "spread" | null;
-  /** Project to result: assessing, or one of the studies. */
-  workOut: (project: Project) => Promise<ProjectResult>;
-}
 
 /**
  * From a project file to a report: reads it, makes sure the report may be written, works it out, writes and answers.
  *
  * @param file - path of the project file
  * @param flags - those of every report
+ * @param study - what is worked out
  * @param context - where the user stands
- * @param work - what is worked out
  * @returns what to print
  */
 export async function reportCommand(
   file: string,
   flags: ReportFlags,
+  study: Study,
   context: CommandContext,
-  { study, workOut }: ReportedWork,
 ): Promise<CommandResult> {
   const asJson = flags.json === true;
-  const wanted = { ...reportOptions(flags), comparison: study === "compare" ? ("whole" as const) : ("short" as const) };
-  return await withProblemsAsJson(asJson, async () => {
-    const browser = flags.pdf === true ? findChromium(context.environment) : null;
-    const { input, paths, reading } = readProjectFile(file, context);
-    if (!reading.ok) return refusedProject(reading.problems, file, asJson);
-    const places = placesOfReport(besideInput(input.path, endingOf(study)), flags, paths, context);
-    await breathe();
-    const result = await workOut(reading.value);
-    await breathe();
-    if (places !== null) await writeReport(result, places, browser, wanted);
-    if (asJson) return done(json(result), placesInWords(places));
-    return done(groups(shortAnswers(result, study === "compare"), placesInWords(places)));
-  });
+  const browser = flags.pdf === true ? findChromium(context.environment) : null;
+  const progress = calculationProgress(context.progress);
+  const work = async (calculation: Calculation): Promise<CommandResult> => {
+    const read = await calculation.read(file, foldersOf(context), asJson);
+    if (read.refused !== null) return read.refused;
+    const usual = besideInput(read.paths[0]!, endingOf(study));
+    const places = placesOfReport(usual, flags, read.paths, context);
+    progress.begin(read);
+    const forget = whenInterrupted(async () => {
+      progress.clear();
+      await context.say(await calculation.soFar());
+    });
+    try {
+      const answer = await calculation.workOut(study, asJson);
+      if (places !== null) await writeReport(calculation, places, browser, study, flags);
+      const told = placesInWords(places);
+      return "asIs" in answer ? done(answer, told) : done(groups(answer, told));
+    } finally {
+      forget();
+      progress.clear();
+    }
+  };
+  return await withProblemsAsJson(asJson, () => withCalculation(progress.tell, work));
 }
 
 /** A study leaves the report of the assessment, and those of other studies, as they are. */
-function endingOf(study: ReportedWork["study"]): string {
-  return study === null ? "-report.html" : `-${study}-report.html`;
+function endingOf({ name }: Study): string {
+  return name === "assess" ? "-report.html" : `-${name}-report.html`;
 }
 
 async function writeReport(
-  result: ProjectResult,
-  places: ReportPlaces,
+  calculation: Calculation,
+  { page, pdf }: ReportPlaces,
   browser: string | null,
-  wanted: ReportOptions,
+  study: Study,
+  flags: ReportFlags,
 ): Promise<void> {
-  const { renderReport } = await import("../render-report.ts");
-  const page = await renderReport(result, wanted);
-  await breathe();
-  const files = [{ ...places.page, content: page as string | Uint8Array }];
-  if (places.pdf !== null && browser !== null) files.push({ ...places.pdf, content: await printToPdf(page, browser) });
-  await breathe();
+  const comparison = study.name === "compare" ? "whole" : "short";
+  const text = await calculation.render({ ...reportOptions(flags), comparison });
+  const files: OutputFile[] = [{ ...page, content: text }];
+  if (pdf !== null && browser !== null) files.push({ ...pdf, content: await printToPdf(text, browser) });
   await writeWhole(files);
 }
 

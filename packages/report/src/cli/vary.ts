@@ -2,7 +2,7 @@ import type { Command } from "commander";
 import type { CommandResult } from "./command-result.ts";
 import type { Registration } from "./registration.ts";
 import { type ReportFlags, withReportFlags } from "./report-flags.ts";
-import type { SweepChoice } from "./vary/assess-with-sweep.ts";
+import type { SweepChoice } from "./vary/sweep-of.ts";
 
 /** `warmside vary FILE`: one layer in many thicknesses, and where the judgement turns. */
 export const registerVary: Registration = (program: Command, run): void => {
@@ -25,11 +25,7 @@ export const registerVary: Registration = (program: Command, run): void => {
     .action((file: string, options: ReportFlags & SweepChoice) =>
       run(async (context): Promise<CommandResult> => {
         const { reportCommand } = await import("./report-command.ts");
-        const { assessWithSweep } = await import("./vary/assess-with-sweep.ts");
-        return await reportCommand(file, options, context, {
-          study: "vary",
-          workOut: (project) => assessWithSweep(project, options),
-        });
+        return await reportCommand(file, options, { name: "vary", choice: options }, context);
       }),
     );
 };

@@ -7,9 +7,10 @@ import { besideInput, type OutputPlace, type OwnMark, outputPlace } from "../fil
 import { type InputFile, readInput } from "../files/read-input.ts";
 import { writeWhole } from "../files/write-whole.ts";
 import { type Line, line, paragraph } from "../lines.ts";
-import { refusedProject, withProblemsAsJson } from "../refused-project.ts";
+import { withProblemsAsJson } from "../problems-as-json.ts";
+import { type Progress, progressOn } from "../progress.ts";
+import { refusedProject } from "../refused-project.ts";
 import { siteOf } from "./climate-near.ts";
-import { type ProgressStream, progressOn } from "./progress.ts";
 import { LARGEST_RECORDS, readRecordsFile } from "./read-records-file.ts";
 import { recordOptionsOf, type WrittenRecordOptions } from "./record-options.ts";
 import { recordsInWords } from "./records-in-words.ts";
@@ -37,7 +38,6 @@ export const CLIMATE_MARK: OwnMark = { where: "beginning", text: "# means: tempe
  * @param file - the records, as written
  * @param written - the options; with `json` the months are printed as data, and a table is written only where `out` says
  * @param context - where the user stands
- * @param stream - where progress is shown
  * @returns the months and where the table went; or every problem, and then nothing is written
  * @throws CommandProblem when an option is none, or the file cannot be read or written
  */
@@ -45,7 +45,6 @@ export async function climateMake(
   file: string,
   written: WrittenMakeOptions,
   context: CommandContext,
-  stream: ProgressStream,
 ): Promise<CommandResult> {
   const asJson = written.json === true;
   return await withProblemsAsJson(asJson, async () => {
@@ -53,13 +52,17 @@ export async function climateMake(
     const options = recordOptionsOf(written, place.altitude);
     const input = readInput(file, context, LARGEST_RECORDS);
     const output = asJson && written.out === undefined ? null : placeOfTable(input, written.out, context);
-    const reading = await readRecordsFile(input.text, options, progressOn(stream, `Reading ${file}`));
+    const reading = await readRecordsFile(input.text, options, readingProgress(context));
     if (!reading.ok) return refusedProject(reading.problems, file, asJson);
     const { value: records } = reading;
     if (output !== null) await writeWhole([{ ...output, content: climateTable(records, place) }]);
     if (asJson || output === null) return done(json({ place, records }));
     return done(inWords(records, output));
   });
+}
+
+function readingProgress({ progress }: CommandContext): Progress {
+  return progressOn(progress, (done, of) => `Reading: ${Math.round((100 * done) / of)} %`);
 }
 
 function placeOfTable(input: InputFile, out: string | undefined, context: CommandContext): OutputPlace {

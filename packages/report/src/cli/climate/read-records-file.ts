@@ -1,6 +1,6 @@
 import { createRecordReader, type Reading, type RecordMonths, type RecordOptions } from "@warmside/core";
 import { breathe } from "../interruption.ts";
-import type { Progress } from "./progress.ts";
+import type { Progress } from "../progress.ts";
 
 /** Greatest size of a file of weather records [bytes]: a larger one is refused before it is read. */
 export const LARGEST_RECORDS = 64_000_000;
@@ -21,10 +21,10 @@ export async function readRecordsFile(
   const reader = createRecordReader(options);
   for (let start = 0; start < text.length; start += PIECE) {
     reader.take(text.slice(start, start + PIECE));
-    progress.reached((start + PIECE) / text.length);
+    progress.reached(Math.min(start + PIECE, text.length), text.length);
     await breathe();
   }
-  progress.done();
+  progress.clear();
   return reader.finish();
 }
 

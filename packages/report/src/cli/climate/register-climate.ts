@@ -42,7 +42,7 @@ export const registerClimate: Registration = (program: Command, run): void => {
     .action((file: string, options: WrittenMakeOptions) =>
       run(async (context) => {
         const { climateMake } = await import("./climate-make.ts");
-        return await climateMake(file, options, context, process.stderr);
+        return await climateMake(file, options, context);
       }),
     );
 

@@ -1,6 +1,6 @@
 import { readFileSync, type Stats, statSync } from "node:fs";
 import { resolve } from "node:path";
-import type { CommandContext } from "../command-context.ts";
+import type { Folders } from "../command-context.ts";
 import { CommandProblem, unreadable } from "../command-result.ts";
 import { decodeText } from "./decode-text.ts";
 import { fileFault } from "./file-fault.ts";
@@ -21,13 +21,13 @@ export const LARGEST_INPUT = 2_000_000;
  * Reads a text file named on the command line, once its kind and size are known to be fit.
  *
  * @param shown - the path as written, taken from where the user stands, or else from where the command was started
- * @param context - the two folders
+ * @param folders - where relative paths start
  * @param largest - greatest size [bytes]; a larger file is refused before it is read
  * @returns the file with its text
  * @throws CommandProblem when there is no such file, or it is a folder, too large, or no text
  */
-export function readInput(shown: string, context: CommandContext, largest: number = LARGEST_INPUT): InputFile {
-  const path = pathOfInput(shown, context);
+export function readInput(shown: string, folders: Folders, largest: number = LARGEST_INPUT): InputFile {
+  const path = pathOfInput(shown, folders);
   return { shown, path, text: readTextFile(path, shown, largest) };
 }
 
@@ -62,13 +62,13 @@ function checkKindAndSize(stats: Stats, shown: string, largest: number): void {
   }
 }
 
-function pathOfInput(shown: string, context: CommandContext): string {
+function pathOfInput(shown: string, { folder, startedIn }: Folders): string {
   if (shown === "") throw new CommandProblem("no-name", "The name of the file is empty. Write which file to read.");
   if (/^[a-z]{2,}:\/\//i.test(shown)) {
     throw unreadable("web-address", shown, "it is a web address, and warmside opens none", "Save the file first.");
   }
-  const fromUser = resolve(context.folder, shown);
-  const fromStart = resolve(context.startedIn, shown);
+  const fromUser = resolve(folder, shown);
+  const fromStart = resolve(startedIn, shown);
   return isThere(fromUser) || !isThere(fromStart) ? fromUser : fromStart;
 }
 

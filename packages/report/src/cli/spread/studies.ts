@@ -19,9 +19,11 @@ export interface SpreadChoice {
   workers?: number;
 }
 
-/** The study of one build-up under way. */
-export interface Study {
+/** The spread of one build-up under way. */
+export interface SpreadStudy {
   buildUp: BuildUp;
+  /** Place of the build-up in the project. */
+  place: number;
   inputs: readonly SpreadInput[];
   seed: number;
   samples: SampleTable;
@@ -31,30 +33,30 @@ export interface Study {
 }
 
 /**
- * The studies of a project's build-ups, with nothing worked out yet. Every build-up has samples of its own: they do not
- * change when another is added.
+ * The study of a build-up, with nothing worked out yet. Every build-up has samples of its own: they do not change when
+ * another is added.
  *
  * @param project - the project
+ * @param place - of the build-up in it
  * @param choice - samples and seed
- * @returns one study a build-up
+ * @returns the study
  */
-export function openStudies(project: Project, { samples, seed }: SpreadChoice): Study[] {
-  const surroundings = surroundingsOf(project);
-  return project.buildUps.map((buildUp) => {
-    const { inputs } = spreadQuestion(buildUp, surroundings);
-    return {
-      buildUp,
-      inputs,
-      seed,
-      samples: latinHypercube(samples, inputs.length, seed),
-      outcomes: emptyOutcomes(samples),
-      done: new Uint8Array(samples),
-    };
-  });
+export function openStudy(project: Project, place: number, { samples, seed }: SpreadChoice): SpreadStudy {
+  const buildUp = project.buildUps[place]!;
+  const { inputs } = spreadQuestion(buildUp, surroundingsOf(project));
+  return {
+    buildUp,
+    place,
+    inputs,
+    seed,
+    samples: latinHypercube(samples, inputs.length, seed),
+    outcomes: emptyOutcomes(samples),
+    done: new Uint8Array(samples),
+  };
 }
 
 /** Notes what came of some samples, the first of which stands at `from`. */
-export function noteOutcomes(study: Study, from: number, outcomes: SpreadOutcomes): void {
+export function noteOutcomes(study: SpreadStudy, from: number, outcomes: SpreadOutcomes): void {
   study.outcomes.verdict.set(outcomes.verdict, from);
   study.outcomes.judgement.set(outcomes.judgement, from);
   study.outcomes.transmittance.set(outcomes.transmittance, from);
@@ -65,7 +67,7 @@ export function noteOutcomes(study: Study, from: number, outcomes: SpreadOutcome
 }
 
 /** The samples of a study that are done, in their order. */
-export function finished({ inputs, seed, samples, outcomes, done }: Study): WorkedOutSamples {
+export function finished({ inputs, seed, samples, outcomes, done }: SpreadStudy): WorkedOutSamples {
   const { dimensions, values, count: asked } = samples;
   if (!done.includes(0)) return { inputs, seed, samples, outcomes, asked };
   const isDone = (_: number, sample: number): boolean => done[sample] === 1;

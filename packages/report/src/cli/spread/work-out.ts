@@ -1,40 +1,42 @@
 import type { SpreadTask } from "./spread-worker.ts";
-import { noteOutcomes, type Study } from "./studies.ts";
+import { noteOutcomes, type SpreadStudy } from "./studies.ts";
 import type { Workers } from "./workers.ts";
 
 /** Samples in one task: short enough for a lively progress, long enough that handing it over costs nothing. */
 export const SAMPLES_PER_TASK = 250;
 
 /**
- * Works all samples of the studies out.
+ * Works all samples of a study out.
  *
- * @param studies - filled in place
+ * @param study - filled in place
  * @param workers - who works
- * @param advance - called with the samples of every task that is done
+ * @param reached - called with the count of samples that are done
  */
-export async function workOutStudies(
-  studies: readonly Study[],
+export async function workOutSamples(
+  study: SpreadStudy,
   workers: Workers,
-  advance: (samples: number) => void,
+  reached: (samples: number) => void,
 ): Promise<void> {
-  const tasks = studies.flatMap(tasksOf).values();
+  const tasks = tasksOf(study);
+  let done = 0;
   const takeTasks = async (): Promise<void> => {
     for (const task of tasks) {
-      noteOutcomes(studies[task.buildUp]!, task.from, await workers.workOut(task));
-      advance(task.samples.count);
+      noteOutcomes(study, task.from, await workers.workOut(task));
+      done += task.samples.count;
+      reached(done);
     }
   };
   await Promise.all(Array.from({ length: workers.atOnce }, takeTasks));
 }
 
-function tasksOf({ samples }: Study, buildUp: number): SpreadTask[] {
+/** One task after the other, each cut out when it is handed over. */
+function* tasksOf({ samples, place }: SpreadStudy): Generator<SpreadTask> {
   const { count, dimensions, values } = samples;
-  return Array.from({ length: tasksFor(count) }, (_, task) => {
-    const from = task * SAMPLES_PER_TASK;
+  for (let from = 0; from < count; from += SAMPLES_PER_TASK) {
     const until = Math.min(count, from + SAMPLES_PER_TASK);
     const part = values.slice(from * dimensions, until * dimensions);
-    return { buildUp, from, samples: { count: until - from, dimensions, values: part } };
-  });
+    yield { buildUp: place, from, samples: { count: until - from, dimensions, values: part } };
+  }
 }
 
 /** Tasks that so many samples are cut into. */

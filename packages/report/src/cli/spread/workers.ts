@@ -1,7 +1,8 @@
 import { existsSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { Project, SpreadOutcomes } from "@warmside/core";
-import { breathe, whenInterrupted } from "../interruption.ts";
+import { threadLost } from "../calculation/thread-lost.ts";
+import { breathe } from "../interruption.ts";
 import type { SpreadTask } from "./spread-worker.ts";
 
 /** Who works on samples: threads, or the command's own. */
@@ -56,13 +57,15 @@ async function workOnThreads(project: Project, count: number, filename: string):
     concurrentTasksPerWorker: 1,
     resourceLimits: { maxYoungGenerationSizeMb: YOUNG_GENERATION },
   });
-  const forget = whenInterrupted(() => void pool.destroy().catch(() => undefined));
   return {
     atOnce: 2 * count,
-    workOut: (task) => pool.run(task),
-    close: async () => {
-      forget();
-      await pool.destroy();
-    },
+    workOut: (task) => pool.run(task).catch(thrown),
+    close: () => pool.destroy(),
   };
+}
+
+/** What a task failed with: a thread that is gone is told as such, anything else is a fault of the program. */
+function thrown(error: Error & { code?: string }): never {
+  const isGone = error.code === "ERR_WORKER_OUT_OF_MEMORY" || error.message.startsWith("worker exited");
+  throw isGone ? threadLost(error) : error;
 }

@@ -1,4 +1,4 @@
-import type { Project, ProjectResult } from "@warmside/core";
+import type { Project, SweepStudy } from "@warmside/core";
 import { CommandProblem } from "../command-result.ts";
 import { readRange, readStep } from "./thickness-range.ts";
 
@@ -12,15 +12,15 @@ export interface SweepChoice {
 }
 
 /**
- * A project's assessment, with one layer in many thicknesses.
+ * One layer of a project in many thicknesses.
  *
  * @param project - as read
  * @param choice - the layer, the range and the step
- * @returns the result with the sweep
+ * @returns the study
  * @throws CommandProblem when a thickness cannot be read, or there is no such layer, or it has none to vary
  */
-export async function assessWithSweep(project: Project, choice: SweepChoice): Promise<ProjectResult> {
-  const { assessProject, findSweepLayer, MOST_SWEEP_STEPS, sweepThickness } = await import("@warmside/core");
+export async function sweepOf(project: Project, choice: SweepChoice): Promise<SweepStudy> {
+  const { findSweepLayer, MOST_SWEEP_STEPS, sweepThickness } = await import("@warmside/core");
   const { from, to } = orRefuse(readRange(choice.thickness.join(" ")));
   const step = choice.step === undefined ? null : orRefuse(readStep(choice.step.join(" ")));
   if (step !== null && (to - from) / step > MOST_SWEEP_STEPS)
@@ -30,7 +30,7 @@ export async function assessWithSweep(project: Project, choice: SweepChoice): Pr
     );
   const found = findSweepLayer(project, choice.layer, choice.buildUp ?? null, to);
   if ("refused" in found) throw new CommandProblem("layer-to-vary", found.refused);
-  return { ...assessProject(project), sweep: sweepThickness(project, { ...found, from, to, step }) };
+  return sweepThickness(project, { ...found, from, to, step });
 }
 
 /** What could be read; a sentence that says why not ends the command. */

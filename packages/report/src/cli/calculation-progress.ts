@@ -1,0 +1,53 @@
+import type { Step } from "./calculation/calculation.ts";
+import type { FileInOrder } from "./calculation/read-project-file.ts";
+import { countInWords, type Progress, type ProgressStream, progressOn } from "./progress.ts";
+
+/** How far a calculation is, on a terminal. */
+interface CalculationProgress {
+  /** Tells how much there is to do, where that is long. */
+  begin(file: FileInOrder): void;
+  tell(step: Step): void;
+  clear(): void;
+}
+
+/** Fewer than this of a unit are worked out before anyone has read how many there are. */
+const FEWEST: Readonly<Record<Step["unit"], number>> = { "build-up": 20, grid: 5, sample: 1000 };
+
+/**
+ * Tells on a terminal what there is to work out and how far it is; nothing where the stream is no terminal.
+ *
+ * @param stream - standard error
+ * @returns told as the calculation goes on
+ */
+export function calculationProgress(stream: ProgressStream): CalculationProgress {
+  let unit: Step["unit"] | null = null;
+  let progress: Progress | null = null;
+  return {
+    begin({ buildUps, variants }): void {
+      if (stream.isTTY !== true || buildUps + variants < FEWEST["build-up"]) return;
+      stream.write?.(`${workInWords(buildUps, variants)}\n`);
+    },
+    tell(step): void {
+      if (step.of < FEWEST[step.unit]) return;
+      if (unit !== step.unit || progress === null) {
+        progress?.clear();
+        unit = step.unit;
+        progress = progressOn(stream, (done, of, seconds) => countInWords(step.unit, done, of, seconds));
+      }
+      progress.reached(step.done, step.of);
+    },
+    clear: () => progress?.clear(),
+  };
+}
+
+/**
+ * What there is to work out.
+ *
+ * @param buildUps - in the project
+ * @param variants - of all of them
+ * @returns a sentence
+ * @example workInWords(100, 5000) // "To work out: 100 build-ups and 5000 variants."
+ */
+function workInWords(buildUps: number, variants: number): string {
+  return `To work out: ${buildUps} build-ups${variants === 0 ? "" : ` and ${variants} variants`}.`;
+}
