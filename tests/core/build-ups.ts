@@ -64,6 +64,7 @@ export function heatedRoom(humidity: HumidityRule, setPoint = 20): Room {
     temperature: { kind: "heated", setPoint, daysPerWeek: 7, otherwise: null },
     cooling: null,
     humidity,
+    humidityWhenCooled: null,
     burstsOfSteam: false,
     pool: false,
   };

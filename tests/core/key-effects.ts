@@ -162,6 +162,7 @@ export const KEY_EFFECTS: readonly KeyEffect[] = [
   ["room/cooling", room("heating: 20 °C, humidity: 50 %«|, cooling: 22 °C»", { climate: "rome" })],
   ["room/humidity", room("heating: 20 °C, humidity: «class 2|class 3»")],
   ["room/humidity", room("heating: 20 °C, humidity: «normal|high» by outdoor temperature")],
+  ["room/humidity when cooled", room("heating: 20 °C, cooling: 22 °C, humidity: class 2, humidity when cooled: «50 %|60 %»", { climate: "rome" })],
   ["room/heated days", room("heating: 20 °C, humidity: class 3, otherwise: 8 °C, heated days: «3|4»")],
   ["room/otherwise", room("heating: 20 °C, humidity: class 3, heated days: 3, otherwise: «8 °C|10 °C»")],
   ["room/bursts of steam", room("heating: 20 °C, humidity: class 3, bursts of steam: «false|true»")],
@@ -180,6 +181,10 @@ export const KEY_EFFECTS: readonly KeyEffect[] = [
   ["build-ups/area", prices("material: mineral wool slab, per: m2, price: 4").replace("24 m2", "«24 m2|30 m2»"), compared],
   ["build-ups/openings", prices("material: mineral wool slab, per: m2, price: 4").replace("24 m2", "24 m2\n    openings: «3 m2|4 m2»"), compared],
   ["build-ups/length", prices("material: mineral wool slab, per: m2, price: 4").replace("24 m2", "24 m2\n    length: «8 m|9 m»"), compared],
+  ["rain of the heating season", top("rain of the heating season: «1 mm/day|3 mm/day»", { element: "flat roof", layers: `
+      - { material: concrete 2200, thickness: 150 mm }
+      - { material: bitumen sheet, thickness: 5 mm }
+      - { material: extruded polystyrene, thickness: 120 mm }` })],
   ["build-ups/wetted by rain", of("wetted by rain: «false|true»", { layers: `
       - { material: mineral wool slab, thickness: 140 mm }
       - { material: facing brick, thickness: 102 mm }` })],

@@ -78,7 +78,7 @@ hour rate: 25
 heat price: 0.12 /kWh
 accept: [odd-thickness]
 climates for place: [oslo, Melbourne Florida]
-indoor: { heating: 20 °C, heated days: 3, otherwise: 8 °C, cooling: 26 °C, humidity: { production: 6 kg/day, volume: 90 m3, air changes: 0.6 /h }, bursts of steam: false, pool: false }
+indoor: { heating: 20 °C, heated days: 3, otherwise: 8 °C, cooling: 26 °C, humidity when cooled: 55 %, humidity: { production: 6 kg/day, volume: 90 m3, air changes: 0.6 /h }, bursts of steam: false, pool: false }
 rooms:
   kiln room: { temperature: by outdoor temperature, humidity: high by outdoor temperature, bursts of steam: true }
   damp room: { temperature: [18 °C, 18 °C, 18 °C, 18 °C, 19 °C, 20 °C, 21 °C, 21 °C, 20 °C, 19 °C, 18 °C, 18 °C], humidity: [60 %, 60 %, 60 %, 60 %, 60 %, 60 %, 60 %, 60 %, 60 %, 60 %, 60 %, 60 %], pool: true }

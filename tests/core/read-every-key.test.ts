@@ -37,6 +37,7 @@ describe("a project with every key", () => {
     const indoor = project.rooms.get("indoor")!;
     expect(indoor.temperature).toEqual({ kind: "heated", setPoint: 20, daysPerWeek: 3, otherwise: 8 });
     expect(indoor.cooling).toBe(26);
+    expect(indoor.humidityWhenCooled).toBe(0.55);
     expect(indoor.humidity).toMatchObject({ kind: "balance", volume: 90 });
     if (indoor.humidity.kind !== "balance") throw new Error("no balance");
     expect(indoor.humidity.production).toBeCloseTo(6 / 86_400, 12);
@@ -172,7 +173,7 @@ build-ups:
     });
     expect(project.buildUps[0]).toMatchObject({
       target: null, pitch: null, clearSky: false, void: null, voidClimate: null, space: null, roofSpace: null, area: null,
-      openings: null, length: null, wettedByRain: null, unheatedSkin: false, junctionFactors: [], twoSeasonCheck: false,
+      openings: null, length: null, wettedByRain: null, rainOfHeatingSeason: null, unheatedSkin: false, junctionFactors: [], twoSeasonCheck: false,
       leak: null, trappedWater: [], variableResistance: false, variants: [],
     }); // biome-ignore format: all that is left out
   });

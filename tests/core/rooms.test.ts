@@ -16,6 +16,7 @@ const roomOf = (rule: TemperatureRule, humidity: HumidityRule, cooling: number |
   temperature: rule,
   cooling,
   humidity,
+  humidityWhenCooled: null,
   burstsOfSteam: false,
   pool: false,
 });

@@ -30,6 +30,7 @@ const ROOM: Room = {
   temperature: { kind: "heated", setPoint: 20, daysPerWeek: 7, otherwise: null },
   cooling: null,
   humidity: { kind: "class", class: 3 },
+  humidityWhenCooled: null,
   burstsOfSteam: false,
   pool: false,
 };

@@ -212,7 +212,7 @@ const humidityRules: fc.Arbitrary<HumidityRule> = fc.oneof(
 const roomsNamed = (name: string): fc.Arbitrary<Room> =>
   fc
     .record({ temperature: temperatureRules, cooling: rarely(between(16, 28)), humidity: humidityRules })
-    .map((rules) => ({ name, burstsOfSteam: false, pool: false, ...rules }));
+    .map((rules) => ({ name, humidityWhenCooled: null, burstsOfSteam: false, pool: false, ...rules }));
 
 /** A place: a year that swings about a mean, or twelve months each on its own. */
 const yearThatSwings: fc.Arbitrary<AirMonths> = fc

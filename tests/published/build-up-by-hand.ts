@@ -107,6 +107,7 @@ export function buildUp(layers: readonly Layer[], more: Partial<BuildUp> = {}): 
     openings: null,
     length: null,
     wettedByRain: null,
+    rainOfHeatingSeason: null,
     unheatedSkin: false,
     junctionFactors: [],
     twoSeasonCheck: false,

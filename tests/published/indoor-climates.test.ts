@@ -16,6 +16,7 @@ const room: Room = {
   temperature: { kind: "heated", setPoint: 20, daysPerWeek: 7, otherwise: null },
   cooling: null,
   humidity: { kind: "as outdoors" },
+  humidityWhenCooled: null,
   burstsOfSteam: false,
   pool: false,
 };

@@ -30,6 +30,7 @@ const room: Room = {
   temperature: { kind: "heated", setPoint: 20, daysPerWeek: 7, otherwise: null },
   cooling: null,
   humidity: { kind: "class", class: 3 },
+  humidityWhenCooled: null,
   burstsOfSteam: false,
   pool: false,
 };
@@ -101,6 +102,7 @@ const wall: BuildUp = {
   openings: null,
   length: null,
   wettedByRain: null,
+  rainOfHeatingSeason: null,
   unheatedSkin: false,
   junctionFactors: [],
   twoSeasonCheck: false,

@@ -28,13 +28,15 @@ const heated = fc
     humidities,
     fc.option(fc.tuple(bare(1, 7), fc.option(quantity(0, 12, "°C"), { nil: undefined })), { nil: undefined }),
     fc.option(between(0, 6), { nil: undefined, freq: 3 }),
+    fc.option(quantity(30, 80, "%"), { nil: undefined }),
   )
-  .map(([setPoint, humidity, days, above]) => ({
+  .map(([setPoint, humidity, days, above, whenCooled]) => ({
     heating: `${setPoint.toFixed(1)} °C`,
     humidity,
     ...(days === undefined ? {} : { "heated days": days[0] }),
     ...(days?.[1] === undefined ? {} : { otherwise: days[1] }),
     ...(above === undefined ? {} : { cooling: `${(setPoint + above + 0.1).toFixed(1)} °C` }),
+    ...(above === undefined || whenCooled === undefined ? {} : { "humidity when cooled": whenCooled }),
   }));
 
 const held = fc.record({

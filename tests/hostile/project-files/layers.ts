@@ -49,6 +49,30 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "write `material: polyethylene low density` with that thickness",
   ),
   lastLayer(
+    "wool in metres, written as millimetres",
+    "{ material: mineral wool slab, thickness: 0.095 mm }",
+    "thinner-than-made",
+    "Write `95 mm`",
+  ),
+  lastLayer(
+    "a board of a tenth of a millimetre",
+    "{ material: oriented strand board, thickness: 0.1 mm }",
+    "thinner-than-made",
+    "oriented strand board is at least 1 mm thick",
+  ),
+  lastLayer(
+    "wool too thin, and no slip of unit",
+    "{ material: mineral wool slab, thickness: 2.9 mm }",
+    "thinner-than-made",
+    "the thickness of the layer",
+  ),
+  lastLayer(
+    "foam given on the spot, thinner than a coating",
+    "{ material: { name: foam, conductivity: 0.03 W/(m K), vapour resistance factor: 60 }, thickness: 0.09 mm }",
+    "thinner-than-made",
+    "Write `90 mm`",
+  ),
+  lastLayer(
     "air that does not say how it is ventilated",
     "{ air: 25 mm }",
     "ventilation-missing",

@@ -88,6 +88,12 @@ export const BAD_ROOMS: readonly BadFile[] = [
   ),
   damp("an unheated room that is not", "{ unheated: false }", "not-one-of", "unheated cannot be false"),
   damp(
+    "a humidity when cooled without cooling",
+    "{ heating: 20 °C, humidity: class 3, humidity when cooled: 55 % }",
+    "only-with-cooling",
+    "`cooling` beside it",
+  ),
+  damp(
     "heated days without heating",
     "{ temperature: 18 °C, heated days: 3, humidity: 60 % }",
     "only-with-heating",

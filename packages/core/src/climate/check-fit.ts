@@ -66,12 +66,12 @@ function coolingNeverRuns(climate: OutdoorClimate, room: Room): FitNote | null {
 }
 
 function classInCooledRoom(climate: OutdoorClimate, room: Room): FitNote | null {
-  if (room.humidity.kind !== "class") return null;
+  if (room.humidity.kind !== "class" || room.humidityWhenCooled !== null) return null;
   const cooled = cooledMonths(room, climate.temperature);
   if (cooled.length === 0) return null;
   const message =
     `${roomName(room)} is cooler than outdoors in ${listed(cooled)}, but has humidity class ${room.humidity.class}. The ` +
-    "classes are for heated rooms: state a relative humidity, a moisture balance or humidity by outdoor temperature.";
+    "classes are for heated rooms: state the humidity of the cooled months (`humidity when cooled: 55 %`).";
   return { code: "class-in-cooled-room", message };
 }
 

@@ -9,7 +9,12 @@ import type { Room } from "../project/types.ts";
  * Source: this project's rule. Short hot spells within a month are not seen by monthly means.
  */
 export function cooledMonths(room: Room, outdoorTemperature: readonly number[]): number[] {
-  return outdoorTemperature.flatMap((outdoors, month) => (highestTemperature(room, month) < outdoors ? [month] : []));
+  return outdoorTemperature.flatMap((outdoors, month) => (isCooled(room, month, outdoors) ? [month] : []));
+}
+
+/** Whether a room is kept cooler than outdoors in a month (0 to 11) of that outdoor mean [°C]. */
+export function isCooled(room: Room, month: number, outdoorTemperature: number): boolean {
+  return highestTemperature(room, month) < outdoorTemperature;
 }
 
 /** The warmest that a room's own rules let it be in a month [°C]; without a limit it follows outdoors. */

@@ -8,6 +8,7 @@ import {
   slabTransmittance,
   suspendedFloorTransmittance,
 } from "./ground-floor.ts";
+import { rainCorrections } from "./inverted-roof.ts";
 import { pathsThrough } from "./paths.ts";
 import { ROOF_SPACE_RESISTANCE, unheatedSpaceResistance } from "./space-resistance.ts";
 import { sumOfResistances } from "./sum-of-resistances.ts";
@@ -30,7 +31,7 @@ export function calculateHeat(buildUp: BuildUp, direction: HeatFlowDirection): H
   const outside = surfaces.outside + addedOutside;
   const combined = combinedResistance(counted, paths, surfaces.inside, outside);
   const clear = surfaces.inside + sumOfResistances(counted) + outside;
-  const corrections = heatCorrections(counted, clear);
+  const corrections = [...heatCorrections(counted, clear), ...rainCorrections(buildUp, counted, clear)];
   const wanted = corrections.reduce((sum, { value }) => sum + value, 0);
   const uncorrected = 1 / combined.resistance;
   const correctionsLeftOut = wanted > 0 && wanted < SMALLEST_CORRECTION_SHARE * uncorrected;

@@ -80,6 +80,12 @@ export const LAYER_WORDINGS: Wordings = {
         : "A sheet of another thickness has another sd, which its data sheet has: give that on the spot",
     write: text("write") === "" ? null : `material: ${text("write")}`,
   }),
+  "thinner-than-made": ({ received, text }) => ({
+    says: `thickness cannot be ${received}: ${text("name")} is at least ${text("least")} thick`,
+    expected: "the thickness of the layer, such as 140 mm",
+    likelySlip: text("write") === "" ? null : "The figure may be in metres",
+    write: text("write") === "" ? null : text("write"),
+  }),
   "gauge-not-polythene": ({ received }) => ({
     says: `thickness cannot be ${received}: gauge is read as that of polythene sheet`,
     expected: "a length such as 0.5 mm",

@@ -43,6 +43,11 @@ export const ROOM_WORDINGS: Wordings = {
     says: `\`${text("key")}\` goes with heating only`,
     expected: "a room with a heating set point",
   }),
+  "only-with-cooling": () => ({
+    says: "`humidity when cooled` goes with cooling only",
+    expected: "`cooling` beside it, the temperature that the room never exceeds",
+    write: "cooling: 24 °C",
+  }),
   "only-with-heated-days": () => ({
     says: "otherwise tells the temperature of days without heating, but every day is heated",
     expected: "heated days beside it, a number from 1 to 7",

@@ -22,7 +22,8 @@ export function describeRoom(room: Room, humidityMargin = 1): RoomDescription {
   const cap = room.cooling === null ? "" : `; cooled, never over ${short(room.cooling)} °C`;
   return {
     temperatureRule: temperatureInWords(room) + cap,
-    humidityRule: humidityInWords(room.humidity) + marginInWords(room, humidityMargin) + onOtherDays(room),
+    humidityRule:
+      humidityInWords(room.humidity) + marginInWords(room, humidityMargin) + onOtherDays(room) + whenCooled(room),
     source: sourceOf(room),
   };
 }
@@ -63,6 +64,12 @@ function someDays(rule: { daysPerWeek: number; otherwise: number | null }): stri
     ` on ${days}, otherwise ${otherwise}; the month has the mean of its days, ` +
     `${short(rule.daysPerWeek)} in ${DAYS_PER_WEEK} heated, as if the walls warmed and cooled at once`
   );
+}
+
+function whenCooled({ humidityWhenCooled }: Room): string {
+  return humidityWhenCooled === null
+    ? ""
+    : `; relative humidity ${percent(humidityWhenCooled)} % in months in which it is cooled`;
 }
 
 function onOtherDays(room: Room): string {

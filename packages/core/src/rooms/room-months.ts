@@ -1,4 +1,6 @@
-import type { AirMonths, Room } from "../project/types.ts";
+import { isCooled } from "../climate/cooled-months.ts";
+import { MONTHS_PER_YEAR } from "../constants.ts";
+import type { AirMonths, HumidityRule, Room } from "../project/types.ts";
 import { temperatureOnOrdinaryDays, temperatureOnOtherDays } from "./room-temperature.ts";
 import { roomVapourPressure } from "./room-vapour-pressure.ts";
 
@@ -44,7 +46,7 @@ export function roomMonth(room: Room, month: number, outdoor: AirMonths, humidit
   const outdoorVapourPressure = outdoor.vapourPressure[month]!;
   const indoorTemperature = temperatureOnOrdinaryDays(room, month, outdoorTemperature);
   const air = { month, outdoorTemperature, outdoorVapourPressure, indoorTemperature };
-  const indoorVapourPressure = roomVapourPressure(room.humidity, air, humidityMargin);
+  const indoorVapourPressure = roomVapourPressure(humidityIn(room, month, outdoorTemperature), air, humidityMargin);
   const ordinaryDays = { temperature: indoorTemperature, vapourPressure: indoorVapourPressure };
   const share = shareOfHeatedDays(room);
   if (share === 1) return { ...ordinaryDays, ordinaryDays };
@@ -54,6 +56,14 @@ export function roomMonth(room: Room, month: number, outdoor: AirMonths, humidit
     vapourPressure: share * indoorVapourPressure + (1 - share) * outdoorVapourPressure,
     ordinaryDays,
   };
+}
+
+/** The rule that holds in a month: cooling takes water out of the air, which no class made for heated rooms tells. */
+function humidityIn(room: Room, month: number, outdoorTemperature: number): HumidityRule {
+  const { humidity, humidityWhenCooled } = room;
+  return humidityWhenCooled !== null && isCooled(room, month, outdoorTemperature)
+    ? { kind: "months", relativeHumidity: new Array<number>(MONTHS_PER_YEAR).fill(humidityWhenCooled) }
+    : humidity;
 }
 
 /** Part of the days on which the room is heated, 0 to 1; 1 for every other kind of room. */

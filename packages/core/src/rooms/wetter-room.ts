@@ -13,13 +13,14 @@ const NEXT_CLASS: Readonly<Record<HumidityClass, HumidityClass | null>> = { 1: 2
 /**
  * The same room, wetter than stated: one class up, ten points of relative humidity more, or half as much vapour again.
  *
- * @param room - the room
+ * @param stated - the room
  * @returns the wetter room; the same room where there is nothing wetter to take: class 5, high use by outdoor
  *   temperature, 95 % and over, and air that is that of outdoors
  * Source: this project's rule: what a change of use or a wet winter may bring.
  */
-export function wetterRoom(room: Room): Room {
-  const { humidity } = room;
+export function wetterRoom(stated: Room): Room {
+  const { humidity, humidityWhenCooled } = stated;
+  const room = humidityWhenCooled === null ? stated : { ...stated, humidityWhenCooled: wetter(humidityWhenCooled) };
   switch (humidity.kind) {
     case "class": {
       const next = NEXT_CLASS[humidity.class];

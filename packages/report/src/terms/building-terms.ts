@@ -213,9 +213,9 @@ export const BUILDING_TERMS: readonly Term[] = [
     technical: null,
     symbol: null,
     unit: "°C",
-    also: ["cooled", "air conditioning"],
+    also: ["cooled", "air conditioning", "humidity when cooled"],
     says: [
-      "Key of a room: the temperature that it never exceeds, for example `cooling: 24 °C`. In a hot, damp place a cooled room makes outdoors the warm side. Give its humidity as a percentage, since a class does not describe a cooled room.",
+      "Key of a room: the temperature that it never exceeds, for example `cooling: 24 °C`. In a hot, damp place a cooled room makes outdoors the warm side. A class describes heated rooms only: state the humidity of the cooled months beside it, for example `humidity when cooled: 55 %`.",
     ],
     source: null,
     see: ["warm side", "humidity class", "room"],

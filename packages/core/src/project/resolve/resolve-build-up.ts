@@ -60,12 +60,13 @@ export function resolveBuildUp(
     layers: framingsApart(layers as Layer[]),
     trappedWater,
     slug: makeSlug(parsed.data.name, slugs),
+    rainOfHeatingSeason: rainAtTop(context),
   };
   const buildUp = makeBuildUp(parsed.data, looked);
   return { ...buildUp, variants: variants.map((variant) => variantOf(buildUp, variant, slugs)) };
 }
 
-type Looked = Pick<BuildUp, "room" | "faces" | "layers" | "trappedWater" | "slug">;
+type Looked = Pick<BuildUp, "room" | "faces" | "layers" | "trappedWater" | "slug" | "rainOfHeatingSeason">;
 
 function makeBuildUp(written: WrittenBuildUp, looked: Looked): BuildUp {
   return {
@@ -84,6 +85,7 @@ function makeBuildUp(written: WrittenBuildUp, looked: Looked): BuildUp {
     area: written.area?.value ?? null,
     openings: written.openings?.value ?? null,
     length: written.length?.value ?? null,
+    rainOfHeatingSeason: looked.rainOfHeatingSeason,
     wettedByRain: written["wetted by rain"] ?? null,
     unheatedSkin: written["unheated skin"] ?? false,
     junctionFactors: written["junction factors"]?.map(({ name, factor }) => ({ name, factor: factor.value })) ?? [],
@@ -116,6 +118,12 @@ function resolveLayers(path: ProblemPath, surroundings: LayerSurroundings, conte
 /** The pitch is read apart from the build-up, which may have problems of its own [degrees from level]. */
 function pitchAt(path: ProblemPath, context: ReadingContext): number | null {
   const reading = readQuantity(textAt(context.file.data, [...path, "pitch"]) ?? "", "pitch");
+  return reading.ok ? reading.value : null;
+}
+
+/** The project's rain is read apart from the project, which may have problems of its own [m/s]. */
+function rainAtTop(context: ReadingContext): number | null {
+  const reading = readQuantity(textAt(context.file.data, ["rain of the heating season"]) ?? "", "rain");
   return reading.ok ? reading.value : null;
 }
 

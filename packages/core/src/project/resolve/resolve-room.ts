@@ -74,6 +74,7 @@ function resolveRoom(name: string, path: ProblemPath, context: ReadingContext): 
     temperature: temperatureRule(written),
     cooling: written.cooling?.value ?? null,
     humidity: humidityRule(written.humidity),
+    humidityWhenCooled: written["humidity when cooled"]?.value ?? null,
     burstsOfSteam: written["bursts of steam"] ?? false,
     pool: written.pool ?? false,
   };

@@ -1,5 +1,6 @@
 import type { ProblemPath } from "../../problems/types.ts";
 import { plainDigits } from "../../quantities/format-quantity.ts";
+import { leastThickness, thicknessMeant } from "../least-thickness.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import type { WrittenLayer } from "../schema/written-project.ts";
 import type { Fasteners, LayerGaps, Material, SolidLayer, Taping } from "../types.ts";
@@ -80,7 +81,21 @@ function kindOfLayer(
     return null;
   }
   if (inGauge) return { type: "sheet", material: sheetOfPolythene(material, thickness), thickness: 0 };
+  const least = leastThickness(material);
+  if (thickness < least) {
+    const meant = thicknessMeant(thickness);
+    collector.add("thinner-than-made", [...path, "thickness"], {
+      name: material.name,
+      least: millimetres(least),
+      write: meant === null ? null : millimetres(meant),
+    });
+    return null;
+  }
   return inThickness(material, thickness);
+}
+
+function millimetres(thickness: number): string {
+  return `${plainDigits(thickness * 1000)} mm`;
 }
 
 /** The table's sheet of polythene of a thickness, by its gauge or its millimetres; null where it has none. */

@@ -62,6 +62,7 @@ export const roomSchema: z.ZodType<WrittenRoom> = z
       unheated: z.literal(true, { error: `${KIND_MARK}true, or heating or temperature in its place` }).optional(),
       cooling: quantity("temperature").optional(),
       humidity: humiditySchema.optional(),
+      "humidity when cooled": quantity("relative humidity").optional(),
       "heated days": bare("heated days").optional(),
       otherwise: quantity("temperature").optional(),
       "bursts of steam": yesOrNo().optional(),
@@ -81,6 +82,8 @@ export const roomSchema: z.ZodType<WrittenRoom> = z
     if (value.unheated !== undefined && value.humidity !== undefined) {
       issues.push(custom("humidity-of-unheated", {}, value, ["humidity"]));
     }
+    if (value["humidity when cooled"] !== undefined && value.cooling === undefined)
+      issues.push(custom("only-with-cooling", {}, value, ["humidity when cooled"]));
     for (const key of ["heated days", "otherwise"] as const) {
       if (value[key] !== undefined && value.heating === undefined)
         issues.push(custom("only-with-heating", { key }, value, [key]));

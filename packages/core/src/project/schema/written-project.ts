@@ -71,6 +71,7 @@ export interface WrittenRoom {
   unheated?: true;
   cooling?: ReadValue;
   humidity?: WrittenHumidity;
+  "humidity when cooled"?: ReadValue;
   "heated days"?: ReadValue;
   otherwise?: ReadValue;
   "bursts of steam"?: boolean;

@@ -54,6 +54,8 @@ export interface BuildUp {
   area: number | null;
   openings: number | null;
   length: number | null;
+  /** The project's mean rain of the heating season [m/s]; null when not given. */
+  rainOfHeatingSeason: number | null;
   /** Null when the file does not say. */
   wettedByRain: WettedByRain | null;
   unheatedSkin: boolean;

@@ -5,6 +5,8 @@ export interface Room {
   /** Cap on θi [°C]; null without cooling. */
   cooling: number | null;
   humidity: HumidityRule;
+  /** Relative humidity in the months in which it is kept cooler than outdoors [–]; null: `humidity` holds there too. */
+  humidityWhenCooled: number | null;
   burstsOfSteam: boolean;
   pool: boolean;
 }

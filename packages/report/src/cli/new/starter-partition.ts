@@ -4,7 +4,7 @@ rooms:
   damp room:                  # where clay or washing dries
     heating: 18 °C
     humidity: class 4         # 1 store … 5 laundry, or a measured value: 65 %
-    # cooling: 24 °C          # where it is cooled in a hot climate; then the humidity as a percentage
+    # cooling: 24 °C          # where it is cooled in a hot climate; then also  humidity when cooled: 55 %
 
 build-ups:
   - name: Partition
