@@ -1,0 +1,77 @@
+/** Bundles the live page into one file: script and style inside, each named by its hash in the page's own policy. */
+import { createHash } from "node:crypto";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { build, transform } from "esbuild";
+
+/**
+ * The live page as one text, and the files that went into it.
+ *
+ * @param root - folder of the repository
+ * @param alike - settings that it shares with the other bundles
+ * @returns the page, and paths of its inputs
+ */
+export async function bundlePage(root, alike) {
+  const live = join(root, "packages/report/src/live");
+  const made = await build({
+    ...alike,
+    entryPoints: [join(live, "main.tsx")],
+    format: "iife",
+    platform: "browser",
+    target: "es2022",
+    minify: true,
+    legalComments: "none",
+    jsx: "automatic",
+    jsxImportSource: "preact",
+    metafile: true,
+    write: false,
+  });
+  const script = made.outputFiles[0].text.trim().replaceAll("</script", "<\\/script");
+  const style = (await colours(live, alike)) + (await minified(join(live, "page.css")));
+  const inputs = Object.keys(made.metafile.inputs);
+  return { page: document(script, style), inputs };
+}
+
+async function colours(live, alike) {
+  const made = await build({ ...alike, entryPoints: [join(live, "colours.ts")], format: "esm", write: false });
+  const source = `data:text/javascript,${encodeURIComponent(made.outputFiles[0].text)}`;
+  return (await import(source)).colourRules();
+}
+
+async function minified(file) {
+  return (await transform(readFileSync(file, "utf8"), { loader: "css", minify: true })).code.trim();
+}
+
+function document(script, style) {
+  const policy = [
+    "default-src 'none'",
+    `script-src ${hashOf(script)}`,
+    `style-src ${hashOf(style)}`,
+    "worker-src blob:",
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join("; ");
+  return `<!doctype html>
+<html lang="en-GB">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="referrer" content="no-referrer">
+<meta name="generator" content="warmside">
+<title>warmside: the wall as it is built</title>
+<style>${style}</style>
+</head>
+<body>
+<div id="page"></div>
+<noscript>This page works everything out in your browser and needs scripts for it. On a telephone, open it in a browser, not in the preview of the list of files.</noscript>
+<script type="application/json" id="given-project">null</script>
+<script>${script}</script>
+</body>
+</html>
+`;
+}
+
+function hashOf(text) {
+  return `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
+}

@@ -1,0 +1,71 @@
+import {
+  assessBuildUp,
+  assessProject,
+  type BuildUpResult,
+  type JudgementWord,
+  type Project,
+  type Remedy,
+  readProjectOrThrow,
+  type SheetPlaces,
+  sheetPlaces,
+  surroundingsOf,
+} from "@warmside/core";
+import { jsonText } from "../../cli/answers/json-text.ts";
+import { renderReport } from "../../render-report.ts";
+import { suppliesOf } from "../state/answer.ts";
+import type { State } from "../state/state.ts";
+
+/** What is asked to be worked out beside the page. */
+export interface Question extends Pick<State, "tables"> {
+  id: number;
+  kind: "beside" | "report" | "figures";
+  text: string;
+  buildUp: number;
+}
+
+/** What takes longer than a frame: the sheet in every gap, remedies, and the judgements of all build-ups. */
+export interface Beside {
+  places: SheetPlaces | null;
+  remedies: Remedy[];
+  search: string | null;
+  judgements: JudgementWord[];
+}
+
+/** An answer with the question it belongs to; a fault in words where it could not be had. */
+export type Reply = Pick<Question, "id" | "kind"> & ({ beside: Beside } | { file: string } | { fault: string });
+
+/**
+ * Works out what was asked, with the same functions as the command.
+ *
+ * @param question - the text, and what of it
+ * @returns the reply
+ */
+export async function answerTo(question: Question): Promise<Reply> {
+  const { id, kind, text, tables, buildUp } = question;
+  try {
+    const project = readProjectOrThrow(text, suppliesOf(tables));
+    if (kind === "beside") return { id, kind, beside: besideOf(project, Math.min(buildUp, project.buildUps.length - 1)) };
+    const result = assessProject(project);
+    return { id, kind, file: kind === "report" ? await renderReport(result) : jsonText(result) };
+  } catch (error) {
+    return { id, kind, fault: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+function besideOf(project: Project, at: number): Beside {
+  const surroundings = surroundingsOf(project);
+  const shown = assessedAlone(project, at);
+  return {
+    places: sheetPlaces(project.buildUps[at]!, surroundings),
+    remedies: shown.remedies,
+    search: shown.remedySearch,
+    judgements: project.buildUps.map((buildUp, index) => {
+      return index === at ? shown.judgement.word : assessBuildUp(buildUp, surroundings).judgement.word;
+    }),
+  };
+}
+
+/** One build-up with its remedies, without its variants. */
+function assessedAlone(project: Project, at: number): BuildUpResult {
+  return assessProject({ ...project, buildUps: [{ ...project.buildUps[at]!, variants: [] }] }).buildUps[0]!;
+}
