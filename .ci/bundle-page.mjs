@@ -25,11 +25,47 @@ export async function bundlePage(root, alike) {
     jsxImportSource: "preact",
     metafile: true,
     write: false,
+    plugins: [withoutUnused, tablesByColumn],
   });
   const script = made.outputFiles[0].text.trim().replaceAll("</script", "<\\/script");
   const style = (await colours(live, alike)) + (await minified(join(live, "page.css")));
   const inputs = Object.keys(made.metafile.inputs);
   return { page: document(script, style), inputs };
+}
+
+/** Kinds of drawing that the plotting library brings and no plot here is: maps, networks, clouds of words and others. */
+const withoutUnused = {
+  name: "without kinds of drawing that no plot here is",
+  setup({ onResolve, onLoad }) {
+    const unused = /^vega-(crossfilter|force|geo|hierarchy|label|regression|voronoi|wordcloud)$/;
+    onResolve({ filter: unused }, ({ path, importer }) =>
+      /[\\/]vega[\\/]build[\\/]/.test(importer) ? { path, namespace: "unused", sideEffects: false } : undefined,
+    );
+    onLoad({ filter: /./, namespace: "unused" }, () => ({ contents: "export {};" }));
+  },
+};
+
+/** The tables with each key named once: half as long, and the same data once read. */
+const tablesByColumn = {
+  name: "tables by column",
+  setup({ onLoad }) {
+    onLoad({ filter: /[\\/]core[\\/]src[\\/]shipped-tables\.ts$/ }, async ({ path }) => {
+      const { code } = await transform(readFileSync(path, "utf8"), { loader: "ts" });
+      const tables = await import(`data:text/javascript;base64,${Buffer.from(code).toString("base64")}`);
+      const parts = Object.entries(tables).map(([name, rows]) => `export const ${name} = ${asColumns(rows)};`);
+      return { contents: `${ROWS}\n${parts.join("\n")}`, loader: "js" };
+    });
+  },
+};
+
+const ROWS =
+  "const rows = (keys, values) => values.map((row) => Object.fromEntries(keys.map((key, at) => [key, row[at]])));";
+
+function asColumns(rows) {
+  const keys = Array.isArray(rows) ? Object.keys(rows[0]) : [];
+  const isTable = keys.length > 0 && rows.every((row) => Object.keys(row).join() === keys.join());
+  if (!isTable) return JSON.stringify(rows);
+  return `rows(${JSON.stringify(keys)}, ${JSON.stringify(rows.map((row) => keys.map((key) => row[key])))})`;
 }
 
 async function colours(live, alike) {

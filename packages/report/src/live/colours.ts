@@ -11,5 +11,7 @@ export function colourRules(): string {
 
 function namesOf(theme: keyof Shade): string {
   const names = Object.keys(PALETTE) as ColourName[];
-  return names.map((name) => `--${name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}:${PALETTE[name][theme]}`).join(";");
+  return names
+    .map((name) => `--${name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}:${PALETTE[name][theme]}`)
+    .join(";");
 }

@@ -1,11 +1,11 @@
 import { render } from "preact";
 import { STARTERS } from "./goods/starters.ts";
 import { beginWithDrafts } from "./state/begin-with-drafts.ts";
-import { givenProject } from "./state/given-project.ts";
 import { readFiles } from "./state/files.ts";
+import { givenProject } from "./state/given-project.ts";
 import { openFiles } from "./state/opening.ts";
-import { begin, keepNow, redo, show, state, stateOf, undo } from "./state/store.ts";
 import { isUnsaved } from "./state/state.ts";
+import { begin, keepNow, redo, show, state, stateOf, undo } from "./state/store.ts";
 import { takeFocus } from "./view/focus.ts";
 import { type Known, Page } from "./view/page.tsx";
 import { isOneColumn, watchWidth } from "./view/width.ts";

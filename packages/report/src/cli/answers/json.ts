@@ -1,5 +1,4 @@
-import type { Printed } from "../lines.ts";
-import { ACTING_ON_A_TERMINAL } from "../terminal.ts";
+import { ACTING_ON_A_TERMINAL } from "../acting-on-a-terminal.ts";
 
 /**
  * Data as JSON for standard output. Characters that would act on a terminal stand in it by their code, as JSON writes it.
@@ -8,7 +7,7 @@ import { ACTING_ON_A_TERMINAL } from "../terminal.ts";
  * @returns JSON that ends with a line end
  * @throws Error when a number in it is not finite: JSON would turn it into `null` and hide it
  */
-export function json(data: unknown): Printed {
+export function json(data: unknown): { asIs: string } {
   const lines = JSON.stringify(data, onlyFinite, 2).split("\n");
   return { asIs: lines.map((line) => `${line.replace(ACTING_ON_A_TERMINAL, byCode)}\n`).join("") };
 }

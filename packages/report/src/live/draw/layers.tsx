@@ -42,15 +42,26 @@ function Framing({ result, layout }: Drawn) {
   return (
     <>
       {result.framings.map((framing, order) => {
-        const bands = result.layers.flatMap((one, index) => (one.framing === framing.name ? [layout.bands[index]!] : []));
+        const bands = result.layers.flatMap((one, index) =>
+          one.framing === framing.name ? [layout.bands[index]!] : [],
+        );
         if (bands.length === 0) return null;
         const hatch = framing.conductivity >= METAL_CONDUCTIVITY ? "metal" : "timber";
         const across = Math.abs(edges(layout)[0] - edges(layout)[1]);
-        const wide = Math.min(across * MOST_OF_SECTION, Math.max(LEAST_STUD, (framing.width ?? USUAL_WIDTH) * layout.pixelsPerMetre));
+        const wide = Math.min(
+          across * MOST_OF_SECTION,
+          Math.max(LEAST_STUD, (framing.width ?? USUAL_WIDTH) * layout.pixelsPerMetre),
+        );
         const box = boxOf(layout, { from: bands[0]!.from, to: bands.at(-1)!.to });
         const cut = layout.lies ? { width: wide } : { y: box.y + box.height - wide, height: wide };
         return (
-          <rect key={framing.name} {...box} {...cut} fill={`url(#${patternId("live", hatch)})`} class={order > 0 ? "stud is-crossing" : "stud"} />
+          <rect
+            key={framing.name}
+            {...box}
+            {...cut}
+            fill={`url(#${patternId("live", hatch)})`}
+            class={order > 0 ? "stud is-crossing" : "stud"}
+          />
         );
       })}
     </>
@@ -66,7 +77,10 @@ function VapourLayer({ result, layout }: Drawn) {
   return (
     <>
       <path d={lineAcross(layout, along)} class="vapour-layer-ground" />
-      <path d={lineAcross(layout, along)} class={standing === "vapour layer" ? "vapour-layer" : "vapour-layer is-cold"} />
+      <path
+        d={lineAcross(layout, along)}
+        class={standing === "vapour layer" ? "vapour-layer" : "vapour-layer is-cold"}
+      />
     </>
   );
 }
@@ -86,10 +100,19 @@ function Names({ result, layout }: Drawn) {
           const text = widthOf(name) < end - start - 60 ? name : `${name.slice(0, 16)}…`;
           return <Label key={index} x={end - 6} y={centre + 4.5} anchor="end" text={text} kind="name" />;
         }
-        if (size >= widthOf(name) + 10) return <Label key={index} x={centre} y={start - 9} anchor="middle" text={name} kind="name" />;
+        if (size >= widthOf(name) + 10)
+          return <Label key={index} x={centre} y={start - 9} anchor="middle" text={name} kind="name" />;
         const isLow = centre < middle;
         return (
-          <Label key={index} x={centre + 4} y={isLow ? start - 8 : end + 8} anchor={isLow ? "start" : "end"} text={name} kind="name" isUpright />
+          <Label
+            key={index}
+            x={centre + 4}
+            y={isLow ? start - 8 : end + 8}
+            anchor={isLow ? "start" : "end"}
+            text={name}
+            kind="name"
+            isUpright
+          />
         );
       })}
     </>

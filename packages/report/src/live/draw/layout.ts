@@ -84,7 +84,12 @@ export function alongAt(layout: Layout, depth: number): number {
   return layout.face + layout.direction * depth * layout.pixelsPerMetre;
 }
 
-function standing(result: Pick<BuildUpResult, "layers">, places: SheetPlaces | null, width: number, keptScale: number | null): Layout {
+function standing(
+  result: Pick<BuildUpResult, "layers">,
+  places: SheetPlaces | null,
+  width: number,
+  keptScale: number | null,
+): Layout {
   const air = width < NARROW ? AIR_OF_NARROW : AIR_OF_WIDE;
   const thickness = thicknessOf(result);
   const scale = keptScale ?? Math.min((width - 2 * air) / thickness, LARGEST_SCALE);
@@ -146,17 +151,27 @@ function lying(
   const scale = keptScale ?? Math.min(TALLEST_LYING / thickness, LARGEST_SCALE);
   const body = Math.min(thickness * scale, TALLEST_LYING);
   const count = places?.places.length ?? 0;
-  const height = Math.max(body + 2 * AIR_OF_LYING, count * (flagHeight + APART), result.layers.length * (TAB.height + APART));
+  const height = Math.max(
+    body + 2 * AIR_OF_LYING,
+    count * (flagHeight + APART),
+    result.layers.length * (TAB.height + APART),
+  );
   const face = height / 2 - (direction * body) / 2;
   const bands = bandsFrom(result, face, scale, direction);
   const left = count === 0 ? 0 : flagWidth + LEADER;
   const right = width - TAB.width - LEADER;
   const gaps = gapsOf(places, bands, face);
   // The sheet left out stands first on the side of the room, the others from there outwards.
-  const centres = spreadAlong([direction === 1 ? 0 : height, ...(gaps.slice(1) as number[])], flagHeight, height, direction);
+  const centres = spreadAlong(
+    [direction === 1 ? 0 : height, ...(gaps.slice(1) as number[])],
+    flagHeight,
+    height,
+    direction,
+  );
   const flags = gaps.map((gap, index): Spot => {
     const centre = centres[index]!;
-    const leader = gap === null ? null : `M${flagWidth} ${px(centre)}H${flagWidth + 4}L${px(left - 6)} ${px(gap)}H${px(left)}`;
+    const leader =
+      gap === null ? null : `M${flagWidth} ${px(centre)}H${flagWidth + 4}L${px(left - 6)} ${px(gap)}H${px(left)}`;
     return { x: 0, y: centre - flagHeight / 2, leader };
   });
   const middles = bands.map(({ from, to }) => (from + to) / 2);
@@ -185,7 +200,10 @@ function lying(
 }
 
 function thicknessOf({ layers }: Pick<BuildUpResult, "layers">): number {
-  return Math.max(0.001, layers.reduce((sum, layer) => sum + layer.thickness, 0));
+  return Math.max(
+    0.001,
+    layers.reduce((sum, layer) => sum + layer.thickness, 0),
+  );
 }
 
 function bandsFrom({ layers }: Pick<BuildUpResult, "layers">, face: number, scale: number, direction: 1 | -1): Band[] {

@@ -18,7 +18,13 @@ const NAMES: Readonly<Record<Lens, Record<Which, string>>> = {
 };
 
 /** Temperature over dew point, or saturation over vapour pressure: what lies between them is the margin. */
-export function Lines({ section, month, lens, layout, isBefore }: Drawn & { section: SectionResult; isBefore: boolean }) {
+export function Lines({
+  section,
+  month,
+  lens,
+  layout,
+  isBefore,
+}: Drawn & { section: SectionResult; isBefore: boolean }) {
   const curves = curvesOf(section, month, lens);
   const limit = pointsOf(curves, layout, "limit");
   const held = pointsOf(curves, layout, "held");
@@ -62,7 +68,17 @@ function isWet(section: SectionResult, month: number): boolean {
 }
 
 /** The name of a line along its longest straight stretch; left out where none is long enough. */
-function Name({ points, which, text, layout }: { points: readonly Point[]; which: Which; text: string; layout: Layout }) {
+function Name({
+  points,
+  which,
+  text,
+  layout,
+}: {
+  points: readonly Point[];
+  which: Which;
+  text: string;
+  layout: Layout;
+}) {
   const stretch = longestStretch(points.slice(1, -1));
   if (stretch === null || lengthOf(stretch) < text.length * 7.4 + 12) return null;
   const [from, to] = stretch[0][0] <= stretch[1][0] ? stretch : [stretch[1], stretch[0]];
@@ -105,10 +121,25 @@ function Ends({ curves, layout, lens }: { curves: Curves; layout: Layout; lens: 
         const limit = pointAt(layout, along, shareOf(curves, pair.limit));
         const held = pointAt(layout, along, shareOf(curves, pair.held));
         if (layout.lies) {
-          const y = isFirst === (layout.direction === 1) ? Math.min(limit[1], held[1]) + 12 : Math.max(limit[1], held[1]) - 3;
+          const y =
+            isFirst === (layout.direction === 1) ? Math.min(limit[1], held[1]) + 12 : Math.max(limit[1], held[1]) - 3;
           return [
-            <Label key={`${name} limit`} x={limit[0] + 4} y={y} text={texts.limit} kind="of-limit end" anchor={limit[0] > layout.high - 44 ? "end" : "start"} />,
-            <Label key={`${name} held`} x={held[0] - 4} y={y} text={texts.held} kind="of-held end" anchor={held[0] < layout.low + 44 ? "start" : "end"} />,
+            <Label
+              key={`${name} limit`}
+              x={limit[0] + 4}
+              y={y}
+              text={texts.limit}
+              kind="of-limit end"
+              anchor={limit[0] > layout.high - 44 ? "end" : "start"}
+            />,
+            <Label
+              key={`${name} held`}
+              x={held[0] - 4}
+              y={y}
+              text={texts.held}
+              kind="of-held end"
+              anchor={held[0] < layout.low + 44 ? "start" : "end"}
+            />,
           ];
         }
         const middle = (limit[1] - 7 + held[1] + 16) / 2;
@@ -116,8 +147,22 @@ function Ends({ curves, layout, lens }: { curves: Curves; layout: Layout; lens: 
         const x = isFirst ? 3 : layout.width - 3;
         const anchor = isFirst ? "start" : "end";
         return [
-          <Label key={`${name} limit`} x={x} y={isTight ? middle - 8 : limit[1] - 7} text={texts.limit} kind="of-limit end" anchor={anchor} />,
-          <Label key={`${name} held`} x={x} y={isTight ? middle + 8 : held[1] + 16} text={texts.held} kind="of-held end" anchor={anchor} />,
+          <Label
+            key={`${name} limit`}
+            x={x}
+            y={isTight ? middle - 8 : limit[1] - 7}
+            text={texts.limit}
+            kind="of-limit end"
+            anchor={anchor}
+          />,
+          <Label
+            key={`${name} held`}
+            x={x}
+            y={isTight ? middle + 8 : held[1] + 16}
+            text={texts.held}
+            kind="of-held end"
+            anchor={anchor}
+          />,
         ];
       })}
     </>
@@ -140,9 +185,21 @@ function Margin({ curves, layout, lens }: { curves: Curves; layout: Layout; lens
     <>
       <path d={`M${x1} ${y1}L${x2} ${y2}${tick}`} class="margin" />
       {layout.lies ? (
-        <Label x={Math.min(Math.max(middle, layout.low + 48), layout.high - 48)} y={y1 - 8} anchor="middle" text={text} kind="margin-words" />
+        <Label
+          x={Math.min(Math.max(middle, layout.low + 48), layout.high - 48)}
+          y={y1 - 8}
+          anchor="middle"
+          text={text}
+          kind="margin-words"
+        />
       ) : (
-        <Label x={x1 + (isOuter ? -9 : 9)} y={(y1 + y2) / 2 + 4} anchor={isOuter ? "end" : "start"} text={text} kind="margin-words" />
+        <Label
+          x={x1 + (isOuter ? -9 : 9)}
+          y={(y1 + y2) / 2 + 4}
+          anchor={isOuter ? "end" : "start"}
+          text={text}
+          kind="margin-words"
+        />
       )}
     </>
   );

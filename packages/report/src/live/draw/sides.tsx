@@ -1,5 +1,5 @@
-import { monthAt } from "./curves.ts";
 import { pushOf, sidesOf } from "../view/sides-in-words.ts";
+import { monthAt } from "./curves.ts";
 import { Label } from "./label.tsx";
 import { edges } from "./layers.tsx";
 import type { Drawn } from "./section.tsx";
@@ -22,7 +22,13 @@ export function Sides({ result, section, layout, month }: Drawn) {
         {push === null ? null : (
           <>
             <path d={isUp ? arrow(end - 8, ends[1] - 8, 0, -26) : arrow(end - 8, ends[0] + 8, 0, 26)} class="push" />
-            <Label x={end - 18} y={isUp ? ends[1] - 2 : ends[0] + 12} anchor="end" text={`vapour pushes ${push}`} kind="push-words" />
+            <Label
+              x={end - 18}
+              y={isUp ? ends[1] - 2 : ends[0] + 12}
+              anchor="end"
+              text={`vapour pushes ${push}`}
+              kind="push-words"
+            />
           </>
         )}
       </>
@@ -36,15 +42,32 @@ export function Sides({ result, section, layout, month }: Drawn) {
     <>
       {[room, far].map(({ name, side }, index) => (
         <g key={index}>
-          <Label x={index === 0 ? 3 : layout.width - 3} y={top - 27} anchor={index === 0 ? "start" : "end"} text={name} kind="side" />
+          <Label
+            x={index === 0 ? 3 : layout.width - 3}
+            y={top - 27}
+            anchor={index === 0 ? "start" : "end"}
+            text={name}
+            kind="side"
+          />
           {side === null ? null : (
-            <Label x={index === 0 ? 3 : layout.width - 3} y={top - 12} anchor={index === 0 ? "start" : "end"} text={side} kind={side === "warm side" ? "of-limit end" : "of-held end"} />
+            <Label
+              x={index === 0 ? 3 : layout.width - 3}
+              y={top - 12}
+              anchor={index === 0 ? "start" : "end"}
+              text={side}
+              kind={side === "warm side" ? "of-limit end" : "of-held end"}
+            />
           )}
         </g>
       ))}
       {push === null ? null : (
         <>
-          <path d={push === "out" ? arrow(middle - long / 2, top - 8, long, 0) : arrow(middle + long / 2, top - 8, -long, 0)} class="push" />
+          <path
+            d={
+              push === "out" ? arrow(middle - long / 2, top - 8, long, 0) : arrow(middle + long / 2, top - 8, -long, 0)
+            }
+            class="push"
+          />
           <Label x={middle} y={top - 14} anchor="middle" text={`vapour pushes ${push}`} kind="push-words" />
         </>
       )}

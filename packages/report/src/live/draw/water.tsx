@@ -26,7 +26,9 @@ export function Water({ section, month, layout }: Drawn & { section: SectionResu
           ) : (
             <rect x={along - HALF} y={start - long} width={2 * HALF} height={long} rx="2" />
           )}
-          {isGrowing ? <path d={layout.lies ? drop(start + long + 12, along - 11) : drop(along, start - long - 24)} /> : null}
+          {isGrowing ? (
+            <path d={layout.lies ? drop(start + long + 12, along - 11) : drop(along, start - long - 24)} />
+          ) : null}
         </g>
       ))}
     </>
@@ -40,10 +42,20 @@ export function WaterWords({ section, month, layout }: Drawn & { section: Sectio
     <>
       {columnsOf(section, month, layout).map(({ node, along, long, isGrowing, words }) => {
         if (words === "") return null;
-        if (layout.lies) return <Label key={node} x={start + long + (isGrowing ? 24 : 6)} y={along - 8} text={words} kind="water-words" />;
+        if (layout.lies)
+          return (
+            <Label key={node} x={start + long + (isGrowing ? 24 : 6)} y={along - 8} text={words} kind="water-words" />
+          );
         const isFar = along > layout.width * 0.6;
         return (
-          <Label key={node} x={along + (isFar ? -11 : 11)} y={start - Math.max(long, 12) - 4} anchor={isFar ? "end" : "start"} text={words} kind="water-words" />
+          <Label
+            key={node}
+            x={along + (isFar ? -11 : 11)}
+            y={start - Math.max(long, 12) - 4}
+            anchor={isFar ? "end" : "start"}
+            text={words}
+            kind="water-words"
+          />
         );
       })}
     </>

@@ -1,6 +1,6 @@
 import { isCollection, isMap, isScalar, type Node, type Pair, type Scalar, type YAMLMap } from "yaml";
 import { checked, put } from "./checked.ts";
-import { type Data, extentOf, inBrackets, isJson, nodeAt, type Path, pairOf, parsed } from "./parsed.ts";
+import { type Data, extentOf, inBrackets, isJson, nodeAt, type Path, pairOf } from "./parsed.ts";
 import { written, writtenKey } from "./written.ts";
 
 /**
@@ -113,9 +113,4 @@ export function lineBreakOf(text: string): string {
 /** A text with a stretch of it exchanged. */
 export function splice(text: string, from: number, to: number, by: string): string {
   return text.slice(0, from) + by + text.slice(to);
-}
-
-/** Whether a text can be edited at all: one document without faults of form. */
-export function isEditable(text: string): boolean {
-  return parsed(text).errors.length === 0;
 }

@@ -64,8 +64,14 @@ export function shelvesFor(query: string): Shelf[] {
   const words = query.toLowerCase().split(/\s+/).filter(Boolean);
   const fits = (text: string): boolean => words.every((word) => text.toLowerCase().includes(word));
   const shelves = new Map<string, Choice[]>();
-  const first = [...ORDINARY.flatMap((name) => SHIPPED_MATERIALS.filter((one) => one.name === name)).map(choiceOf), ...AIR];
-  shelves.set("ordinary goods", first.filter((choice) => fits(`${choice.words} air`) || fits(choice.words)));
+  const first = [
+    ...ORDINARY.flatMap((name) => SHIPPED_MATERIALS.filter((one) => one.name === name)).map(choiceOf),
+    ...AIR,
+  ];
+  shelves.set(
+    "ordinary goods",
+    first.filter((choice) => fits(`${choice.words} air`) || fits(choice.words)),
+  );
   for (const material of SHIPPED_MATERIALS) {
     const group = material.group ?? "other";
     if (!fits(`${material.name} ${group}`)) continue;
@@ -76,7 +82,8 @@ export function shelvesFor(query: string): Shelf[] {
 
 function choiceOf(material: Material): Choice {
   const { name, conductivity, equivalentAirLayerThickness: sd, vapourResistanceFactorDry: factor } = material;
-  if (sd !== null && conductivity === null) return { words: name, fact: `sd ${trimmed(sd, 2)} m`, layer: { material: name } };
+  if (sd !== null && conductivity === null)
+    return { words: name, fact: `sd ${trimmed(sd, 2)} m`, layer: { material: name } };
   const fact = [
     conductivity === null ? null : `λ ${trimmed(conductivity, 3)}`,
     factor === null ? null : `μ ${trimmed(factor, 1)}`,

@@ -9,7 +9,8 @@ import type { State } from "./state.ts";
  * @returns the judgement, the verdict and the U-value; that the file has problems where it has
  */
 export function answerInWords(state: State): string {
-  if (state.text !== state.readable) return "The project file has problems. The answer is that of the last readable text.";
+  if (state.text !== state.readable)
+    return "The project file has problems. The answer is that of the last readable text.";
   const result = answerOf(state)?.result;
   if (result === undefined) return "";
   const { judgement, moisture, heat } = result;

@@ -7,8 +7,6 @@ import {
   type Supplies,
   type Surroundings,
   surroundingsOf,
-  type WordedProblem,
-  wordProblem,
 } from "@warmside/core";
 import type { State } from "./state.ts";
 
@@ -36,12 +34,6 @@ export function readingOf({ text, tables }: Source): Reading<Project> {
     lastReading = { text, tables, reading: readProject(text, suppliesOf(tables)) };
   }
   return lastReading.reading;
-}
-
-/** The problems of a text in words, by line; none where it can be read. */
-export function problemsOf(source: Source): WordedProblem[] {
-  const reading = readingOf(source);
-  return reading.ok ? [] : reading.problems.map(wordProblem);
 }
 
 /**

@@ -27,7 +27,10 @@ export async function beginWithDrafts(given: State): Promise<{ first: State; kee
   const open = await openTabs();
   const [left] = draftsOfOthers(page, tab).filter((draft) => open !== null && !open.has(draft.tab));
   if (left === undefined) return { first: given, keep };
-  const first = { ...goOn(left, given), remark: `This is the unsaved work of ${when(left.time)}. Undo goes back to the file as it was.` };
+  const first = {
+    ...goOn(left, given),
+    remark: `This is the unsaved work of ${when(left.time)}. Undo goes back to the file as it was.`,
+  };
   // Kept under this tab's name before the other copy goes: at no moment is there none.
   if (keep(first)) dropDraft(left.tab);
   return { first, keep };

@@ -41,7 +41,9 @@ export function dropDraft(tab: string): void {
 export function draftsOfOthers(page: string, tab: string): Draft[] {
   const names = storedNames().filter((name) => name.startsWith(PREFIX) && name !== PREFIX + tab);
   const drafts = names.flatMap((name) => readDraft(name) ?? []);
-  return drafts.filter((draft) => draft.page === page && draft.text !== draft.saved).sort((one, two) => two.time - one.time);
+  return drafts
+    .filter((draft) => draft.page === page && draft.text !== draft.saved)
+    .sort((one, two) => two.time - one.time);
 }
 
 function storedNames(): string[] {

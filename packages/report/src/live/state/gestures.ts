@@ -15,10 +15,14 @@ export function set(path: Path, value: Data | null, gesture: string | null = pat
 
 /** Sets several values as one step. */
 export function setAll(values: readonly (readonly [Path, Data | null])[]): void {
-  make((first) => values.reduce<string | null>((text, [path, value]) => {
-    if (text === null) return null;
-    return value === null ? removeKey(text, path) : setValue(text, path, value);
-  }, first), null);
+  make(
+    (first) =>
+      values.reduce<string | null>((text, [path, value]) => {
+        if (text === null) return null;
+        return value === null ? removeKey(text, path) : setValue(text, path, value);
+      }, first),
+    null,
+  );
 }
 
 /** The thickness of a layer [mm]; of air too. */
@@ -38,7 +42,11 @@ export function moveLayer(from: number, to: number, gesture: string | null = nul
 }
 
 export function takeOutLayer(layer: number): void {
-  rearrangeLayers(layerIndices().filter((index) => index !== layer), null, null);
+  rearrangeLayers(
+    layerIndices().filter((index) => index !== layer),
+    null,
+    null,
+  );
 }
 
 /** A new layer in front of the one at an index. */
@@ -57,7 +65,10 @@ export function exchangeLayer(at: number, layer: Data): void {
 
 /** The vapour sheet into a gap, counted among the layers without it; null takes it out. */
 export function placeSheet({ own, name }: SheetPlaces, at: number | null): void {
-  if (own !== null) return at === null ? takeOutLayer(own) : moveLayer(own, at);
+  if (own !== null) {
+    at === null ? takeOutLayer(own) : moveLayer(own, at);
+    return;
+  }
   if (at !== null) putInLayer(at, { material: name, purpose: "vapour layer" });
 }
 
@@ -94,12 +105,16 @@ function withNumbersMoved(text: string, entries: readonly Entry[]): string | nul
  */
 function make(edit: (text: string) => string | null, gesture: string | null, layer?: number | null): void {
   const { text, readable, tables } = state();
-  if (text !== readable) return show({ remark: MEND_FIRST });
+  if (text !== readable) {
+    show({ remark: MEND_FIRST });
+    return;
+  }
   const after = edit(text);
   const reading = after === null ? null : readingOf({ text: after, tables });
   if (reading !== null && !reading.ok) {
     readingOf({ text, tables });
-    return show({ remark: `Not changed. ${wordProblem(reading.problems[0]!).message}` });
+    show({ remark: `Not changed. ${wordProblem(reading.problems[0]!).message}` });
+    return;
   }
   write(after, gesture, layer === undefined ? {} : { layer, picking: null });
 }

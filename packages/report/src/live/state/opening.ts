@@ -1,6 +1,6 @@
 import { dataOf } from "../edit/parsed.ts";
-import type { ChosenFile } from "./files.ts";
 import { readingOf } from "./answer.ts";
+import type { ChosenFile } from "./files.ts";
 import { replaceFile, show, state } from "./store.ts";
 
 /**
@@ -16,10 +16,17 @@ export function openFiles(files: readonly ChosenFile[]): void {
   );
   const others = files.filter(({ name }) => !/\.csv$/i.test(name));
   const [project] = others;
-  if (project === undefined) return addTables(tables);
-  if (others.length > 1) return show({ remark: "Open one project at a time. The tables it names may be opened with it." });
+  if (project === undefined) {
+    addTables(tables);
+    return;
+  }
+  if (others.length > 1) {
+    show({ remark: "Open one project at a time. The tables it names may be opened with it." });
+    return;
+  }
   if (project.text === null || !looksLikeProject(project.text)) {
-    return show({ remark: `${project.name} is no warmside project. Your work is unchanged.` });
+    show({ remark: `${project.name} is no warmside project. Your work is unchanged.` });
+    return;
   }
   replaceFile(project.text, project.name, tables);
 }
@@ -29,13 +36,18 @@ function addTables(added: Record<string, string>): void {
   const { text, tables, readable } = state();
   const all = { ...tables, ...added };
   const { ok } = readingOf({ text, tables: all });
-  show({ tables: all, readable: ok ? text : readable, remark: `Opened beside the project: ${Object.keys(added).join(", ")}.` });
+  show({
+    tables: all,
+    readable: ok ? text : readable,
+    remark: `Opened beside the project: ${Object.keys(added).join(", ")}.`,
+  });
 }
 
 /** A map with at least one key of a project, or a text that was meant as one but is not well formed. */
 function looksLikeProject(text: string): boolean {
   const data = dataOf(text);
-  if (typeof data === "object" && data !== null && !Array.isArray(data)) return KEYS.some((key) => Object.hasOwn(data, key));
+  if (typeof data === "object" && data !== null && !Array.isArray(data))
+    return KEYS.some((key) => Object.hasOwn(data, key));
   return data === undefined && new RegExp(`^["' {]*(?:${KEYS.join("|")})["']?[ \\t]*:`, "m").test(text);
 }
 

@@ -1,5 +1,5 @@
-import { answerInWords } from "./answer-in-words.ts";
 import { readingOf } from "./answer.ts";
+import { answerInWords } from "./answer-in-words.ts";
 import { backward, forward, NO_HISTORY, withStep } from "./history.ts";
 import type { State } from "./state.ts";
 
@@ -48,9 +48,15 @@ export function show(change: Partial<State>): void {
  * @param more - what is shown otherwise with it
  */
 export function write(text: string | null, gesture: string | null = null, more: Partial<State> = {}): void {
-  if (text === null) return show({ remark: NOT_EDITABLE });
+  if (text === null) {
+    show({ remark: NOT_EDITABLE });
+    return;
+  }
   const before = state();
-  if (text === before.text) return show(more);
+  if (text === before.text) {
+    show(more);
+    return;
+  }
   const now = performance.now();
   const goesOn = gesture !== null && lastGesture?.name === gesture && now - lastGesture.time < LONGEST_PAUSE;
   lastGesture = gesture === null ? null : { name: gesture, time: now };

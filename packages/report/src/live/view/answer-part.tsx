@@ -18,7 +18,9 @@ export function AnswerPart({ result, section }: { result: BuildUpResult; section
         {judgement.word}
       </h2>
       <p>{plain(judgement.message)}</p>
-      {state().text === state().readable ? null : <p class="old">This is the answer to the last text that could be read.</p>}
+      {state().text === state().readable ? null : (
+        <p class="old">This is the answer to the last text that could be read.</p>
+      )}
       <dl>
         <Heat result={result} />
         <Water result={result} />
@@ -35,7 +37,15 @@ export function AnswerPart({ result, section }: { result: BuildUpResult; section
   );
 }
 
-function Row({ name, mark, children }: { name: string; mark: JudgementWord | null; children: preact.ComponentChildren }) {
+function Row({
+  name,
+  mark,
+  children,
+}: {
+  name: string;
+  mark: JudgementWord | null;
+  children: preact.ComponentChildren;
+}) {
   return (
     <div>
       <dt>{name}</dt>
@@ -50,7 +60,8 @@ function Row({ name, mark, children }: { name: string; mark: JudgementWord | nul
 function Heat({ result: { heat, target } }: { result: BuildUpResult }) {
   if (heat === null) return null;
   const isMet = target === null ? null : meetsTarget(heat.transmittance, target);
-  const words = isMet === null ? "" : isMet ? `, target ${fixed(target!, 2)} met` : `, target ${fixed(target!, 2)} missed`;
+  const words =
+    isMet === null ? "" : isMet ? `, target ${fixed(target!, 2)} met` : `, target ${fixed(target!, 2)} missed`;
   return (
     <Row name="Heat" mark={isMet === null ? null : isMet ? "sound" : "change it"}>
       <strong>U {fixed(heat.transmittance, 2)}</strong> W/(m²·K){words}
@@ -74,7 +85,10 @@ function VapourLayer({ result: { vapourLayer, layers } }: { result: BuildUpResul
   const names = (vapourLayer?.layers ?? []).map((index) => layers[index]?.name).join(" and ");
   if (standing === "vapour layer") {
     const margin = vapourLayer?.dewPointMargin;
-    const spare = margin === null || margin === undefined ? "" : `, ${fixed(margin, 1)} K above the dew point at least (${vapourLayer?.dewPointMarginMonth})`;
+    const spare =
+      margin === null || margin === undefined
+        ? ""
+        : `, ${fixed(margin, 1)} K above the dew point at least (${vapourLayer?.dewPointMarginMonth})`;
     return (
       <Row name="Vapour layer" mark="sound">
         <strong>on the warm side</strong>: {names}
@@ -100,7 +114,8 @@ function RoomSurface({ result: { heat }, section }: { result: BuildUpResult; sec
   if (heat === null) return null;
   const { temperatureFactor, requiredTemperatureFactor: required } = heat;
   const months = (section?.months ?? []).map(({ month, nodes }) => ({ month, temperature: nodes[0]!.temperature }));
-  const coldest = months.length === 0 ? null : months.reduce((one, other) => (other.temperature < one.temperature ? other : one));
+  const coldest =
+    months.length === 0 ? null : months.reduce((one, other) => (other.temperature < one.temperature ? other : one));
   const isWarm = required === null ? null : temperatureFactor >= required;
   const words = isWarm === null ? "" : isWarm ? ", too warm for mould" : ", cold enough for mould";
   return (

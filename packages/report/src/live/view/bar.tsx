@@ -15,9 +15,13 @@ export function Bar({ hasAnswer }: { hasAnswer: boolean }) {
         To the answer
       </a>
       <h1>
-        warmside <small>{fileName}{unsaved}</small>
+        warmside{" "}
+        <small>
+          {fileName}
+          {unsaved}
+        </small>
       </h1>
-      <div class="tools" role="group" aria-label="Project file">
+      <fieldset class="tools" aria-label="What can be done with the project file">
         <button type="button" onClick={undo} disabled={history.done.length === 0} aria-label="Undo">
           <Arrow d="M7 3L3 7l4 4M3 7h8a5 5 0 0 1 0 10H7" />
           <span class="word">Undo</span>
@@ -26,7 +30,11 @@ export function Bar({ hasAnswer }: { hasAnswer: boolean }) {
           <Arrow d="M13 3l4 4l-4 4M17 7H9a5 5 0 0 0 0 10h4" />
           <span class="word">Redo</span>
         </button>
-        <button type="button" aria-expanded={state().isChoosingStarter} onClick={() => show({ isChoosingStarter: !state().isChoosingStarter })}>
+        <button
+          type="button"
+          aria-expanded={state().isChoosingStarter}
+          onClick={() => show({ isChoosingStarter: !state().isChoosingStarter })}
+        >
           New
         </button>
         <button type="button" onClick={() => void chooseFiles().then(openFiles)}>
@@ -38,7 +46,7 @@ export function Bar({ hasAnswer }: { hasAnswer: boolean }) {
         <button type="button" class="main" disabled={!isReadable} onClick={() => void makeFile("report")}>
           Report
         </button>
-      </div>
+      </fieldset>
     </header>
   );
 }

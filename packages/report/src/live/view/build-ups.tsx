@@ -4,7 +4,17 @@ import type { Known } from "./page.tsx";
 import { Sign } from "./signs.tsx";
 
 /** The build-ups of the file with their judgements; the one that is shown is always up to date. */
-export function BuildUps({ names, at, now, known }: { names: readonly string[]; at: number; now: JudgementWord; known: Known }) {
+export function BuildUps({
+  names,
+  at,
+  now,
+  known,
+}: {
+  names: readonly string[];
+  at: number;
+  now: JudgementWord;
+  known: Known;
+}) {
   if (names.length < 2) return null;
   return (
     <nav class="build-ups" aria-label="Build-ups of this project">

@@ -39,7 +39,10 @@ export function take(event: PointerEvent): void {
   const layer = layerUnder(alongOf(event));
   if (layer === null) return;
   // A finger on a lying section scrolls the page; its tabs are what moves layers.
-  if (event.pointerType === "touch" && drawn.layout.lies) return show({ layer });
+  if (event.pointerType === "touch" && drawn.layout.lies) {
+    show({ layer });
+    return;
+  }
   begin(event, "layer", layer);
 }
 
@@ -61,7 +64,8 @@ export function pull(event: PointerEvent): void {
   if (held.kind === "edge") {
     const wanted = (held.thickness + (direction * (along - held.from)) / held.pixelsPerMetre) * MILLIMETRES_PER_METRE;
     const step = stepFor(wanted);
-    return setThickness(held.layer, Math.max(step, Math.round(wanted / step) * step), held.gesture);
+    setThickness(held.layer, Math.max(step, Math.round(wanted / step) * step), held.gesture);
+    return;
   }
   const to = bands.filter(({ from, to: end }, index) => {
     return index !== held!.layer && direction * ((from + end) / 2) < direction * along;
@@ -108,7 +112,9 @@ function alongOf(event: PointerEvent): number {
 function layerUnder(along: number): number | null {
   const { bands } = drawn!.layout;
   const { layers } = drawn!.result;
-  const close = bands.map(({ from }, index) => ({ index, off: Math.abs(from - along) })).filter(({ index, off }) => layers[index]!.type === "sheet" && off < NEAR);
+  const close = bands
+    .map(({ from }, index) => ({ index, off: Math.abs(from - along) }))
+    .filter(({ index, off }) => layers[index]!.type === "sheet" && off < NEAR);
   if (close.length > 0) return close.reduce((one, other) => (other.off < one.off ? other : one)).index;
   const under = bands.findIndex(({ from, to }) => along >= Math.min(from, to) && along < Math.max(from, to));
   return under === -1 ? null : under;

@@ -44,7 +44,11 @@ export function EdgeHandle({ result, layout }: { result: BuildUpResult; layout: 
     >
       <svg width="44" height="44" viewBox="0 0 44 44" aria-hidden="true">
         <circle cx="22" cy="22" r="9" />
-        <path d={layout.lies ? "M22 11v-5l-3 4m3-4l3 4M22 33v5l-3-4m3 4l3-4" : "M11 22h-5l4-3m-4 3l4 3M33 22h5l-4-3m4 3l-4 3"} />
+        <path
+          d={
+            layout.lies ? "M22 11v-5l-3 4m3-4l3 4M22 33v5l-3-4m3 4l3-4" : "M11 22h-5l4-3m-4 3l4 3M33 22h5l-4-3m4 3l-4 3"
+          }
+        />
       </svg>
     </div>
   );

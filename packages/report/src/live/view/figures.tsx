@@ -21,7 +21,9 @@ export function Figures({ section, month }: { section: SectionResult; month: num
         <tbody>
           {faceNodes(now).map((node) => (
             <tr key={node.node}>
-              <th scope="row">{node.after === null ? "room surface" : `after ${(node.layer ?? 0) + 1} ${node.after}`}</th>
+              <th scope="row">
+                {node.after === null ? "room surface" : `after ${(node.layer ?? 0) + 1} ${node.after}`}
+              </th>
               <td>{fixed(node.temperature, 1)}</td>
               <td>{fixed(dewPoint(node.vapourPressure), 1)}</td>
               <td>{percent(relativeHumidity(node.vapourPressure, node.temperature), 0)}</td>

@@ -7,7 +7,17 @@ import { placeSheet } from "../state/gestures.ts";
 import { Sign } from "./signs.tsx";
 
 /** A flag in every gap: what would come of the sheet lying there. Choosing one moves the sheet. */
-export function Flags({ places, result, layout, isFresh }: { places: SheetPlaces; result: BuildUpResult; layout: Layout; isFresh: boolean }) {
+export function Flags({
+  places,
+  result,
+  layout,
+  isFresh,
+}: {
+  places: SheetPlaces;
+  result: BuildUpResult;
+  layout: Layout;
+  isFresh: boolean;
+}) {
   const size = layout.lies ? FLAG.lying : FLAG.standing;
   return (
     <div class={isFresh ? "flags" : "flags is-old"} role="radiogroup" aria-labelledby="flags-head">

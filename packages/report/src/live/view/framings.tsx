@@ -5,7 +5,9 @@ import { NumberField } from "./fields.tsx";
 
 /** Names of the framings that a layer can take up. */
 export function framingsOf({ project, at }: Answer): string[] {
-  const named = project.buildUps[at]!.layers.flatMap(({ framing }) => (framing === null || framing.ofOneLayer ? [] : [framing.name]));
+  const named = project.buildUps[at]!.layers.flatMap(({ framing }) =>
+    framing === null || framing.ofOneLayer ? [] : [framing.name],
+  );
   return [...new Set(named)];
 }
 
@@ -59,8 +61,11 @@ export function Framings({ answer }: { answer: Answer }) {
 
 /** The layer that studs would most likely run through: the one that insulates most. */
 function thickestOf({ result }: Answer): number | null {
-  const best = result.layers.reduce<{ index: number; resistance: number } | null>((found, { type, resistance }, index) => {
-    return type !== "material" || (found !== null && found.resistance >= resistance) ? found : { index, resistance };
-  }, null);
+  const best = result.layers.reduce<{ index: number; resistance: number } | null>(
+    (found, { type, resistance }, index) => {
+      return type !== "material" || (found !== null && found.resistance >= resistance) ? found : { index, resistance };
+    },
+    null,
+  );
   return best === null ? null : best.index;
 }

@@ -8,7 +8,15 @@ import { show, state } from "../state/store.ts";
 import { ChoiceField } from "./fields.tsx";
 import { framingsOf } from "./framings.tsx";
 
-const PURPOSES = ["vapour layer", "weather skin", "damp-proof membrane", "radon membrane", "gas membrane", "tanking", "deck"];
+const PURPOSES = [
+  "vapour layer",
+  "weather skin",
+  "damp-proof membrane",
+  "radon membrane",
+  "gas membrane",
+  "tanking",
+  "deck",
+];
 
 /** What a layer comes to, and what can be changed of it. */
 export function LayerDetails({ answer, layer, index }: { answer: Answer; layer: LayerResult; index: number }) {
@@ -24,7 +32,9 @@ export function LayerDetails({ answer, layer, index }: { answer: Answer; layer: 
                 <input
                   type="checkbox"
                   checked={layer.framing === name}
-                  onChange={({ currentTarget }) => set(pathOf("layers", index, "framing"), currentTarget.checked ? name : null, null)}
+                  onChange={({ currentTarget }) =>
+                    set(pathOf("layers", index, "framing"), currentTarget.checked ? name : null, null)
+                  }
                 />
                 {name} through it
               </label>
@@ -52,9 +62,10 @@ export function LayerDetails({ answer, layer, index }: { answer: Answer; layer: 
 function Air({ layer, index }: { layer: LayerResult; index: number }) {
   return (
     <>
-      <label>
+      <label for="ventilation">
         Ventilated{" "}
         <ChoiceField
+          id="ventilation"
           label={`Ventilation of layer ${index + 1}`}
           value={layer.ventilation ?? "none"}
           options={[
@@ -66,9 +77,10 @@ function Air({ layer, index }: { layer: LayerResult; index: number }) {
         />
       </label>
       {layer.ventilation === "none" ? null : (
-        <label>
+        <label for="open">
           Open{" "}
           <ChoiceField
+            id="open"
             label={`Where layer ${index + 1} is open to the outside`}
             value={layer.open ?? ""}
             options={[
@@ -88,9 +100,10 @@ function Purpose({ layer, index }: { layer: LayerResult; index: number }) {
   const written = dataAt(dataOf(state().readable ?? ""), pathOf("layers", index, "purpose"));
   if (layer.type === "material" && layer.sd < TIGHT_ENOUGH && written === undefined) return null;
   return (
-    <label>
+    <label for="purpose">
       It is there as{" "}
       <ChoiceField
+        id="purpose"
         label={`Purpose of layer ${index + 1}`}
         value={layer.purpose ?? ""}
         options={[["", "not said"], ...PURPOSES.map((purpose) => [purpose, purpose] as const)]}

@@ -52,7 +52,11 @@ function Row({ answer, layer, index }: { answer: Answer; layer: LayerResult; ind
           {layer.purpose === null ? null : <small>, {layer.purpose}</small>}
         </span>
       </button>
-      {layer.type === "sheet" ? <span class="sd">sd {trimmed(layer.sd, 2)} m</span> : <Size layer={layer} index={index} />}
+      {layer.type === "sheet" ? (
+        <span class="sd">sd {trimmed(layer.sd, 2)} m</span>
+      ) : (
+        <Size layer={layer} index={index} />
+      )}
       {isTaken ? <LayerDetails answer={answer} layer={layer} index={index} /> : null}
     </li>
   );
@@ -64,7 +68,12 @@ function Size({ layer, index }: { layer: LayerResult; index: number }) {
   const step = stepFor(now);
   return (
     <span class="size">
-      <button type="button" aria-label={`${index + 1} ${layer.name}: thinner`} disabled={now <= step} onClick={() => setThickness(index, now - step)}>
+      <button
+        type="button"
+        aria-label={`${index + 1} ${layer.name}: thinner`}
+        disabled={now <= step}
+        onClick={() => setThickness(index, now - step)}
+      >
         −
       </button>
       <NumberField
@@ -76,7 +85,11 @@ function Size({ layer, index }: { layer: LayerResult; index: number }) {
         onNumber={(value) => setThickness(index, value)}
       />
       <span aria-hidden="true">mm</span>
-      <button type="button" aria-label={`${index + 1} ${layer.name}: thicker`} onClick={() => setThickness(index, now + step)}>
+      <button
+        type="button"
+        aria-label={`${index + 1} ${layer.name}: thicker`}
+        onClick={() => setThickness(index, now + step)}
+      >
         +
       </button>
     </span>

@@ -46,7 +46,11 @@ function layerFrom(form: FormData): Data | null {
   if (text("sd") !== "") return { material: { name, sd: `${text("sd")} m` } };
   if (["conductivity", "factor", "thickness"].some((key) => text(key) === "")) return null;
   return {
-    material: { name, conductivity: `${text("conductivity")} W/(m K)`, "vapour resistance factor": Number(text("factor")) },
+    material: {
+      name,
+      conductivity: `${text("conductivity")} W/(m K)`,
+      "vapour resistance factor": Number(text("factor")),
+    },
     thickness: `${text("thickness")} mm`,
   };
 }

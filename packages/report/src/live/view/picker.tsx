@@ -24,7 +24,9 @@ export function Picker() {
       {picking === null ? null : (
         <>
           <div class="picker-head">
-            <h2 id="picker-head">{picking.isExchange ? `Layer ${picking.at + 1} becomes` : `New layer ${picking.at + 1}`}</h2>
+            <h2 id="picker-head">
+              {picking.isExchange ? `Layer ${picking.at + 1} becomes` : `New layer ${picking.at + 1}`}
+            </h2>
             <button type="button" onClick={close}>
               Close
             </button>

@@ -13,7 +13,9 @@ export function Problems() {
   const { problems } = reading;
   return (
     <section class="problems" role="alert" aria-labelledby="problems-head">
-      <h2 id="problems-head">{problems.length === 1 ? "The project file has a problem" : `The project file has ${problems.length} problems`}</h2>
+      <h2 id="problems-head">
+        {problems.length === 1 ? "The project file has a problem" : `The project file has ${problems.length} problems`}
+      </h2>
       <ul class="rows">
         {problems.slice(0, SHOWN).map((problem, index) => {
           const { line, message, write } = wordProblem(problem);
@@ -35,7 +37,12 @@ export function Problems() {
                   .split(" or ")
                   .filter(Boolean)
                   .map((words, _, all) => (
-                    <button key={words} type="button" onClick={() => writeIt(problem, words)} aria-label={`Write it: ${words}`}>
+                    <button
+                      key={words}
+                      type="button"
+                      onClick={() => writeIt(problem, words)}
+                      aria-label={`Write it: ${words}`}
+                    >
                       {all.length === 1 ? "Write it" : words}
                     </button>
                   ))}

@@ -30,7 +30,8 @@ export function Remedies({ result, known }: { result: BuildUpResult; known: Know
                 <p>{plain(remedy.change)}</p>
                 <p class="quiet">
                   {remedy.judgement}, {remedy.verdict}
-                  {remedy.peak.month === null ? "" : `, ${grams(remedy.peak.amount)} g/m²`}, U {fixed(remedy.transmittance, 2)}
+                  {remedy.peak.month === null ? "" : `, ${grams(remedy.peak.amount)} g/m²`}, U{" "}
+                  {fixed(remedy.transmittance, 2)}
                 </p>
               </div>
               {attempt === null ? null : (

@@ -1,6 +1,6 @@
 import type { BuildUpResult, SectionResult } from "@warmside/core";
-import { type Drawn, Section } from "../draw/section.tsx";
 import { layoutOf } from "../draw/layout.ts";
+import { type Drawn, Section } from "../draw/section.tsx";
 import { show, state } from "../state/store.ts";
 import { dragOf, endDrag, pull, remember, take } from "./drag.ts";
 import { EdgeHandle } from "./edge-handle.tsx";
@@ -11,12 +11,27 @@ import { Tabs } from "./tabs.tsx";
 import { widthOfPart } from "./width.ts";
 
 /** The section that is the form: drawn, and taken hold of. */
-export function SectionPart({ result, section, known }: { result: BuildUpResult; section: SectionResult | null; known: Known }) {
+export function SectionPart({
+  result,
+  section,
+  known,
+}: {
+  result: BuildUpResult;
+  section: SectionResult | null;
+  known: Known;
+}) {
   const drag = dragOf();
   const places = known.beside?.places ?? null;
   const fitting = places !== null && places.places.length > 0 ? stillFits(places, result, known.isFresh) : null;
   const layout = layoutOf(result, fitting, widthOfPart(), drag?.kind === "edge" ? drag.pixelsPerMetre : null);
-  const drawn: Drawn = { result, section, layout, month: monthShown(section), lens: state().lens, layer: state().layer };
+  const drawn: Drawn = {
+    result,
+    section,
+    layout,
+    month: monthShown(section),
+    lens: state().lens,
+    layer: state().layer,
+  };
   remember(drawn);
   const isDrawn = fitting?.places.map((place) => place.isDrawn) ?? [];
   return (
@@ -52,7 +67,11 @@ function FlagsHead({ name, sheet }: { name: string | null; sheet: string }) {
 }
 
 /** Flags of a moment ago fit as long as there are as many layers. */
-function stillFits(places: NonNullable<Known["beside"]>["places"], result: BuildUpResult, isFresh: boolean): typeof places {
+function stillFits(
+  places: NonNullable<Known["beside"]>["places"],
+  result: BuildUpResult,
+  isFresh: boolean,
+): typeof places {
   if (places === null || isFresh) return places;
   const others = result.layers.length - (places.own === null ? 0 : 1);
   return places.places.every(({ at }) => at === null || at <= others) ? places : null;

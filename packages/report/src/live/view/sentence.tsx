@@ -64,7 +64,8 @@ function Rain({ answer, data }: { answer: Answer; data: unknown }) {
   const { element, faces, layers } = answer.project.buildUps[answer.at]!;
   const written = dataAt(data, pathOf("wetted by rain"));
   const outer = layers.at(-1);
-  const drinks = outer?.type === "material" && ["mineral", "wood", "board", "paper"].includes(outer.material.kind ?? "");
+  const drinks =
+    outer?.type === "material" && ["mineral", "wood", "board", "paper"].includes(outer.material.kind ?? "");
   const isOpen = layers.some((layer) => layer.type === "air" && layer.ventilation === "well");
   if (written === undefined && (element !== "wall" || faces !== "outdoors" || !drinks || isOpen)) return null;
   const value = written === undefined ? "" : written === true ? "yes" : written === false ? "no" : String(written);

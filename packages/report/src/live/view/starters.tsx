@@ -17,7 +17,11 @@ export function Starters() {
       <ul>
         {STARTERS.map((starter) => (
           <li key={starter.name}>
-            <button type="button" aria-current={starter.text === text ? "true" : undefined} onClick={() => begin(starter)}>
+            <button
+              type="button"
+              aria-current={starter.text === text ? "true" : undefined}
+              onClick={() => begin(starter)}
+            >
               <Picture starter={starter} />
               <b>{starter.name}</b>
               <small>{starter.words}</small>
@@ -40,14 +44,27 @@ function Picture({ starter }: { starter: Starter }) {
   const id = `starter-${starter.name.replaceAll(" ", "-")}`;
   return (
     <svg width={WIDTH} height={HEIGHT} viewBox={`0 0 ${WIDTH} ${HEIGHT}`} aria-hidden="true">
-      <g dangerouslySetInnerHTML={{ __html: patternDefinitions(id, bands.map(({ hatch }) => hatch)) }} />
+      <g
+        dangerouslySetInnerHTML={{
+          __html: patternDefinitions(
+            id,
+            bands.map(({ hatch }) => hatch),
+          ),
+        }}
+      />
       {bands.map(({ from, to, hatch }, index) => {
         const [start, end] = isRoomBelow ? [1 - to, 1 - from] : [from, to];
         const box = lies
           ? { x: 2, width: WIDTH - 4, y: 4 + start * (HEIGHT - 8), height: (end - start) * (HEIGHT - 8) }
           : { y: 2, height: HEIGHT - 4, x: 10 + start * (WIDTH - 20), width: (end - start) * (WIDTH - 20) };
         if (to > from) return <rect key={index} {...box} fill={`url(#${patternId(id, hatch)})`} class="band" />;
-        return <path key={index} class="sheet" d={lies ? `M${box.x} ${box.y}h${box.width}` : `M${box.x} ${box.y}v${box.height}`} />;
+        return (
+          <path
+            key={index}
+            class="sheet"
+            d={lies ? `M${box.x} ${box.y}h${box.width}` : `M${box.x} ${box.y}v${box.height}`}
+          />
+        );
       })}
     </svg>
   );

@@ -15,7 +15,10 @@ export function Tabs({ result, layout }: { result: BuildUpResult; layout: Layout
       : ["ArrowDown", "ArrowUp"]
     : ["ArrowLeft", "ArrowRight"];
   return (
-    <div class="tabs" role="group" aria-label={`Layers: ${layout.lies ? "up and down" : "left and right"} arrow keys move them`}>
+    <fieldset
+      class="tabs"
+      aria-label={`Layers: ${layout.lies ? "up and down" : "left and right"} arrow keys move them`}
+    >
       {result.layers.map((layer, index) => {
         const { x, y } = layout.tabs[index]!;
         const size = layer.type === "sheet" ? "sheet" : millimetres(layer.thickness);
@@ -45,6 +48,6 @@ export function Tabs({ result, layout }: { result: BuildUpResult; layout: Layout
           </button>
         );
       })}
-    </div>
+    </fieldset>
   );
 }

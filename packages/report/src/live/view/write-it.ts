@@ -15,7 +15,10 @@ export function writeIt(problem: Problem, words: string): void {
   const before = countOf(text);
   const made = attemptsAt(text, problem, words).find((attempt) => countOf(attempt) < before);
   readingOf({ text, tables });
-  if (made !== undefined) return write(made);
+  if (made !== undefined) {
+    write(made);
+    return;
+  }
   if (problem.position !== null) goToLine(problem.position.line);
   show({ remark: `Write this there yourself: ${words}` });
 }

@@ -3,6 +3,8 @@ import { fixed, gramsPerArea } from "../../numbers.ts";
 import { show, state } from "../state/store.ts";
 import { monthShown } from "./section-part.tsx";
 
+/** The names as any text may be looked for among them. */
+const MONTHS: readonly string[] = MONTH_NAMES;
 /** October, where no water says in which month a year begins. */
 const USUAL_START = 9;
 const HEIGHT = 84;
@@ -11,7 +13,7 @@ const FULL = 0.2;
 
 /** The year from the month in which water begins: bars of what is held, and a frame that slides over them. */
 export function Year({ section }: { section: SectionResult }) {
-  const first = section.startMonth === null ? USUAL_START : MONTH_NAMES.findIndex((name) => name === section.startMonth);
+  const first = section.startMonth === null ? USUAL_START : MONTHS.indexOf(section.startMonth);
   const order = Array.from({ length: 12 }, (_, index) => (index + first) % 12);
   const held = section.months.map(({ planes }) => planes.reduce((sum, plane) => sum + plane.held, 0));
   const most = Math.max(FULL, ...held);
@@ -29,7 +31,9 @@ export function Year({ section }: { section: SectionResult }) {
         <svg viewBox={`0 0 1200 ${HEIGHT}`} preserveAspectRatio="none" height={HEIGHT} aria-hidden="true">
           {order.map((at, index) => {
             const tall = held[at]! > 0 ? Math.max(2, (held[at]! / most) * (HEIGHT - 8)) : 0;
-            return <rect key={at} class="bar-of-month" x={index * 100 + 12} y={HEIGHT - tall} width="76" height={tall} />;
+            return (
+              <rect key={at} class="bar-of-month" x={index * 100 + 12} y={HEIGHT - tall} width="76" height={tall} />
+            );
           })}
           <path class="base" d={`M0 ${HEIGHT - 0.5}H1200`} />
         </svg>
@@ -61,14 +65,23 @@ export function Year({ section }: { section: SectionResult }) {
 function inWords({ months }: SectionResult, month: number, held: number): string {
   const { month: name, planes } = months[month]!;
   const change = planes.reduce((sum, plane) => sum + plane.change, 0);
-  if (months.every(({ planes: all }) => all.every((plane) => plane.held === 0))) return `${name}: no water, in this month or any other.`;
-  const moves = change > 0 ? `${gramsPerArea(change)} condense` : change < 0 ? `${gramsPerArea(-change)} dry` : "nothing condenses or dries";
+  if (months.every(({ planes: all }) => all.every((plane) => plane.held === 0)))
+    return `${name}: no water, in this month or any other.`;
+  const moves =
+    change > 0
+      ? `${gramsPerArea(change)} condense`
+      : change < 0
+        ? `${gramsPerArea(-change)} dry`
+        : "nothing condenses or dries";
   return `${name}: ${moves}, ${held > 0 ? `${gramsPerArea(held)} are held` : "none is left"}.`;
 }
 
 /** Runs from the month that is shown, or from the start; month by month where motion is not wanted. */
 function run(first: number, shown: number): void {
-  if (state().isRunning) return show({ isRunning: false, month: Math.round(shown) % 12 });
+  if (state().isRunning) {
+    show({ isRunning: false, month: Math.round(shown) % 12 });
+    return;
+  }
   const isCalm = matchMedia("(prefers-reduced-motion: reduce)").matches;
   const placed = (Math.round(shown) - first + 12) % 12;
   const from = placed === 11 ? 0 : placed;

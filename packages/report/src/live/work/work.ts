@@ -10,7 +10,7 @@ import {
   sheetPlaces,
   surroundingsOf,
 } from "@warmside/core";
-import { jsonText } from "../../cli/answers/json-text.ts";
+import { json } from "../../cli/answers/json.ts";
 import { renderReport } from "../../render-report.ts";
 import { suppliesOf } from "../state/answer.ts";
 import type { State } from "../state/state.ts";
@@ -44,9 +44,10 @@ export async function answerTo(question: Question): Promise<Reply> {
   const { id, kind, text, tables, buildUp } = question;
   try {
     const project = readProjectOrThrow(text, suppliesOf(tables));
-    if (kind === "beside") return { id, kind, beside: besideOf(project, Math.min(buildUp, project.buildUps.length - 1)) };
+    if (kind === "beside")
+      return { id, kind, beside: besideOf(project, Math.min(buildUp, project.buildUps.length - 1)) };
     const result = assessProject(project);
-    return { id, kind, file: kind === "report" ? await renderReport(result) : jsonText(result) };
+    return { id, kind, file: kind === "report" ? await renderReport(result) : json(result).asIs };
   } catch (error) {
     return { id, kind, fault: error instanceof Error ? error.message : String(error) };
   }
