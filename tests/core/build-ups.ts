@@ -2,8 +2,8 @@ import { readFileSync } from "node:fs";
 import { type BuildUpCalculation, calculateBuildUp } from "../../packages/core/src/calculate-build-up.ts";
 import { climateMonths } from "../../packages/core/src/climate/climate-months.ts";
 import { readClimate } from "../../packages/core/src/climate/read-climate.ts";
+import { checksInWords } from "../../packages/core/src/describe/checks-in-words.ts";
 import { furtherChecks } from "../../packages/core/src/further-checks/further-checks.ts";
-import type { FurtherChecks } from "../../packages/core/src/further-checks/types.ts";
 import { findInTables, materialTable } from "../../packages/core/src/materials/material-table.ts";
 import type {
   AirMonths,
@@ -86,7 +86,7 @@ export interface Checked {
   calculation: BuildUpCalculation;
   vapourLayer: VapourLayerResult;
   tightLayer: TightLayer | null;
-  checks: FurtherChecks;
+  checks: ReturnType<typeof checksInWords>;
 }
 
 /** A build-up's figures with the checks beside the method. */
@@ -94,5 +94,5 @@ export function checked(buildUp: BuildUp, site: Site, room: Room): Checked {
   const calculation = calculateBuildUp(buildUp, site);
   const { result: vapourLayer, tightLayer } = assessVapourLayer(calculation);
   const checks = furtherChecks(buildUp, site, calculation, vapourLayer, room, 1);
-  return { calculation, vapourLayer, tightLayer, checks };
+  return { calculation, vapourLayer, tightLayer, checks: checksInWords(checks, buildUp) };
 }

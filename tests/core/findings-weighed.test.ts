@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import type { BuildUpResult } from "../../packages/core/src/result/types.ts";
+import { isFinding } from "../../packages/core/src/findings/is-finding.ts";
+import type { BuildUpResult, FindingCode } from "../../packages/core/src/result/types.ts";
 import { textOfCase } from "../practice/cases.ts";
 import { assessText } from "./corpus.ts";
 
@@ -8,7 +9,7 @@ const file = (buildUp: string, more = "indoor: { heating: 20 °C, humidity: clas
   `project: Alder Row pottery studio\nclimate: de-bilt\n${more}\nbuild-ups:\n${buildUp}`;
 const atOslo = (text: string): string => text.replace("climate: de-bilt", "climate: oslo");
 const codesOf = ({ findings }: BuildUpResult): string[] => findings.map(({ code }) => code);
-const findingOf = ({ findings }: BuildUpResult, code: string) => findings.find((finding) => finding.code === code);
+const findingOf = <Code extends FindingCode>({ findings }: BuildUpResult, code: Code) => findings.find(isFinding(code));
 
 describe("water is judged in every zone of every section", () => {
   const slab = (summer: number): string =>
@@ -31,8 +32,8 @@ describe("water is judged in every zone of every section", () => {
     const result = assessText(atOslo(slab(summer)));
     expect(result.judgement.word).toBe("change it");
     const tooMuch = findingOf(result, "condensation-too-much")!;
-    expect(tooMuch.figures.limitReason).toContain("wood fibre insulation board");
-    expect(tooMuch.figures.amount).toBeGreaterThan(tooMuch.figures.limit as number);
+    expect(tooMuch.figures.limitBy).toMatchObject({ kind: "dry mass", material: "wood fibre insulation board" });
+    expect(tooMuch.figures.amount).toBeGreaterThan(tooMuch.figures.limit);
   });
 
   test("over its limit between the joists is told, though less stays for good through them", () => {
@@ -69,11 +70,13 @@ describe("the colder year counts where it weighs more than the reported one", ()
 
   test("a wall whose board passes its limit only then is to be changed, and the colder year is named", () => {
     const { judgement, findings } = assessText(wall(1.5));
-    const [reported, colder] = findings.filter(({ code }) => code.startsWith("condensation"));
-    expect(reported).toMatchObject({ code: "condensation-dries-out", severity: "caution" });
-    expect(reported!.figures.amount).toBeLessThan(reported!.figures.limit as number);
+    const reported = findings.find(isFinding("condensation-dries-out"));
+    const colder = findings.find(isFinding("condensation-too-much"));
+    expect(reported).toMatchObject({ severity: "caution" });
+    expect(colder!.figures.year).toBe("one in ten colder year");
+    expect(reported!.figures.amount).toBeLessThan(reported!.figures.limit);
     expect(colder!.message).toMatch(/^In a year 2 K colder than usual, as one in ten is: Too much water/);
-    expect(colder!.figures.amount).toBeGreaterThan(colder!.figures.limit as number);
+    expect(colder!.figures.amount).toBeGreaterThan(colder!.figures.limit);
     expect(judgement.word).toBe("change it");
     expect(judgement.reasons[0]).toBe(colder!.id);
   });
@@ -87,7 +90,7 @@ describe("the colder year counts where it weighs more than the reported one", ()
 describe("the years until what is left makes 200 g/m² are told only while it is less", () => {
   test.each(["24-steel-box-drying-clay.yaml", "26-warm-roof-no-vapour-layer.yaml"])("%s holds more already", (name) => {
     const { findings } = assessText(textOfCase(name));
-    const { message, figures } = findings.find(({ code }) => code === "stays-wet")!;
+    const { message, figures } = findings.find(isFinding("stays-wet"))!;
     expect(figures.amount).toBeGreaterThan(0.2);
     expect(message).toContain("of the first year");
     expect(message).toContain("It grows by");
@@ -191,8 +194,9 @@ ${layers}      - { material: foil-faced PIR board, thickness: 30 mm }
 `),
     );
   test("wool against it has the limit of wool against a foil", () => {
-    const limitOf = (result: BuildUpResult) =>
-      result.findings.find(({ code }) => code.startsWith("condensation"))!.figures.limit;
+    const limitOf = ({ findings }: BuildUpResult) =>
+      (findings.find(isFinding("condensation-dries-out")) ?? findings.find(isFinding("condensation-too-much")))!.figures
+        .limit;
     expect(limitOf(wall(""))).toBe(0.2);
     expect(limitOf(wall("      - { material: aluminium foil facing 0.05 mm }\n"))).toBe(0.2);
   });

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { assessBuildUp } from "../../packages/core/src/assess-build-up.ts";
+import { isFinding } from "../../packages/core/src/findings/is-finding.ts";
 import type { BuildUp, HumidityRule, TrappedWater } from "../../packages/core/src/project/types.ts";
-import type { BuildUpResult, Finding } from "../../packages/core/src/result/types.ts";
+import type { BuildUpResult, Finding, FindingCode } from "../../packages/core/src/result/types.ts";
 import { air, buildUp } from "../published/build-up-by-hand.ts";
 import { heatedRoom, layerOf, shippedClimate, siteOf, studs } from "./build-ups.ts";
 import { assessText } from "./corpus.ts";
@@ -25,9 +26,9 @@ function assess(built: BuildUp, climate = "oslo", humidity = classThree): BuildU
   });
 }
 
-const findingsOf = (result: BuildUpResult, code: string): Finding[] =>
-  result.findings.filter((finding) => finding.code === code);
-const oneOf = (result: BuildUpResult, code: string): Finding => {
+const findingsOf = <Code extends FindingCode>(result: BuildUpResult, code: Code): Finding<Code>[] =>
+  result.findings.filter(isFinding(code));
+const oneOf = <Code extends FindingCode>(result: BuildUpResult, code: Code): Finding<Code> => {
   const found = findingsOf(result, code);
   expect(found).toHaveLength(1);
   return found[0]!;
@@ -38,7 +39,7 @@ const isReason = (result: BuildUpResult, code: string): boolean =>
 describe("wood over 20 %", () => {
   test("is a note where the air outdoors alone does it, and no reason of the judgement", () => {
     const result = assess(ordinary, "de-bilt");
-    expect(oneOf(result, "wood-moisture")).toMatchObject({ severity: "note", figures: { months: 0 } });
+    expect(oneOf(result, "wood-moisture")).toMatchObject({ severity: "note", figures: { months: [] } });
     expect(oneOf(result, "wood-moisture").message).toContain("air outdoors");
     expect(isReason(result, "wood-moisture")).toBe(false);
   });
@@ -47,7 +48,7 @@ describe("wood over 20 %", () => {
     const result = assess(withoutSheet);
     const finding = oneOf(result, "wood-moisture");
     expect(finding.severity).toBe("caution");
-    expect(finding.figures.months).toBeGreaterThan(1);
+    expect(finding.figures.months.length).toBeGreaterThan(1);
     expect(finding.message).toMatch(
       /oriented strand board \(between framing\) would come to \d\d(\.\d)? % moisture, over 20 % in \d+ months/,
     );
@@ -93,7 +94,7 @@ describe("mould at an interface", () => {
     expect(finding.message).toContain(
       "between mineral wool slab and oriented strand board (between framing), on oriented strand board",
     );
-    expect(finding.figures.relativeHumidity).toBeGreaterThan(finding.figures.limit as number);
+    expect(finding.figures.relativeHumidity).toBeGreaterThan(finding.figures.limit);
   });
 
   test("is silent on the ordinary wall", () => {
@@ -123,7 +124,7 @@ describe("trapped water", () => {
     });
     const finding = oneOf(assess(shut), "trapped-water");
     expect(finding).toMatchObject({ severity: "caution", figures: { daysToDry: null } });
-    expect(finding.figures.mostHeldElsewhere).toBeLessThan(0.5);
+    expect(finding.figures.isCounted && finding.figures.mostHeldElsewhere).toBeLessThan(0.5);
   });
 
   test("that leaves within a season is a note", () => {
@@ -146,7 +147,7 @@ describe("trapped water", () => {
 describe("gaps, leaks, seasons, humidity", () => {
   test("a whole vapour layer gets a note on a thousandth missing", () => {
     const finding = oneOf(assess(ordinary), "gaps-in-vapour-layer");
-    expect(finding).toMatchObject({ severity: "note", figures: { share: 0.001, layer: 2 } });
+    expect(finding).toMatchObject({ severity: "note", figures: { share: 0.001, layer: 1 } });
     expect(finding.message).toContain("0.1 %");
   });
 
@@ -171,7 +172,7 @@ describe("gaps, leaks, seasons, humidity", () => {
   test("the two-season check stands beside the verdict and is no part of the judgement", () => {
     const asked = assess({ ...withoutSheet, twoSeasonCheck: true });
     const plain = assess(withoutSheet);
-    expect(oneOf(asked, "two-season-check")).toMatchObject({ severity: "caution", figures: { passes: "false" } });
+    expect(oneOf(asked, "two-season-check")).toMatchObject({ severity: "caution", figures: { passes: false } });
     expect(isReason(asked, "two-season-check")).toBe(false);
     expect(asked.judgement).toEqual(plain.judgement);
     expect(asked.moisture).toEqual(plain.moisture);

@@ -68,9 +68,9 @@ describe("mould at an interface", () => {
   });
 
   test("speaks of the sheathing of the same wall without its vapour layer, and not below 0 °C", () => {
-    const found = humidIn(withoutSheet, "oslo", classOf(3)).find(({ section }) => section === "between framing")!;
+    const found = humidIn(withoutSheet, "oslo", classOf(3)).find(({ section }) => section.kind === "between framing")!;
     expect(found).toMatchObject({
-      where: "between mineral wool slab and oriented strand board",
+      place: { inner: { material: "mineral wool slab" }, outer: { material: "oriented strand board" } },
       food: "oriented strand board",
     });
     expect(found.months.length).toBeGreaterThan(1);
@@ -84,7 +84,7 @@ describe("mould at an interface", () => {
 
   test("steel and mineral wool feed no mould; the same place with paper does", () => {
     const steel = (inner: Layer) => buildUp([inner, layerOf("mineral wool slab", 140), layerOf("steel", 1)]);
-    const outer = (found: HumidInterface[]) => found.filter(({ where }) => where.includes("and steel"));
+    const outer = (found: HumidInterface[]) => found.filter(({ place }) => place.outer?.material === "steel");
     expect(outer(humidIn(steel(lining), "de-bilt", classOf(3)))).toEqual([]);
     const cellulose = buildUp([lining, layerOf("cellulose blown", 140), layerOf("steel", 1)]);
     expect(outer(humidIn(cellulose, "de-bilt", classOf(3)))).toHaveLength(1);

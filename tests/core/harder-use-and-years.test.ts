@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { isFinding } from "../../packages/core/src/findings/is-finding.ts";
 import { textOfCase } from "../practice/cases.ts";
 import { assessText } from "./corpus.ts";
 
@@ -57,8 +58,8 @@ build-ups:
     expect(assessText(wall("")).judgement.word).toBe("change it");
     const { judgement, findings } = assessText(threeDays);
     expect(judgement.word).toBe("sound with conditions");
-    const finding = findings.find(({ code }) => code === "sound-as-used")!;
+    const finding = findings.find(isFinding("sound-as-used"))!;
     expect(judgement.reasons).toContain(finding.id);
-    expect(finding.figures.amount).toBeGreaterThan(finding.figures.limit as number);
+    expect(finding.figures.amount).toBeGreaterThan(finding.figures.limit);
   });
 });

@@ -8,6 +8,7 @@ import type {
   PlacementOfBuildUp,
   PlacementPosition,
   PlacementRow,
+  WarmSide,
 } from "../../packages/core/src/result/types.ts";
 import { gridInWords } from "../../packages/core/src/studies/placement/grid-in-words.ts";
 import { placements } from "../../packages/core/src/studies/placement/positions.ts";
@@ -127,15 +128,16 @@ describe("the grid of the demo", () => {
     expect(word("melbourne-florida", "cooled", "towards the room")).toBe("change it");
     expect(word("melbourne-florida", "cooled", "towards the far side")).toBe("sound");
     expect(rows.map(({ warmSide }) => warmSide)).toEqual([
-      ...new Array(5).fill("indoor"),
-      "outdoors",
-      "indoor",
-      "indoor",
+      ...new Array(5).fill("inside"),
+      "outside",
+      "inside",
+      "inside",
     ]);
   });
 
   test("wording never says inside where it means the warm side", () => {
-    expect(JSON.stringify(study)).not.toMatch(/\binside\b/i);
+    const words = JSON.stringify(study, (key, value) => (key === "warmSide" ? undefined : value));
+    expect(words).not.toMatch(/\binside\b/i);
   });
 
   test("a cooled room is capped at 24 °C and held at 55 % where the project states neither", () => {
@@ -345,12 +347,13 @@ describe("the sentence is computed from the grid", () => {
     "both faces",
   ];
   /** A row by one letter a cell: s sound, c conditions, x change it, b beyond. */
-  const row = (climate: string, use: PlacementRow["use"], warmSide: string, letters: string): PlacementRow => ({
+  const row = (climate: string, use: PlacementRow["use"], warmSide: WarmSide, letters: string): PlacementRow => ({
     climate,
     use,
     temperatureRule: "",
     humidityRule: "",
     warmSide,
+    warmSideName: warmSide === "neither" ? null : warmSide === "inside" ? "indoor" : "outdoors",
     leftOut: null,
     cells: [...letters].map((letter, index) => ({
       position: positions[index]!,
@@ -364,66 +367,66 @@ describe("the sentence is computed from the grid", () => {
       dewPointMarginMonth: null,
     })),
   });
-  const says = (...rows: PlacementRow[]): string => gridInWords(rows, "outdoors", "indoor");
+  const says = (...rows: PlacementRow[]): string => gridInWords(rows, "outdoors");
 
   test.each([
     {
       rows: [
-        row("a", "heated", "indoor", "scxxx"),
-        row("a", "cooled", "indoor", "sxxxx"),
-        row("b", "cooled", "outdoors", "xxssx"),
+        row("a", "heated", "inside", "scxxx"),
+        row("a", "cooled", "inside", "sxxxx"),
+        row("b", "cooled", "outside", "xxssx"),
       ],
       sentence:
         "Where the warm side is the room (a) it may lie towards the room; where the warm side is outdoors (b cooled) it may lie towards outdoors, or be left out; no position holds in all 3 cases.",
     },
     {
-      rows: [row("a", "heated", "indoor", "sxxcs"), row("b", "cooled", "outdoors", "xxssc")],
+      rows: [row("a", "heated", "inside", "sxxcs"), row("b", "cooled", "outside", "xxssc")],
       sentence:
         "Where the warm side is the room (a heated) it may lie towards the room, and left out it calculates, with conditions; where the warm side is outdoors (b cooled) it may lie towards outdoors, or be left out; in all 2 cases it calculates, with conditions, left out.",
     },
     {
-      rows: [row("a", "heated", "indoor", "ssssx"), row("a", "cooled", "outdoors", "sssss")],
+      rows: [row("a", "heated", "inside", "ssssx"), row("a", "cooled", "outside", "sssss")],
       sentence:
         "Its place does not matter: in all 2 cases it may lie in any one place, or be left out, since other layers do its work.",
     },
     {
-      rows: [row("a", "heated", "indoor", "ssscs"), row("a", "cooled", "outdoors", "sssss")],
+      rows: [row("a", "heated", "inside", "ssscs"), row("a", "cooled", "outside", "sssss")],
       sentence:
         "Its place does not matter: in all 2 cases it may lie towards the room, within the insulation or towards outdoors, and left out it calculates, with conditions, since other layers do its work.",
     },
     {
-      rows: [row("a", "heated", "indoor", "sxxxs"), row("b", "cooled", "outdoors", "xxsxs")],
+      rows: [row("a", "heated", "inside", "sxxxs"), row("b", "cooled", "outside", "xxsxs")],
       sentence:
         "Where the warm side is the room (a heated) it may lie towards the room; where the warm side is outdoors (b cooled) it may lie towards outdoors; no position holds in all 2 cases (on both faces it calculates, but what gets between the two can hardly dry).",
     },
     {
-      rows: [row("a", "heated", "indoor", "ccxxs")],
+      rows: [row("a", "heated", "inside", "ccxxs")],
       sentence:
         "Where the warm side is the room (a heated) it calculates, with conditions, towards the room or within the insulation.",
     },
     {
-      rows: [row("a", "heated", "indoor", "xxxxs")],
+      rows: [row("a", "heated", "inside", "xxxxs")],
       sentence:
         "Where the warm side is the room (a heated) no position holds (on both faces it calculates, but what gets between the two can hardly dry).",
     },
     {
-      rows: [row("a", "heated", "indoor", "sssss"), row("b", "heated", "outdoors", "xssss")],
+      rows: [row("a", "heated", "inside", "sssss"), row("b", "heated", "outside", "xssss")],
       sentence:
         "Where the warm side is the room (a heated) it may lie in any one place, or be left out; where the warm side is outdoors (b heated) it may lie within the insulation or towards outdoors, or be left out; in all 2 cases it may lie within the insulation or towards outdoors, or be left out.",
     },
     {
-      rows: [row("a", "heated", "indoor", "xxxsx")],
+      rows: [row("a", "heated", "inside", "xxxsx")],
       sentence: "Where the warm side is the room (a heated) it has to be left out.",
     },
     {
-      rows: [row("a", "heated", "indoor", "xxbxx")],
+      rows: [row("a", "heated", "inside", "xxbxx")],
       sentence: "Where the warm side is the room (a heated) no position holds.",
     },
     {
       rows: [
-        row("a", "heated", "indoor", "xxsxx"),
-        row("b", "heated", "indoor", "sxxxx"),
-        row("c", "heated", "indoor", "sxxxx"),
+        row("a", "heated", "inside", "xxsxx"),
+        row("b", "heated", "inside", "sxxxx"),
+        row("c", "heated", "inside", "sxxxx"),
       ],
       sentence:
         "Where the warm side is the room (a heated, b heated, c heated) no position holds in every case, most often towards the room (2 of 3).",

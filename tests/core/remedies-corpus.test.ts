@@ -126,9 +126,9 @@ describe("remedies of the whole corpus", () => {
   });
 });
 
-function warmSideOf({ vapourLayer, room }: BuildUpResult): Situation["warmSide"] {
+function warmSideOf({ vapourLayer }: BuildUpResult): Situation["warmSide"] {
   const side = vapourLayer!.warmSide;
-  return side === "neither" ? "neither" : side === room ? "room" : "far side";
+  return side === "neither" ? "neither" : side === "inside" ? "room" : "far side";
 }
 
 /** The step a remedy was made from, found by its words, and its assessment. */

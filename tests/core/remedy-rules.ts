@@ -1,4 +1,5 @@
 import type { JudgedBuildUp } from "../../packages/core/src/assess-build-up.ts";
+import { isFinding } from "../../packages/core/src/findings/is-finding.ts";
 import type { Material } from "../../packages/core/src/project/types.ts";
 import type { Situation } from "../../packages/core/src/remedies/types.ts";
 import type { BuildUpResult } from "../../packages/core/src/result/types.ts";
@@ -13,13 +14,12 @@ export function rulesBroken(
   { evidence: { buildUp, calculation }, findings }: JudgedBuildUp,
 ): string[] {
   const broken: string[] = [];
-  const codes = new Map(findings.map(({ finding }) => [finding.code, finding]));
-  const water = codes.get("condensation-dries-out")?.figures;
-  const isReported = codes.get("condensation-dries-out")?.message.startsWith("In a year") === false;
-  if (isReported && Number(water!.amount) > Number(water!.limit) / 2) broken.push("over half of its limit");
+  const all = findings.map(({ finding }) => finding);
+  const water = all.find(isFinding("condensation-dries-out"))?.figures;
+  if (water?.year === "reported" && water.amount > water.limit / 2) broken.push("over half of its limit");
   if (mostOnGypsumOrPaper(calculation) > 0.2) broken.push("over 200 g/m² on gypsum or paper");
-  const below = codes.get("insulation-below-deck")?.figures.shareBelow;
-  if (Number(below ?? 0) > 1 / 3) broken.push("over a third of the resistance below the deck");
+  const below = all.find(isFinding("insulation-below-deck"))?.figures.shareBelow ?? 0;
+  if (below > 1 / 3) broken.push("over a third of the resistance below the deck");
   const blamed = before.findings.some(
     ({ code, severity }) =>
       severity === "fault" && (code === "tight-sheet-under-floor" || code === "vapour-layer-cold-side"),

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import type { BuildUpResult, Finding } from "../../packages/core/src/result/types.ts";
+import { isFinding } from "../../packages/core/src/findings/is-finding.ts";
+import type { BuildUpResult, Finding, FindingCode } from "../../packages/core/src/result/types.ts";
 import { assessText } from "./corpus.ts";
 
 /** A partition between the studio and an unheated store, from either side, with or without more in it. */
@@ -23,8 +24,8 @@ build-ups:
       - { air: 50 mm, ventilation: none }
       - { material: gypsum plasterboard, thickness: 12.5 mm }
 `;
-const findingOf = ({ findings }: BuildUpResult, code: string): Finding | undefined =>
-  findings.find((finding) => finding.code === code);
+const findingOf = <Code extends FindingCode>({ findings }: BuildUpResult, code: Code): Finding<Code> | undefined =>
+  findings.find(isFinding(code));
 
 describe("a partition is judged the same from whichever side it is written", () => {
   const fromStudio = assessText(partition("indoor", "store"));
@@ -36,7 +37,7 @@ describe("a partition is judged the same from whichever side it is written", () 
     const own = findingOf(fromStudio, "surface-mould")!;
     const far = findingOf(fromStore, "surface-mould-other-face")!;
     expect(far.figures).toMatchObject({ required: own.figures.required, month: own.figures.month });
-    expect(far.figures.factor).toBeCloseTo(own.figures.factor as number, 12);
+    expect(far.figures.factor).toBeCloseTo(own.figures.factor, 12);
     expect(far.message).toContain("Mould can grow on the face towards the indoor room");
   });
 
@@ -87,7 +88,7 @@ build-ups:
   test("air on the room side of the wool: as cold as well ventilated, mould and drops and all", () => {
     expect(slight.heat!.temperatureFactor).toBeCloseTo(open.heat!.temperatureFactor, 12);
     expect(slight.surface!.slightVentilationCase).toBe("open");
-    for (const code of ["surface-mould", "surface-condensation"])
+    for (const code of ["surface-mould", "surface-condensation"] as const)
       expect(findingOf(slight, code)?.message).toBe(findingOf(open, code)!.message);
     expect(slight.judgement.word).toBe("change it");
   });

@@ -27,7 +27,7 @@ describe("practice: what guidance says of a build-up", () => {
   const titled = answers.map((answer) => ({ answer, file: answer.file, name: answer["build-up"] }));
   test.each(titled)("$file, $name: judged as guidance does", ({ answer }) => {
     const { judgement, findings } = resultOf(answer);
-    const codes = findings.map(({ code }) => code);
+    const codes: string[] = findings.map(({ code }) => code);
     const speaking = judgement.reasons.map((id) => findings.find((finding) => finding.id === id)?.code);
     expect([answer.judgement].flat(), `reasons given: ${speaking.join(", ")}`).toContain(judgement.word);
     for (const reason of answer.reasons) {

@@ -268,7 +268,7 @@ describe("new", () => {
     );
     expect(oddities).toEqual([]);
     expect(buildUps[0]).toMatchObject({ element: "partition", room: "damp room", faces: "indoor" });
-    expect(buildUps[0].vapourLayer).toMatchObject({ warmSide: "damp room", onWarmSide: true });
+    expect(buildUps[0].vapourLayer).toMatchObject({ warmSide: "inside", warmSideName: "damp room", onWarmSide: true });
   });
 
   it("takes the name of any climate at hand, or a table of the reader's own", async () => {

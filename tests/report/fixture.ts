@@ -4,8 +4,10 @@ import {
   dewPoint,
   type LayerResult,
   MONTH_NAMES,
+  type MonthName,
   type MonthOfAir,
   type ProjectResult,
+  type SectionId,
   type SectionMonth,
   saturationPressure,
 } from "@warmside/core";
@@ -111,7 +113,7 @@ function yearOf(
   nodes: readonly Node[],
   indoor: readonly MonthOfAir[],
   planeWanted: boolean,
-): { months: SectionMonth[]; start: string | null } {
+): { months: SectionMonth[]; start: MonthName | null } {
   const total = RSI + nodes.at(-1)!.resistance + RSE;
   const states = MONTH_NAMES.map((_, month) => {
     const inside = indoor[month]!;
@@ -273,10 +275,22 @@ export function buildUpFixture(
       paths:
         framingShare > 0
           ? [
-              { name: "between framing", share: 1 - framingShare, resistance: clear, layerResistances: [] },
-              { name: "through studs", share: framingShare, resistance: through, layerResistances: [] },
+              {
+                id: BETWEEN,
+                name: "between framing",
+                share: 1 - framingShare,
+                resistance: clear,
+                layerResistances: [],
+              },
+              {
+                id: THROUGH_STUDS,
+                name: "through studs",
+                share: framingShare,
+                resistance: through,
+                layerResistances: [],
+              },
             ]
-          : [{ name: "whole", share: 1, resistance: clear, layerResistances: [] }],
+          : [{ id: WHOLE, name: "whole", share: 1, resistance: clear, layerResistances: [] }],
       lowerLimitLayers,
       corrections: [],
       correctionsLeftOut: false,
@@ -286,7 +300,7 @@ export function buildUpFixture(
       heatPerYearNote: null,
     },
     surface: {
-      temperatureFactors: [{ where: "between framing", factor: 1 - 0.25 / (0.25 + clear - RSI) }],
+      temperatureFactors: [{ where: "between framing", sectionId: BETWEEN, factor: 1 - 0.25 / (0.25 + clear - RSI) }],
       required: MONTH_NAMES.map((month, index) => ({
         month,
         mould: requiredFactor(indoor, index),
@@ -311,6 +325,7 @@ export function buildUpFixture(
       sections: [
         {
           ...summary,
+          id: framingShare > 0 ? BETWEEN : WHOLE,
           name: framingShare > 0 ? "between framing" : "whole",
           share: 1 - framingShare,
           startMonth: start,
@@ -339,7 +354,7 @@ export function buildUpFixture(
     },
     sensitivity: [
       {
-        name: "colder year",
+        name: "one in ten colder year",
         verdict,
         withinMonthVerdict: verdict,
         peak: summary.peak,
@@ -358,19 +373,24 @@ export function buildUpFixture(
     beyond: null,
     findings: [
       {
-        id: `${slug}/wet-interface`,
-        code: "wet-interface",
+        id: `${slug}/no-vapour-layer-warm-side`,
+        code: "no-vapour-layer-warm-side",
         severity: "caution",
+        short: "Water gathers against the outer board.",
         message: "Water gathers against the outer board.",
         advice: "Put a vapour layer on the room side.",
         source: "ISO 13788:2012 clause 6.4 (from memory)",
-        figures: {},
+        figures: { warmSide: "inside", tooOpen: null },
       },
     ],
     judgement: {
       word: "sound with conditions",
-      reasons: [`${slug}/wet-interface`],
+      reasons: [`${slug}/no-vapour-layer-warm-side`],
+      decisive: `${slug}/no-vapour-layer-warm-side`,
+      verdict,
+      short: "It gathers some water each winter and loses it in spring.",
       message: "It gathers some water each winter and loses it in spring.",
+      conditionsFrom: [`${slug}/no-vapour-layer-warm-side`],
       conditions: ["The vapour layer is whole at laps, sockets and its edge."],
     },
     remedies: [],
@@ -378,6 +398,10 @@ export function buildUpFixture(
     ...change,
   };
 }
+
+const WHOLE: SectionId = { kind: "whole", through: [] };
+const BETWEEN: SectionId = { kind: "between framing", through: [] };
+const THROUGH_STUDS: SectionId = { kind: "through framing", through: ["studs"] };
 
 function requiredFactor(indoor: readonly MonthOfAir[], month: number): number | null {
   const inside = indoor[month]!;
@@ -512,16 +536,26 @@ export function twoWalls(): ProjectResult {
   const tight = [WALL_LAYERS[0]!, sheet, ...WALL_LAYERS.slice(1)];
   const dry = buildUpFixture("Store wall", tight, {
     framings: [{ ...studs, layers: [3] }],
-    judgement: { word: "sound", reasons: [], message: "Nothing condenses in any month.", conditions: [] },
+    judgement: {
+      word: "sound",
+      reasons: [],
+      decisive: null,
+      verdict: "dry",
+      short: "Nothing condenses in any month.",
+      message: "Nothing condenses in any month.",
+      conditionsFrom: [],
+      conditions: [],
+    },
     findings: [],
     vapourLayer: {
       present: true,
       layers: [1],
       sd: 50,
-      warmSide: "indoor",
+      warmSide: "inside",
+      warmSideName: "indoor",
       onWarmSide: true,
       monthsOnWarmSide: 12,
-      drive: outdoor.map(({ month }) => ({ month, from: "indoor", pressure: 500 })),
+      drive: outdoor.map(({ month }) => ({ month, from: "inside", pressure: 500 })),
       resistanceShareWarmSide: 0.02,
       dewPointMargin: 8.1,
       dewPointMarginMonth: "January",
@@ -533,6 +567,7 @@ export function twoWalls(): ProjectResult {
     wood: [
       {
         section: "between framing",
+        sectionId: BETWEEN,
         sectionIndex: 0,
         layer: 3,
         name: "oriented strand board",

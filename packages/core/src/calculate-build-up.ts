@@ -2,10 +2,11 @@ import { countsForVapour } from "./heat/bridging.ts";
 import { heatFlowDirection } from "./heat/heat-flow-direction.ts";
 import { calculateHeat } from "./heat/heat-of-build-up.ts";
 import { mainInsulation } from "./heat/main-insulation.ts";
-import { distinctFramings, pathName, pathsThrough } from "./heat/paths.ts";
+import { distinctFramings, pathsThrough, sectionName, sectionOfPath } from "./heat/paths.ts";
 import { heatOfBuildUp, ventilationCases } from "./heat/slight-ventilation.ts";
 import type { HeatCalculation, Path } from "./heat/types.ts";
 import type { AirMonths, BuildUp } from "./project/types.ts";
+import type { SectionId } from "./result/types.ts";
 import { type FarSide, farSideMonths, roomOf, type Site } from "./surroundings/far-side-months.ts";
 import { LARGEST_PART_RESISTANCE, type NodeLine, nodeLine } from "./vapour/node-line.ts";
 import { type SectionClimate, sectionClimate } from "./vapour/section-climate.ts";
@@ -32,6 +33,8 @@ export interface CalculationOptions {
 
 /** A straight way through, calculated. */
 export interface SectionCalculation {
+  id: SectionId;
+  /** Its name in words. */
   name: string;
   path: Path;
   slices: readonly Slice[];
@@ -106,7 +109,7 @@ function calculateCase(buildUp: BuildUp, site: Site, options: CalculationOptions
   const air = { inside, outside: farSide.months };
   const airAfter = airOfYearsAfter(buildUp, heat, site, options.yearsAfter);
   const sections = pathsThrough(heat.counted, countsForVapour).map((path) =>
-    calculateSection(pathName(path, anyFraming), path, buildUp, heat, air, airAfter, options),
+    calculateSection(sectionOfPath(path, anyFraming), path, buildUp, heat, air, airAfter, options),
   );
   const governing = sections.reduce((worst, section) => (compareSections(section, worst) > 0 ? section : worst));
   return { buildUp, heat, inside, farSide, sections, governing, slightVentilationCase: null };
@@ -131,7 +134,7 @@ function airOfYearsAfter(
 }
 
 function calculateSection(
-  name: string,
+  id: SectionId,
   path: Path,
   buildUp: BuildUp,
   heat: HeatCalculation,
@@ -153,7 +156,7 @@ function calculateSection(
   const after =
     airAfter === null || withinMonth.verdict !== "stays wet" ? driven : { ...driven, climate: climateOf(airAfter) };
   const repeating = options.runOn === false ? null : runOn(driven, withinMonth.startMonth, withinMonth, after);
-  return { name, path, slices, line, climate, dryYear, year, withinMonth, repeating };
+  return { id, name: sectionName(id), path, slices, line, climate, dryYear, year, withinMonth, repeating };
 }
 
 /** Dry μ everywhere, or the smaller one up to the cold face of the main insulation and the larger outside it. */

@@ -15,12 +15,12 @@ export function surfaceFelt(
   { findings, judgement, room, farSide }: BuildUpResult,
   rooms: ProjectResult["rooms"],
 ): string | null {
-  const reason = findings.find(({ code, message }) => code === "surface-mould" && message === judgement.message);
-  const month = reason?.figures.month;
-  const factor = reason?.figures.factor;
+  const reason = findings.find(({ id }) => id === judgement.decisive);
+  if (reason?.code !== "surface-mould") return null;
+  const { month, factor } = reason.figures;
   const inside = rooms.find(({ name }) => name === room)?.months.find((entry) => entry.month === month);
   const outside = farSide.months.find((entry) => entry.month === month);
-  if (typeof factor !== "number" || inside === undefined || outside === undefined) return null;
+  if (inside === undefined || outside === undefined) return null;
   const temperature = outside.temperature + factor * (inside.temperature - outside.temperature);
   const humidity = Math.min(1, inside.vapourPressure / saturationPressure(temperature));
   return `In ${inside.month} the coldest surface of ${roomWords(room)} is ${fixed(temperature, 1)} °C, the air on it ${percent(humidity, 0)} damp; mould can grow from ${percent(CRITICAL_SURFACE_HUMIDITY.mould, 0)}.`;

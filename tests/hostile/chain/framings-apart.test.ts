@@ -1,7 +1,7 @@
 import { calculateBuildUp, readProject, surroundingsOf } from "@warmside/core";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { pathName } from "../../../packages/core/src/heat/paths.ts";
+import { sectionName, sectionOfPath } from "../../../packages/core/src/heat/paths.ts";
 import { projectOf } from "../../core/project-texts.ts";
 
 /** A wall of two insulated layers, each with framing of the same timber written inside it or named. */
@@ -92,7 +92,7 @@ describe("ways through of one name", () => {
         read += 1;
         const { paths } = heatOf(text);
         expect(paths).toHaveLength(2 ** file["build-ups"][0]!.layers.length);
-        const printed = paths.map((path) => pathName(path, true).replace(/\s+/g, " ").trim());
+        const printed = paths.map((path) => sectionName(sectionOfPath(path, true)).replace(/\s+/g, " ").trim());
         expect(new Set(printed).size).toBe(paths.length);
       }),
       { numRuns: 300 },

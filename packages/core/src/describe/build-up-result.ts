@@ -3,6 +3,7 @@ import { BEYOND_HEAT } from "../findings/beyond-method.ts";
 import type { Evidence } from "../findings/types.ts";
 import { mainInsulation } from "../heat/main-insulation.ts";
 import type { BuildUpResult, Judgement } from "../result/types.ts";
+import { checksInWords } from "./checks-in-words.ts";
 import { heatResult } from "./heat-result.ts";
 import { framingResults, layerResults } from "./layer-result.ts";
 import { moistureResult } from "./moisture-result.ts";
@@ -44,7 +45,7 @@ export function buildUpResult(
     moisture: beyond !== null ? null : moistureResult(calculation),
     sensitivity: beyond !== null ? [] : sensitivity.map(({ result }) => result),
     vapourLayer,
-    ...checks,
+    ...checksInWords(checks, buildUp),
     beyond: beyond === null ? null : { code: beyond.code, reason: beyond.message, askFor: beyond.advice ?? "" },
     findings: findings.map(({ finding }) => finding),
     judgement,

@@ -6,7 +6,7 @@ import {
   SOIL_CONDUCTIVITY,
   WIND_SHIELDING,
 } from "../heat/ground-floor.ts";
-import { pathName, resistanceAlong } from "../heat/paths.ts";
+import { resistanceAlong, sectionName, sectionOfPath } from "../heat/paths.ts";
 import { lowestFactor } from "../heat/surface.ts";
 import type { HeatCalculation } from "../heat/types.ts";
 import type { AirMonths, UnderfloorVoid } from "../project/types.ts";
@@ -43,7 +43,8 @@ export function heatResult(calculation: BuildUpCalculation, surface: SurfaceResu
     limitsRatio: heat.limitsRatio,
     possibleError: heat.possibleError,
     paths: heat.paths.map((path) => ({
-      name: pathName(path, framed),
+      id: sectionOfPath(path, framed),
+      name: sectionName(sectionOfPath(path, framed)),
       share: path.share,
       resistance: heat.surfaceResistances.inside + resistanceOfPath(heat.counted, path) + outside,
       layerResistances: heat.counted.map((layer) => resistanceAlong(layer, path)),

@@ -1,6 +1,13 @@
 import type { BuildUpCalculation, SectionCalculation } from "../calculate-build-up.ts";
 import { DAYS_IN_MONTH, MONTH_NAMES, MONTHS_PER_YEAR } from "../constants.ts";
-import type { MoistureResult, NodeState, SectionMonth, SectionResult, YearSummary } from "../result/types.ts";
+import type {
+  MoistureResult,
+  MonthName,
+  NodeState,
+  SectionMonth,
+  SectionResult,
+  YearSummary,
+} from "../result/types.ts";
 import type { SectionYear } from "../year/types.ts";
 
 /** A node is shown as a plane when it changes by more than this, or holds more than WATER_SHOWN [kg/m²]. */
@@ -33,7 +40,7 @@ export function yearSummary(year: SectionYear): YearSummary {
   };
 }
 
-function monthName(month: number | null): string | null {
+function monthName(month: number | null): MonthName | null {
   return month === null ? null : MONTH_NAMES[month]!;
 }
 
@@ -41,6 +48,7 @@ function sectionResult(section: SectionCalculation, calculation: BuildUpCalculat
   const { year, line, slices } = section;
   const margin = leastMargin(section);
   return {
+    id: section.id,
     name: section.name,
     share: section.path.share,
     ...yearSummary(year),
@@ -123,7 +131,7 @@ function leastMargin(section: SectionCalculation): SectionResult["leastMargin"] 
 }
 
 /** The month whose daily change of water is the greatest. */
-function monthOfGreatestChange(year: SectionYear): string {
+function monthOfGreatestChange(year: SectionYear): MonthName {
   let greatest = 0;
   let deciding = year.startMonth ?? 0;
   year.change.forEach((change, month) => {

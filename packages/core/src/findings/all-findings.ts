@@ -1,3 +1,4 @@
+import type { BuildUp } from "../project/types.ts";
 import type { Finding } from "../result/types.ts";
 import { airLeakageFindings } from "./air-leakage.ts";
 import { assumptionFindings } from "./assumptions.ts";
@@ -18,6 +19,7 @@ import { vapourLayerFindings } from "./vapour-layer.ts";
 import { dependenceFindings } from "./vapour-layer-dependence.ts";
 import { variableResistanceFindings } from "./variable-resistance.ts";
 import { woodMoistureFindings } from "./wood-moisture.ts";
+import { wordFinding } from "./words/word-finding.ts";
 
 /** Every rule, in the order in which a reader wants to hear of it. */
 const RULES: readonly FindingRule[] = [
@@ -58,7 +60,7 @@ export function allFindings(evidence: Evidence): FindingWithEffect[] {
   return withoutComfort(RULES.flatMap((rule) => rule(evidence))).map((ruled) => {
     const count = (seen.get(ruled.code) ?? 0) + 1;
     seen.set(ruled.code, count);
-    return { finding: withId(ruled, evidence.buildUp.slug, count), effect: ruled.effect };
+    return { finding: withId(ruled, count, evidence.buildUp), effect: ruled.effect };
   });
 }
 
@@ -72,6 +74,8 @@ function withoutComfort(findings: readonly RuledFinding[]): RuledFinding[] {
   return findings.filter(({ code }) => !idle.has(code));
 }
 
-function withId({ effect: _effect, ...rest }: RuledFinding, slug: string, count: number): Finding {
-  return { id: `${slug}/${rest.code}${count > 1 ? `/${count}` : ""}`, ...rest };
+function withId(ruled: RuledFinding, count: number, buildUp: BuildUp): Finding {
+  const { code, severity, figures } = ruled;
+  const id = `${buildUp.slug}/${code}${count > 1 ? `/${count}` : ""}`;
+  return { id, code, severity, ...wordFinding(ruled, buildUp), figures } as Finding;
 }

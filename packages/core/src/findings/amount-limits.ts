@@ -8,6 +8,7 @@ import {
 } from "../further-checks/two-season/plane-limit.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { BuildUp, Layer, Material } from "../project/types.ts";
+import type { LimitReason } from "../result/types.ts";
 import type { WaterZone } from "./water-zones.ts";
 
 /** Up to this is a trace [kg/m²] (this project's rule, METHOD.md, Amounts of water). */
@@ -21,8 +22,7 @@ export const DROPS_GATHER = 0.2;
 export interface AmountLimit {
   /** [kg/m²] */
   amount: number;
-  /** Why this limit, in words. */
-  reason: string;
+  by: LimitReason;
 }
 
 /**
@@ -35,7 +35,7 @@ export interface AmountLimit {
  * Source: DIN 4108-3 (from memory); common practice for smooth surfaces.
  */
 export function amountLimits(zone: WaterZone, section: SectionCalculation, buildUp: BuildUp): AmountLimit[] {
-  const limits: AmountLimit[] = [{ amount: MOST_CONDENSATE, reason: "the most that is accepted anywhere" }];
+  const limits: AmountLimit[] = [{ amount: MOST_CONDENSATE, by: { kind: "anywhere" } }];
   for (const index of zone.layers) {
     const layer = buildUp.layers[index];
     const material = layer === undefined ? null : materialAlong(layer, section.path);
@@ -43,14 +43,14 @@ export function amountLimits(zone: WaterZone, section: SectionCalculation, build
     const dryMass = material.density * layer.thickness;
     if (material.kind === "wood" || material.kind === "board") {
       const share = material.kind === "wood" ? MOST_IN_TIMBER : MOST_IN_BOARD;
-      limits.push({ amount: share * dryMass, reason: `${share * 100} % of the dry mass of ${material.name}` });
+      limits.push({ amount: share * dryMass, by: { kind: "dry mass", share, material: material.name } });
     }
   }
   if (sitsOnSmooth(zone, section, buildUp)) {
     limits.push(
       isUpright(buildUp)
-        ? { amount: DROPS_GATHER, reason: "where drops on a smooth upright surface gather at the bottom plate" }
-        : { amount: MOST_CONDENSATE_ON_TIGHT, reason: "the most that is accepted on a surface that takes up no water" },
+        ? { amount: DROPS_GATHER, by: { kind: "smooth upright surface" } }
+        : { amount: MOST_CONDENSATE_ON_TIGHT, by: { kind: "surface that takes up no water" } },
     );
   }
   return limits.sort((a, b) => a.amount - b.amount);

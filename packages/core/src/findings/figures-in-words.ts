@@ -12,11 +12,6 @@ export function capital(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
-/** The name of a month index, or of null. */
-export function monthName(month: number | null): string | null {
-  return month === null ? null : MONTH_NAMES[month]!;
-}
-
 /** A cup of water [kg]: what 200 g on a square metre is in plain terms. */
 const CUP = 0.2;
 

@@ -4,8 +4,7 @@ import { meetsTarget } from "../heat/target.ts";
 import { insulates } from "../project/insulates.ts";
 import { looksTurnedRound } from "../project/resolve/note-layers-overlooked.ts";
 import type { Layer } from "../project/types.ts";
-import { formatNumber, formatQuantity } from "../quantities/format-quantity.ts";
-import { joined } from "./figures-in-words.ts";
+import { CAUTION, CONDITION, found, NOTE, REFUSED } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /** Faces below this are bright [–]. */
@@ -22,59 +21,33 @@ export function heatFindings(evidence: Evidence): RuledFinding[] {
 function target({ buildUp, calculation }: Evidence): RuledFinding[] {
   if (buildUp.target === null) return [];
   const { transmittance, clearTransmittance } = calculation.heat;
-  const met = meetsTarget(transmittance, buildUp.target);
+  const figures = { transmittance, target: buildUp.target, clearTransmittance };
   return [
-    {
-      code: met ? "target-met" : "target-missed",
-      severity: met ? "note" : "caution",
-      effect: "none",
-      message: `With framing and corrections the U-value is ${formatQuantity(transmittance, "transmittance")}; the target is ${formatQuantity(buildUp.target, "transmittance")}: ${met ? "met" : "missed"}. Without framing it would be ${formatQuantity(clearTransmittance, "transmittance")}.`,
-      advice: met ? null : "More insulation, insulation across the framing, or less framing.",
-      source: "compared at two decimals",
-      figures: { transmittance, target: buildUp.target, clearTransmittance },
-    },
+    meetsTarget(transmittance, buildUp.target)
+      ? found("target-met", NOTE, figures)
+      : found("target-missed", CAUTION, figures),
   ];
 }
 
 function limits({ calculation }: Evidence): RuledFinding[] {
   const { limitsRatio, possibleError } = calculation.heat;
-  if (limitsRatio <= LARGEST_LIMITS_RATIO) return [];
-  return [
-    {
-      code: "limits-far-apart",
-      severity: "caution",
-      effect: "condition",
-      message: `The upper limit of the resistance is ${formatNumber(limitsRatio, 2)} times the lower one: over 1.5 the combined method passes its own bound. The U-value may be ${formatQuantity(possibleError, "share")} off.`,
-      advice: "Ask for a detailed calculation to ISO 10211 where the U-value decides.",
-      source: "ISO 6946:2017 clause 6.7.2.1 (from memory)",
-      figures: { limitsRatio, possibleError },
-    },
-  ];
+  return limitsRatio <= LARGEST_LIMITS_RATIO
+    ? []
+    : [found("limits-far-apart", CONDITION, { limitsRatio, possibleError })];
 }
 
 function foil({ buildUp }: Evidence): RuledFinding[] {
   const { layers } = buildUp;
   if (buildUp.faces === "ground") return [];
-  const idle = layers.filter((layer, index) => {
-    if (layer.type === "air" || (layer.type === "material" && layer.material.kind === "metal")) return false;
+  const idle = layers.flatMap((layer, index) => {
+    if (layer.type === "air" || (layer.type === "material" && layer.material.kind === "metal")) return [];
     const bright = layer.emissivityInner < BRIGHT || layer.emissivityOuter < BRIGHT;
     const facesAir =
       (layer.emissivityInner < BRIGHT && isStillAir(layers[index - 1])) ||
       (layer.emissivityOuter < BRIGHT && isStillAir(layers[index + 1]));
-    return bright && !facesAir;
+    return bright && !facesAir ? [index] : [];
   });
-  if (idle.length === 0) return [];
-  return [
-    {
-      code: "foil-without-air",
-      severity: "note",
-      effect: "none",
-      message: `The foil of ${joined(idle.map(({ name }) => name))} has no still air in front of it: it does nothing for heat. As a vapour layer it counts all the same.`,
-      advice: "A closed air layer of 20 mm or so in front of a bright foil adds resistance.",
-      source: "common practice",
-      figures: { layers: idle.length },
-    },
-  ];
+  return idle.length === 0 ? [] : [found("foil-without-air", NOTE, { layers: idle })];
 }
 
 function isStillAir(layer: Layer | undefined): boolean {
@@ -84,32 +57,15 @@ function isStillAir(layer: Layer | undefined): boolean {
 function ventilation({ buildUp, calculation }: Evidence): RuledFinding[] {
   const findings: RuledFinding[] = [];
   const { endsAt } = calculation.heat;
-  const lost = endsAt === null ? [] : buildUp.layers.slice(endsAt + 1).filter((layer) => insulates(layer));
+  const lost = buildUp.layers.flatMap((layer, index) =>
+    endsAt !== null && index > endsAt && insulates(layer) ? [index] : [],
+  );
   if (lost.length > 0) {
-    const all = looksTurnedRound(buildUp.layers);
-    findings.push({
-      code: "insulation-beyond-ventilation",
-      severity: all ? "fault" : "caution",
-      effect: all ? "change by guidance" : "condition",
-      message: `${joined(lost.map(({ name }) => name))} lies outside a well-ventilated air layer: outdoor air passes on its warm side and it counts for nothing.`,
-      advice: all
-        ? "Layers run from the room outwards: if these are written from outside, turn the list round. Otherwise put the insulation on the room side of the ventilated air, or close that air."
-        : "Put the insulation on the room side of the ventilated air, or close that air.",
-      source: "ISO 6946:2017 clause 6.9.4 (from memory)",
-      figures: { layers: lost.length },
-    });
+    const isAll = looksTurnedRound(buildUp.layers);
+    findings.push(found("insulation-beyond-ventilation", isAll ? REFUSED : CONDITION, { layers: lost, isAll }));
   }
   const slight = slightlyVentilatedLayer(buildUp);
-  if (slight !== null && slight.layer.ventilationArea === null) {
-    findings.push({
-      code: "openings-not-told",
-      severity: "note",
-      effect: "none",
-      message: `The openings of ${slight.layer.name} are not told: it is counted as well ventilated, which is the lower resistance.`,
-      advice: "Give its `ventilation area`.",
-      source: "ISO 6946:2017 clause 6.9.3 (from memory)",
-      figures: { layer: slight.index + 1 },
-    });
-  }
+  if (slight !== null && slight.layer.ventilationArea === null)
+    findings.push(found("openings-not-told", NOTE, { layer: slight.index }));
   return findings;
 }

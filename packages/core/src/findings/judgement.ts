@@ -24,14 +24,19 @@ export function judge(findings: readonly FindingWithEffect[], verdict: VerdictWo
   const first = PRECEDENCE.find(({ effect }) => findings.some((entry) => entry.effect === effect));
   const word = first?.word ?? "sound";
   const reasons = speaking.length > 0 ? speaking : findings.filter(({ finding }) => SUPPORTING.has(finding.code));
+  const decisive = speaking[0]?.finding;
   const conditions = findings
-    .filter(({ effect, finding }) => effect === "condition" && finding.advice !== null)
-    .map(({ finding }) => finding.advice!);
+    .filter(({ effect, finding }) => first?.effect === "condition" && effect === "condition" && finding.advice !== null)
+    .map(({ finding }) => finding);
   return {
     word,
     reasons: reasons.map(({ finding }) => finding.id),
-    message: speaking[0]?.finding.message ?? SOUND[verdict],
-    conditions: word === "sound with conditions" ? conditions : [],
+    decisive: decisive?.id ?? null,
+    verdict,
+    short: decisive?.short ?? SOUND[verdict],
+    message: decisive?.message ?? SOUND[verdict],
+    conditionsFrom: conditions.map(({ id }) => id),
+    conditions: conditions.map(({ advice }) => advice!),
   };
 }
 

@@ -1,7 +1,6 @@
 import { lowestFactor } from "../heat/surface.ts";
-import { formatNumber } from "../quantities/format-quantity.ts";
-import { roomInWords } from "../rooms/room-in-words.ts";
-import { capital } from "./figures-in-words.ts";
+import type { MonthName, SurfaceResult } from "../result/types.ts";
+import { CONDITION, found, OVER_LIMIT } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /**
@@ -13,49 +12,37 @@ export function surfaceFindings(evidence: Evidence): RuledFinding[] {
   return [...faces.flatMap((face) => FACE_RULES.flatMap((rule) => rule(face))), ...coldJunctions(evidence)];
 }
 
-interface CriticalMonth {
-  month: string;
-  factor: number;
-}
+type CriticalMonth = NonNullable<SurfaceResult["critical"]["mould"]>;
 
 /** A face with the air before it: what it has, and what the critical months ask. */
 interface Face {
-  /** "the room surface", "the face towards the store". */
-  name: string;
-  /** "the room", "that room". */
-  room: string;
-  /** Put after a code: nothing for the room's own face. */
-  codeEnd: "" | "-other-face";
-  lowest: { where: string; factor: number };
+  isOther: boolean;
+  lowest: Pick<SurfaceResult["temperatureFactors"][number], "sectionId" | "factor">;
   /** Factor of the surface as a whole [–]. */
   whole: number;
   mould: CriticalMonth | null;
   condensation: CriticalMonth | null;
-  condensationMonths: readonly string[];
+  condensationMonths: readonly MonthName[];
 }
 
 function ownFace({ surface }: Evidence): Face {
-  const whole = surface.temperatureFactors.find(({ where }) => where === "combined") ?? surface.temperatureFactors[0]!;
+  const whole = surface.temperatureFactors.find(({ sectionId }) => sectionId === null);
   return {
-    name: "the room surface",
-    room: "the room",
-    codeEnd: "",
+    isOther: false,
     lowest: lowestFactor(surface),
-    whole: whole.factor,
+    whole: (whole ?? surface.temperatureFactors[0]!).factor,
     mould: surface.critical.mould,
     condensation: surface.critical.condensation,
     condensationMonths: surface.condensationMonths,
   };
 }
 
-function farFace({ surface, buildUp }: Evidence): Face | null {
+function farFace({ surface }: Evidence): Face | null {
   const other = surface.otherFace;
   if (other === null) return null;
   return {
-    name: `the face towards ${roomInWords(buildUp.faces)}`,
-    room: "that room",
-    codeEnd: "-other-face",
-    lowest: { where: other.where, factor: other.temperatureFactor },
+    isOther: true,
+    lowest: { sectionId: other.sectionId, factor: other.temperatureFactor },
     whole: other.combined,
     mould: other.required === null ? null : { month: other.criticalMonth!, factor: other.required },
     condensation: other.condensation,
@@ -66,60 +53,42 @@ function farFace({ surface, buildUp }: Evidence): Face | null {
 /** What is asked of each face. */
 const FACE_RULES: readonly ((face: Face) => RuledFinding[])[] = [noConstructionMeets, mouldOnFace, dropsOnFace];
 
-function noConstructionMeets({ mould, room, name, codeEnd }: Face): RuledFinding[] {
+function noConstructionMeets({ mould, isOther }: Face): RuledFinding[] {
   if (mould === null || !(mould.factor > 1)) return [];
-  return [
-    {
-      code: `surface-needs-drier-air${codeEnd}`,
-      severity: "caution",
-      effect: "condition",
-      message: `In ${mould.month} ${room} is so damp that no construction keeps ${codeEnd === "" ? "its surface" : name} below 80 % (the required temperature factor is ${figure(mould.factor)}, over 1). That is a matter of ventilation, not of insulation.`,
-      advice: "Make less vapour or change more air; wipeable, tiled or mineral surfaces stand more.",
-      source: "ISO 13788:2012 clause 5 (from memory)",
-      figures: { required: mould.factor, month: mould.month },
-    },
-  ];
+  const code = isOther ? "surface-needs-drier-air-other-face" : "surface-needs-drier-air";
+  return [found(code, CONDITION, { required: mould.factor, month: mould.month })];
 }
 
-function mouldOnFace({ mould, lowest, whole, name, room, codeEnd }: Face): RuledFinding[] {
+function mouldOnFace({ mould, lowest, whole, isOther }: Face): RuledFinding[] {
   if (mould === null || mould.factor > 1 || !(lowest.factor < mould.factor)) return [];
-  const everywhere = whole < mould.factor;
-  const driest = `keep ${room} drier: less vapour made, more air changed`;
+  const code = isOther ? "surface-mould-other-face" : "surface-mould";
   return [
-    {
-      code: `surface-mould${codeEnd}`,
-      severity: everywhere ? "fault" : "caution",
-      effect: everywhere ? "change by number" : "condition",
-      message: everywhere
-        ? `Mould can grow on ${name}: its temperature factor is ${figure(lowest.factor)} (${lowest.where}), ${mould.month} asks for ${figure(mould.factor)}.`
-        : `${capital(name)} ${lowest.where} falls short of what keeps mould away: temperature factor ${figure(lowest.factor)}, ${mould.month} asks for ${figure(mould.factor)}. The surface as a whole meets it with ${figure(whole)}.`,
-      advice: everywhere
-        ? `Insulate more, or ${driest}.`
-        : "A layer of insulation across the framing closes the gap; so does a drier room.",
-      source: "ISO 13788:2012 clause 5, critical surface humidity 80 % (from memory)",
-      figures: {
-        factor: lowest.factor,
-        where: lowest.where,
-        combined: whole,
-        required: mould.factor,
-        month: mould.month,
-      },
-    },
+    found(code, whole < mould.factor ? OVER_LIMIT : CONDITION, {
+      factor: lowest.factor,
+      section: lowest.sectionId,
+      combined: whole,
+      required: mould.factor,
+      month: mould.month,
+    }),
   ];
 }
 
-function dropsOnFace({ condensation, condensationMonths, lowest, whole, name, room, codeEnd }: Face): RuledFinding[] {
+function dropsOnFace({ condensation, condensationMonths, lowest, whole, isOther }: Face): RuledFinding[] {
   if (condensation === null || condensation.factor > 1 || !(lowest.factor < condensation.factor)) return [];
+  const code = isOther ? "surface-condensation-other-face" : "surface-condensation";
+  const effect = whole < condensation.factor ? "change by number" : "condition";
   return [
-    {
-      code: `surface-condensation${codeEnd}`,
-      severity: "fault",
-      effect: whole < condensation.factor ? "change by number" : "condition",
-      message: `Drops form on ${name} (${lowest.where}) in ${condensationMonths.join(", ")}: temperature factor ${figure(lowest.factor)}, ${figure(condensation.factor)} is needed.`,
-      advice: `Insulate more, or keep ${room} drier.`,
-      source: "ISO 13788:2012 clause 5 (from memory)",
-      figures: { factor: lowest.factor, required: condensation.factor, month: condensation.month },
-    },
+    found(
+      code,
+      { severity: "fault", effect },
+      {
+        factor: lowest.factor,
+        section: lowest.sectionId,
+        required: condensation.factor,
+        month: condensation.month,
+        months: condensationMonths,
+      },
+    ),
   ];
 }
 
@@ -129,17 +98,7 @@ function coldJunctions(evidence: Evidence): RuledFinding[] {
   if (mould === null) return [];
   return evidence.surface.junctions
     .filter(({ meetsMould }) => meetsMould === false)
-    .map(({ name, factor }) => ({
-      code: "junction-mould",
-      severity: "caution",
-      effect: "condition",
-      message: `The junction "${name}" has a temperature factor of ${figure(factor)}; ${mould.month} asks for ${figure(mould.factor)}.`,
-      advice: "Insulate the junction, or keep the room drier.",
-      source: "ISO 13788:2012 clause 5 with a factor as stated (from memory)",
-      figures: { factor, required: mould.factor, month: mould.month },
-    }));
-}
-
-function figure(factor: number): string {
-  return formatNumber(factor, 2);
+    .map(({ name, factor }) =>
+      found("junction-mould", CONDITION, { name, factor, required: mould.factor, month: mould.month }),
+    );
 }

@@ -1,7 +1,13 @@
 import type { BuildUpCalculation } from "../calculate-build-up.ts";
 import type { FurtherChecks } from "../further-checks/types.ts";
 import type { BuildUp, Room } from "../project/types.ts";
-import type { Finding, FindingSeverity, SurfaceResult, VapourLayerResult } from "../result/types.ts";
+import type {
+  FindingCode,
+  FindingFigures,
+  FindingSeverity,
+  SurfaceResult,
+  VapourLayerResult,
+} from "../result/types.ts";
 import type { SensitivityRun } from "../sensitivity/sensitivity-runs.ts";
 import type { Site } from "../surroundings/far-side-months.ts";
 import type { TightLayer } from "../vapour-layer/candidates.ts";
@@ -12,11 +18,20 @@ import type { TightLayer } from "../vapour-layer/candidates.ts";
  */
 export type JudgementEffect = "change by guidance" | "beyond" | "change by number" | "condition" | "none";
 
-/** A finding as a rule gives it; its id is made from the build-up and the code. */
-export interface RuledFinding extends Omit<Finding, "id"> {
-  effect: JudgementEffect;
+/** How much a finding matters, and what it does to the judgement. */
+export interface FindingWeight {
   severity: FindingSeverity;
+  effect: JudgementEffect;
 }
+
+/** A finding of one code as a rule gives it: its id and its words are made from this. */
+export interface RuledFindingOf<Code extends FindingCode> extends FindingWeight {
+  code: Code;
+  figures: FindingFigures[Code];
+}
+
+/** A finding as a rule gives it; the code tells which figures it has. */
+export type RuledFinding = { [Code in FindingCode]: RuledFindingOf<Code> }[FindingCode];
 
 /** Everything known about a build-up when findings are made. */
 export interface Evidence {

@@ -1,5 +1,6 @@
-import { formatQuantity } from "../quantities/format-quantity.ts";
-import { grams } from "./figures-in-words.ts";
+import type { WaterWithout } from "../result/types.ts";
+import type { SensitivityRun } from "../sensitivity/sensitivity-runs.ts";
+import { CONDITION, found, NOTE } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 import { isRequired } from "./vapour-layer.ts";
 import { isTooMuch, judgeWater, type WaterJudged } from "./water-level.ts";
@@ -19,63 +20,28 @@ export function dependenceFindings(evidence: Evidence): RuledFinding[] {
   const now = judgeWater(evidence.calculation);
   if (isTooMuch(now)) return [];
   const whenOpened = judgeWater(opened.calculation);
-  const whenGone = judgeWater(without.calculation);
   const figures = {
-    sd: vapourLayer.sd,
-    openedVerdict: opened.result.verdict,
-    openedAmount: whenOpened.amount,
-    noneVerdict: without.result.verdict,
-    noneAmount: whenGone.amount,
+    name: tightLayer.name,
+    layers: tightLayer.layers,
+    sd: tightLayer.sd,
+    whenOpened: waterOf(opened, whenOpened),
+    whenLeftOut: waterOf(without, judgeWater(without.calculation)),
+    joints: isOfBoards(evidence) ? ("boards" as const) : ("sheet" as const),
   };
-  const common = { source: "worked out again for this build-up; what counts as too much is as for any water", figures };
-  const name = `${tightLayer.name} (sd ${formatQuantity(tightLayer.sd, "sd")})`;
-  if (isTooMuch(whenOpened)) {
-    return [
-      {
-        ...common,
-        code: "depends-on-vapour-layer",
-        severity: "caution",
-        effect: "condition",
-        message: `The build-up depends on ${name} being continuous: ten times more open it ${outcome(whenOpened)}.`,
-        advice: sealing(evidence),
-      },
-    ];
-  }
-  const gone = isTooMuch(whenGone)
-    ? ` Left out altogether it ${outcome(whenGone)}.`
-    : " By vapour alone it would do without it; it is still needed against moving air.";
   return [
-    {
-      ...common,
-      code: "forgives-gaps",
-      severity: "note",
-      effect: "none",
-      message: `The build-up forgives gaps: with ${name} ten times more open it still ${outcome(whenOpened)}.${gone}`,
-      advice: isTooMuch(whenGone) ? sealing(evidence) : null,
-    },
+    isTooMuch(whenOpened)
+      ? found("depends-on-vapour-layer", CONDITION, figures)
+      : found("forgives-gaps", NOTE, figures),
   ];
 }
 
-/** What to seal: laps of a sheet, or joints of boards. */
-function sealing({ tightLayer, buildUp }: Evidence): string {
-  const isBoard = tightLayer!.parts.every(({ layer }) => buildUp.layers[layer]?.type === "material");
-  const joints = isBoard ? "the joints of the boards (tape or sealant)" : "laps (tape on the sheet)";
-  return `Seal ${joints}, the perimeter (a batten or sealant along the edges), sockets and pipes (airtight boxes, or a service layer on the room side).`;
+function waterOf({ result }: SensitivityRun, { level, amount, limit, yearsToGather }: WaterJudged): WaterWithout {
+  return { verdict: result.verdict, level, amount, limit: limit?.amount ?? null, yearsToGather };
 }
 
-/** How slowly a trace gathers where it does not dry out; nothing where it does. */
-function untilItGathers({ yearsToGather }: WaterJudged): string {
-  return yearsToGather === null ? "" : ` in the first year, ${Math.round(yearsToGather)} years until 200 g/m²`;
-}
-
-function outcome(judged: WaterJudged): string {
-  if (judged.level === "none") return "stays dry";
-  if (judged.level === "stays") return `stays wet (${grams(judged.amount)} in the first year)`;
-  if (judged.level === "too much")
-    return `takes up too much water (${grams(judged.amount)}, limit ${grams(judged.limit!.amount)})`;
-  return judged.level === "trace"
-    ? `has only a trace of water (${grams(judged.amount)}${untilItGathers(judged)})`
-    : `dries out (${grams(judged.amount)} at most)`;
+/** Boards have joints to seal, sheets have laps. */
+function isOfBoards({ tightLayer, buildUp }: Evidence): boolean {
+  return tightLayer!.parts.every(({ layer }) => buildUp.layers[layer]?.type === "material");
 }
 
 /** A solid wall that is its own vapour layer has no laps to seal. */

@@ -1,8 +1,8 @@
 import { saturationPressure } from "../air/saturation-pressure.ts";
-import { formatQuantity } from "../quantities/format-quantity.ts";
+import type { Side, TightLayerFigures } from "../result/types.ts";
 import { betweenFraming } from "../vapour-layer/assess-vapour-layer.ts";
 import type { TightLayer } from "../vapour-layer/candidates.ts";
-import { sideInWords } from "../vapour-layer/vapour-layer-message.ts";
+import { CAUTION, found } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 import { isTooMuch, judgeWater } from "./water-level.ts";
 
@@ -16,43 +16,38 @@ export const DAMP_MONTHS = 2;
  * Source: common practice.
  */
 export function vapourLayerFindings(evidence: Evidence): RuledFinding[] {
-  const { vapourLayer, calculation, tightLayer } = evidence;
-  const side = sideInWords(vapourLayer.warmSide, calculation);
+  const { calculation, tightLayer } = evidence;
+  const { warmSide, onWarmSide } = evidence.vapourLayer;
+  if (warmSide === "neither") return [];
   const findings: RuledFinding[] = [];
   const coldSide = layerOnColdSide(evidence);
   if (coldSide !== null && !isRequired(evidence, coldSide)) {
     const damp = dampMonths(evidence, coldSide);
     if (damp >= DAMP_MONTHS && isFinishOrSheet(evidence, coldSide))
-      findings.push(coldSideLayer(evidence, coldSide, damp, side));
+      findings.push(coldSideLayer(coldSide, damp, warmSide));
   }
-  const missing = vapourLayer.warmSide !== "neither" && vapourLayer.onWarmSide !== true;
   const judged = judgeWater(calculation);
   const tooMuch = isTooMuch(judged);
-  const tooOpen = tightLayer !== null && tooMuch && isTooOpen(evidence, tightLayer);
-  if (tooOpen || (missing && (tooMuch || judged.level === "some"))) {
-    findings.push({
-      code: "no-vapour-layer-warm-side",
-      severity: "caution",
-      effect: "none",
-      message: tooOpen
-        ? `On the warm side (${side}) only ${tightLayer.name} (sd ${formatQuantity(tightLayer.sd, "sd")}) holds the vapour back, which is too little here: there is no vapour layer.`
-        : `Nothing on the warm side (${side}) holds the vapour back before it reaches the cold part of the build-up.`,
-      advice: `A vapour layer belongs on the warm side: towards ${side}, before the insulation.`,
-      source: "common practice",
-      figures: { warmSide: vapourLayer.warmSide },
-    });
-  }
+  const tooOpen = tightLayer !== null && tooMuch && isTooOpen(evidence, tightLayer) ? tightLayer : null;
+  if (tooOpen !== null || (onWarmSide !== true && (tooMuch || judged.level === "some")))
+    findings.push(
+      found("no-vapour-layer-warm-side", CAUTION, { warmSide, tooOpen: tooOpen === null ? null : namesOf(tooOpen) }),
+    );
   return findings;
+}
+
+function namesOf({ name, layers, sd }: TightLayer): TightLayerFigures {
+  return { name, layers, sd };
 }
 
 /**
  * The tight layer on the cold side: the only one there is, or, where vapour comes from the far side, the skin towards
  * the room that is tighter than what lies on the warm side. Outwards such a skin is the tight outer skin's own rule.
  */
-function layerOnColdSide({ vapourLayer, tightLayer, tightLayers, buildUp }: Evidence): TightLayer | null {
+function layerOnColdSide({ vapourLayer, tightLayer, tightLayers }: Evidence): TightLayer | null {
   if (vapourLayer.onWarmSide === false) return tightLayer;
   const { outerSkin, warmSide } = vapourLayer;
-  if (outerSkin === null || warmSide === buildUp.room) return null;
+  if (outerSkin === null || warmSide === "inside") return null;
   return tightLayers.find(({ layers }) => layers === outerSkin.layers) ?? null;
 }
 
@@ -68,25 +63,16 @@ function isTooOpen(evidence: Evidence, layer: TightLayer): boolean {
 /** The most open membrane sold as a vapour control layer [m] (common practice). */
 export const LEAST_VAPOUR_LAYER_SD = 2;
 
-function coldSideLayer(evidence: Evidence, layer: TightLayer, damp: number, side: string): RuledFinding {
-  const inwards = evidence.vapourLayer.warmSide !== evidence.buildUp.room;
-  return {
-    code: "vapour-layer-cold-side",
-    severity: "fault",
-    effect: inwards ? "change by guidance" : "none",
-    message:
-      `The tight layer ${layer.name} (sd ${formatQuantity(layer.sd, "sd")}) lies on the cold side: over the year vapour is pushed from ${side}. ` +
-      `The air at its warm face stands at 80 % or more in ${damp} months.`,
-    advice: `Take it out, or move it to the warm side, towards ${side}.`,
-    source: "common practice",
-    figures: { sd: layer.sd, warmSide: evidence.vapourLayer.warmSide, dampMonths: damp },
-  };
+function coldSideLayer(layer: TightLayer, damp: number, warmSide: Side): RuledFinding {
+  const effect = warmSide === "inside" ? "none" : "change by guidance";
+  const figures = { ...namesOf(layer), warmSide, dampMonths: damp };
+  return found("vapour-layer-cold-side", { severity: "fault", effect }, figures);
 }
 
 /** Months in which the air at the layer's warm face stands at 80 % or more, between framing. */
 function dampMonths(evidence: Evidence, layer: TightLayer): number {
   const section = betweenFraming(evidence.calculation);
-  const fromRoom = evidence.vapourLayer.warmSide === evidence.buildUp.room;
+  const fromRoom = evidence.vapourLayer.warmSide === "inside";
   const { line, climate, year } = section;
   const face = fromRoom ? layer.resistanceBefore : layer.resistanceAfter;
   const nodes = Array.from({ length: line.count }, (_, node) => node).filter(

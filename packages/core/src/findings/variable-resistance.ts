@@ -1,5 +1,5 @@
 import { rankOfVerdict } from "../year/verdicts.ts";
-import { grams, joined } from "./figures-in-words.ts";
+import { CAUTION, CONDITION, found, NOTE } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /**
@@ -9,29 +9,19 @@ import type { Evidence, RuledFinding } from "./types.ts";
 export function variableResistanceFindings({ checks, calculation }: Evidence): RuledFinding[] {
   const varying = checks.variableResistance;
   if (varying === null) return [];
-  const { converged, rounds, tolerance, verdict, peak, layers } = varying;
-  const dry = calculation.governing.year.verdict;
-  const differs = verdict !== dry;
-  const isWorse = rankOfVerdict(verdict) > rankOfVerdict(dry);
-  const amount = peak.month === null ? "" : `, at most ${grams(peak.amount)} at the end of ${peak.month}`;
-  const names = joined([...new Set(layers.map(({ name }) => name))]);
-  const settled = converged
-    ? `It settled in at most ${rounds} rounds a month, to ${tolerance} of each value.`
-    : `It did not settle within ${rounds} rounds in every month (${tolerance} of each value was asked for): take it as no answer.`;
-  return [
-    {
-      code: "variable-resistance",
-      severity: converged && !differs ? "note" : "caution",
-      effect: isWorse && converged ? "condition" : "none",
-      message:
-        `With the vapour resistance of ${names || "no layer"} by the humidity in it: ${verdict}${amount}. ` +
-        `With the dry values, which rule: ${dry}. ${settled}`,
-      advice:
-        differs && converged
-          ? "The answer hangs on how these layers change with humidity: ask the maker for the table of sd by relative humidity."
-          : null,
-      source: "resistance by each layer's mean relative humidity (this project's rule)",
-      figures: { verdict, dryVerdict: dry, peak: peak.amount, rounds, tolerance, converged: String(converged) },
-    },
-  ];
+  const { rounds, tolerance, converged, verdict, peak, layers } = varying;
+  const dryVerdict = calculation.governing.year.verdict;
+  const isWorse = rankOfVerdict(verdict) > rankOfVerdict(dryVerdict);
+  const figures = {
+    layers: layers.map(({ layer }) => layer),
+    verdict,
+    dryVerdict,
+    peak: peak.amount,
+    peakMonth: peak.month,
+    rounds,
+    tolerance,
+    converged,
+  };
+  const weight = converged && verdict === dryVerdict ? NOTE : isWorse && converged ? CONDITION : CAUTION;
+  return [found("variable-resistance", weight, figures)];
 }

@@ -1,10 +1,8 @@
 import type { BuildUpCalculation, SectionCalculation } from "../calculate-build-up.ts";
+import type { WaterLevel } from "../result/types.ts";
 import { NOTHING_HELD } from "../year/section-year.ts";
 import { type AmountLimit, amountLimits, DROPS_GATHER, TRACE } from "./amount-limits.ts";
 import { type WaterZone, waterZones } from "./water-zones.ts";
-
-/** How much water there is, by what it sits on. */
-export type WaterLevel = "none" | "trace" | "some" | "too much" | "stays";
 
 /** The water of a build-up as a careful adviser looks at it. */
 export interface WaterJudged {
@@ -37,11 +35,7 @@ export const LONG_ENOUGH = 50;
  */
 export function judgeZones(calculation: BuildUpCalculation): WaterJudged[] {
   return calculation.sections
-    .flatMap((section) =>
-      waterZones(section, section.withinMonth, calculation.buildUp).map((zone) =>
-        judgeZone(section, zone, calculation),
-      ),
-    )
+    .flatMap((section) => waterZones(section, section.withinMonth).map((zone) => judgeZone(section, zone, calculation)))
     .sort((one, other) => RANK[other.level] - RANK[one.level] || shareOfLimit(other) - shareOfLimit(one));
 }
 

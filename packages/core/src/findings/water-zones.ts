@@ -1,5 +1,5 @@
 import type { SectionCalculation } from "../calculate-build-up.ts";
-import type { BuildUp } from "../project/types.ts";
+import type { PartOfLayer, Place, SlicePart } from "../result/types.ts";
 import { sumOf } from "../year/section-year.ts";
 import type { SectionYear } from "../year/types.ts";
 
@@ -13,8 +13,7 @@ export interface WaterZone {
   month: number;
   /** Left at the end of the run year [kg/m²]. */
   left: number;
-  /** Where it is, in words: "between mineral wool slab and oriented strand board", "inside mineral wool slab". */
-  where: string;
+  place: Place;
   /** Layer indices whose faces or inside it touches. */
   layers: number[];
 }
@@ -27,11 +26,10 @@ const NO_WATER = 1e-6;
  *
  * @param section - a calculated section
  * @param year - the standard's year or the one with drying inside the month
- * @param buildUp - for the names of its layers
  * @returns zones, most water first; none when dry
  * Source: this project's rule (METHOD.md, Zones of water).
  */
-export function waterZones(section: SectionCalculation, year: SectionYear, buildUp: BuildUp): WaterZone[] {
+export function waterZones(section: SectionCalculation, year: SectionYear): WaterZone[] {
   if (year.startMonth === null) return [];
   const { count } = section.line;
   const everWet = Array.from({ length: count }, (_, node) => year.held.some((held) => held[node]! > NO_WATER));
@@ -49,42 +47,42 @@ export function waterZones(section: SectionCalculation, year: SectionYear, build
       peak,
       month: totals.indexOf(peak),
       left: totals[lastMonth]!,
-      ...placeOfZone(section, first, last, buildUp),
+      ...placeOfZone(section, first, last),
     });
     first = last;
   }
   return zones.sort((a, b) => b.peak - a.peak);
 }
 
-function placeOfZone(
-  section: SectionCalculation,
-  first: number,
-  last: number,
-  buildUp: BuildUp,
-): Pick<WaterZone, "where" | "layers"> {
+function placeOfZone(section: SectionCalculation, first: number, last: number): Pick<WaterZone, "place" | "layers"> {
   const inner = layerEndingAt(section, first);
   const outer = layerBeginningAt(section, last);
   const within = layersBetween(section, first, last);
   const layers = [...new Set([inner, ...within, outer])].filter((layer) => layer >= 0);
-  const name = (layer: number): string => buildUp.layers[layer]?.name ?? "the surface";
-  if (first === last && inner === outer) return { where: whereInside(section, first, inner, name(inner)), layers };
-  if (first === last) return { where: `between ${name(inner)} and ${name(outer)}`, layers };
-  if (inner === outer) return { where: `in a zone inside ${name(inner)}`, layers };
-  return { where: `in a zone from ${name(inner)} to ${name(outer)}`, layers };
+  const facing = first === last && inner === outer ? facingAt(section, first, inner) : null;
+  const place: Place = {
+    extent: first === last ? "node" : "zone",
+    inner: partOf(section, inner, facing === "inner facing" ? facing : null),
+    outer: partOf(section, outer, facing === "outer facing" ? facing : null),
+  };
+  return { place, layers };
 }
 
-/** Inside a layer, or at the facing of a faced board. */
-function whereInside(section: SectionCalculation, node: number, layer: number, name: string): string {
-  const { line } = section;
-  const facings = section.slices.filter((slice) => slice.layer === layer && slice.part.endsWith("facing"));
-  const depthBefore = line.depth[node - 1]!;
-  const depthAfter = line.depth[node + 1]!;
+/** The facing at whose inside a node lies; null inside the layer itself. */
+function facingAt({ line, slices }: SectionCalculation, node: number, layer: number): SlicePart | null {
+  const has = (part: SlicePart): boolean => slices.some((slice) => slice.layer === layer && slice.part === part);
   const depth = line.depth[node]!;
-  if (facings.some(({ part }) => part === "outer facing") && depth === depthAfter)
-    return `behind the outer facing of ${name}`;
-  if (facings.some(({ part }) => part === "inner facing") && depth === depthBefore)
-    return `behind the inner facing of ${name}`;
-  return `inside ${name}`;
+  if (has("outer facing") && depth === line.depth[node + 1]!) return "outer facing";
+  return has("inner facing") && depth === line.depth[node - 1]! ? "inner facing" : null;
+}
+
+/** A layer along the section, or a facing of it; null at a surface. */
+function partOf({ slices }: SectionCalculation, layer: number, facing: SlicePart | null): PartOfLayer | null {
+  const ofLayer = slices.filter((slice) => slice.layer === layer);
+  const slice =
+    ofLayer.find(({ part }) => (facing === null ? part === "whole" || part === "framing" : part === facing)) ??
+    ofLayer[0];
+  return slice === undefined ? null : { layer, part: slice.part, material: slice.material };
 }
 
 function layerEndingAt(section: SectionCalculation, node: number): number {

@@ -4,12 +4,13 @@ import { humidityAtNode } from "../further-checks/along/humidity-at-node.ts";
 import { MORE_HUMID_THAN_OUTDOORS } from "../further-checks/mould/humid-interfaces.ts";
 import {
   moistureAt,
+  pieceInWords,
   WOOD_MOISTURE_LIMIT,
   type WoodenPiece,
   woodenPieces,
 } from "../further-checks/wood/wood-moisture.ts";
-import { formatQuantity } from "../quantities/format-quantity.ts";
-import { joined } from "./figures-in-words.ts";
+import type { MonthName } from "../result/types.ts";
+import { CONDITION, found, NOTE } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /**
@@ -31,36 +32,23 @@ export function woodMoistureFindings(evidence: Evidence): RuledFinding[] {
   );
   const own = worst.ofItsOwn.length;
   const counted = own > 0 ? worst.ofItsOwn : worst.months;
-  const place =
-    worst.piece.section.name === "whole" ? worst.piece.name : `${worst.piece.name} (${worst.piece.section.name})`;
-  const others = [...new Set(wet.filter((entry) => entry.ofItsOwn.length > 0).map(({ piece }) => piece.name))].filter(
-    (name) => name !== worst.piece.name,
-  );
-  const long = own > 1;
-  const as = `${place} would come to ${formatQuantity(wettest(counted), "moisture content")} moisture, over ${formatQuantity(WOOD_MOISTURE_LIMIT, "moisture content")} in ${monthsInWords(counted.map(({ month }) => month))}`;
-  return [
-    {
-      code: "wood-moisture",
-      severity: long ? "caution" : "note",
-      effect: long ? "condition" : "none",
-      message:
-        own > 0
-          ? `${as}, if the air at its face stayed so for ever: an equilibrium, which overstates short wet spells.${others.length > 0 ? ` Also over it: ${joined(others)}.` : ""}`
-          : `${as}: no more than the air outdoors does to any wood at that time of year.`,
-      advice: long
-        ? `Keep the air at ${worst.piece.name} drier: a tighter vapour layer on the warm side, or more open layers on the cold side.`
-        : null,
-      source: "FPL Wood Handbook chapter 4 for the equilibrium (from memory); 20 % is common practice",
-      figures: {
-        moisture: wettest(counted),
-        limit: WOOD_MOISTURE_LIMIT,
-        months: own,
-        monthsWithOutdoors: worst.months.length,
-        layer: worst.piece.slice.layer + 1,
-        section: worst.piece.section.name,
-      },
-    },
-  ];
+  const nameOf = ({ piece }: WoodenPiece): string => pieceInWords(piece, evidence.buildUp.layers);
+  const alsoWet = new Map(wet.filter(({ ofItsOwn }) => ofItsOwn.length > 0).map(({ piece }) => [nameOf(piece), piece]));
+  alsoWet.delete(nameOf(worst.piece));
+  const figures = {
+    section: worst.piece.section.id,
+    piece: worst.piece.piece,
+    moisture: wettest(counted),
+    limit: WOOD_MOISTURE_LIMIT,
+    months: worst.ofItsOwn.map(nameOfMonth),
+    monthsWithOutdoors: worst.months.map(nameOfMonth),
+    others: [...alsoWet.values()].map(({ piece }) => piece),
+  };
+  return [found("wood-moisture", own > 1 ? CONDITION : NOTE, figures)];
+}
+
+function nameOfMonth({ month }: WetMonth): MonthName {
+  return MONTH_NAMES[month]!;
 }
 
 interface WetMonth {
@@ -89,9 +77,4 @@ function monthsOver({ section, faces }: WoodenPiece, { site }: Evidence): WetMon
 
 function wettest(months: readonly WetMonth[]): number {
   return months.reduce((most, { moisture }) => Math.max(most, moisture), 0);
-}
-
-function monthsInWords(months: readonly number[]): string {
-  const names = joined(months.map((month) => MONTH_NAMES[month]!));
-  return months.length === 1 ? `one month, ${names}` : `${months.length} months (${names})`;
 }

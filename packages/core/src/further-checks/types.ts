@@ -1,8 +1,8 @@
 import type {
-  GapsResult,
-  LeakResult,
-  TrappedWaterResult,
-  TwoSeasonResult,
+  GapsData,
+  LeakData,
+  TrappedWaterData,
+  TwoSeasonData,
   VariableResistanceResult,
   WoodResult,
 } from "../result/types.ts";
@@ -10,9 +10,9 @@ import type {
 /** What stands beside the monthly method: results of the checks, empty or null where they do not apply. */
 export interface FurtherChecks {
   wood: WoodResult[];
-  trappedWater: TrappedWaterResult[];
-  twoSeasonCheck: TwoSeasonResult | null;
-  leak: LeakResult | null;
-  gaps: GapsResult[];
+  trappedWater: TrappedWaterData[];
+  twoSeasonCheck: TwoSeasonData | null;
+  leak: LeakData | null;
+  gaps: GapsData[];
   variableResistance: VariableResistanceResult | null;
 }

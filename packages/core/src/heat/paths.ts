@@ -1,4 +1,5 @@
 import type { Framing } from "../project/types.ts";
+import type { SectionId } from "../result/types.ts";
 import type { CountedLayer, Path } from "./types.ts";
 
 /**
@@ -46,14 +47,24 @@ export function resistanceAlong(layer: CountedLayer, path: Path): number {
 }
 
 /**
- * The name of a way through, as the result and the report use it.
+ * Which way through a path is.
  *
  * @param path - way through
  * @param anyFraming - whether the build-up has framing at all
- * @returns "whole", "between framing" or "through studs and battens"
- * @example pathName({ through: ["studs"], share: 0.15 }, true) // "through studs"
+ * @returns its kind, with the framings that it goes through
  */
-export function pathName(path: Path, anyFraming: boolean): string {
-  if (path.through.length === 0) return anyFraming ? "between framing" : "whole";
-  return `through ${path.through.join(" and ")}`;
+export function sectionOfPath({ through }: Path, anyFraming: boolean): SectionId {
+  if (through.length > 0) return { kind: "through framing", through: [...through] };
+  return { kind: anyFraming ? "between framing" : "whole", through: [] };
+}
+
+/**
+ * The name of a way through, as the result and the report use it.
+ *
+ * @param section - which way through
+ * @returns "whole", "between framing" or "through studs and battens"
+ * @example sectionName({ kind: "through framing", through: ["studs"] }) // "through studs"
+ */
+export function sectionName({ kind, through }: SectionId): string {
+  return kind === "through framing" ? `through ${through.join(" and ")}` : kind;
 }

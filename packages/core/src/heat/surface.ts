@@ -1,8 +1,8 @@
 import { saturationPressure } from "../air/saturation-pressure.ts";
 import { MONTH_NAMES } from "../constants.ts";
 import type { AirMonths } from "../project/types.ts";
-import type { SurfaceResult } from "../result/types.ts";
-import { pathName } from "./paths.ts";
+import type { MonthName, SurfaceResult } from "../result/types.ts";
+import { sectionName, sectionOfPath } from "./paths.ts";
 import {
   CRITICAL_SURFACE_HUMIDITY,
   combinedTemperatureFactor,
@@ -10,7 +10,7 @@ import {
   requiredTemperatureFactor,
   SMALLEST_DIFFERENCE,
 } from "./temperature-factor.ts";
-import type { HeatCalculation } from "./types.ts";
+import type { HeatCalculation, Path } from "./types.ts";
 
 /** What the surface check looks at beside the heat figures. */
 export interface SurfaceQuestion {
@@ -34,10 +34,14 @@ export function assessSurface(heat: HeatCalculation, question: SurfaceQuestion):
   const beyond = heat.surfaceResistances.outsideForMoisture;
   const framed = heat.counted.some(({ framing }) => framing !== null);
   const alongPaths = heat.paths.map((path) => ({
-    where: pathName(path, framed),
+    ...whereOf(path, framed),
     factor: pathTemperatureFactor(heat.counted, path, beyond),
   }));
-  const combined = { where: "combined", factor: combinedTemperatureFactor(heat.counted, heat.paths, beyond) };
+  const combined = {
+    where: "combined",
+    sectionId: null,
+    factor: combinedTemperatureFactor(heat.counted, heat.paths, beyond),
+  };
   const temperatureFactors = framed ? [...alongPaths, combined] : alongPaths;
   const required = MONTH_NAMES.map((month, index) => ({ month, ...requiredIn(inside, outside, index) }));
   const critical = {
@@ -63,12 +67,19 @@ export function assessSurface(heat: HeatCalculation, question: SurfaceQuestion):
   };
 }
 
+type FactorOfFace = SurfaceResult["temperatureFactors"][number];
+
+function whereOf(path: Path, framed: boolean): Pick<FactorOfFace, "where" | "sectionId"> {
+  const sectionId = sectionOfPath(path, framed);
+  return { where: sectionName(sectionId), sectionId };
+}
+
 /** The lowest temperature factor of a surface result [–]. */
-export function lowestFactor(surface: SurfaceResult): { where: string; factor: number } {
+export function lowestFactor(surface: SurfaceResult): FactorOfFace {
   return lowestOf(surface.temperatureFactors);
 }
 
-function lowestOf(factors: SurfaceResult["temperatureFactors"]): { where: string; factor: number } {
+function lowestOf(factors: readonly FactorOfFace[]): FactorOfFace {
   return factors.reduce((lowest, entry) => (entry.factor < lowest.factor ? entry : lowest));
 }
 
@@ -86,10 +97,10 @@ function requiredIn(inside: AirMonths, outside: AirMonths, month: number): Requi
 }
 
 function criticalMonth(
-  required: readonly ({ month: string } & Requirement)[],
+  required: readonly ({ month: MonthName } & Requirement)[],
   what: keyof Requirement,
-): { month: string; factor: number } | null {
-  let critical: { month: string; factor: number } | null = null;
+): { month: MonthName; factor: number } | null {
+  let critical: { month: MonthName; factor: number } | null = null;
   for (const entry of required) {
     const factor = entry[what];
     if (factor !== null && (critical === null || factor > critical.factor)) critical = { month: entry.month, factor };
@@ -105,7 +116,7 @@ function humidityStood(
   factor: number,
   inside: AirMonths,
   outside: AirMonths,
-  criticalMonth: string,
+  criticalMonth: MonthName,
 ): SurfaceResult["humidityStood"] {
   let least: SurfaceResult["humidityStood"] = null;
   for (const [index, month] of MONTH_NAMES.entries()) {
@@ -126,7 +137,7 @@ function humidityStood(
 const SAME_HUMIDITY = 1e-9;
 
 /** The months in which a surface with a temperature factor is at saturation. */
-function monthsWithDrops(factor: number, required: readonly ({ month: string } & Requirement)[]): string[] {
+function monthsWithDrops(factor: number, required: readonly ({ month: MonthName } & Requirement)[]): MonthName[] {
   return required
     .filter(({ condensation }) => condensation !== null && factor < condensation)
     .map(({ month }) => month);
@@ -159,15 +170,16 @@ function otherFace(heat: HeatCalculation, inside: AirMonths, outside: AirMonths)
   const combined = combinedTemperatureFactor(heat.counted, heat.paths, beyond);
   const framed = heat.counted.some(({ framing }) => framing !== null);
   const alongPaths = heat.paths.map((path) => ({
-    where: pathName(path, framed),
+    ...whereOf(path, framed),
     factor: pathTemperatureFactor(heat.counted, path, beyond),
   }));
-  const lowest = lowestOf([...alongPaths, { where: "combined", factor: combined }]);
+  const lowest = lowestOf([...alongPaths, { where: "combined", sectionId: null, factor: combined }]);
   const required = MONTH_NAMES.map((month, index) => ({ month, ...requiredIn(outside, inside, index) }));
   const mould = criticalMonth(required, "mould");
   return {
     temperatureFactor: lowest.factor,
     where: lowest.where,
+    sectionId: lowest.sectionId,
     combined,
     required: mould?.factor ?? null,
     criticalMonth: mould?.month ?? null,

@@ -69,10 +69,10 @@ function goalOf({ judgement, findings }: BuildUpResult): Goal | null {
 }
 
 /** Where nothing drives vapour, the room is warm all the same as far as its surface goes. */
-function warmSideOf({ vapourLayer, room }: BuildUpResult): WarmSide {
+function warmSideOf({ vapourLayer }: BuildUpResult): WarmSide {
   const side = vapourLayer?.warmSide ?? "neither";
   if (side === "neither") return "neither";
-  return side === room ? "room" : "far side";
+  return side === "inside" ? "room" : "far side";
 }
 
 function listed(before: BuildUp, found: readonly { step: ChangeStep; effort: number }[], trials: Trials): Remedy[] {

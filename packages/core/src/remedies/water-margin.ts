@@ -25,7 +25,7 @@ export const MOST_ON_GYPSUM_OR_PAPER = 0.2;
  */
 export function keepsWaterMargin(calculation: BuildUpCalculation): boolean {
   return calculation.sections.every((section) =>
-    waterZones(section, section.withinMonth, calculation.buildUp).every(
+    waterZones(section, section.withinMonth).every(
       (zone) => zone.peak <= Math.max(TRACE, mostIn(zone, section, calculation)),
     ),
   );

@@ -1,3 +1,5 @@
+import type { MonthName } from "./places.ts";
+
 /** The outdoor climate that was used, month by month. */
 export interface ClimateResult {
   name: string;
@@ -14,7 +16,7 @@ export interface ClimateResult {
 
 /** The air of one month: [°C], a fraction, [Pa]. */
 export interface MonthOfAir {
-  month: string;
+  month: MonthName;
   temperature: number;
   relativeHumidity: number;
   vapourPressure: number;

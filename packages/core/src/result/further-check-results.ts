@@ -1,30 +1,41 @@
 import type { Peak } from "./moisture-result.ts";
+import type { MonthName, Place, SectionId } from "./places.ts";
 import type { VerdictWord } from "./words.ts";
 
 /** Equilibrium moisture content at the faces of a wooden layer. */
 export interface WoodResult {
   section: string;
+  sectionId: SectionId;
   /** Index of that section among the sections of the moisture side, from 0. */
   sectionIndex: number;
   layer: number;
   name: string;
   /** Equilibrium moisture content, fraction of dry mass, month by month at the inner and outer face. */
-  months: { month: string; inner: number; outer: number }[];
+  months: { month: MonthName; inner: number; outer: number }[];
   monthsOverLimit: number;
 }
 
-/** How long water that starts in a layer takes to dry. */
-export interface TrappedWaterResult {
+/** What would let a wet layer dry faster: layers by index, from 0. */
+export type DryingChange =
+  | { kind: "no vapour layer"; layers: readonly number[] }
+  | { kind: "vapour layer more open"; layers: readonly number[] }
+  /** sd [m] */
+  | { kind: "breather membrane"; layer: number; sd: number }
+  | { kind: "open wood fibre board"; layer: number };
+
+/** How long water that starts in a layer takes to dry, as data: amounts in kg/m². */
+export interface TrappedWaterData {
+  /** Index of the layer, from 0. */
   layer: number;
-  name: string;
   /** The way through that dries slowest, and is reported. */
-  section: string;
+  sectionId: SectionId;
   amount: number;
-  startMonth: string;
+  startMonth: MonthName;
   /** Days until under 0.001 kg/m² anywhere; null when not within ten years. */
   daysToDry: number | null;
   mostHeldElsewhere: number;
-  elsewhere: string | null;
+  /** Where that is; null where none is. */
+  place: Place | null;
   /** Water gone to the room side and outwards [kg/m²]. */
   toRoom: number;
   toFarSide: number;
@@ -33,44 +44,99 @@ export interface TrappedWaterResult {
   held: number[];
   /** Held everywhere else at the same times [kg/m²]. */
   heldElsewhere: number[];
-  variants: { change: string; daysToDry: number | null }[];
+  /** Changes that were tried, fastest first. */
+  variants: { by: DryingChange; daysToDry: number | null }[];
 }
 
-/** The two-season check of DIN 4108-3. */
-export interface TwoSeasonResult {
+/** The same with its names and words. */
+export interface TrappedWaterResult extends Omit<TrappedWaterData, "variants"> {
+  name: string;
+  section: string;
+  elsewhere: string | null;
+  variants: { by: DryingChange; change: string; daysToDry: number | null }[];
+}
+
+/** Why the two-season check is not meant for a build-up. */
+export type TwoSeasonReason =
+  | "not against outdoor air"
+  | "not heated"
+  | "cooled"
+  | "pool or steam"
+  | "wetter than its class"
+  | "more than one plane";
+
+/** The two-season check of DIN 4108-3, as data. */
+export interface TwoSeasonData {
   applies: boolean;
-  reason: string | null;
+  /** Why it does not apply; null where it does. */
+  why: TwoSeasonReason | null;
+  /** [m²·K/W] */
   surfaceResistanceInside: number;
   edition: string;
+  /** [kg/m²] */
   condensate: number;
   limit: number;
   summerCapacity: number;
   passes: boolean | null;
+  /** The section that does worst, and its wettest plane; null where nothing condenses. */
+  sectionId: SectionId;
+  place: Place | null;
+}
+
+/** The same with its words. */
+export interface TwoSeasonResult extends TwoSeasonData {
+  reason: string | null;
   plane: string | null;
 }
 
-/** Water that leaking air brings, beside diffusion. */
-export interface LeakResult {
+/** Water that leaking air brings, beside diffusion, as data. */
+export interface LeakData {
+  /** [m²/m²], [Pa] */
   area: number;
   pressure: number;
-  /** [m³/s per m²] */
+  /** [m³/s per m²], and over the wet season [m³/m²] */
   airFlow: number;
-  months: { month: string; grams: number }[];
+  airVolume: number;
+  /** Left each month [kg/m²]. */
+  months: { month: MonthName; amount: number }[];
   /** [kg/m²] over the wet season, beside diffusion's. */
   total: number;
   diffusion: number;
+  place: Place;
+}
+
+/** The same with its words. */
+export interface LeakResult extends LeakData {
   message: string;
 }
 
-/** A sheet with part of its area missing. */
-export interface GapsResult {
-  layer: number;
-  name: string;
-  share: number;
-  sdWhole: number;
-  sdEffective: number;
+/** A year in short: amounts in kg/m². */
+export interface GapsYear {
   verdict: VerdictWord;
   peak: Peak;
+}
+
+/** A sheet with part of its area missing, as data. */
+export interface GapsData extends GapsYear {
+  /** As the file states it, what is usual, or the framed part without a vapour layer. */
+  kind: "stated" | "usual" | "framed part";
+  /** Index of the layer, from 0. */
+  layer: number;
+  share: number;
+  /** Open laps as stated: width and spacing [m]; null where they are not. */
+  laps: { width: number; spacing: number } | null;
+  /** [m] */
+  sdWhole: number;
+  sdEffective: number;
+  /** With the layer whole; null for the framed part. */
+  whole: GapsYear | null;
+  /** The framed part: its way through, and whether the vapour layer stops there; null for the others. */
+  framedPart: { section: SectionId; stops: boolean } | null;
+}
+
+/** The same with its name and words. */
+export interface GapsResult extends GapsData {
+  name: string;
   message: string;
 }
 
@@ -81,7 +147,8 @@ export interface VariableResistanceResult {
   converged: boolean;
   /** The way through that governs. */
   section: string;
+  sectionId: SectionId;
   verdict: VerdictWord;
   peak: Peak;
-  layers: { layer: number; name: string; months: { month: string; relativeHumidity: number; sd: number }[] }[];
+  layers: { layer: number; name: string; months: { month: MonthName; relativeHumidity: number; sd: number }[] }[];
 }

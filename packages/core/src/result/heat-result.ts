@@ -1,4 +1,5 @@
 import type { EdgeInsulation, Soil, UnderfloorVoid } from "../project/types.ts";
+import type { MonthName, SectionId } from "./places.ts";
 
 /** What a floor to ISO 13370 was worked out from, for whoever works it again. */
 export interface FloorBasis {
@@ -45,7 +46,7 @@ export interface HeatResult {
   framingShare: number;
   temperatureFactor: number;
   requiredTemperatureFactor: number | null;
-  criticalMonth: string | null;
+  criticalMonth: MonthName | null;
   /** "upward" | "horizontal" | "downward" */
   direction: string;
   surfaceResistanceInside: number;
@@ -55,7 +56,7 @@ export interface HeatResult {
   limitsRatio: number;
   possibleError: number;
   /** The distinct ways through, with total resistance of each (upper limit). */
-  paths: { name: string; share: number; resistance: number; layerResistances: number[] }[];
+  paths: { id: SectionId; name: string; share: number; resistance: number; layerResistances: number[] }[];
   /** Each layer's resistance in the lower limit, with its bridging. */
   lowerLimitLayers: { layer: number | null; name: string; resistance: number }[];
   /** Corrections to ISO 6946 Annex F: each with its numbers, and whether it was left out under 3 %. */
@@ -85,18 +86,19 @@ export interface HeatResult {
 
 /** The inside surface: temperature factors [–] against what mould, drops and corrosion require. */
 export interface SurfaceResult {
-  temperatureFactors: { where: string; factor: number }[];
+  /** `sectionId` is null for the face as a whole; `where` is the name in words. */
+  temperatureFactors: { where: string; sectionId: SectionId | null; factor: number }[];
   /** Required factor each month for mould, condensation and corrosion; null where the month does not count. */
-  required: { month: string; mould: number | null; condensation: number | null; corrosion: number | null }[];
+  required: { month: MonthName; mould: number | null; condensation: number | null; corrosion: number | null }[];
   critical: {
-    mould: { month: string; factor: number } | null;
-    condensation: { month: string; factor: number } | null;
-    corrosion: { month: string; factor: number } | null;
+    mould: { month: MonthName; factor: number } | null;
+    condensation: { month: MonthName; factor: number } | null;
+    corrosion: { month: MonthName; factor: number } | null;
   };
   /** Why a critical month is null. */
   reason: string | null;
   /** Room relative humidity the coldest surface would stand in its worst month (fraction) before mould and before drops. */
-  humidityStood: { month: string; mould: number; condensation: number } | null;
+  humidityStood: { month: MonthName; mould: number; condensation: number } | null;
   /**
    * The other face of a partition, judged by the other room's air; null otherwise. `temperatureFactor` is the lowest,
    * at `where`; `required` and `criticalMonth` keep mould away, `condensation` drops.
@@ -104,16 +106,17 @@ export interface SurfaceResult {
   otherFace: {
     temperatureFactor: number;
     where: string;
+    sectionId: SectionId | null;
     combined: number;
     required: number | null;
-    criticalMonth: string | null;
-    condensation: { month: string; factor: number } | null;
-    condensationMonths: string[];
+    criticalMonth: MonthName | null;
+    condensation: { month: MonthName; factor: number } | null;
+    condensationMonths: MonthName[];
   } | null;
   /** Junctions against what this face asks, or the other one where only that room is the warmer. */
   junctions: { name: string; factor: number; meetsMould: boolean | null; meetsCondensation: boolean | null }[];
   /** Months in which the room surface itself is at saturation. */
-  condensationMonths: string[];
+  condensationMonths: MonthName[];
   /** Which case of a slightly ventilated air layer gives the lower factor, and stands here; null without such a layer. */
   slightVentilationCase?: "closed" | "open" | null;
 }

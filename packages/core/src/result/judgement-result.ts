@@ -1,29 +1,42 @@
+import type { FindingCode, FindingFigures } from "./finding-figures/finding-figures.ts";
 import type { Peak } from "./moisture-result.ts";
 import type { FindingSeverity, JudgementWord, VerdictWord } from "./words.ts";
 
-/** One thing worth telling, with the figures behind it and what to do. */
-export interface Finding {
+/** A finding of one code. */
+interface FindingOf<Code extends FindingCode> {
   /** `build-up-slug/code`, with `/section` or a number when one code occurs twice. */
   id: string;
-  code: string;
+  code: Code;
   severity: FindingSeverity;
-  /** What is so, in plain words with its figures. */
+  /** What is so, in one sentence that stands by itself. */
+  short: string;
+  /** That, and what follows it, in plain words with its figures. */
   message: string;
   /** What to do, or what to ask; null where nothing follows. */
   advice: string | null;
   /** Standard and clause, or "common practice". */
   source: string;
-  figures: Record<string, number | string | null>;
+  /** The data that the words were made of. */
+  figures: FindingFigures[Code];
 }
+
+/** One thing worth telling, with the figures behind it and what to do; the code tells which figures it has. */
+export type Finding<Code extends FindingCode = FindingCode> = Code extends FindingCode ? FindingOf<Code> : never;
 
 /** The judgement with its reasons. */
 export interface Judgement {
   word: JudgementWord;
   /** Ids of findings. */
   reasons: string[];
-  /** One plain sentence: the answer and its first reason. */
+  /** Id of the finding that decides; null where none speaks against the build-up. */
+  decisive: string | null;
+  /** Of the year with drying inside the month: what is told where no finding decides. */
+  verdict: VerdictWord;
+  /** The answer in one sentence, and with what follows it. */
+  short: string;
   message: string;
-  /** What the answer rests on and does not cover, in sentences. */
+  /** Ids of the findings that it rests on, and their advice in words; none unless it is sound with conditions. */
+  conditionsFrom: string[];
   conditions: string[];
 }
 

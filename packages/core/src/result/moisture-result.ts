@@ -1,10 +1,11 @@
+import type { MonthName, SectionId, SlicePart } from "./places.ts";
 import type { VerdictWord } from "./words.ts";
 
 /** The greatest month-end total of held water, and its month; null when dry. */
 export interface Peak {
   /** [kg/m²] */
   amount: number;
-  month: string | null;
+  month: MonthName | null;
 }
 
 /** What the year comes to: verdict, peak, water left after twelve months [kg/m²], the month by which all is gone. */
@@ -12,7 +13,7 @@ export interface YearSummary {
   verdict: VerdictWord;
   peak: Peak;
   carriedOver: number;
-  dryBy: string | null;
+  dryBy: MonthName | null;
 }
 
 /** The moisture side: what the governing section comes to, and every section. */
@@ -26,23 +27,25 @@ export interface MoistureResult extends YearSummary {
 
 /** One straight way through, with its twelve months. Amounts are per m² of its own area. */
 export interface SectionResult extends YearSummary {
+  /** Which way through it is; `name` is its name in words. */
+  id: SectionId;
   name: string;
   share: number;
-  startMonth: string | null;
+  startMonth: MonthName | null;
   /** Water written off by setting nodes to zero at month ends [kg/m²]. */
   writtenOff: number;
   withinMonth: YearSummary;
   repeating: { settles: boolean; years: number; level: number; growthPerYear: number };
   /** The least distance to saturation over the year: where and when; null when wet. */
-  leastMargin: { node: number; month: string /** psat − p [Pa] */; margin: number; relativeHumidity: number } | null;
+  leastMargin: { node: number; month: MonthName /** psat − p [Pa] */; margin: number; relativeHumidity: number } | null;
   /** The deciding month: the greatest change, or when dry the least distance to saturation. */
-  decidingMonth: string;
+  decidingMonth: MonthName;
   /** Layers of this way through that were counted, with R and sd each. */
   layers: {
     layer: number;
     name: string;
     /** Which part of the layer it is: the timber in its place, a facing, or the layer itself. */
-    part: "whole" | "inner facing" | "outer facing" | "framing";
+    part: SlicePart;
     material: string;
     resistance: number;
     sd: number;
@@ -53,7 +56,7 @@ export interface SectionResult extends YearSummary {
 
 /** One month of a section: the air on both sides [°C], [Pa], every node, and the nodes where water comes or goes [kg/m²]. */
 export interface SectionMonth {
-  month: string;
+  month: MonthName;
   outdoor: { temperature: number; vapourPressure: number };
   indoor: { temperature: number; vapourPressure: number };
   nodes: NodeState[];

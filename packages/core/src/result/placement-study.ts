@@ -1,4 +1,5 @@
 import type { Peak } from "./moisture-result.ts";
+import type { MonthName, WarmSide } from "./places.ts";
 import type { JudgementWord, VerdictWord } from "./words.ts";
 
 /** Where the vapour layer lies in a cell of the placement study; the far side is outdoors, a void or another room. */
@@ -38,8 +39,9 @@ export interface PlacementRow {
   /** The room's rules in words. */
   temperatureRule: string;
   humidityRule: string;
-  /** A room's name, "outdoors", "void" or "neither". */
-  warmSide: string | null;
+  /** The side that vapour is pushed from, and its name: a room's, or "outdoors"; null where the row has no cells. */
+  warmSide: WarmSide | null;
+  warmSideName: string | null;
   /** Why the row has no cells: a room that cannot exist there, or that is the same as in the row before; null otherwise. */
   leftOut: string | null;
   cells: PlacementCell[];
@@ -55,5 +57,5 @@ export interface PlacementCell {
   carriedOver: number | null;
   /** Least (temperature of the layer − dew point of the air on the warm side) over the year [K]; null without a layer. */
   dewPointMargin: number | null;
-  dewPointMarginMonth: string | null;
+  dewPointMarginMonth: MonthName | null;
 }

@@ -1,4 +1,5 @@
 import type { Peak } from "./moisture-result.ts";
+import type { MonthName, WarmSide } from "./places.ts";
 import type { VerdictWord } from "./words.ts";
 
 /** The vapour layer: which it is, on which side it lies, and how far from the dew point. */
@@ -7,16 +8,17 @@ export interface VapourLayerResult {
   /** 0-based layer indices. */
   layers: number[];
   sd: number | null;
-  /** A room's name, "outdoors" or "neither". */
-  warmSide: string;
+  /** The side that vapour is pushed from over the year, and its name: a room's, or "outdoors"; null for neither. */
+  warmSide: WarmSide;
+  warmSideName: string | null;
   onWarmSide: boolean | null;
   monthsOnWarmSide: number | null;
   /** The drive month by month: which side vapour is pushed from. */
-  drive: { month: string; from: string; pressure: number }[];
+  drive: { month: MonthName; from: WarmSide; pressure: number }[];
   resistanceShareWarmSide: number | null;
   /** Least (temperature of warm face − dew point of the air on that side) over the year [K]. */
   dewPointMargin: number | null;
-  dewPointMarginMonth: string | null;
+  dewPointMarginMonth: MonthName | null;
   sdRatioWarmToCold: number | null;
   outerSkin: { layers: number[]; sd: number; name: string } | null;
   /** Every candidate, tightest first. */
@@ -25,10 +27,19 @@ export interface VapourLayerResult {
   message: string;
 }
 
+/** What is assumed otherwise in a run. */
+export type SensitivityName =
+  | "one in ten colder year"
+  | "one in ten warmer year"
+  | "heated every day"
+  | "unfavourable vapour resistance"
+  | "vapour layer ten times more open"
+  | "no vapour layer"
+  | "wetter room";
+
 /** The same build-up under one other assumption. */
 export interface SensitivityResult {
-  /** "colder year", "unfavourable vapour resistance", "vapour layer ten times more open", "no vapour layer", "wetter room" … */
-  name: string;
+  name: SensitivityName;
   verdict: VerdictWord;
   withinMonthVerdict: VerdictWord;
   peak: Peak;

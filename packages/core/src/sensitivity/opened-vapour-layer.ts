@@ -1,6 +1,6 @@
 import type { BuildUp, Layer, Material } from "../project/types.ts";
+import type { SlicePart } from "../result/types.ts";
 import { shareLeftByGaps } from "../vapour/layer-sd.ts";
-import type { SlicePart } from "../vapour/section-slices.ts";
 import type { TightLayer } from "../vapour-layer/candidates.ts";
 
 /**

@@ -2,24 +2,14 @@ import { type BuildUpCalculation, calculateBuildUp } from "../calculate-build-up
 import { MONTH_NAMES } from "../constants.ts";
 import { MORE_OPEN } from "../further-checks/trapped-water/drying-variants.ts";
 import type { BuildUp } from "../project/types.ts";
-import { formatQuantity } from "../quantities/format-quantity.ts";
-import type { SensitivityResult, VerdictWord } from "../result/types.ts";
+import type { SensitivityName, SensitivityResult } from "../result/types.ts";
 import type { Site } from "../surroundings/far-side-months.ts";
 import type { AssessmentSites } from "../surroundings/surroundings.ts";
 import { vapourDrive } from "../vapour/drive.ts";
 import type { TightLayer } from "../vapour-layer/candidates.ts";
 import { rankOfVerdict } from "../year/verdicts.ts";
 import { withVapourLayerOpened } from "./opened-vapour-layer.ts";
-
-/** What is assumed otherwise in a run. */
-export type SensitivityName =
-  | "one in ten colder year"
-  | "one in ten warmer year"
-  | "heated every day"
-  | "unfavourable vapour resistance"
-  | "vapour layer ten times more open"
-  | "no vapour layer"
-  | "wetter room";
+import { runInWords } from "./run-in-words.ts";
 
 /** A build-up calculated under another assumption. */
 export interface SensitivityRun {
@@ -142,24 +132,6 @@ function describeRun(name: SensitivityName, run: BuildUpCalculation, reported: B
     peak,
     carriedOver: year.carriedOver,
     worse,
-    message: `${OPENING[name]} ${outcome(year.verdict, year.peak, year.carriedOver)}.`,
+    message: runInWords(name, { verdict: year.verdict, peak: year.peak, carriedOver: year.carriedOver }),
   };
-}
-
-const OPENING: Readonly<Record<SensitivityName, string>> = {
-  "one in ten colder year": "In a year 2 K colder than usual, as one in ten is, it",
-  "one in ten warmer year": "In a year 2 K warmer than usual, as one in ten is, it",
-  "heated every day": "Heated on every day of the week it",
-  "unfavourable vapour resistance": "With the less favourable of the two tabulated vapour resistances it",
-  "vapour layer ten times more open": "With the vapour layer ten times more open it",
-  "no vapour layer": "With no vapour layer it",
-  "wetter room": "With a wetter room it",
-};
-
-function outcome(verdict: VerdictWord, peak: number, carriedOver: number): string {
-  if (verdict === "dry") return "stays dry";
-  const amount = formatQuantity(peak, "condensate");
-  const most = amount.startsWith("under") ? amount : `${amount} at most`;
-  if (verdict === "dries out") return `takes up water and dries out again, ${most}`;
-  return `stays wet, ${most} in the first year and ${formatQuantity(carriedOver, "condensate")} left over`;
 }

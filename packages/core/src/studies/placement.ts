@@ -3,7 +3,13 @@ import { climateMonths } from "../climate/climate-months.ts";
 import { applySeverity } from "../climate/severity.ts";
 import { buildUpResult } from "../describe/build-up-result.ts";
 import type { AirMonths, BuildUp, OutdoorClimate, Project, Room } from "../project/types.ts";
-import type { PlacementCell, PlacementOfBuildUp, PlacementRow, PlacementStudy } from "../result/types.ts";
+import type {
+  PlacementCell,
+  PlacementOfBuildUp,
+  PlacementRow,
+  PlacementStudy,
+  VapourLayerResult,
+} from "../result/types.ts";
 import { describeRoom } from "../rooms/describe-room.ts";
 import { impossibleMonths } from "../rooms/impossible-months.ts";
 import { roomInWords } from "../rooms/room-in-words.ts";
@@ -89,7 +95,7 @@ function placementOf(buildUp: BuildUp, project: Project, climates: readonly Outd
       words: positionInWords(position, farSide),
     })),
     rows,
-    message: gridInWords(rows, farSide, buildUp.room),
+    message: gridInWords(rows, farSide),
   };
 }
 
@@ -132,16 +138,17 @@ function rowOf(
   const impossible = used.find((one) => impossibleMonths(one, outdoor, project.humidityMargin).length > 0);
   if (impossible !== undefined) {
     const leftOut = `${impossible.name === "indoor" ? "The room" : `The ${impossible.name}`} as stated would hold more vapour than air can.`;
-    return { ...row, warmSide: null, leftOut, cells: [] };
+    return { ...row, warmSide: null, warmSideName: null, leftOut, cells: [] };
   }
   const same = before.find((one) => haveSameAir(one.room, room, outdoor, project.humidityMargin));
   if (same !== undefined) {
     const leftOut = `No month there is so warm that the cooling runs: the row would be that of the room ${same.use}.`;
-    return { ...row, warmSide: null, leftOut, cells: [] };
+    return { ...row, warmSide: null, warmSideName: null, leftOut, cells: [] };
   }
   const surroundings = surroundingsOf({ ...project, rooms }, climate);
   const assessed = placed.map((one) => cellOf(one, surroundings));
-  return { ...row, warmSide: assessed[0]!.warmSide, leftOut: null, cells: assessed.map(({ cell }) => cell) };
+  const { warmSide, warmSideName } = assessed[0]!;
+  return { ...row, warmSide, warmSideName, leftOut: null, cells: assessed.map(({ cell }) => cell) };
 }
 
 /** Whether a room used in two ways has the same air in every month. */
@@ -152,14 +159,18 @@ function haveSameAir(one: Room, other: Room, outdoor: AirMonths, humidityMargin:
   });
 }
 
-function cellOf(placed: PlacedBuildUp, surroundings: Surroundings): { cell: PlacementCell; warmSide: string } {
+function cellOf(
+  placed: PlacedBuildUp,
+  surroundings: Surroundings,
+): { cell: PlacementCell } & Pick<VapourLayerResult, "warmSide" | "warmSideName"> {
   const { evidence, findings, judgement } = judgeBuildUp(placed.buildUp, surroundings);
   const { moisture } = buildUpResult(evidence, findings, judgement);
-  const { warmSide } = evidence.vapourLayer;
+  const { warmSide, warmSideName } = evidence.vapourLayer;
   const margins = moisture === null ? [] : placed.at.flatMap((sheet) => layerMargin(evidence, sheet) ?? []);
-  const onWarmSide = warmSide === placed.buildUp.room ? margins[0] : margins[margins.length - 1];
+  const onWarmSide = warmSide === "inside" ? margins[0] : margins[margins.length - 1];
   return {
     warmSide,
+    warmSideName,
     cell: {
       position: placed.position,
       judgement: judgement.word,

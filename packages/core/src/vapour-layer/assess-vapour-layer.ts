@@ -1,7 +1,7 @@
 import type { BuildUpCalculation, SectionCalculation } from "../calculate-build-up.ts";
 import { MONTH_NAMES } from "../constants.ts";
-import type { VapourLayerResult } from "../result/types.ts";
-import { type DriveFrom, type VapourDrive, vapourDrive } from "../vapour/drive.ts";
+import type { Side, VapourLayerResult, WarmSide } from "../result/types.ts";
+import { vapourDrive } from "../vapour/drive.ts";
 import { type InsulationPlace, type TightLayer, tightLayers } from "./candidates.ts";
 import { type DewPointMargin, dewPointMargin } from "./dew-point-margin.ts";
 import { vapourLayerMessage } from "./vapour-layer-message.ts";
@@ -38,10 +38,11 @@ export function assessVapourLayer(calculation: BuildUpCalculation): VapourLayerA
     present: vapourLayer !== null,
     layers: vapourLayer?.layers ?? [],
     sd: vapourLayer?.sd ?? null,
-    warmSide: nameOf(drive.year, calculation),
+    warmSide: drive.year,
+    warmSideName: nameOf(drive.year, calculation),
     onWarmSide,
     monthsOnWarmSide: vapourLayer === null ? null : drive.months.filter(({ from }) => liesOn(vapourLayer, from)).length,
-    drive: monthlyDrive(drive, calculation),
+    drive: drive.months.map((month, index) => ({ month: MONTH_NAMES[index]!, ...month })),
     resistanceShareWarmSide: vapourLayer === null ? null : shareOnWarmSide(section, vapourLayer, drive.year),
     dewPointMargin: margin?.margin ?? null,
     dewPointMarginMonth: margin?.month ?? null,
@@ -53,7 +54,7 @@ export function assessVapourLayer(calculation: BuildUpCalculation): VapourLayerA
       side: sideWord(roomSide, farSide, drive.year),
     })),
   };
-  const message = vapourLayerMessage(result, vapourLayer?.name ?? null, calculation);
+  const message = vapourLayerMessage(result, vapourLayer?.name ?? null, calculation.buildUp);
   return { tightLayer: vapourLayer, tightLayers: candidates, result: { ...result, message } };
 }
 
@@ -62,34 +63,26 @@ export function betweenFraming(calculation: BuildUpCalculation): SectionCalculat
   return calculation.sections.find(({ path }) => path.through.length === 0) ?? calculation.sections[0]!;
 }
 
-function liesOn(layer: TightLayer, side: DriveFrom): boolean {
+function liesOn(layer: TightLayer, side: WarmSide): boolean {
   if (side === "inside") return layer.roomSide;
   if (side === "outside") return layer.farSide;
   return false;
 }
 
-function sideWord(roomSide: boolean, farSide: boolean, warm: DriveFrom): "warm" | "cold" | "both" | "neither" {
+function sideWord(roomSide: boolean, farSide: boolean, warm: WarmSide): "warm" | "cold" | "both" | "neither" {
   if (warm === "neither") return "neither";
   if (roomSide && farSide) return "both";
   return (warm === "inside") === roomSide ? "warm" : "cold";
 }
 
-function nameOf(side: DriveFrom, calculation: BuildUpCalculation): string {
+function nameOf(side: WarmSide, calculation: BuildUpCalculation): string | null {
   if (side === "inside") return calculation.buildUp.room;
-  if (side === "neither") return "neither";
+  if (side === "neither") return null;
   const { name } = calculation.farSide;
   return name === "ground" || name === "void" ? "outdoors" : name;
 }
 
-function monthlyDrive(drive: VapourDrive, calculation: BuildUpCalculation): VapourLayerResult["drive"] {
-  return drive.months.map(({ from, pressure }, month) => ({
-    month: MONTH_NAMES[month]!,
-    from: nameOf(from, calculation),
-    pressure,
-  }));
-}
-
-function shareOnWarmSide(section: SectionCalculation, layer: TightLayer, warm: DriveFrom): number | null {
+function shareOnWarmSide(section: SectionCalculation, layer: TightLayer, warm: WarmSide): number | null {
   const total = section.line.totalResistance;
   if (!(total > 0) || warm === "neither") return null;
   return warm === "inside" ? layer.resistanceBefore / total : (total - layer.resistanceAfter) / total;
@@ -98,7 +91,7 @@ function shareOnWarmSide(section: SectionCalculation, layer: TightLayer, warm: D
 /** The margin of a tight layer on the warm side, in the section between framing. */
 function marginOf(
   layer: TightLayer,
-  warm: "inside" | "outside",
+  warm: Side,
   section: SectionCalculation,
   { inside, farSide }: BuildUpCalculation,
 ): DewPointMargin {
@@ -109,7 +102,7 @@ function marginOf(
 }
 
 /** sd on the warm side of the main insulation over sd on its cold side, the insulation itself left out. */
-function sdRatio(section: SectionCalculation, insulation: InsulationPlace | null, warm: DriveFrom): number | null {
+function sdRatio(section: SectionCalculation, insulation: InsulationPlace | null, warm: WarmSide): number | null {
   if (insulation === null || warm === "neither") return null;
   let before = 0;
   let after = 0;

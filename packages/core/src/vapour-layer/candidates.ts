@@ -1,7 +1,8 @@
 import type { SectionCalculation } from "../calculate-build-up.ts";
 import { mainInsulation } from "../heat/main-insulation.ts";
 import type { HeatCalculation } from "../heat/types.ts";
-import type { Slice, SlicePart } from "../vapour/section-slices.ts";
+import type { SlicePart } from "../result/types.ts";
+import type { Slice } from "../vapour/section-slices.ts";
 
 /** A candidate has at least this sd [m] … (this project's rule, METHOD.md, Vapour layer). */
 export const LEAST_CANDIDATE_SD = 0.5;

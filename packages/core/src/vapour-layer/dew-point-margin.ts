@@ -3,18 +3,19 @@ import type { SectionCalculation } from "../calculate-build-up.ts";
 import { MONTH_NAMES } from "../constants.ts";
 import { facesOfSlices } from "../further-checks/along/places.ts";
 import type { AirMonths } from "../project/types.ts";
+import type { MonthName, Side } from "../result/types.ts";
 
 /** The least distance of a face from the dew point of the air on the warm side [K], and its month. */
 export interface DewPointMargin {
   margin: number;
-  month: string;
+  month: MonthName;
 }
 
 /** Slices of a section that lie together, by their indices from the room outwards, and the side vapour comes from. */
 export interface WarmFace {
   first: number;
   last: number;
-  warm: "inside" | "outside";
+  warm: Side;
 }
 
 /**

@@ -1,30 +1,30 @@
-import type { BuildUpCalculation } from "../calculate-build-up.ts";
+import type { BuildUp } from "../project/types.ts";
 import { formatQuantity } from "../quantities/format-quantity.ts";
-import type { VapourLayerResult } from "../result/types.ts";
+import type { Side, VapourLayerResult } from "../result/types.ts";
 
 /**
  * The vapour layer in a sentence. Never worded as "inside" when the warm side is meant.
  *
  * @param result - the vapour layer without its sentence
  * @param name - its name, or null without any
- * @param calculation - the build-up's figures
+ * @param buildUp - for the names of its sides
  * @returns a sentence
  */
 export function vapourLayerMessage(
   result: Omit<VapourLayerResult, "message">,
   name: string | null,
-  calculation: BuildUpCalculation,
+  buildUp: Pick<BuildUp, "room" | "faces">,
 ): string {
-  const side = sideInWords(result.warmSide, calculation);
   if (result.warmSide === "neither")
     return "Nothing drives vapour through this build-up: both sides have the same vapour pressure all year.";
+  const side = sideInWords(result.warmSide, buildUp);
   if (name === null) return `There is no vapour layer. Over the year vapour is pushed from ${side}, the warm side.`;
   const sd = `sd ${formatQuantity(result.sd!, "sd")}`;
   if (result.onWarmSide === false) {
     return `There is no vapour layer on the warm side (${side}). The only tight layer, ${name} (${sd}), lies on the cold side.`;
   }
   const skin = result.outerSkin;
-  const isOuter = result.warmSide === calculation.buildUp.room;
+  const isOuter = result.warmSide === "inside";
   const beside =
     skin === null
       ? ""
@@ -34,10 +34,9 @@ export function vapourLayerMessage(
   return `The vapour layer is ${name} (${sd}). It lies on the warm side (${side}) over the year, and ${always}.${beside}`;
 }
 
-/** A side in words for a sentence: "the room", "the damp room", "outdoors". */
-export function sideInWords(side: string, calculation: BuildUpCalculation): string {
-  const { name } = calculation.farSide;
-  if (side === "outdoors") return name === "outdoors" ? name : `the ${name}`;
-  if (side === "indoor") return "the room";
-  return calculation.buildUp.room === side || calculation.farSide.name === side ? `the ${side}` : side;
+/** A side in words for a sentence: "the room", "the damp room", "outdoors", "the ground". */
+export function sideInWords(side: Side, { room, faces }: Pick<BuildUp, "room" | "faces">): string {
+  const name = side === "inside" ? room : faces;
+  if (name === "outdoors") return name;
+  return name === "indoor" ? "the room" : `the ${name}`;
 }

@@ -1,16 +1,14 @@
 import { DAYS_IN_MONTH } from "../constants.ts";
 import type { AirMonths } from "../project/types.ts";
+import type { WarmSide } from "../result/types.ts";
 
 /** Less than this in every month drives nothing [Pa] (this project's rule, METHOD.md, Vapour layer). */
 export const SMALLEST_DRIVE = 10;
 
-/** Which side vapour is pushed from: the build-up's own room, the far side, or neither. */
-export type DriveFrom = "inside" | "outside" | "neither";
-
 /** The drive over the year and month by month. */
 export interface VapourDrive {
-  year: DriveFrom;
-  months: { from: DriveFrom; pressure: number }[];
+  year: WarmSide;
+  months: { from: WarmSide; pressure: number }[];
 }
 
 /**
@@ -29,7 +27,7 @@ export function vapourDrive(inside: AirMonths, outside: AirMonths): VapourDrive 
   return { year: idle ? "neither" : sum >= 0 ? "inside" : "outside", months };
 }
 
-function sideOf(pressure: number): DriveFrom {
+function sideOf(pressure: number): WarmSide {
   if (Math.abs(pressure) < SMALLEST_DRIVE) return "neither";
   return pressure > 0 ? "inside" : "outside";
 }

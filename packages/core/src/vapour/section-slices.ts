@@ -1,9 +1,7 @@
 import { resistanceAlong } from "../heat/paths.ts";
 import type { CountedLayer, Path } from "../heat/types.ts";
+import type { SlicePart } from "../result/types.ts";
 import { coreSd, materialSd, SD_OF_AIR_LAYER, shareLeftByGaps, type VapourValue } from "./layer-sd.ts";
-
-/** Which part of a layer a slice is. */
-export type SlicePart = "whole" | "inner facing" | "outer facing" | "framing";
 
 /** One homogeneous slice of a section: a layer, its framing, or a facing. */
 export interface Slice {

@@ -95,7 +95,7 @@ function vapourLayer(buildUp: BuildUpResult, scale: Scale): string {
   const isMarked = standing === "vapour layer" || standing === "on the cold side";
   const first = isMarked ? scale.layers[found?.layers[0] ?? -1] : undefined;
   if (!first) return "";
-  const at = found?.warmSide === buildUp.faces ? first.left + first.width : first.left;
+  const at = found?.warmSide === "outside" ? first.left + first.width : first.left;
   return (
     upright(at, scale, `stroke="${PALETTE.paper.light}" stroke-width="7"`) +
     upright(at, scale, `stroke="${PALETTE.temperature.light}" stroke-width="5" stroke-dasharray="12 5"`)

@@ -6,7 +6,7 @@ import { fixed, NO_BREAK_SPACE } from "../numbers.ts";
 import { CLASSES, judgementSign } from "../signs.ts";
 import { surfaceFelt } from "../surface-felt.ts";
 import { waterHeadline } from "../water-headline.ts";
-import { climatePlace, firstSentence, roomWords, sentence } from "../words.ts";
+import { climatePlace, roomWords, sentence } from "../words.ts";
 import { judgementBesideHeat, verdictWords } from "./coverage.ts";
 
 /**
@@ -64,7 +64,7 @@ function answer(buildUp: BuildUpResult, index: number, rooms: ProjectResult["roo
   const transmittance = heat ? `U ${fixed(heat.transmittance, 2)} W/(m²·K)${targetWords(buildUp)}` : null;
   return html`<li class="answer ${CLASSES[judgement.word]}">${judgementSign(judgement.word)}<div>
 <p class="name"><a href="#build-up-${index + 1}">${shorten(buildUp.name, LONGEST_NAME)}</a>: ${judgementBesideHeat(buildUp, "cell")}</p>
-<p>${felt === null ? null : `${felt} `}${firstSentence(sentence(judgement.message))}</p>
+<p>${felt === null ? null : `${felt} `}${sentence(judgement.short)}</p>
 <p class="figures">${water}${water && transmittance ? "; " : null}${transmittance}</p>
 </div></li>`;
 }

@@ -1,6 +1,15 @@
 import type { BuildUpResult } from "@warmside/core";
 import { type Html, html } from "../html.ts";
-import { fixed, grams, gramsPerArea, PER_CENT, percent, SQUARE_MILLIMETRES, trimmed } from "../numbers.ts";
+import {
+  fixed,
+  GRAMS_PER_KILOGRAM,
+  grams,
+  gramsPerArea,
+  PER_CENT,
+  percent,
+  SQUARE_MILLIMETRES,
+  trimmed,
+} from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
 import { shortMonth } from "../words.ts";
 import { COVERED_BY_TABLE, verdictCell, verdictWords } from "./coverage.ts";
@@ -49,7 +58,7 @@ function leak({ leak: found }: BuildUpResult): Html | null {
       { head: "Month", kind: "words" },
       { head: "By leaking air", unit: "g/m²", kind: "figures" },
     ],
-    rows: found.months.map(({ month, grams: amount }) => [shortMonth(month), fixed(amount, 1)]),
+    rows: found.months.map(({ month, amount }) => [shortMonth(month), fixed(amount * GRAMS_PER_KILOGRAM, 1)]),
   });
   return html`<h4>Air leakage</h4><p>${found.message} Gap ${fixed(found.area * SQUARE_MILLIMETRES, 0)} mm² a square metre at ${fixed(found.pressure, 1)} Pa; in all ${gramsPerArea(found.total)} beside ${grams(found.diffusion)} by diffusion.</p>${table}`;
 }

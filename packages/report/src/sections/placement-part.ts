@@ -59,9 +59,8 @@ function rowWords({ climate, use }: PlacementRow): string {
   return `${climate}, ${use}`;
 }
 
-function warmSideWords({ warmSide }: PlacementRow, buildUp: BuildUpPage["buildUp"]): string {
-  if (warmSide === buildUp.room) return sideWords(buildUp).room;
-  return warmSide ?? "neither";
+function warmSideWords({ warmSide, warmSideName }: PlacementRow, buildUp: BuildUpPage["buildUp"]): string {
+  return warmSide === "inside" ? sideWords(buildUp).room : (warmSideName ?? "neither");
 }
 
 /** What "heated" and "cooled" stand for, once each. */

@@ -27,7 +27,7 @@ export function sensitivityPart({ buildUp }: BuildUpPage): Part | null {
     marked: buildUp.sensitivity.flatMap(({ worse }, index) => (worse ? [index] : [])),
     note: COVERED_BY_TABLE,
   });
-  const names = new Set(buildUp.sensitivity.map(({ name }) => name));
+  const names = new Set<string>(buildUp.sensitivity.map(({ name }) => name));
   const meanings = Object.entries(MEANINGS).flatMap(([name, meaning]) =>
     names.has(name) ? [html`<li>${sentence(name)}: ${meaning}</li>`] : [],
   );

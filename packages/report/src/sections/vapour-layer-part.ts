@@ -1,4 +1,4 @@
-import type { BuildUpResult } from "@warmside/core";
+import type { BuildUpResult, WarmSide } from "@warmside/core";
 import { html } from "../html.ts";
 import { fixed, percent, trimmed } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
@@ -88,9 +88,10 @@ const WITHOUT = {
 const SIDES = { warm: "warm side", cold: "cold side", both: "on both sides", neither: "on neither side" } as const;
 
 /** A side in the words of the drawing. */
-function sideName(buildUp: BuildUpResult, side: string): string {
+function sideName(buildUp: BuildUpResult, side: WarmSide): string {
+  if (side === "neither") return side;
   const { room, far } = sideWords(buildUp);
-  return side === buildUp.room ? room : side === buildUp.faces ? far : side;
+  return side === "inside" ? room : far;
 }
 
 function layersWords(buildUp: BuildUpResult, layers: readonly number[]): string {

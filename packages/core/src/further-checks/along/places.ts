@@ -1,3 +1,4 @@
+import type { PartOfLayer, Place } from "../../result/types.ts";
 import type { NodeLine } from "../../vapour/node-line.ts";
 import type { Slice } from "../../vapour/section-slices.ts";
 
@@ -51,8 +52,12 @@ export function slicesTouching(slices: readonly Slice[], faces: readonly Faces[]
   return { inner: slices[innerIndex] ?? null, outer: slices[outerIndex] ?? null };
 }
 
-/** Where a node is, in words: "between mineral wool slab and plywood", "inside mineral wool slab". */
-export function placeInWords({ inner, outer }: Touching): string {
-  if (inner === null || outer === null) return `at the face of ${(inner ?? outer)?.material ?? "the build-up"}`;
-  return inner === outer ? `inside ${inner.material}` : `between ${inner.material} and ${outer.material}`;
+/** Where a node is: what ends and what begins there. */
+export function placeOf({ inner, outer }: Touching): Place {
+  return { extent: "node", inner: partOf(inner), outer: partOf(outer) };
+}
+
+/** A slice as a part of its layer; null at a surface. */
+export function partOf(slice: Slice | null): PartOfLayer | null {
+  return slice === null ? null : { layer: slice.layer, part: slice.part, material: slice.material };
 }

@@ -1,12 +1,11 @@
 import { type BuildUpCalculation, compareSections, type SectionCalculation } from "../../calculate-build-up.ts";
 import type { SolidLayer } from "../../project/types.ts";
-import type { GapsResult } from "../../result/types.ts";
+import type { GapsData } from "../../result/types.ts";
 import { layerSd } from "../../vapour/layer-sd.ts";
 import type { SectionYear } from "../../year/types.ts";
 import { isThroughFraming } from "../along/material-of-slice.ts";
 import { peakOfYear } from "../along/peak-of-year.ts";
 import { sdOfLayer, standardYear, whatIfSection, withSd } from "../along/what-if-section.ts";
-import { yearInWords } from "../figures.ts";
 
 /**
  * The framed part with no vapour layer in front of it: as it is where the vapour layer stops at the framing, and as it
@@ -17,26 +16,24 @@ import { yearInWords } from "../figures.ts";
  * @param index - its index
  * @returns one entry, of the worst way through framing; none without framing
  */
-export function framedPart(calculation: BuildUpCalculation, layer: SolidLayer, index: number): GapsResult[] {
+export function framedPart(calculation: BuildUpCalculation, layer: SolidLayer, index: number): GapsData[] {
   const framed = calculation.sections.filter(({ path }) => path.through.length > 0);
   if (framed.length === 0) return [];
   const parts = framed.map((section) => withoutVapourLayer(calculation, section, layer, index));
   const worst = parts.reduce((a, b) => (compareSections(b, a) > 0 ? b : a));
   const { section, year, stops } = worst;
-  const peak = peakOfYear(year);
-  const message = stops
-    ? `${layer.name} stops at the framing: ${section.name} there is no vapour layer, and that is how it was worked out: ${yearInWords(year.verdict, peak)}.`
-    : `${layer.name} runs across the framing and was worked out so. If it stopped there, ${section.name} would come out as: ${yearInWords(year.verdict, peak)}.`;
   return [
     {
+      kind: "framed part",
       layer: index,
-      name: `${layer.name}, ${section.name}`,
       share: section.path.share,
+      laps: null,
       sdWhole: layerSd(layer, "dry"),
       sdEffective: stops ? sdOfLayer(section.slices, index) : 0,
       verdict: year.verdict,
-      peak,
-      message,
+      peak: peakOfYear(year),
+      whole: null,
+      framedPart: { section: section.id, stops },
     },
   ];
 }

@@ -1,13 +1,11 @@
 import { type BuildUpCalculation, calculateBuildUp } from "../../calculate-build-up.ts";
 import type { BuildUp, SolidLayer } from "../../project/types.ts";
-import { formatQuantity } from "../../quantities/format-quantity.ts";
-import type { GapsResult, Peak, VerdictWord } from "../../result/types.ts";
+import type { GapsData, GapsYear } from "../../result/types.ts";
 import type { Site } from "../../surroundings/far-side-months.ts";
 import { vapourDrive } from "../../vapour/drive.ts";
 import { layerSd, sdWithGaps, wholeSd } from "../../vapour/layer-sd.ts";
 import type { SdOverrides } from "../../vapour/section-slices.ts";
 import { peakOfYear } from "../along/peak-of-year.ts";
-import { yearInWords } from "../figures.ts";
 import { framedPart } from "./framed-part.ts";
 
 /** Share of a vapour layer taken to be missing when the file says nothing [–] (this project's rule, METHOD.md, Gaps in the vapour layer). */
@@ -23,7 +21,7 @@ export const USUAL_SHARE_OF_GAPS = 0.001;
  * @returns one entry a layer, then the framed part; each an upper bound on diffusion through gaps
  * Source: conductances in parallel (METHOD.md, Gaps in the vapour layer).
  */
-export function gaps(calculation: BuildUpCalculation, site: Site, vapourLayer: readonly number[]): GapsResult[] {
+export function gaps(calculation: BuildUpCalculation, site: Site, vapourLayer: readonly number[]): GapsData[] {
   const layers = calculation.buildUp.layers.slice(0, calculation.heat.counted.length);
   const stated = layers.flatMap((layer, index) =>
     layer.type !== "air" && layer.gaps !== null ? [statedGaps(calculation, site, layer, index)] : [],
@@ -54,24 +52,17 @@ function canHaveGaps(layer: SolidLayer): boolean {
   return layer.type === "sheet" || layer.facingInner > 0 || layer.facingOuter > 0;
 }
 
-function statedGaps(calculation: BuildUpCalculation, site: Site, layer: SolidLayer, index: number): GapsResult {
+function statedGaps(calculation: BuildUpCalculation, site: Site, layer: SolidLayer, index: number): GapsData {
   const { share, laps } = layer.gaps!;
   const sdWhole = wholeSd(layer, "dry");
   const sdEffective = layerSd(layer, "dry");
-  const without = yearWith(calculation.buildUp, site, new Map([[index, sdWhole]]));
+  const whole = yearWith(calculation.buildUp, site, new Map([[index, sdWhole]]));
   const { verdict } = calculation.governing.year;
   const peak = peakOfYear(calculation.governing.year);
-  const words =
-    laps === null
-      ? formatQuantity(share, "share")
-      : `${formatQuantity(share, "share")} (laps of ${formatQuantity(laps.width, "width of a gap")} every ${formatQuantity(laps.spacing, "length")})`;
-  const message =
-    `${words} of ${layer.name} is missing, as stated: its sd of ${formatQuantity(sdWhole, "sd")} counts as ${formatQuantity(sdEffective, "sd")}, ` +
-    `and that rules the verdict, ${yearInWords(verdict, peak)}. Without gaps: ${yearInWords(without.verdict, without.peak)}.`;
-  return { layer: index, name: layer.name, share, sdWhole, sdEffective, verdict, peak, message };
+  return { kind: "stated", layer: index, share, laps, sdWhole, sdEffective, verdict, peak, whole, framedPart: null };
 }
 
-function usualGaps(calculation: BuildUpCalculation, site: Site, layer: SolidLayer, index: number): GapsResult {
+function usualGaps(calculation: BuildUpCalculation, site: Site, layer: SolidLayer, index: number): GapsData {
   const share = USUAL_SHARE_OF_GAPS;
   const facing = warmFacing(calculation, layer);
   const sdWhole = facing === null ? layerSd(layer, "dry") : layer[facing];
@@ -80,12 +71,10 @@ function usualGaps(calculation: BuildUpCalculation, site: Site, layer: SolidLaye
     facing === null
       ? yearWith(calculation.buildUp, site, new Map([[index, sdEffective]]))
       : yearWith(withLayer(calculation.buildUp, index, { ...layer, [facing]: sdEffective }), site);
-  const whole = calculation.governing.year;
-  const message =
-    `No gaps are stated, so the vapour layer counts as whole: ${yearInWords(whole.verdict, peakOfYear(whole))}. ` +
-    `With ${formatQuantity(share, "share")} of ${layer.name} missing, an upper bound, its sd of ${formatQuantity(sdWhole, "sd")} would count as ` +
-    `${formatQuantity(sdEffective, "sd")}: ${yearInWords(verdict, peak)}.`;
-  return { layer: index, name: layer.name, share, sdWhole, sdEffective, verdict, peak, message };
+  const { year } = calculation.governing;
+  const whole = { verdict: year.verdict, peak: peakOfYear(year) };
+  const figures = { share, laps: null, sdWhole, sdEffective, verdict, peak, whole, framedPart: null };
+  return { kind: "usual", layer: index, ...figures };
 }
 
 /** The facing on the warm side of a faced board, which is its vapour layer; null for a layer without one there. */
@@ -99,7 +88,7 @@ function withLayer(buildUp: BuildUp, index: number, layer: SolidLayer): BuildUp 
   return { ...buildUp, layers: buildUp.layers.map((other, at) => (at === index ? layer : other)) };
 }
 
-function yearWith(buildUp: BuildUp, site: Site, sdOverrides?: SdOverrides): { verdict: VerdictWord; peak: Peak } {
+function yearWith(buildUp: BuildUp, site: Site, sdOverrides?: SdOverrides): GapsYear {
   const { year } = calculateBuildUp(buildUp, site, { sdOverrides, runOn: false }).governing;
   return { verdict: year.verdict, peak: peakOfYear(year) };
 }

@@ -1,15 +1,10 @@
 import type { BuildUpCalculation, SectionCalculation } from "../../calculate-build-up.ts";
 import { MONTH_NAMES } from "../../constants.ts";
 import { mainInsulation } from "../../heat/main-insulation.ts";
-import { formatNumber, formatQuantity } from "../../quantities/format-quantity.ts";
-import type { LeakResult } from "../../result/types.ts";
+import type { LeakData, Place } from "../../result/types.ts";
 import { secondsOfMonth } from "../../year/month-balance.ts";
-import { facesOfSlices, placeInWords, slicesTouching } from "../along/places.ts";
+import { facesOfSlices, placeOf, slicesTouching } from "../along/places.ts";
 import { leakAirFlow, leakWaterFlow } from "./leak-flow.ts";
-
-/** Litres in a cubic metre; grams in a kilogram. Source: definition. */
-const LITRES_PER_CUBIC_METRE = 1000;
-const GRAMS_PER_KILOGRAM = 1000;
 
 /**
  * Air leakage beside diffusion: what the air through a stated gap would leave at the cold face of the main insulation,
@@ -19,24 +14,24 @@ const GRAMS_PER_KILOGRAM = 1000;
  * @returns month by month and over the wet season, beside what diffusion leaves; null when no gap is stated
  * Source: this project's rule (METHOD.md, Air leakage). Outward flow all the time; all the air cools to the plane: an upper bound.
  */
-export function leak(calculation: BuildUpCalculation): LeakResult | null {
+export function leak(calculation: BuildUpCalculation): LeakData | null {
   const stated = calculation.buildUp.leak;
   if (stated === null) return null;
   const area = stated.length * stated.width;
   const airFlow = leakAirFlow(area, stated.pressure);
   const coldest = coldestPlane(calculation, airFlow);
   if (coldest === null) return null;
-  const { amounts, total, where } = coldest;
+  const { amounts, total, place } = coldest;
   const wetSeconds = amounts.reduce((sum, amount, month) => sum + (amount > 0 ? secondsOfMonth(month) : 0), 0);
-  const diffusion = condensedByDiffusion(calculation);
   return {
     area,
     pressure: stated.pressure,
     airFlow,
-    months: MONTH_NAMES.map((month, index) => ({ month, grams: amounts[index]! * GRAMS_PER_KILOGRAM })),
+    airVolume: airFlow * wetSeconds,
+    months: MONTH_NAMES.map((month, index) => ({ month, amount: amounts[index]! })),
     total,
-    diffusion,
-    message: messageOf(airFlow * wetSeconds * LITRES_PER_CUBIC_METRE, total, diffusion, where),
+    diffusion: condensedByDiffusion(calculation),
+    place,
   };
 }
 
@@ -44,7 +39,7 @@ export function leak(calculation: BuildUpCalculation): LeakResult | null {
 interface LeakAtPlane {
   amounts: number[];
   total: number;
-  where: string;
+  place: Place;
 }
 
 /**
@@ -80,7 +75,7 @@ function leakAtPlane(
     return leakWaterFlow(airFlow, vapourPressure[month]!, temperature[month]!, plane) * secondsOfMonth(month);
   });
   const total = amounts.reduce((sum, amount) => sum + amount, 0);
-  return { amounts, total, where: placeInWords(slicesTouching(slices, faces, node)) };
+  return { amounts, total, place: placeOf(slicesTouching(slices, faces, node)) };
 }
 
 /** Everything that diffusion brings in the year's wet months, what dries again not taken off [kg/m²]. */
@@ -89,25 +84,4 @@ function condensedByDiffusion({ governing }: BuildUpCalculation): number {
     (sum, month) => month.reduce((inMonth, change) => inMonth + Math.max(0, change), sum),
     0,
   );
-}
-
-/** Litres below a cubic metre, whole cubic metres above it, thousands apart by a thin space. */
-function airInWords(litres: number): string {
-  if (litres < LITRES_PER_CUBIC_METRE) return `${formatNumber(litres, 0)} litres`;
-  return `${formatNumber(litres / LITRES_PER_CUBIC_METRE, 0)} m³`;
-}
-
-function messageOf(litresOfAir: number, total: number, diffusion: number, where: string): string {
-  if (!(total > 0))
-    return "Air through the stated gap leaves no water: the cold face of the insulation is never below the dew point of the room.";
-  const litres = total >= 1 ? `, ${formatNumber(total, 1)} litres` : "";
-  const flow =
-    `Through the stated gap ${airInWords(litresOfAir)} of room air would pass each square metre in the wet season ` +
-    `and leave up to ${formatQuantity(total, "condensate")} of water${litres}, ${where}.`;
-  if (!(diffusion > 0)) return `${flow} Diffusion leaves none: what counts here is that the build-up is airtight.`;
-  const ratio = total / diffusion;
-  const compared = `${flow} Diffusion leaves ${formatQuantity(diffusion, "condensate")}`;
-  return ratio >= 1
-    ? `${compared}: the gap brings ${formatNumber(ratio, ratio < 10 ? 1 : 0)} times as much, so closing gaps does more than a tighter vapour layer.`
-    : `${compared}, more than the gap brings.`;
 }

@@ -2,9 +2,10 @@ import { relativeHumidity } from "../../air/humidity.ts";
 import type { BuildUpCalculation, SectionCalculation } from "../../calculate-build-up.ts";
 import { MONTH_NAMES, MONTHS_PER_YEAR } from "../../constants.ts";
 import type { AirMonths, BuildUp } from "../../project/types.ts";
+import type { MonthName, Place, SectionId } from "../../result/types.ts";
 import { humidityAtNode } from "../along/humidity-at-node.ts";
 import { materialOfSlice } from "../along/material-of-slice.ts";
-import { facesOfSlices, placeInWords, slicesTouching, type Touching } from "../along/places.ts";
+import { facesOfSlices, placeOf, slicesTouching, type Touching } from "../along/places.ts";
 import { growthLimit } from "./growth-limit.ts";
 
 /** An interface counts only where it is more humid than outdoors by this [–]: two points (this project's rule). */
@@ -12,13 +13,12 @@ export const MORE_HUMID_THAN_OUTDOORS = 0.02;
 
 /** An interface at which mould can grow, in the months it can. */
 export interface HumidInterface {
-  section: string;
+  section: SectionId;
   node: number;
-  /** Where it is, in words. */
-  where: string;
+  place: Place;
   /** What mould would feed on there. */
   food: string;
-  months: { month: string; temperature: number; relativeHumidity: number; limit: number; outdoors: number }[];
+  months: { month: MonthName; temperature: number; relativeHumidity: number; limit: number; outdoors: number }[];
 }
 
 /**
@@ -51,7 +51,7 @@ function interfacesOfSection(
     const food = foodForMould(touching, buildUp, section);
     if (food === null) continue;
     const months = monthsOverLimit(section, node, outdoors);
-    if (months.length > 0) found.push({ section: section.name, node, where: placeInWords(touching), food, months });
+    if (months.length > 0) found.push({ section: section.id, node, place: placeOf(touching), food, months });
   }
   return found;
 }

@@ -1,5 +1,5 @@
 import type { BuildUp, Layer, LayerPurpose } from "../../project/types.ts";
-import { formatQuantity } from "../../quantities/format-quantity.ts";
+import type { DryingChange } from "../../result/types.ts";
 import type { Slice } from "../../vapour/section-slices.ts";
 import { sdOfLayer, withSd } from "../along/what-if-section.ts";
 
@@ -17,7 +17,7 @@ const WORTH_EXCHANGING = 0.5;
 
 /** A change that might let a section dry faster: its slices with the change made. */
 export interface DryingVariant {
-  change: string;
+  by: DryingChange;
   slices: Slice[];
 }
 
@@ -40,7 +40,7 @@ export function dryingVariants(
   const changeable = crossedLayers(slices, wet, buildUp);
   const slowing = changeable.filter((layer) => vapourLayer.includes(layer));
   const outside = changeable.filter((layer) => layer > wet && !vapourLayer.includes(layer));
-  return [...openedVapourLayer(slices, slowing, buildUp), ...openedOutside(slices, outside, buildUp)];
+  return [...openedVapourLayer(slices, slowing), ...openedOutside(slices, outside, buildUp)];
 }
 
 /** Layers, besides the wet one, whose own material this section crosses and that nothing requires. */
@@ -57,38 +57,30 @@ function isRequired(purpose: LayerPurpose | null): boolean {
   return purpose !== null && purpose !== "vapour layer";
 }
 
-function openedVapourLayer(slices: readonly Slice[], layers: readonly number[], buildUp: BuildUp): DryingVariant[] {
+function openedVapourLayer(slices: readonly Slice[], layers: readonly number[]): DryingVariant[] {
   if (layers.length === 0) return [];
-  const name = layers.map((layer) => buildUp.layers[layer]!.name).join(" with ");
   const change = (factor: number): Slice[] =>
     layers.reduce((changed, layer) => withSd(changed, layer, sdOfLayer(slices, layer) * factor), [...slices]);
   return [
-    { change: `without the vapour layer (${name})`, slices: change(0) },
-    { change: `with the vapour layer ten times more open (${name})`, slices: change(1 / MORE_OPEN) },
+    { by: { kind: "no vapour layer", layers }, slices: change(0) },
+    { by: { kind: "vapour layer more open", layers }, slices: change(1 / MORE_OPEN) },
   ];
 }
 
 function openedOutside(slices: readonly Slice[], layers: readonly number[], buildUp: BuildUp): DryingVariant[] {
   return layers.flatMap((index) => {
-    const layer = buildUp.layers[index]!;
     const sd = sdOfLayer(slices, index);
-    const opened = openedLayer(layer, sd);
-    return opened === null || !(opened.sd < sd)
-      ? []
-      : [{ change: opened.change, slices: withSd(slices, index, opened.sd) }];
+    const opened = openedLayer(buildUp.layers[index]!, index, sd);
+    return opened === null || !(opened.sd < sd) ? [] : [{ by: opened.by, slices: withSd(slices, index, opened.sd) }];
   });
 }
 
-function openedLayer(layer: Layer, sd: number): { change: string; sd: number } | null {
+function openedLayer(layer: Layer, index: number, sd: number): { by: DryingChange; sd: number } | null {
   if (layer.type === "sheet" && sd >= WORTH_EXCHANGING) {
-    const breather = `a breather membrane of sd ${formatQuantity(SD_OF_BREATHER, "sd")}`;
-    return { change: `with ${breather} in the place of ${layer.name}`, sd: SD_OF_BREATHER };
+    return { by: { kind: "breather membrane", layer: index, sd: SD_OF_BREATHER }, sd: SD_OF_BREATHER };
   }
   if (layer.type === "material" && layer.material.kind === "board") {
-    return {
-      change: `with an open wood fibre board in the place of ${layer.name}`,
-      sd: FACTOR_OF_OPEN_BOARD * layer.thickness,
-    };
+    return { by: { kind: "open wood fibre board", layer: index }, sd: FACTOR_OF_OPEN_BOARD * layer.thickness };
   }
   return null;
 }

@@ -1,10 +1,10 @@
 import type { BuildUpCalculation, SectionCalculation } from "../../calculate-build-up.ts";
 import { MONTH_NAMES } from "../../constants.ts";
 import type { BuildUp, TrappedWater } from "../../project/types.ts";
-import type { TrappedWaterResult } from "../../result/types.ts";
+import type { TrappedWaterData } from "../../result/types.ts";
 import type { Slice } from "../../vapour/section-slices.ts";
 import { type DryingRun, followTrappedWater } from "../../year/trapped-water.ts";
-import { nodeAt, placeInWords, slicesTouching } from "../along/places.ts";
+import { nodeAt, placeOf, slicesTouching } from "../along/places.ts";
 import { type WhatIfSection, whatIfSection } from "../along/what-if-section.ts";
 import { cutInTheMiddle } from "./cut-in-the-middle.ts";
 import { dryingVariants } from "./drying-variants.ts";
@@ -21,7 +21,7 @@ export const TIGHT_SIDE = 10;
  * @returns one result for each stated water whose layer counts, of the section that dries slowest
  * Source: ISO 13788:2012 clause 7 (from memory), for a layer between two tight ones; other uses are this project's.
  */
-export function trappedWater(calculation: BuildUpCalculation, vapourLayer: readonly number[]): TrappedWaterResult[] {
+export function trappedWater(calculation: BuildUpCalculation, vapourLayer: readonly number[]): TrappedWaterData[] {
   const { buildUp } = calculation;
   return buildUp.trappedWater.flatMap((stated) => {
     const runs = calculation.sections.flatMap((section) => runInSection(stated, section, calculation));
@@ -72,24 +72,22 @@ function resultOf(
   { section, wet, node, amount, run }: WetSection,
   calculation: BuildUpCalculation,
   vapourLayer: readonly number[],
-): TrappedWaterResult {
+): TrappedWaterData {
   const { buildUp } = calculation;
-  const variants = dryingVariants(section.slices, stated.layer, vapourLayer, buildUp).map(({ change, slices }) => ({
-    change,
+  const variants = dryingVariants(section.slices, stated.layer, vapourLayer, buildUp).map(({ by, slices }) => ({
+    by,
     daysToDry: startIn(slices, stated, amount, calculation)!.run.daysToDry,
   }));
-  const elsewhere =
-    run.nodeElsewhere === null ? null : placeInWords(slicesTouching(wet.slices, wet.faces, run.nodeElsewhere));
+  const place = run.nodeElsewhere === null ? null : placeOf(slicesTouching(wet.slices, wet.faces, run.nodeElsewhere));
   const inLayer = run.held.map((held) => heldInLayer(held, wet, stated.layer, node));
   return {
     layer: stated.layer,
-    name: buildUp.layers[stated.layer]!.name,
-    section: section.name,
+    sectionId: section.id,
     amount,
     startMonth: MONTH_NAMES[stated.startMonth]!,
     daysToDry: run.daysToDry,
     mostHeldElsewhere: run.mostHeldElsewhere,
-    elsewhere,
+    place,
     toRoom: run.toRoom,
     toFarSide: run.toFarSide,
     withinScope: liesBetweenTightSides(section.slices, stated.layer),

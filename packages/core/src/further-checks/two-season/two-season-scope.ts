@@ -1,5 +1,6 @@
 import type { BuildUpCalculation } from "../../calculate-build-up.ts";
 import type { Room } from "../../project/types.ts";
+import type { TwoSeasonReason } from "../../result/types.ts";
 import { vapourExcessOfClass } from "../../rooms/humidity-class.ts";
 
 /** The wettest humidity class the check is meant for. Source: DIN 4108-3 (from memory), rooms of dwellings and offices. */
@@ -15,7 +16,7 @@ const SAME = 1e-9;
  * @param room - its room
  * @param outdoorTemperature - twelve outdoor temperatures [°C]
  * @param humidityMargin - factor on the vapour excess of humidity classes [–]: a class 3 with a margin is still class 3
- * @returns a reason in words, or null where the check applies
+ * @returns the reason, or null where the check applies
  * Source: DIN 4108-3 (from memory): heated rooms, none with cooling (whether or not a month's mean reaches its cap), up
  * to humidity class 3, against outdoor air.
  */
@@ -24,16 +25,16 @@ export function reasonOutOfScope(
   room: Room,
   outdoorTemperature: readonly number[],
   humidityMargin: number,
-): string | null {
-  if (calculation.buildUp.faces !== "outdoors") return "it is meant for build-ups against outdoor air";
-  if (room.temperature.kind === "unheated") return "it is meant for heated rooms";
-  if (room.cooling !== null) return "it is not meant for cooled rooms";
-  if (room.pool || room.burstsOfSteam) return "it is not meant for pools and rooms of steam";
+): TwoSeasonReason | null {
+  if (calculation.buildUp.faces !== "outdoors") return "not against outdoor air";
+  if (room.temperature.kind === "unheated") return "not heated";
+  if (room.cooling !== null) return "cooled";
+  if (room.pool || room.burstsOfSteam) return "pool or steam";
   const { inside, farSide } = calculation;
   const wetter = inside.vapourPressure.some((pressure, month) => {
     const excess = pressure - farSide.months.vapourPressure[month]!;
     const ofClass = humidityMargin * vapourExcessOfClass(WETTEST_CLASS, outdoorTemperature[month]!);
     return excess > ofClass + SAME * pressure;
   });
-  return wetter ? `it is meant for rooms up to humidity class ${WETTEST_CLASS}, and this one is wetter` : null;
+  return wetter ? "wetter than its class" : null;
 }

@@ -1,10 +1,10 @@
 import type { BuildUpCalculation, SectionCalculation } from "../../calculate-build-up.ts";
 import { MONTHS_PER_YEAR, SECONDS_PER_DAY, VAPOUR_PERMEABILITY_OF_AIR } from "../../constants.ts";
 import type { AirMonths, BuildUp, Room } from "../../project/types.ts";
-import type { TwoSeasonResult } from "../../result/types.ts";
+import type { Place, SectionId, TwoSeasonData } from "../../result/types.ts";
 import { sectionClimate } from "../../vapour/section-climate.ts";
 import { emptyMonthState, solveMonth } from "../../year/month-balance.ts";
-import { facesOfSlices, placeInWords, slicesTouching } from "../along/places.ts";
+import { facesOfSlices, placeOf, slicesTouching } from "../along/places.ts";
 import { limitAtPlane, MOST_CONDENSATE } from "./plane-limit.ts";
 import { reasonOutOfScope } from "./two-season-scope.ts";
 
@@ -44,25 +44,22 @@ export function twoSeasonCheck(
   room: Room,
   outdoorTemperature: readonly number[],
   humidityMargin: number,
-): TwoSeasonResult {
+): TwoSeasonData {
   const outcomes = calculation.sections.map((section) => seasonsOf(section, calculation.buildUp));
   const worst = outcomes.reduce((a, b) => (rank(b) > rank(a) ? b : a));
   const outOfScope = reasonOutOfScope(calculation, room, outdoorTemperature, humidityMargin);
-  const manyPlanes =
-    worst.planes > 1
-      ? `condensate forms at more than one plane (${worst.place}); the standard itself tells how to go on`
-      : null;
-  const reason = outOfScope ?? manyPlanes;
+  const why = outOfScope ?? (worst.planes > 1 ? "more than one plane" : null);
   return {
-    applies: reason === null,
-    reason,
+    applies: why === null,
+    why,
     surfaceResistanceInside: TWO_SEASON_SURFACE_INSIDE,
     edition: EDITION,
     condensate: worst.condensate,
     limit: worst.limit,
     summerCapacity: worst.summerCapacity,
-    passes: reason === null ? passes(worst) : null,
-    plane: worst.place,
+    passes: why === null ? passes(worst) : null,
+    sectionId: worst.section,
+    place: worst.place,
   };
 }
 
@@ -72,7 +69,8 @@ interface Seasons {
   condensate: number;
   limit: number;
   summerCapacity: number;
-  place: string | null;
+  section: SectionId;
+  place: Place | null;
 }
 
 function seasonsOf(section: SectionCalculation, buildUp: BuildUp): Seasons {
@@ -83,7 +81,8 @@ function seasonsOf(section: SectionCalculation, buildUp: BuildUp): Seasons {
     (most, plane) => (most === null || plane.amount > most.amount ? plane : most),
     null,
   );
-  if (wettest === null) return { planes: 0, condensate: 0, limit: MOST_CONDENSATE, summerCapacity: 0, place: null };
+  if (wettest === null)
+    return { planes: 0, condensate: 0, limit: MOST_CONDENSATE, summerCapacity: 0, section: section.id, place: null };
   const touching = slicesTouching(slices, facesOfSlices(line, slices), wettest.node);
   const sdInside = line.sd[wettest.node]!;
   const sdOutside = line.sd[line.count - 1]! - sdInside;
@@ -92,7 +91,8 @@ function seasonsOf(section: SectionCalculation, buildUp: BuildUp): Seasons {
     condensate: planes.reduce((sum, { amount }) => sum + amount, 0),
     limit: limitAtPlane(touching, buildUp, section.path),
     summerCapacity: summerDrying(summerPlanePressure(buildUp), sdInside, sdOutside),
-    place: `${placeInWords(touching)}, ${section.name}`,
+    section: section.id,
+    place: placeOf(touching),
   };
 }
 

@@ -25,9 +25,9 @@ function isGivenByHumidity(layer: Layer): boolean {
  */
 export function variableResistance(calculation: BuildUpCalculation): VariableResistanceResult {
   const { buildUp, sections } = calculation;
-  const runs = sections.map(({ name, slices, line, climate }) => {
+  const runs = sections.map(({ id, name, slices, line, climate }) => {
     const section = varyingSection(slices, line, climate, buildUp);
-    return { name, section, year: varyingYear(section) };
+    return { id, name, section, year: varyingYear(section) };
   });
   const governing = runs.reduce((worst, run) => (compareSections(run, worst) > 0 ? run : worst));
   const points = runs.flatMap(({ year }) => year.months);
@@ -36,6 +36,7 @@ export function variableResistance(calculation: BuildUpCalculation): VariableRes
     tolerance: FIXED_POINT_TOLERANCE,
     converged: points.every(({ converged }) => converged),
     section: governing.name,
+    sectionId: governing.id,
     verdict: governing.year.verdict,
     peak: peakOfYear(governing.year),
     layers: layersOf(governing.section, governing.year),

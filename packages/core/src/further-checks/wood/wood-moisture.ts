@@ -1,7 +1,7 @@
 import type { BuildUpCalculation, SectionCalculation } from "../../calculate-build-up.ts";
 import { MONTH_NAMES } from "../../constants.ts";
 import type { Layer } from "../../project/types.ts";
-import type { WoodResult } from "../../result/types.ts";
+import type { PieceOfWood, WoodResult } from "../../result/types.ts";
 import type { Slice } from "../../vapour/section-slices.ts";
 import { humidityAtNode } from "../along/humidity-at-node.ts";
 import { isThroughFraming, materialOfSlice } from "../along/material-of-slice.ts";
@@ -16,7 +16,7 @@ export interface WoodenPiece {
   section: SectionCalculation;
   slice: Slice;
   faces: Faces;
-  name: string;
+  piece: PieceOfWood;
 }
 
 /**
@@ -35,9 +35,10 @@ export function woodMoisture(calculation: BuildUpCalculation): WoodResult[] {
     }));
     return {
       section: piece.section.name,
+      sectionId: piece.section.id,
       sectionIndex: calculation.sections.indexOf(piece.section),
       layer: piece.slice.layer,
-      name: piece.name,
+      name: pieceInWords(piece.piece, calculation.buildUp.layers),
       months,
       monthsOverLimit: months.filter(({ inner, outer }) => Math.max(inner, outer) > WOOD_MOISTURE_LIMIT).length,
     };
@@ -52,13 +53,19 @@ export function woodenPieces(calculation: BuildUpCalculation): WoodenPiece[] {
       const kind = materialOfSlice(slice, calculation.buildUp, section.path)?.kind;
       if (kind !== "wood" && kind !== "board") return [];
       const layer = calculation.buildUp.layers[slice.layer]!;
-      return [{ section, slice, faces: faces[index]!, name: nameOfPiece(layer, section) }];
+      return [{ section, slice, faces: faces[index]!, piece: pieceOf(slice.layer, layer, section) }];
     });
   });
 }
 
-function nameOfPiece(layer: Layer, section: SectionCalculation): string {
-  return isThroughFraming(layer, section.path) ? `${layer.framing!.name} in ${layer.name}` : layer.name;
+function pieceOf(index: number, layer: Layer, section: SectionCalculation): PieceOfWood {
+  return { layer: index, framing: isThroughFraming(layer, section.path) ? layer.framing!.name : null };
+}
+
+/** A piece of wood in words: "studs in mineral wool slab", "plywood". */
+export function pieceInWords({ layer, framing }: PieceOfWood, layers: readonly { name: string }[]): string {
+  const { name } = layers[layer]!;
+  return framing === null ? name : `${framing} in ${name}`;
 }
 
 /** Equilibrium moisture at a node in a month of the section's year [fraction of dry mass]. */

@@ -1,5 +1,5 @@
 import { inSpeech } from "../../problems/wording.ts";
-import type { PlacementCell, PlacementPosition, PlacementRow } from "../../result/types.ts";
+import type { PlacementCell, PlacementPosition, PlacementRow, WarmSide } from "../../result/types.ts";
 
 /**
  * What the grid shows, in one sentence computed from it: in which places the layer does on each warm side, and whether
@@ -7,10 +7,9 @@ import type { PlacementCell, PlacementPosition, PlacementRow } from "../../resul
  *
  * @param rows - the grid of a build-up
  * @param farSide - the far side in words: "outdoors", "the void", "the store"
- * @param room - the room's name
  * @returns a sentence
  */
-export function gridInWords(rows: readonly PlacementRow[], farSide: string, room: string): string {
+export function gridInWords(rows: readonly PlacementRow[], farSide: string): string {
   const judged = rows.filter(({ cells }) => cells.length > 0);
   if (judged.length === 0) return "In none of these climates can the room be as it is stated.";
   if (placesThatHold(judged).length === placesKnown(judged)) {
@@ -19,8 +18,7 @@ export function gridInWords(rows: readonly PlacementRow[], farSide: string, room
   const uses = new Set(judged.map(({ use }) => use)).size;
   const groups = grouped(judged, ({ warmSide }) => warmSide);
   const clauses = groups.map(
-    ([side, group]) =>
-      `${sideInWords(side, farSide, room)} (${casesInWords(group, uses)}) ${groupInWords(group, farSide)}`,
+    ([side, group]) => `${sideInWords(side, farSide)} (${casesInWords(group, uses)}) ${groupInWords(group, farSide)}`,
   );
   const overall = groups.length === 1 ? [] : [overallInWords(judged, farSide)];
   const sentence = `${[...clauses, ...overall].join("; ")}${onBothFaces(judged)}`;
@@ -39,9 +37,9 @@ export function holds({ judgement }: PlacementCell): boolean {
   return judgement === "sound" || judgement === "sound with conditions";
 }
 
-function sideInWords(side: string | null, farSide: string, room: string): string {
+function sideInWords(side: WarmSide | null, farSide: string): string {
   if (side === "neither" || side === null) return "where nothing drives vapour";
-  return `where the warm side is ${side === room ? "the room" : farSide}`;
+  return `where the warm side is ${side === "inside" ? "the room" : farSide}`;
 }
 
 /** The cases by climate; where a climate comes in all its uses, its name is enough. */

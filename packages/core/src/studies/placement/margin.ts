@@ -18,7 +18,7 @@ export function layerMargin(
   const section = betweenFraming(calculation);
   const slice = section.slices.findIndex(({ layer }) => layer === sheet);
   if (slice < 0) return null;
-  const warm = vapourLayer.warmSide === calculation.buildUp.room ? "inside" : "outside";
+  const warm = vapourLayer.warmSide;
   const air = warm === "inside" ? calculation.inside : calculation.farSide.months;
   return dewPointMargin(section, { first: slice, last: slice, warm }, air);
 }

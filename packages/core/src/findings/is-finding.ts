@@ -1,0 +1,11 @@
+import type { Finding, FindingCode } from "../result/types.ts";
+
+/**
+ * Asks for findings of one code, so that their figures are known.
+ *
+ * @param code - such as "surface-mould"
+ * @returns whether a finding is of that code; for `find` and `filter`
+ */
+export function isFinding<Code extends FindingCode>(code: Code): (finding: Finding) => finding is Finding<Code> {
+  return (finding): finding is Finding<Code> => finding.code === code;
+}

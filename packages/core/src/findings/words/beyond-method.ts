@@ -1,0 +1,58 @@
+import { formatQuantity } from "../../quantities/format-quantity.ts";
+import type { BeyondFindings, TouchedRoomFigures } from "../../result/types.ts";
+import { ownRoomInWords, roomInWords } from "../../rooms/room-in-words.ts";
+import { capital } from "../figures-in-words.ts";
+import type { Wordings } from "./wording.ts";
+
+const TRANSIENT = "Ask for a transient assessment to EN 15026.";
+const TRANSIENT_FOR_WET_ROOMS = "Ask for a transient assessment to EN 15026 by someone used to such rooms.";
+
+/** Findings that put a build-up beyond the method, each with what to ask for instead. */
+export const BEYOND_WORDINGS: Wordings<keyof BeyondFindings> = {
+  "metal-bridging": ({ figures: { framing, material, conductivity, limit } }) => ({
+    says: `${framing} of ${material} (λ ${conductivity} W/(m·K), limit ${limit}) bridges the insulation: the combined method does not cover metal.`,
+    advice: "Ask for a detailed calculation to ISO 10211.",
+    source: "ISO 6946:2017 clause 6.7.2.1 (from memory)",
+  }),
+  "rain-wetted-masonry": () => ({
+    says: "Driving rain wets the outer leaf and insulation lies behind it: the monthly method knows no rain, and less heat reaches the leaf to dry it.",
+    advice: TRANSIENT,
+    source: "ISO 13788:2012 clause 1 (from memory)",
+  }),
+  "sun-driven-moisture": () => ({
+    says: "Sun on a rain-wet outer leaf pushes its moisture inwards, into a cooled building: the monthly method knows neither sun nor rain.",
+    advice: TRANSIENT,
+    source: "common practice",
+  }),
+  "unheated-metal-skin": () => ({
+    says: "A thin metal skin over an unheated room falls below the air's own temperature on clear nights and drips, whatever the monthly means say.",
+    advice: "Ask for advice on an absorbent lining or ventilation; no monthly sum answers it.",
+    source: "common practice",
+  }),
+  "ground-feeds-water": () => ({
+    says: "The floor lies on the ground without a membrane: the ground feeds it water, liquid as well as vapour.",
+    advice: "Ask for a damp-proof membrane first; then the floor can be worked out.",
+    source: "common practice",
+  }),
+  "bursts-of-steam": ({ figures }) => ({
+    says: `${capital(touchedRoom(figures))} has short hot bursts of steam: a month's mean says nothing of them.`,
+    advice: TRANSIENT_FOR_WET_ROOMS,
+    source: "ISO 13788:2012 clause 1 (from memory)",
+  }),
+  "wetter-than-class-5": ({ figures }) => {
+    const { hasPool, excess, classFive, humidityMargin } = figures;
+    const name = touchedRoom(figures);
+    const margin = humidityMargin === 1 ? "" : ` with the project's margin of ${humidityMargin}`;
+    return {
+      says: hasPool
+        ? `${capital(name)} holds a pool: it is wetter than the humidity classes reach.`
+        : `In the coldest month ${name} holds ${formatQuantity(excess, "vapour pressure")} more vapour than outdoors; class 5, the wettest, has ${formatQuantity(classFive, "vapour pressure")}${margin}.`,
+      advice: TRANSIENT_FOR_WET_ROOMS,
+      source: "ISO 13788:2012 Annex A (from memory)",
+    };
+  },
+};
+
+function touchedRoom({ room, side }: TouchedRoomFigures): string {
+  return side === "inside" ? ownRoomInWords(room) : roomInWords(room);
+}

@@ -1,0 +1,49 @@
+import { yearInWords } from "../../further-checks/figures.ts";
+import { sectionName } from "../../heat/paths.ts";
+import { formatQuantity } from "../../quantities/format-quantity.ts";
+import type { GapsData } from "../../result/types.ts";
+import type { Named, Said } from "./wording.ts";
+
+/**
+ * What gaps in a layer do, or the framed part without a vapour layer.
+ *
+ * @param gaps - as data
+ * @param buildUp - for the name of the layer
+ * @returns one sentence that stands by itself, and what follows it
+ */
+export function gapsInWords(gaps: GapsData, { layers }: Named): Pick<Said, "says" | "more"> {
+  const { kind, laps, share, sdWhole, sdEffective, verdict, peak, whole } = gaps;
+  const { name } = layers[gaps.layer]!;
+  const year = yearInWords(verdict, peak);
+  if (kind === "framed part") return framedPartInWords(gaps, name, year);
+  const yearOfWhole = yearInWords(whole!.verdict, whole!.peak);
+  if (kind === "usual") {
+    return {
+      says: `No gaps are stated, so the vapour layer counts as whole: ${yearOfWhole}.`,
+      more: [
+        `With ${formatQuantity(share, "share")} of ${name} missing, an upper bound, its sd of ${formatQuantity(sdWhole, "sd")} would count as ${formatQuantity(sdEffective, "sd")}: ${year}.`,
+      ],
+    };
+  }
+  const byLaps =
+    laps === null
+      ? ""
+      : ` (laps of ${formatQuantity(laps.width, "width of a gap")} every ${formatQuantity(laps.spacing, "length")})`;
+  return {
+    says: `${formatQuantity(share, "share")}${byLaps} of ${name} is missing, as stated: its sd of ${formatQuantity(sdWhole, "sd")} counts as ${formatQuantity(sdEffective, "sd")}, and that rules the verdict, ${year}.`,
+    more: [`Without gaps: ${yearOfWhole}.`],
+  };
+}
+
+function framedPartInWords({ framedPart }: GapsData, name: string, year: string): Pick<Said, "says" | "more"> {
+  const section = sectionName(framedPart!.section);
+  if (framedPart!.stops) {
+    return {
+      says: `${name} stops at the framing: ${section} there is no vapour layer, and that is how it was worked out: ${year}.`,
+    };
+  }
+  return {
+    says: `${name} runs across the framing and was worked out so.`,
+    more: [`If it stopped there, ${section} would come out as: ${year}.`],
+  };
+}

@@ -1,0 +1,52 @@
+import { formatNumber, formatQuantity } from "../../quantities/format-quantity.ts";
+import type { HeatFindings, TargetFigures } from "../../result/types.ts";
+import { joined } from "../figures-in-words.ts";
+import type { Named, Wordings } from "./wording.ts";
+
+type Codes = Exclude<keyof HeatFindings, `${string}roof${string}` | "insulation-below-deck">;
+
+/** Findings of the heat figures. */
+export const HEAT_WORDINGS: Wordings<Codes> = {
+  "target-met": ({ figures }) => ({ ...againstTarget(figures, "met"), source: "compared at two decimals" }),
+  "target-missed": ({ figures }) => ({
+    ...againstTarget(figures, "missed"),
+    advice: "More insulation, insulation across the framing, or less framing.",
+    source: "compared at two decimals",
+  }),
+  "limits-far-apart": ({ figures: { limitsRatio, possibleError } }) => ({
+    says: `The upper limit of the resistance is ${formatNumber(limitsRatio, 2)} times the lower one: over 1.5 the combined method passes its own bound.`,
+    more: [`The U-value may be ${formatQuantity(possibleError, "share")} off.`],
+    advice: "Ask for a detailed calculation to ISO 10211 where the U-value decides.",
+    source: "ISO 6946:2017 clause 6.7.2.1 (from memory)",
+  }),
+  "foil-without-air": ({ figures: { layers } }, buildUp) => ({
+    says: `The foil of ${namesOf(layers, buildUp)} has no still air in front of it: it does nothing for heat.`,
+    more: ["As a vapour layer it counts all the same."],
+    advice: "A closed air layer of 20 mm or so in front of a bright foil adds resistance.",
+    source: "common practice",
+  }),
+  "insulation-beyond-ventilation": ({ figures: { layers, isAll } }, buildUp) => ({
+    says: `${namesOf(layers, buildUp)} lies outside a well-ventilated air layer: outdoor air passes on its warm side and it counts for nothing.`,
+    advice: isAll
+      ? "Layers run from the room outwards: if these are written from outside, turn the list round. Otherwise put the insulation on the room side of the ventilated air, or close that air."
+      : "Put the insulation on the room side of the ventilated air, or close that air.",
+    source: "ISO 6946:2017 clause 6.9.4 (from memory)",
+  }),
+  "openings-not-told": ({ figures: { layer } }, buildUp) => ({
+    says: `The openings of ${namesOf([layer], buildUp)} are not told: it is counted as well ventilated, which is the lower resistance.`,
+    advice: "Give its `ventilation area`.",
+    source: "ISO 6946:2017 clause 6.9.3 (from memory)",
+  }),
+};
+
+function namesOf(indices: readonly number[], { layers }: Named): string {
+  return joined(indices.map((index) => layers[index]!.name));
+}
+
+function againstTarget(figures: TargetFigures, outcome: "met" | "missed"): { says: string; more: string[] } {
+  const { transmittance, target, clearTransmittance } = figures;
+  return {
+    says: `With framing and corrections the U-value is ${formatQuantity(transmittance, "transmittance")}; the target is ${formatQuantity(target, "transmittance")}: ${outcome}.`,
+    more: [`Without framing it would be ${formatQuantity(clearTransmittance, "transmittance")}.`],
+  };
+}

@@ -1,0 +1,46 @@
+import { formatNumber, formatQuantity } from "../../quantities/format-quantity.ts";
+import type { LeakData } from "../../result/types.ts";
+import { placeByMaterials } from "./places.ts";
+import type { Said } from "./wording.ts";
+
+/** Litres in a cubic metre. Source: definition. */
+const LITRES_PER_CUBIC_METRE = 1000;
+
+/**
+ * What air through the stated gap leaves, beside diffusion.
+ *
+ * @param leak - as data
+ * @returns one sentence that stands by itself, and what follows it
+ */
+export function leakInWords({
+  airVolume,
+  total,
+  diffusion,
+  place,
+}: Omit<LeakData, "months">): Pick<Said, "says" | "more"> {
+  if (!(total > 0)) {
+    return {
+      says: "Air through the stated gap leaves no water: the cold face of the insulation is never below the dew point of the room.",
+    };
+  }
+  const litres = total >= 1 ? `, ${formatNumber(total, 1)} litres` : "";
+  const says =
+    `Through the stated gap ${airInWords(airVolume * LITRES_PER_CUBIC_METRE)} of room air would pass each square metre in the wet season ` +
+    `and leave up to ${formatQuantity(total, "condensate")} of water${litres}, ${placeByMaterials(place)}.`;
+  return { says, more: [besideDiffusion(total, diffusion)] };
+}
+
+function besideDiffusion(total: number, diffusion: number): string {
+  if (!(diffusion > 0)) return "Diffusion leaves none: what counts here is that the build-up is airtight.";
+  const ratio = total / diffusion;
+  const compared = `Diffusion leaves ${formatQuantity(diffusion, "condensate")}`;
+  return ratio >= 1
+    ? `${compared}: the gap brings ${formatNumber(ratio, ratio < 10 ? 1 : 0)} times as much, so closing gaps does more than a tighter vapour layer.`
+    : `${compared}, more than the gap brings.`;
+}
+
+/** Litres below a cubic metre, whole cubic metres above it, thousands apart by a thin space. */
+function airInWords(litres: number): string {
+  if (litres < LITRES_PER_CUBIC_METRE) return `${formatNumber(litres, 0)} litres`;
+  return `${formatNumber(litres / LITRES_PER_CUBIC_METRE, 0)} m³`;
+}

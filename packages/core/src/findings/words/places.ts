@@ -1,0 +1,42 @@
+import { sectionName } from "../../heat/paths.ts";
+import type { PartOfLayer, Place, SectionId } from "../../result/types.ts";
+import type { Named } from "./wording.ts";
+
+/**
+ * A place by the materials that meet there.
+ *
+ * @param place - at one node
+ * @returns such as "between mineral wool slab and plywood", "inside mineral wool slab"
+ */
+export function placeByMaterials({ inner, outer }: Place): string {
+  if (inner === null || outer === null) return `at the face of ${(inner ?? outer)?.material ?? "the build-up"}`;
+  return isSamePart(inner, outer) ? `inside ${inner.material}` : `between ${inner.material} and ${outer.material}`;
+}
+
+/**
+ * A place by the layers that meet there.
+ *
+ * @param place - at one node, or over several
+ * @param buildUp - for the names of its layers
+ * @returns such as "between mineral wool slab and plywood", "in a zone from plywood to brickwork"
+ */
+export function placeByLayers({ extent, inner, outer }: Place, { layers }: Named): string {
+  const name = (part: PartOfLayer | null): string =>
+    part === null ? "the surface" : (layers[part.layer]?.name ?? "the surface");
+  const isOneLayer = inner?.layer === outer?.layer;
+  if (extent === "zone")
+    return isOneLayer ? `in a zone inside ${name(inner)}` : `in a zone from ${name(inner)} to ${name(outer)}`;
+  if (!isOneLayer) return `between ${name(inner)} and ${name(outer)}`;
+  if (outer?.part === "outer facing") return `behind the outer facing of ${name(outer)}`;
+  if (inner?.part === "inner facing") return `behind the inner facing of ${name(inner)}`;
+  return `inside ${name(inner)}`;
+}
+
+/** A way through, in brackets behind what it is about; nothing where there is one way only. */
+export function sectionInBrackets(section: SectionId): string {
+  return section.kind === "whole" ? "" : ` (${sectionName(section)})`;
+}
+
+function isSamePart(one: PartOfLayer, other: PartOfLayer): boolean {
+  return one.layer === other.layer && one.part === other.part;
+}

@@ -1,0 +1,58 @@
+import { formatQuantity } from "../../quantities/format-quantity.ts";
+import type { VapourLayerFindings } from "../../result/types.ts";
+import { DROPS_GATHER } from "../amount-limits.ts";
+import { grams, joined, yearsInWords } from "../figures-in-words.ts";
+import type { Named, Wordings } from "./wording.ts";
+
+type Codes = "tight-outer-skin" | "two-tight-layers" | "tight-sheet-under-floor";
+type SkinFigures = VapourLayerFindings["tight-outer-skin"];
+
+/** Findings of tight layers that are not the vapour layer. */
+export const TIGHT_LAYER_WORDINGS: Wordings<Codes> = {
+  "tight-outer-skin": ({ figures }) => ({
+    says: `A tight outer skin, ${figures.name} (sd ${formatQuantity(figures.sd, "sd")}), lets nothing leave outwards.`,
+    more: [dryingInwards(figures)],
+    advice: adviceAtSkin(figures),
+    source: "common practice",
+  }),
+  "two-tight-layers": ({ figures: { inner, outer, between, neverDries } }, buildUp) => ({
+    says: `Between two tight layers, ${namesOf(inner, buildUp)} and ${namesOf(outer, buildUp)}, lies ${namesOf(between, buildUp)}, which can hold water: what gets in can hardly leave.`,
+    more: [neverDries ? "The water that is built in does not dry within a year." : ""],
+    advice:
+      "Close it only when the timber is dry (under 20 %), and make one of the two layers more open where that is allowed.",
+    source: "common practice; ISO 13788:2012 clause 7 for the trapped water (from memory)",
+  }),
+  "tight-sheet-under-floor": ({ figures: { layer, above } }, buildUp) => {
+    const where = buildUp.element === "floor" ? "under the floor" : "outside the wall";
+    return {
+      says: `A tight sheet, ${namesOf([layer], buildUp)}, lies ${where} with ${namesOf(above.slice(-MOST_NAMED), buildUp)} on its room side.`,
+      more: ["Leaks, spills and wet timber cannot dry through it, even where vapour alone leaves only a trace."],
+      advice:
+        "Use a breather membrane there. A damp-proof, gas or radon membrane against the ground is another matter: name its `purpose` in the file.",
+      source: "common practice",
+    };
+  },
+};
+
+/** So many of the layers above a sheet are named: those next to it. */
+const MOST_NAMED = 2;
+
+function namesOf(indices: readonly number[], { layers }: Named): string {
+  return joined(indices.map((index) => layers[index]!.name));
+}
+
+function dryingInwards({ level, amount, growthPerYear, yearsToGather }: SkinFigures): string {
+  if (level === "none") return "Vapour alone brings no water to it.";
+  if (growthPerYear === null) return "What gathers there dries inwards within the year.";
+  if (yearsToGather === null) return "Drying inwards is not enough: it stays at a level and never dries.";
+  const until = amount < DROPS_GATHER ? `, ${yearsInWords(yearsToGather)} until that makes 200 g/m²` : "";
+  const how = level === "stays" ? "Drying inwards is not enough" : "Nearly all of it dries inwards";
+  return `${how}: ${grams(growthPerYear)} more each year${until}.`;
+}
+
+/** What has to be done between the skin and the layer inside it; the roof's weather skin lies on what carries it. */
+function adviceAtSkin({ isOnFoam, isWeatherSkinOfRoof }: SkinFigures): string {
+  const seal = "Seal the room side: room air must not reach the skin.";
+  if (isOnFoam) return `The foam must be bonded to the skin without a void. ${seal}`;
+  return isWeatherSkinOfRoof ? seal : `Keep a ventilated space between the insulation and the skin. ${seal}`;
+}

@@ -1,0 +1,115 @@
+import { MONTHS_PER_YEAR } from "../../constants.ts";
+import { sectionName } from "../../heat/paths.ts";
+import { formatQuantity } from "../../quantities/format-quantity.ts";
+import type { DryingChange, TrappedWaterData } from "../../result/types.ts";
+import { MOST_YEARS_OF_DRYING } from "../../year/trapped-water.ts";
+import { grams } from "../figures-in-words.ts";
+import { placeByMaterials } from "./places.ts";
+import type { Named, Wordings } from "./wording.ts";
+
+const DAYS_PER_YEAR = 365;
+
+type Water = Omit<TrappedWaterData, "held" | "heldElsewhere">;
+
+/** Findings of water that is built in. */
+export const TRAPPED_WATER_WORDINGS: Wordings<"trapped-water"> = {
+  "trapped-water": ({ figures, severity }, buildUp) => {
+    const { name } = buildUp.layers[figures.layer]!;
+    if (!figures.isCounted) {
+      return {
+        says: `${name} lies at or outside a well-ventilated layer: water in it dries to moving air and was not worked out.`,
+        source: "ISO 6946:2017 clause 6.9.4: layers outside a well-ventilated one do not count (from memory)",
+      };
+    }
+    return {
+      says: opening(figures, name),
+      more: [whereItGoes(figures), meanwhile(figures), sideways(figures), scope(figures), fastest(figures, buildUp)],
+      advice:
+        severity === "note"
+          ? null
+          : `Let ${whatIsWet(figures, name)} dry before closing in, and check with a moisture meter: timber under 20 %.`,
+      source: figures.withinScope
+        ? "ISO 13788:2012 clause 7 (from memory)"
+        : "ISO 13788:2012 clause 7, used beyond its scope (this project's)",
+    };
+  },
+};
+
+/**
+ * What would let wet timber dry faster, in words that follow "gone after 90 days".
+ *
+ * @param by - the change
+ * @param buildUp - for the names of its layers
+ * @returns such as "without the vapour layer (polyethylene sheet)"
+ */
+export function dryingChangeInWords(by: DryingChange, { layers }: Pick<Named, "layers">): string {
+  const name = (layer: number): string => layers[layer]!.name;
+  switch (by.kind) {
+    case "no vapour layer":
+      return `without the vapour layer (${by.layers.map(name).join(" with ")})`;
+    case "vapour layer more open":
+      return `with the vapour layer ten times more open (${by.layers.map(name).join(" with ")})`;
+    case "breather membrane":
+      return `with a breather membrane of sd ${formatQuantity(by.sd, "sd")} in the place of ${name(by.layer)}`;
+    case "open wood fibre board":
+      return `with an open wood fibre board in the place of ${name(by.layer)}`;
+  }
+}
+
+function opening({ sectionId, amount, startMonth, daysToDry }: Water, name: string): string {
+  const start = `${grams(amount)} of water ${whereItIs(sectionId, name)} at the beginning of ${startMonth}`;
+  if (daysToDry === null) return `${start} are not gone within ${MOST_YEARS_OF_DRYING} years.`;
+  if (daysToDry === 0) return `${start}: nothing that has to dry.`;
+  return `${start} are gone after ${Math.ceil(daysToDry)} days${inMonths(daysToDry)}.`;
+}
+
+/** In a layer between framing, or in the framing that runs through it. */
+function whereItIs(section: Water["sectionId"], name: string): string {
+  if (section.kind === "whole") return `in ${name}`;
+  return section.kind === "through framing"
+    ? `in the ${framings(section)} of ${name}`
+    : `in ${name} (${sectionName(section)})`;
+}
+
+function whatIsWet({ sectionId }: Water, name: string): string {
+  return sectionId.kind === "through framing" ? `the ${framings(sectionId)}` : name;
+}
+
+function framings({ through }: Water["sectionId"]): string {
+  return through.join(" and ");
+}
+
+/** Timber framing also dries sideways, into what stands beside it; the method is one-dimensional. */
+function sideways({ sectionId }: Water): string {
+  return sectionId.kind === "through framing"
+    ? "Framing also dries sideways, which is not counted: it will be quicker."
+    : "";
+}
+
+function inMonths(days: number): string {
+  return days > 60 ? `, about ${Math.round((days / DAYS_PER_YEAR) * MONTHS_PER_YEAR)} months` : "";
+}
+
+function whereItGoes({ toRoom, toFarSide }: Water): string {
+  const side = (amount: number, name: string): string =>
+    amount >= 0 ? `${grams(amount)} left towards ${name}` : `${grams(-amount)} came in from ${name}`;
+  return `Meanwhile ${side(toRoom, "the room")} and ${side(toFarSide, "the far side")}.`;
+}
+
+function meanwhile({ mostHeldElsewhere, place }: Water): string {
+  if (place === null) return "None of it condenses elsewhere.";
+  return `Up to ${grams(mostHeldElsewhere)} of it stands elsewhere on the way, ${placeByMaterials(place)}.`;
+}
+
+function scope({ withinScope }: Water): string {
+  return withinScope
+    ? ""
+    : "The layer does not lie between two tight sides (sd 10 m each), so this use of the method is this project's own.";
+}
+
+function fastest({ variants, daysToDry }: Water, buildUp: Named): string {
+  const [best] = variants;
+  if (best === undefined || best.daysToDry === null) return "";
+  if (daysToDry !== null && best.daysToDry >= daysToDry) return "";
+  return `It would be gone after ${Math.ceil(best.daysToDry)} days ${dryingChangeInWords(best.by, buildUp)}.`;
+}

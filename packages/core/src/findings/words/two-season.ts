@@ -1,0 +1,29 @@
+import { WETTEST_CLASS } from "../../further-checks/two-season/two-season-scope.ts";
+import { sectionName } from "../../heat/paths.ts";
+import type { TwoSeasonData } from "../../result/types.ts";
+import { placeByMaterials } from "./places.ts";
+
+/** The wettest plane of the two-season check with its section; null where nothing condenses. */
+export function planeInWords({ place, sectionId }: TwoSeasonData): string | null {
+  return place === null ? null : `${placeByMaterials(place)}, ${sectionName(sectionId)}`;
+}
+
+/** Why the two-season check does not apply; null where it does. */
+export function reasonInWords(check: TwoSeasonData): string | null {
+  switch (check.why) {
+    case null:
+      return null;
+    case "not against outdoor air":
+      return "it is meant for build-ups against outdoor air";
+    case "not heated":
+      return "it is meant for heated rooms";
+    case "cooled":
+      return "it is not meant for cooled rooms";
+    case "pool or steam":
+      return "it is not meant for pools and rooms of steam";
+    case "wetter than its class":
+      return `it is meant for rooms up to humidity class ${WETTEST_CLASS}, and this one is wetter`;
+    case "more than one plane":
+      return `condensate forms at more than one plane (${planeInWords(check)}); the standard itself tells how to go on`;
+  }
+}

@@ -1,0 +1,26 @@
+/** A room that a build-up touches. */
+export interface TouchedRoomFigures {
+  room: string;
+  side: "inside" | "outside";
+}
+
+/** Nothing but the code itself. */
+export type NoFigures = Readonly<Record<string, never>>;
+
+/** Figures of findings that put a build-up beyond the method, by code. */
+export interface BeyondFindings {
+  /** Conductivities [W/(m·K)] */
+  "metal-bridging": { framing: string; material: string; conductivity: number; limit: number };
+  "rain-wetted-masonry": NoFigures;
+  "sun-driven-moisture": NoFigures;
+  "unheated-metal-skin": NoFigures;
+  "ground-feeds-water": NoFigures;
+  "bursts-of-steam": TouchedRoomFigures;
+  "wetter-than-class-5": TouchedRoomFigures & {
+    hasPool: boolean;
+    /** Vapour excess over outdoors in the coldest month, and that of class 5 [Pa], with the margin on classes [–]. */
+    excess: number;
+    classFive: number;
+    humidityMargin: number;
+  };
+}

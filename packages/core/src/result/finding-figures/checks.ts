@@ -1,0 +1,41 @@
+import type { GapsData, LeakData, TrappedWaterData, TwoSeasonData } from "../further-check-results.ts";
+import type { MonthName } from "../places.ts";
+import type { VerdictWord } from "../words.ts";
+import type { NoFigures } from "./beyond-method.ts";
+
+/** A year under another assumption: amounts in kg/m². */
+export interface YearInShort {
+  verdict: VerdictWord;
+  peak: number;
+  carriedOver: number;
+}
+
+/** Figures of findings of the checks beside the method and of assumptions, by code. */
+export interface CheckFindings {
+  "air-leakage": Omit<LeakData, "months">;
+  "gaps-in-vapour-layer": GapsData;
+  /** `daysToDry` and the like; of water outside the counted layers only where it is. */
+  "trapped-water":
+    | ({ isCounted: true } & Omit<TrappedWaterData, "held" | "heldElsewhere">)
+    | { isCounted: false; layer: number };
+  "two-season-check": TwoSeasonData;
+  "variable-resistance": {
+    layers: readonly number[];
+    verdict: VerdictWord;
+    dryVerdict: VerdictWord;
+    /** [kg/m²] */
+    peak: number;
+    peakMonth: MonthName | null;
+    rounds: number;
+    tolerance: number;
+    converged: boolean;
+  };
+  "humidity-needs-cooling-statement": { class: number };
+  "unfavourable-vapour-resistance": YearInShort & {
+    /** The limit that is passed [kg/m²]; null where none is. */
+    limitPassed: number | null;
+  };
+  /** `amount` counts what settles; `limit` is its own [kg/m²]. */
+  "sound-as-used": YearInShort & { amount: number; limit: number };
+  "damp-ground-below": NoFigures;
+}

@@ -1,0 +1,37 @@
+/** The U-value against its target [W/(m²·K)]. */
+export interface TargetFigures {
+  transmittance: number;
+  target: number;
+  /** Without framing. */
+  clearTransmittance: number;
+}
+
+/** What a cold flat roof lacks. */
+export type RoofAirFault = "no air" | "low" | "closed" | "one end" | "small openings" | "slight" | "openings not told";
+
+/** Figures of findings of heat and of flat roofs, by code. */
+export interface HeatFindings {
+  "target-met": TargetFigures;
+  "target-missed": TargetFigures;
+  "limits-far-apart": { limitsRatio: number; possibleError: number };
+  /** Layer indices, from 0. */
+  "foil-without-air": { layers: readonly number[] };
+  "insulation-beyond-ventilation": {
+    layers: readonly number[];
+    /** Whether all the insulation lies there. */
+    isAll: boolean;
+  };
+  "openings-not-told": { layer: number };
+  /** Heights [m] */
+  "cold-flat-roof-ventilated": { height: number; needed: number };
+  "cold-flat-roof-unventilated": {
+    fault: RoofAirFault;
+    height: number;
+    needed: number;
+    /** [m² per m² of roof]; null where none is stated. */
+    openings: number | null;
+    openingsNeeded: number;
+  };
+  /** Shares of the resistance [–]. */
+  "insulation-below-deck": { shareBelow: number; usual: number };
+}

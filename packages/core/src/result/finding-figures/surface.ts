@@ -1,0 +1,67 @@
+import type { MonthName, PieceOfWood, Place, SectionId, WarmSide } from "../places.ts";
+
+/** A face that no construction keeps dry enough: factors [–]. */
+export interface FaceNeedsDrierAir {
+  required: number;
+  month: MonthName;
+}
+
+/** A face on which mould can grow: factors [–]. */
+export interface FaceMould {
+  factor: number;
+  /** The section with that factor; null for the face as a whole. */
+  section: SectionId | null;
+  /** Of the face as a whole. */
+  combined: number;
+  required: number;
+  month: MonthName;
+}
+
+/** A face on which drops form: factors [–]. */
+export interface FaceCondensation {
+  factor: number;
+  section: SectionId | null;
+  required: number;
+  month: MonthName;
+  /** Every month with drops. */
+  months: readonly MonthName[];
+}
+
+/** Figures of findings of surfaces, of mould inside and of wood, by code. */
+export interface SurfaceFindings {
+  "surface-needs-drier-air": FaceNeedsDrierAir;
+  "surface-needs-drier-air-other-face": FaceNeedsDrierAir;
+  "surface-mould": FaceMould;
+  "surface-mould-other-face": FaceMould;
+  "surface-condensation": FaceCondensation;
+  "surface-condensation-other-face": FaceCondensation;
+  "junction-mould": { name: string; factor: number; required: number; month: MonthName };
+  "mould-at-interface": {
+    section: SectionId;
+    place: Place;
+    /** The material that mould would feed on. */
+    food: string;
+    months: readonly MonthName[];
+    /** The most humid month, with its air [–], [°C]. */
+    month: MonthName;
+    relativeHumidity: number;
+    limit: number;
+    temperature: number;
+    outdoors: number;
+    /** How many such places there are. */
+    places: number;
+    warmSide: WarmSide;
+  };
+  "wood-moisture": {
+    section: SectionId;
+    piece: PieceOfWood;
+    /** Most moisture, and the limit, as fractions of dry mass. */
+    moisture: number;
+    limit: number;
+    /** Months over the limit that the build-up makes, and those with them that outdoor air makes by itself. */
+    months: readonly MonthName[];
+    monthsWithOutdoors: readonly MonthName[];
+    /** Other pieces over the limit. */
+    others: readonly PieceOfWood[];
+  };
+}

@@ -1,0 +1,72 @@
+import type { Side } from "../places.ts";
+import type { VerdictWord } from "../words.ts";
+import type { WaterLevel } from "./water.ts";
+
+/** What becomes of the water with the vapour layer opened or left out: amounts in kg/m². */
+export interface WaterWithout {
+  verdict: VerdictWord;
+  level: WaterLevel;
+  amount: number;
+  /** Null without water. */
+  limit: number | null;
+  yearsToGather: number | null;
+}
+
+/** A tight layer that a finding speaks of. */
+export interface TightLayerFigures {
+  name: string;
+  /** Layer indices, from 0. */
+  layers: readonly number[];
+  /** [m] */
+  sd: number;
+}
+
+/** What the design's dependence on its vapour layer rests on. */
+export interface DependenceFigures extends TightLayerFigures {
+  whenOpened: WaterWithout;
+  whenLeftOut: WaterWithout;
+  /** What has to be sealed: joints of boards, or laps of a sheet. */
+  joints: "boards" | "sheet";
+}
+
+/** Figures of findings of vapour layers and other tight layers, by code. */
+export interface VapourLayerFindings {
+  "vapour-layer-cold-side": TightLayerFigures & {
+    warmSide: Side;
+    /** Months in which the air at its warm face stands at 80 % or more. */
+    dampMonths: number;
+  };
+  "no-vapour-layer-warm-side": {
+    warmSide: Side;
+    /** The layer there that is too open to be a vapour layer; null without any. */
+    tooOpen: TightLayerFigures | null;
+  };
+  "depends-on-vapour-layer": DependenceFigures;
+  "forgives-gaps": DependenceFigures;
+  "tight-outer-skin": TightLayerFigures & {
+    level: WaterLevel;
+    /** [kg/m²] */
+    amount: number;
+    growthPerYear: number | null;
+    yearsToGather: number | null;
+    isWeatherSkinOfRoof: boolean;
+    /** Whether plastic foam lies against it. */
+    isOnFoam: boolean;
+  };
+  "two-tight-layers": {
+    /** Layer indices of the two, from 0, and of what lies between them and can hold water. */
+    inner: readonly number[];
+    outer: readonly number[];
+    between: readonly number[];
+    /** [m] */
+    sdInner: number;
+    sdOuter: number;
+    /** Whether stated water does not dry within a year. */
+    neverDries: boolean;
+  };
+  "tight-sheet-under-floor": {
+    /** Index of the sheet, from 0, and of what can hold water on its room side. */
+    layer: number;
+    above: readonly number[];
+  };
+}

@@ -1,0 +1,64 @@
+import type { MonthName, Place, SectionId } from "../places.ts";
+import type { VerdictWord } from "../words.ts";
+
+/** How much water there is, by what it sits on. */
+export type WaterLevel = "none" | "trace" | "some" | "too much" | "stays";
+
+/** Why a limit of an amount of water applies. */
+export type LimitReason =
+  | { kind: "anywhere" }
+  /** A share of the dry mass [–] of a material that takes up water. */
+  | { kind: "dry mass"; share: number; material: string }
+  | { kind: "smooth upright surface" }
+  | { kind: "surface that takes up no water" };
+
+/** The year that water is told of: the reported one, or a harder one. */
+export type YearOfWater = "reported" | "one in ten colder year" | "one in ten warmer year";
+
+/** Water in a zone, held against its limit: amounts in kg/m². */
+export interface WaterFigures {
+  year: YearOfWater;
+  amount: number;
+  limit: number;
+  limitBy: LimitReason;
+  month: MonthName;
+  section: SectionId;
+  place: Place;
+  /** What a year leaves behind: 0 where it settles at a level, null where all of it dries. */
+  growthPerYear: number | null;
+  /** Years until what is left over makes 200 g/m²; null where it does not grow. */
+  yearsToGather: number | null;
+}
+
+/** Figures of findings of water inside a build-up, by code. */
+export interface WaterFindings {
+  "stays-dry": {
+    /** [kg/m²] */
+    amountInColderYear: number;
+    /** Null where no colder year was run. */
+    levelInColderYear: WaterLevel | null;
+  };
+  "condensation-too-much": WaterFigures & {
+    /** True where the finding before it tells of the same water. */
+    isSameWater: boolean;
+  };
+  "condensation-dries-out": WaterFigures & {
+    /** Whether drops may run down a smooth upright surface. */
+    runsDown: boolean;
+  };
+  "stays-wet": WaterFigures & {
+    /** Whether it is taken up by what lies above the ground's membrane, where nothing rots. */
+    isAboveGroundMembrane: boolean;
+  };
+  trace: WaterFigures & {
+    /** What it sits on where even a trace is worth knowing of. */
+    sitsOn: "steel" | "gypsum paper" | null;
+  };
+  "two-verdicts": { section: SectionId; standard: VerdictWord; insideTheMonth: VerdictWord };
+  "framing-worse": {
+    governing: SectionId;
+    /** Most water in either [kg/m²]. */
+    peak: number;
+    peakBetween: number;
+  };
+}

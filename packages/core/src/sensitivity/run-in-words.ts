@@ -1,0 +1,38 @@
+import { formatQuantity } from "../quantities/format-quantity.ts";
+import type { SensitivityName, VerdictWord } from "../result/types.ts";
+
+/** What a run comes to: amounts in kg/m². */
+interface YearInShort {
+  verdict: VerdictWord;
+  peak: number;
+  carriedOver: number;
+}
+
+/**
+ * A run under another assumption in a sentence.
+ *
+ * @param name - what is assumed otherwise
+ * @param year - what the year comes to
+ * @returns such as "With no vapour layer it stays dry."
+ */
+export function runInWords(name: SensitivityName, year: YearInShort): string {
+  return `${OPENING[name]} ${outcome(year)}.`;
+}
+
+const OPENING: Readonly<Record<SensitivityName, string>> = {
+  "one in ten colder year": "In a year 2 K colder than usual, as one in ten is, it",
+  "one in ten warmer year": "In a year 2 K warmer than usual, as one in ten is, it",
+  "heated every day": "Heated on every day of the week it",
+  "unfavourable vapour resistance": "With the less favourable of the two tabulated vapour resistances it",
+  "vapour layer ten times more open": "With the vapour layer ten times more open it",
+  "no vapour layer": "With no vapour layer it",
+  "wetter room": "With a wetter room it",
+};
+
+function outcome({ verdict, peak, carriedOver }: YearInShort): string {
+  if (verdict === "dry") return "stays dry";
+  const amount = formatQuantity(peak, "condensate");
+  const most = amount.startsWith("under") ? amount : `${amount} at most`;
+  if (verdict === "dries out") return `takes up water and dries out again, ${most}`;
+  return `stays wet, ${most} in the first year and ${formatQuantity(carriedOver, "condensate")} left over`;
+}
