@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { isFinding } from "../../packages/core/src/findings/is-finding.ts";
-import type { BuildUpResult, Finding } from "../../packages/core/src/result/types.ts";
+import type { BuildUpResult } from "../../packages/core/src/result/types.ts";
 import { assessText } from "./corpus.ts";
 
 const wall = (room: string, board: string, sheet = ""): string => `
@@ -77,9 +77,9 @@ describe("a finding's figures are data", () => {
     const words: string[] = [];
     const collect = (value: unknown): void => {
       if (typeof value === "string") words.push(value);
-      else if (typeof value === "object" && value !== null) Object.values(value).forEach(collect);
+      else if (typeof value === "object" && value !== null) for (const each of Object.values(value)) collect(each);
     };
-    findings.forEach(({ figures }: Finding) => collect(figures));
+    for (const { figures } of findings) collect(figures);
     expect(words.length).toBeGreaterThan(5);
     expect(words.filter((word) => /[.:;] /.test(word) || word.split(" ").length > 6)).toEqual([]);
   });
