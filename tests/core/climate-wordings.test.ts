@@ -33,9 +33,8 @@ describe("wordings of climates and weather records", () => {
     const [problem] = reading.ok ? [] : reading.problems;
     expect(wordProblem(problem!)).toMatchObject({
       line: 2,
-      message: "relative humidity 140 % cannot be in air of 5.0 °C, also on lines 3, 4, 5 and 6 and on 360 more.",
-      expected:
-        "over 0 % and up to 100 %, or to 105 % as a sensor in fog may read, and an empty cell where there is no reading",
+      message: "air of 5 °C cannot have a relative humidity of 140 %, also on lines 3, 4, 5 and 6 and on 360 more.",
+      expected: "over 0 % and up to 105 % (sensors overshoot in fog), or an empty cell for a missing reading",
       received: "140",
       likelySlip: "The sensor failed.",
     });

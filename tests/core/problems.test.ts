@@ -140,14 +140,14 @@ describe("problems in words", () => {
       column: 47,
       path: "build-ups[1].layers[2].thickness",
       message: "build-up 2, Studio wall, layer 3, mineral wool slab: thickness is missing a unit.",
-      expected: "a length such as 140 mm",
+      expected: "a length, for example 140 mm",
       received: "140",
       likelySlip: null,
       write: "140 mm",
     });
     expect(problemInText(worded)).toBe(
       "line 23: build-up 2, Studio wall, layer 3, mineral wool slab: thickness is missing a unit. " +
-        "Expected a length such as 140 mm; found 140. Write `140 mm`.",
+        "Expected a length, for example 140 mm; found 140. Write `140 mm`.",
     );
   });
 

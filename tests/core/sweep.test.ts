@@ -176,7 +176,7 @@ describe("the layer that is meant", () => {
   });
 
   it.each([
-    ["no layer of that name", "outer wol", null, 0.2, "No layer is called outer wol. Perhaps outer wool is meant."],
+    ["no layer of that name", "outer wol", null, 0.2, "No layer is called outer wol. Perhaps you mean outer wool."],
     [
       "no build-up of that name",
       "outer wool",

@@ -55,7 +55,7 @@ export const WRONG_LINES: readonly HostileCase[] = [
   {
     title: "a longitude that is missing",
     args: ["climate", "near", "51.5"],
-    says: 'The longitude is missing beside "51.5".',
+    says: "The LONGITUDE is missing. See warmside climate near --help.",
   },
   {
     title: "an option that a command below another has not",
@@ -121,7 +121,7 @@ export const WRONG_LINES: readonly HostileCase[] = [
   {
     title: "a word that would act on a terminal",
     args: ["explain", "\u001b[2Jsd\u202e"],
-    says: '"[U+001B][2Jsd[U+202E]".',
+    says: 'No term is called "[U+001B][2Jsd[U+202E]".',
   },
   {
     title: "a material that is none",

@@ -39,7 +39,7 @@ export const BAD_JUNCTIONS: readonly BadFile[] = [
   junction("a name misspelt", "outer corner: Studio wal", "build-up-unknown", "Write `Studio wall`"),
   junction("too many posts", "outer corner: Studio wall, posts: 4", "wrong-kind", "Expected 2, 3 or solid"),
   studs("a channel with a width", "spacing", "width: 45 mm, spacing", "channel-has-its-own", "takes no `width`"),
-  studs("a channel of timber", "material: steel", "material: plywood", "channel-not-metal", "folded from plywood"),
+  studs("a channel of timber", "material: steel", "material: plywood", "channel-not-metal", "made of plywood"),
   studs("a channel without spacing", ", spacing: 600 mm", "", "framing-half", "spacing is missing"),
   studs("flanges that meet", "600 mm", "40 mm", "framing-too-wide", "50 mm"),
   wool("tape with care", "taped: with care", "taped-unread", "onto the framing 20 mm"),

@@ -57,14 +57,14 @@ export const BAD_KEYS: readonly BadFile[] = [
     "element: roof",
     8,
     "not-one-of",
-    "Perhaps flat roof or pitched roof is meant",
+    "Perhaps you mean flat roof or pitched roof",
   ),
   piece("a wall inside", "element: wall", "element: internal wall", 8, "not-one-of", "Write `partition`"),
   ...["ventilated", "yes", "true", "fully", "Vented"].map((word) =>
-    lastLayer(`air that is ${word}`, `{ air: 25 mm, ventilation: ${word} }`, "not-one-of", "Perhaps well is meant"),
+    lastLayer(`air that is ${word}`, `{ air: 25 mm, ventilation: ${word} }`, "not-one-of", "Perhaps you mean well"),
   ),
   ...["no", "sealed", "closed", "false"].map((word) =>
-    lastLayer(`air that is ${word}`, `{ air: 25 mm, ventilation: ${word} }`, "not-one-of", "Perhaps none is meant"),
+    lastLayer(`air that is ${word}`, `{ air: 25 mm, ventilation: ${word} }`, "not-one-of", "Perhaps you mean none"),
   ),
   piece("an element in other letters", "element: wall", "element: Wall", 8, "not-one-of", "Write `wall`"),
   piece("a key in capitals", "element: wall", "Element: wall", 8, "key-unknown", "Write `element`"),
@@ -75,7 +75,7 @@ export const BAD_KEYS: readonly BadFile[] = [
     "climate: de-bilt\nauthor: nobody",
     3,
     "key-unknown",
-    "there is no key `author` here",
+    "`author` is not a key here",
   ),
   bad(
     "layers as keys",
@@ -103,11 +103,11 @@ export const BAD_KEYS: readonly BadFile[] = [
     ["lambda", "conductivity", "material: { name: board, lambda: 0.1 W/(m K), vapour resistance factor: 5 }, thickness: 12 mm"],
     ["μ", "vapour resistance factor", "material: { name: board, conductivity: 0.1 W/(m K), μ: 5 }, thickness: 12 mm"],
   ].map(([called, key, layer]) =>
-    lastLayer(`${called} for ${key}`, `{ ${layer} }`, "key-unknown", `Perhaps ${key} is meant. Write \`${key}\``),
+    lastLayer(`${called} for ${key}`, `{ ${layer} }`, "key-unknown", `Perhaps you mean ${key}. Write \`${key}\``),
   ), // biome-ignore format: one layer a line
   piece("type for element", "element: wall", "type: wall", 8, "key-unknown", "Write `element`"),
-  piece("inside for indoor", "indoor:", "inside:", 3, "key-unknown", "Perhaps indoor is meant"),
-  wallKey("outside for faces", "outside: outdoors", "key-unknown", "Perhaps faces is meant"),
+  piece("inside for indoor", "indoor:", "inside:", 3, "key-unknown", "Perhaps you mean indoor"),
+  wallKey("outside for faces", "outside: outdoors", "key-unknown", "Perhaps you mean faces"),
   lastLayer(
     "a key joined to its value",
     "{ material:plywood, thickness: 12 mm }",
@@ -124,7 +124,7 @@ export const BAD_KEYS: readonly BadFile[] = [
     "a key of no use joined to its value",
     "{ material: plywood, thickness: 12 mm, author:nobody }",
     "key-unknown",
-    "there is no key `author:nobody` here",
+    "`author:nobody` is not a key here",
   ),
   wallKey("framing in the plural's place", "framing: studs", "key-unknown", "Write `framings`"),
   topLine("a list of drawings that is a word", "query: { drawings: AR-7 }", "wrong-kind", "a list of drawings"),
@@ -138,7 +138,7 @@ export const BAD_KEYS: readonly BadFile[] = [
     "a place for the study that is none",
     "climates for place: [oslo, Parys]",
     "climate-unknown",
-    "there is no climate called Parys",
+    "no climate is called Parys",
   ),
   piece(
     "a climate that is none",
@@ -146,7 +146,7 @@ export const BAD_KEYS: readonly BadFile[] = [
     "climate: Paris",
     2,
     "climate-unknown",
-    "The list of climates has those nearest by latitude and longitude",
+    "`warmside climate near LAT LON` lists the nearest climates",
   ),
   piece("a climate misspelt", "climate: de-bilt", "climate: heathro", 2, "climate-unknown", "Write `heathrow`"),
   piece(
@@ -155,7 +155,7 @@ export const BAD_KEYS: readonly BadFile[] = [
     "climate: ../../etc/passwd",
     2,
     "climate-unknown",
-    "there is no climate called ../../etc/passwd",
+    "no climate is called ../../etc/passwd",
   ),
   piece(
     "a climate table that is not there",
@@ -169,15 +169,20 @@ export const BAD_KEYS: readonly BadFile[] = [
     "a material table that is an address",
     "materials: https://example.org/my.csv",
     "file-is-address",
-    "nothing is ever fetched",
+    "warmside fetches nothing",
   ),
-  topLine("a lapse rate without an altitude", "lapse rate: 6 K/km", "only-with-altitude", "but no altitude is given"),
+  topLine(
+    "a lapse rate without an altitude",
+    "lapse rate: 6 K/km",
+    "only-with-altitude",
+    "without the altitude of the site",
+  ),
   bad(
     "a height where the climate tells none",
     changed("climate: de-bilt", "altitude: 340 m\nclimate: flat.csv"),
     2,
     "altitude-of-station",
-    "does not tell the height of its station",
+    "does not state the altitude of its station",
   ),
   {
     title: "a key and its misspelling, and a value of the wrong kind, at once",

@@ -16,7 +16,7 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "no thickness",
     "{ material: plywood }",
     "thickness-missing",
-    "thickness is missing; only sheets go without",
+    "thickness is missing; only sheets have none",
   ),
   lastLayer(
     "a sheet with a thickness",
@@ -28,7 +28,7 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "building paper with a thickness",
     "{ material: building paper, thickness: 0.5 mm }",
     "sheet-with-thickness",
-    "A sheet of another thickness has another sd, which its data sheet has",
+    "Another thickness has another sd: give the sd from its data sheet",
   ),
   lastLayer(
     "a sheet of polythene in a gauge that the table has",
@@ -76,19 +76,19 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "air that does not say how it is ventilated",
     "{ air: 25 mm }",
     "ventilation-missing",
-    "a mistake here hides rot",
+    "a wrong value here hides rot",
   ),
   lastLayer(
     "air with a thickness beside",
     "{ air: 25 mm, thickness: 25 mm, ventilation: well }",
     "key-not-for-air",
-    "such as `air: 25 mm`",
+    "for example `air: 25 mm`",
   ),
   lastLayer(
     "a board that is ventilated",
     "{ material: plywood, thickness: 12 mm, ventilation: well }",
     "key-not-for-material",
-    "ventilation belongs to air layers only",
+    "ventilation is a key of air layers only",
   ),
   lastLayer(
     "a board with an emissivity",
@@ -106,7 +106,7 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "openings per area in a wall",
     "{ air: 25 mm, ventilation: slight, ventilation area: 1000 mm2/m2 }",
     "unit-unfit",
-    "for each metre of length in walls",
+    "per metre of length in walls",
   ),
   lastLayer(
     "fasteners recessed by the whole layer",
@@ -124,13 +124,13 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "well-ventilated air that is closed",
     "{ air: 25 mm, ventilation: well, open: closed }",
     "open-contradicts",
-    "`open: closed` does not go with `ventilation: well`",
+    "`open: closed` contradicts `ventilation: well`",
   ),
   lastLayer(
     "still air that is open at both ends",
     "{ air: 25 mm, ventilation: none, open: both ends }",
     "open-contradicts",
-    "`open: both ends` does not go with `ventilation: none`",
+    "`open: both ends` contradicts `ventilation: none`",
   ),
   lastLayer(
     "still air that is open at one end",
@@ -142,13 +142,13 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "a sheet with the fit of insulation",
     "{ material: breather membrane, fit: gaps }",
     "key-not-for-sheet",
-    "What is missing of a sheet is told by `gaps`",
+    "For holes and open laps in a sheet use `gaps`",
   ),
   lastLayer(
     "a sheet with fasteners",
     "{ material: breather membrane, fasteners: { per area: 4 /m2, diameter: 4 mm, conductivity: 17 W/(m K) } }",
     "key-not-for-sheet",
-    "breather membrane is a sheet and no insulation, and takes no `fasteners`",
+    "breather membrane is a sheet and takes no `fasteners`",
   ),
   lastLayer(
     "polythene so thin that it is a sheet, with the fit of insulation",
@@ -156,7 +156,12 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "key-not-for-sheet",
     "polyethylene low density 0.2 mm is a sheet",
   ),
-  lastLayer("still air too deep", "{ air: 400 mm, ventilation: none }", "air-too-deep", "deeper than the 300 mm"),
+  lastLayer(
+    "still air too deep",
+    "{ air: 400 mm, ventilation: none }",
+    "air-too-deep",
+    "the formula for still air ends at 300 mm",
+  ),
   lastLayer(
     "a material that is none",
     "{ material: fibre, thickness: 12 mm }",
@@ -207,7 +212,7 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "a board that the table has not, whose values only its data sheet has",
     "{ material: seaweed, thickness: 60 mm }",
     "material-unknown",
-    "which its data sheet has. Write `{ name: …, conductivity: … W/(m K), vapour resistance factor: … }`",
+    "or the values from its data sheet in braces. Write `{ name: …, conductivity: … W/(m K), vapour resistance factor: … }`",
   ),
   lastLayer(
     "a sheet that the table has not",
@@ -226,19 +231,19 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "a board without μ",
     board("conductivity: 0.1 W/(m K)"),
     "material-incomplete",
-    "lacks its vapour resistance factor",
+    "lacks vapour resistance factor",
   ),
   lastLayer(
     "a board without anything",
     board("density: 500 kg/m3"),
     "material-incomplete",
-    "lacks its conductivity and vapour resistance factor",
+    "lacks conductivity and vapour resistance factor",
   ),
   lastLayer(
     "a board that is a sheet too",
     board("conductivity: 0.1 W/(m K), vapour resistance factor: 5, sd: 3 m"),
     "material-mixed",
-    "has sd like a sheet",
+    "has sd, as sheets have",
   ),
   lastLayer(
     "laps as wide as their spacing",
@@ -246,7 +251,7 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "laps-too-wide",
     "the open laps are 100 mm wide",
   ),
-  lastLayer("a sheet told twice", sheet("sd: 3 m, permeance: 1 perm"), "material-two-sheets", "by sd and by permeance"),
+  lastLayer("a sheet told twice", sheet("sd: 3 m, permeance: 1 perm"), "material-two-sheets", "as sd and as permeance"),
   lastLayer(
     "a sheet whose humidities fall",
     sheet("sd by humidity: [[80 %, 0.5 m], [30 %, 10 m]]"),
@@ -263,7 +268,7 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "plasterboard in gauge",
     "{ material: gypsum plasterboard, thickness: 500 gauge }",
     "gauge-not-polythene",
-    "that of polythene sheet",
+    "gauge is a measure of polythene sheet only",
   ),
   piece(
     "a framing that is none",
@@ -271,7 +276,7 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "framing: joists",
     14,
     "framing-unknown",
-    "no framing called joists",
+    "no framing of this build-up is called joists",
   ),
   piece("a framing misspelt", "framing: studs", "framing: stud", 14, "framing-unknown", "Write `studs`"),
   piece(
@@ -288,7 +293,7 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "      studs: { material: softwood timber, fraction: 10 % }\n      studs and: {",
     11,
     "framing-name-and",
-    "Expected a name without the word and",
+    "Expected a name without “and”",
   ),
   piece(
     "two framings of one name but for spaces",
@@ -304,7 +309,7 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "width: 600 mm, spacing: 45 mm",
     10,
     "framing-too-wide",
-    "may have changed places",
+    "may be swapped",
   ),
   piece("a framing without spacing", ", spacing: 600 mm", "", 10, "framing-half", "spacing is missing"),
   piece(
@@ -313,7 +318,7 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "",
     10,
     "framing-no-share",
-    "how much of the area",
+    "which share of the area",
   ),
   piece(
     "a framing told twice",
@@ -360,12 +365,7 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "layer-unknown",
     "Write `mineral wool slab`",
   ),
-  wallKey(
-    "water in air",
-    "trapped water: { layer: 4 }",
-    "trapped-water-nowhere",
-    "water cannot be trapped in air layer, 25 mm",
-  ),
+  wallKey("water in air", "trapped water: { layer: 4 }", "trapped-water-nowhere", "air layer, 25 mm cannot hold water"),
   wallKey(
     "water told twice",
     "trapped water: { layer: 5, amount: 1 kg/m2, reading: 28 % }",
@@ -376,7 +376,7 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "a meter's reading of plasterboard",
     "trapped water: { layer: 1, reading: 28 % }",
     "reading-not-timber",
-    "a layer of wood, or one with wooden framing",
+    "a reading needs wood or wooden framing",
   ),
   {
     title: "a meter's reading of wood without a density",
@@ -384,7 +384,7 @@ export const BAD_LAYERS: readonly BadFile[] = [
       "material: softwood timber, thickness",
       "material: { name: own wood, kind: wood, conductivity: 0.13 W/(m K), vapour resistance factor: 50 }, thickness",
     ),
-    problems: [{ line: 9, code: "reading-needs-density", says: "no timber in own wood has a density" }],
+    problems: [{ line: 9, code: "reading-needs-density", says: "no timber in own wood has one" }],
   },
   wallKey(
     "a month that is none",
@@ -406,7 +406,7 @@ export const BAD_LAYERS: readonly BadFile[] = [
       "{ material: softwood timber, thickness: 20 mm }",
       "{ material: { name: dream foam, conductivity: 0.005 W/(m K), vapour resistance factor: 5 }, thickness: 300 mm }",
     ),
-    problems: [{ line: 12, code: "resists-too-much", says: "most of it dream foam" }],
+    problems: [{ line: 12, code: "resists-too-much", says: "most of it in dream foam" }],
   },
   {
     title: "names are checked in a layer that has other problems",

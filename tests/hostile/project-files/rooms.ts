@@ -12,7 +12,7 @@ const floor = (title: string, keys: string, line: number, code: string, says: st
 
 /** Rooms that cannot be, and build-ups that face what is not there. */
 export const BAD_ROOMS: readonly BadFile[] = [
-  damp("no temperature", "{ humidity: 60 % }", "room-no-temperature", "does not say how warm it is"),
+  damp("no temperature", "{ humidity: 60 % }", "room-no-temperature", "the room has no temperature"),
   damp(
     "two temperatures",
     "{ heating: 18 °C, temperature: 18 °C, humidity: 60 % }",
@@ -46,7 +46,7 @@ export const BAD_ROOMS: readonly BadFile[] = [
     "cooling in place of heating",
     "{ cooling: 24 °C, humidity: 60 % }",
     "room-no-temperature",
-    "`cooling` stands beside heating or temperature",
+    "`cooling` is added to heating or temperature",
   ),
   damp("a humidity in words", "{ heating: 18 °C, humidity: damp }", "humidity-unread", "humidity cannot be damp"),
   damp("eleven humidities", `{ heating: 18 °C, humidity: ${twelve("60 %", 11)} }`, "twelve-values", "has 11 values"),
@@ -84,7 +84,7 @@ export const BAD_ROOMS: readonly BadFile[] = [
     "an unheated room with a humidity",
     "{ unheated: true, humidity: 60 % }",
     "humidity-of-unheated",
-    "has the air of outdoors",
+    "has outdoor air",
   ),
   damp("an unheated room that is not", "{ unheated: false }", "not-one-of", "unheated cannot be false"),
   damp(
@@ -97,7 +97,7 @@ export const BAD_ROOMS: readonly BadFile[] = [
     "heated days without heating",
     "{ temperature: 18 °C, heated days: 3, humidity: 60 % }",
     "only-with-heating",
-    "goes with heating only",
+    "`heated days` needs `heating`",
   ),
   damp(
     "eight days a week",
@@ -115,25 +115,25 @@ export const BAD_ROOMS: readonly BadFile[] = [
     "cooling below the heating",
     "{ heating: 18 °C, cooling: 16 °C, humidity: 60 % }",
     "cooling-below-heating",
-    "work against the heating",
+    "below the heating set point",
   ),
   damp(
     "damper than air can be",
     "{ heating: 10 °C, humidity: class 5 }",
     "room-impossible",
-    "cannot exist in 9 months of the year",
+    "in 9 months of the year this room would be wetter than air can be",
   ),
   damp(
     "heated to so little that its class cannot be",
     "{ heating: 5 °C, humidity: class 3 }",
     "room-impossible",
-    "Expected a warmer room, or the relative humidity that it really has. That much damp",
+    "Expected a warmer room, or its true relative humidity. In a room this cool",
   ),
   damp(
     "a moisture balance past saturation",
     "{ heating: 18 °C, humidity: { production: 60 kg/day, volume: 90 m3, air changes: 0.1 /h } }",
     "room-impossible",
-    "cannot exist in 12 months",
+    "in 12 months of the year this room would be wetter than air can be",
   ),
   piece("a room called ground", "  damp room:", "  ground:", 5, "room-name-taken", "a room cannot be called ground"),
   piece(
@@ -142,7 +142,7 @@ export const BAD_ROOMS: readonly BadFile[] = [
     "  indoor:",
     5,
     "room-name-taken",
-    "described at the top of the file already",
+    "already the room at the top of the file",
   ),
   piece(
     "no room at all",
@@ -152,7 +152,7 @@ export const BAD_ROOMS: readonly BadFile[] = [
     "indoor-missing",
     "which the file does not describe",
   ),
-  wallKey("a room that is none", "room: kiln", "room-unknown", "there is no room called kiln"),
+  wallKey("a room that is none", "room: kiln", "room-unknown", "no room is called kiln"),
   wallKey("a room misspelt", "room: dampp room", "room-unknown", "Write `damp room`"),
   wallKey("facing a garden", "faces: garden", "faces-unknown", "faces cannot be garden"),
   wallKey("facing its own room", "faces: indoor", "faces-own-room", "on both sides"),
@@ -163,7 +163,7 @@ export const BAD_ROOMS: readonly BadFile[] = [
     "only-when-facing",
     "does not face ground",
   ),
-  floor("ground without its size", "    faces: ground\n", 9, "faces-needs", "needs `ground`, which tells its size"),
+  floor("ground without its size", "    faces: ground\n", 9, "faces-needs", "needs `ground` for its size"),
   floor("a void without its size", "    faces: void\n", 9, "faces-needs", "needs `void`"),
   floor(
     "a void without perimeter",

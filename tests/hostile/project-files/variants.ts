@@ -17,22 +17,22 @@ const price = (title: string, written: string, code: string, says: string): BadF
 
 /** Variants, changes, prices and areas that cannot be. */
 export const BAD_VARIANTS: readonly BadFile[] = [
-  change("a change that is a word", "thicker", "wrong-kind", "Expected a change in braces, such as { set:"),
+  change("a change that is a word", "thicker", "wrong-kind", "Expected a change in braces, for example { set:"),
   change("a change of nothing", "{}", "change-no-verb", "variant 1, another, change 1: the change does not say"),
   change("a key without a verb", "{ thickness: 200 mm }", "change-no-verb", "name it after `set`"),
   change(
     "two verbs",
     "{ remove: boarding, set: mineral wool slab, thickness: 200 mm }",
     "change-two-verbs",
-    "does 2 things at once, set and remove",
+    "has 2 verbs, set and remove",
   ),
-  change("a verb that is none", "{ replace: boarding }", "key-unknown", "there is no key `replace` here"),
+  change("a verb that is none", "{ replace: boarding }", "key-unknown", "`replace` is not a key here"),
   change("a verb misspelt", "{ removed: boarding }", "key-unknown", "Write `remove`"),
   change("set without a key", "{ set: boarding }", "change-alone", "at least one key of the layer"),
   change("set with a key misspelt", "{ set: boarding, thicknes: 25 mm }", "key-unknown", "Write `thickness`"),
   change("set without a unit", "{ set: boarding, thickness: 25 }", "unit-missing", "Write `25 mm`"),
   change("set of a place", "{ set: boarding, after: mineral wool slab }", "change-key", "after does not go with `set`"),
-  change("swap without for", "{ swap: boarding }", "change-alone", "`for`, with the layer that comes in its place"),
+  change("swap without for", "{ swap: boarding }", "change-alone", "`for`, with the layer that replaces it"),
   change("swap for a name", "{ swap: boarding, for: plywood }", "wrong-kind", "Expected a layer in braces"),
   change(
     "swap for a board without thickness",
@@ -50,7 +50,7 @@ export const BAD_VARIANTS: readonly BadFile[] = [
     "swap with the new thickness outside its braces",
     "{ swap: boarding, for: { material: plywood, thickness: 9 mm }, thickness: 12 mm }",
     "change-key",
-    "inside its own braces, after `for`",
+    "inside its braces, after `for`",
   ),
   change("add without a place", "{ add: { material: breather membrane } }", "change-alone", "one of before and after"),
   change(
@@ -63,13 +63,13 @@ export const BAD_VARIANTS: readonly BadFile[] = [
     "add with framing that is none",
     "{ add: { material: mineral wool slab, thickness: 50 mm, framing: joists }, after: boarding }",
     "framing-unknown",
-    "no framing called joists",
+    "no framing of this build-up is called joists",
   ),
   change(
     "add beside a layer that is none",
     "{ add: { material: breather membrane }, after: bording }",
     "change-layer-unknown",
-    "Perhaps boarding is meant",
+    "Perhaps you mean boarding",
   ),
   change("remove with a thickness", "{ remove: boarding, thickness: 3 mm }", "change-key", "`remove` alone"),
   change("remove by number", "{ remove: 3 }", "wrong-kind", "a layer's name, or its material"),
@@ -78,17 +78,22 @@ export const BAD_VARIANTS: readonly BadFile[] = [
     "a material that occurs twice",
     "{ set: gypsum plasterboard, thickness: 15 mm }",
     "change-layer-not-one",
-    "layers 1 and 6 both go by gypsum plasterboard",
+    "layers 1 and 6 are both called gypsum plasterboard",
   ),
   change("move to nowhere", "{ move: boarding }", "change-alone", "one of before and after"),
-  change("move beside itself", "{ move: boarding, before: boarding }", "change-moves-nothing", "lies there already"),
+  change("move beside itself", "{ move: boarding, before: boarding }", "change-moves-nothing", "is already there"),
   change(
     "move to where it is",
     "{ move: boarding, before: gypsum behind }",
     "change-moves-nothing",
     "a place between two other layers",
   ),
-  change("a thickness for air", '{ set: "air layer, 25 mm", thickness: 50 mm }', "key-not-for-air", "such as `air: 25"),
+  change(
+    "a thickness for air",
+    '{ set: "air layer, 25 mm", thickness: 50 mm }',
+    "key-not-for-air",
+    "for example `air: 25",
+  ),
   change("air in a board", "{ set: boarding, air: 50 mm }", "layer-both", "both a material and air"),
   change(
     "a thickness for a sheet",
@@ -107,7 +112,7 @@ export const BAD_VARIANTS: readonly BadFile[] = [
     withChanges(["{ remove: mineral wool slab }", "{ set: mineral wool slab, thickness: 200 mm }"]),
     22,
     "change-layer-gone",
-    "To put another layer in its place, use `swap`",
+    "To replace a layer use `swap`",
   ),
   bad(
     "every layer taken out",
@@ -117,13 +122,13 @@ export const BAD_VARIANTS: readonly BadFile[] = [
     ]).replace("      - { material: gypsum plasterboard, thickness: 12.5 mm }\n", ""),
     20,
     "variant-nothing-left",
-    "take every layer out",
+    "remove every layer",
   ), // biome-ignore format: a list of five
   {
     title: "two variants of one name, and a change that is faulty beside one that is not",
     text: `${withChanges(["{ remove: boarding }"])}      - name: Another\n        changes:\n          - { set: boarding, thickness: 22 }\n          - { remove: gypsum behind }\n`,
     problems: [
-      { line: 22, code: "variant-twice", says: "a variant before this one is called Another already" },
+      { line: 22, code: "variant-twice", says: "an earlier variant is already called Another" },
       { line: 24, code: "unit-missing", says: "variant 2, Another, change 1" },
     ],
   },
@@ -165,7 +170,7 @@ export const BAD_VARIANTS: readonly BadFile[] = [
     "a lap of an unknown width",
     "material: breather membrane, per: roll, covers: 75 m2, lap: 150 mm",
     "price-lap-alone",
-    "laps are counted from both",
+    "`width` as well",
   ),
   price(
     "a lap as wide as the roll",
@@ -178,7 +183,7 @@ export const BAD_VARIANTS: readonly BadFile[] = [
     "two prices for the same",
     "prices: [ { material: plywood, per: m2, price: 14 }, { material: Plywood, per: m2, price: 15 } ]",
     "price-twice",
-    "State the `thickness` that each is for",
+    "State the `thickness` that each price is for",
   ),
   {
     title: "two prices for the same in a table",

@@ -4,46 +4,45 @@ import { didYouMean, type Facts, inSpeech, oneOf, onlyOne, type Said, type Wordi
 export const MATERIAL_WORDINGS: Wordings = {
   "material-unknown": (facts) => ({ says: `no material is called ${facts.text("name")}`, ...whatIsMeant(facts) }),
   "material-two-sheets": ({ list }) => ({
-    says: `the sheet's vapour resistance is given twice, by ${list("keys").join(" and by ")}`,
+    says: `the vapour resistance of the sheet is given twice, as ${list("keys").join(" and as ")}`,
     expected: "exactly one of sd, vapour resistance, permeance and sd by humidity",
   }),
   "material-mixed": ({ text, list }) => ({
-    says: `the material has ${text("sheet")} like a sheet, and ${inSpeech(list("thick"), "and")} like a material with a thickness`,
+    says: `the material has ${text("sheet")}, as sheets have, and ${inSpeech(list("thick"), "and")}, as materials with a thickness have`,
     expected: "either sd, vapour resistance or permeance, for a sheet; or conductivity and vapour resistance factor",
-    likelySlip: "A board with a tight facing is written with conductivity, vapour resistance factor and `facing sd`",
+    likelySlip: "For a board with a tight facing give conductivity, vapour resistance factor and `facing sd`",
   }),
   "material-incomplete": ({ list }) => ({
-    says: `the material lacks its ${inSpeech(list("missing"), "and")}`,
+    says: `the material lacks ${inSpeech(list("missing"), "and")}`,
     expected:
       "conductivity and vapour resistance factor for a material with a thickness; sd, vapour resistance or permeance for a sheet",
-    likelySlip: "The data sheet has them as λ and μ (or as sd for a sheet)",
+    likelySlip: "Data sheets call them λ and μ (sd for a sheet)",
   }),
   "sd-by-humidity-order": () => ({
-    says: "sd by humidity does not rise from pair to pair in its relative humidity",
-    expected: "pairs from the driest to the wettest, such as [[30 %, 10 m], [80 %, 0.5 m]]",
+    says: "sd by humidity is not in order of relative humidity",
+    expected: "pairs from the driest to the wettest, for example [[30 %, 10 m], [80 %, 0.5 m]]",
   }),
   "framing-unknown": ({ text, list }) => ({
-    says: `there is no framing called ${text("name")} in this build-up`,
+    says: `no framing of this build-up is called ${text("name")}`,
     expected: list("known").length === 0 ? "a framing under `framings`, or its values in braces" : oneOf(list("known")),
     likelySlip:
-      didYouMean(list("near")) ??
-      "Framing is described once under `framings` of the build-up and then named by its layers",
+      didYouMean(list("near")) ?? "Describe a framing once under `framings` of the build-up; its layers then name it",
     write: onlyOne(list("near")),
   }),
   "framing-name-and": ({ text }) => ({
-    says: `a framing cannot be called ${text("name")}: a way through two framings is told with the word and`,
-    expected: "a name without the word and, such as studs",
+    says: `a framing cannot be called ${text("name")}: the word “and” joins the names of two framings`,
+    expected: "a name without “and”, for example studs",
   }),
   "framing-name-twice": ({ text }) => ({
-    says: `two framings are called ${text("name")}, but for their spaces`,
-    expected: "names that can be told apart in print",
+    says: `two framings are called ${text("name")}, apart from spaces`,
+    expected: "names that differ in more than spaces",
   }),
   "framing-two-ways": () => ({
     says: "the framing has both a fraction and a width or spacing",
     expected: "either fraction, or width and spacing",
   }),
   "framing-no-share": () => ({
-    says: "the framing does not say how much of the area it takes",
+    says: "the framing does not say which share of the area it takes",
     expected: "width and spacing, or fraction",
     write: "width: 45 mm, spacing: 600 mm",
   }),
@@ -54,27 +53,27 @@ export const MATERIAL_WORDINGS: Wordings = {
   }),
   "framing-too-wide": ({ received }) => ({
     says: `width is ${received}, as wide as the spacing or wider`,
-    expected: "a width of one stud, and the spacing from centre to centre",
-    likelySlip: "Width and spacing may have changed places, or one is in the wrong unit",
+    expected: "the width of one stud, and the spacing between centres",
+    likelySlip: "Width and spacing may be swapped, or one has the wrong unit",
   }),
   "framing-fills-all": ({ text }) => ({
     says: `the framing and the other timber would take ${text("share")} of the area`,
-    expected: "less than all of it",
-    likelySlip: "Spacing goes from centre to centre; a layer wholly of timber is written as a layer of timber",
+    expected: "less than 100 %",
+    likelySlip: "Spacing is measured between centres; solid timber is a layer of timber",
   }),
   "channel-has-its-own": ({ text }) => ({
-    says: `a channel takes no \`${text("key")}\`: its sheet, flanges and spacing tell how it bridges`,
-    expected: "channel and spacing alone, beside the material",
+    says: `a channel takes no \`${text("key")}\`: its sheet, flanges and spacing describe it`,
+    expected: "material, channel and spacing only",
   }),
   "channel-not-metal": ({ text }) => ({
-    says: `a channel cannot be folded from ${text("name")}`,
-    expected: "a metal, such as steel",
-    likelySlip: "A material given on the spot says so by `kind: metal`",
+    says: `a channel cannot be made of ${text("name")}`,
+    expected: "a metal, for example steel",
+    likelySlip: "For a metal described in braces add `kind: metal`",
     write: "steel",
   }),
   "framing-of-sheet": ({ text }) => ({
     says: `framing cannot be made of ${text("name")}, which is a sheet`,
-    expected: "a material with a conductivity, such as softwood timber",
+    expected: "a material with a conductivity, for example softwood timber",
     write: "softwood timber",
   }),
 };
@@ -86,8 +85,8 @@ function whatIsMeant({ text, list }: Facts): Omit<Said, "says"> {
   const isSheet = text("isSheet") === "yes";
   const blanks = isSheet ? "{ name: …, sd: … m }" : "{ name: …, conductivity: … W/(m K), vapour resistance factor: … }";
   return {
-    expected: `a name from the table, or the material's values in braces, which its data sheet has${
-      isSheet ? "; all but a sheet has its thickness beside" : ""
+    expected: `a name from the table, or the values from its data sheet in braces${
+      isSheet ? "; all but a sheet also has a thickness" : ""
     }`,
     likelySlip: [text("question"), didYouMean(near) ?? inTheTable(list("alike"))].filter(Boolean).join(" ") || null,
     write: near.length > 0 ? onlyOne(near) : text("question") === "" ? blanks : null,
@@ -100,7 +99,7 @@ function airInstead(hasBattens: boolean, thickness: string): Omit<Said, "says"> 
     expected: hasBattens
       ? "a layer of air with the battens as its framing"
       : "air as a layer of its own, without a material",
-    likelySlip: "A cavity open at top and bottom is `well`; one closed by timber or insulation all round is `none`",
+    likelySlip: "A cavity open at top and bottom is `well`, one closed all round is `none`",
     write: ["well", "none"]
       .map((ventilation) => `{ air: ${thickness}, ventilation: ${ventilation}${battens} }`)
       .join(" or "),
@@ -111,6 +110,5 @@ function airInstead(hasBattens: boolean, thickness: string): Omit<Said, "says"> 
 const USUAL_CAVITY = "25 mm";
 
 function inTheTable(names: readonly string[]): string | null {
-  if (names.length === 0) return null;
-  return names.length === 1 ? `The table has ${names[0]}` : `The table has ${inSpeech(names, "and")}, for example`;
+  return names.length === 0 ? null : `The table has ${inSpeech(names, "and")}`;
 }

@@ -4,8 +4,7 @@ import type { Facts, Said, Wordings } from "./wording.ts";
 export const QUANTITY_WORDINGS: Wordings = {
   "quantity-empty": (facts) => withExample(facts, "is empty"),
   "unit-missing": (facts) => withExample(facts, "is missing a unit"),
-  "unit-unknown": (facts) =>
-    withExample(facts, `has a unit that is not known here: ${facts.text("unit")}`, slipOfUnit(facts)),
+  "unit-unknown": (facts) => withExample(facts, `has an unknown unit: ${facts.text("unit")}`, slipOfUnit(facts)),
   "unit-unfit": (facts) => {
     const kind = facts.text("unitKind");
     const says = `cannot be given in ${facts.text("unit")}`;
@@ -14,34 +13,28 @@ export const QUANTITY_WORDINGS: Wordings = {
   "space-missing": (facts) => withExample(facts, "needs a space between the number and its unit"),
   "quantity-unreadable": (facts) => withExample(facts, "is not a number with a unit"),
   "decimal-comma": (facts) =>
-    withExample(
-      facts,
-      "has a comma in its number",
-      "A decimal comma is written as a point here, and thousands are not parted",
-    ),
-  fraction: (facts) => withExample(facts, "is a fraction", "Work it out and write it as a decimal number"),
-  arithmetic: (facts) => withExample(facts, "is a sum or a range", "Work it out, or choose one value, and write that"),
+    withExample(facts, "has a comma in its number", "Write a decimal point, and nothing between thousands"),
+  fraction: (facts) => withExample(facts, "is a fraction", "Write it as a decimal number"),
+  arithmetic: (facts) => withExample(facts, "must be one number", "Work out the sum, or choose one value of the range"),
   "digits-of-another-script": (facts) =>
     withExample(
       facts,
-      "has digits or letters that look right but are others",
-      "They came from another keyboard or by copying; type them again",
+      "has digits or letters from another script",
+      "Type them again: they were copied, or come from another keyboard",
     ),
   "not-finite": (facts) =>
     withExample(
       facts,
-      "is no finite number",
-      isOfVapour(facts) ? "Metal and glass are held as 1000000, or as an sd of 1500 m" : null,
+      "must be a finite number",
+      isOfVapour(facts) ? "For metal and glass write 1000000, or an sd of 1500 m" : null,
     ),
   "point-without-digit": (facts) => withExample(facts, "needs a digit on both sides of its decimal point"),
   "number-wanted": (facts) => withExample(facts, "is not a number"),
-  "number-in-quotes": (facts) =>
-    withExample(facts, "is text and not a number", "The quotation marks make it text; leave them out"),
-  "unit-not-wanted": (facts) => withExample(facts, "is a bare number and takes no unit"),
+  "number-in-quotes": (facts) => withExample(facts, "is text, not a number", "Remove the quotation marks"),
+  "unit-not-wanted": (facts) => withExample(facts, "takes no unit"),
   "temperature-in-kelvin": (facts) =>
-    withExample(facts, "is given in kelvin, which is for differences here", "Temperatures are in °C"),
-  "difference-in-degrees": (facts) =>
-    withExample(facts, "needs kelvin and not degrees: it counts a difference, not a temperature on a scale"),
+    withExample(facts, "is given in kelvin", "Use °C for temperatures; kelvin is for differences"),
+  "difference-in-degrees": (facts) => withExample(facts, "needs kelvin, not degrees: it is a difference"),
   "impossible-value": (facts) => ({
     ...withExample(facts, `cannot be ${facts.received}: ${facts.text("reason")}`, slipOfValue(facts)),
     expected: `${isBare(facts) ? "a number" : facts.text("kind")} from ${facts.text("low")} to ${facts.text("high")}`,
@@ -52,8 +45,8 @@ function withExample(facts: Facts, says: string, likelySlip: string | null = nul
   const { text, subject } = facts;
   const name = subject.startsWith("this") ? text("quantity") : subject;
   const expected = isBare(facts)
-    ? `${text("kind")}, such as ${text("example")}`
-    : `${text("kind")} such as ${text("example")}`;
+    ? `${text("kind")}, for example ${text("example")}`
+    : `${text("kind")}, for example ${text("example")}`;
   return {
     says: `${name} ${PLURAL.test(name) ? inPlural(says) : says}`,
     expected,
@@ -75,13 +68,13 @@ function isOfVapour({ text }: Facts): boolean {
 function slipOfUnit({ text }: Facts): string | null {
   const unit = text("unit");
   if (text("quantity") === "ventilation area") {
-    return "Openings are counted for each metre of length in walls, and for each square metre in roofs and floors";
+    return "Openings count per metre of length in walls, per square metre in roofs and floors";
   }
   if (/^["”″]$|^''$/.test(unit)) return "1 in is 25.4 mm";
   if (/^['’′]$/.test(unit)) return "1 ft is 304.8 mm";
-  if (unit === "F" && text("write") !== "") return "Degrees Fahrenheit are written °F, or worked out in °C";
-  if (unit === "C") return "C without its degree sign is a unit of electric charge";
-  if (/^W\/m(2)? ?K$/.test(unit)) return "Without brackets the K is read as part of another unit";
+  if (unit === "F" && text("write") !== "") return "Write °F for degrees Fahrenheit, or convert to °C";
+  if (unit === "C") return "Write °C: C alone is the unit of electric charge";
+  if (/^W\/m(2)? ?K$/.test(unit)) return "Put brackets around the units after the slash";
   return null;
 }
 
@@ -90,8 +83,8 @@ function slipOfValue({ text, received }: Facts): string | null {
   if (write === "") return null;
   const unitWritten = received.replace(/^[^a-zA-Z%°/]*/, "");
   const unitMeant = write.replace(/^[^a-zA-Z%°/]*/, "");
-  if (unitWritten === unitMeant) return "A share was probably taken for its percentage, or the other way round";
-  return `Probably ${unitMeant} is meant and not ${unitWritten}`;
+  if (unitWritten === unitMeant) return "A fraction was probably written for a percentage, or the reverse";
+  return `Probably ${unitMeant} is meant, not ${unitWritten}`;
 }
 
 /** Keys that are more than one thing. */

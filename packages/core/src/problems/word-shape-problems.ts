@@ -10,11 +10,11 @@ export const SHAPE_WORDINGS: Wordings = {
   "value-missing": ({ subject, text }) => ({
     says: `${subject} has no value`,
     expected: text("expected"),
-    likelySlip: "Nothing stands after the colon, or the lines that belong to it are not indented under it",
+    likelySlip: "Nothing follows the colon, or the lines that belong to it are not indented",
     write: text("example") === "" ? null : `${text("key")}: ${text("example")}`,
   }),
   "key-unknown": ({ text, list }) => ({
-    says: `there is no key \`${text("key")}\` here`,
+    says: `\`${text("key")}\` is not a key here`,
     expected: expectedKey(list("near"), list("known")),
     likelySlip: didYouMean(list("near")),
     write: onlyOne(list("near")),
@@ -26,7 +26,7 @@ export const SHAPE_WORDINGS: Wordings = {
     write: text("write"),
   }),
   "comma-in-braces": ({ text }) => ({
-    says: `${text("first")} was cut in two at a comma`,
+    says: `${text("first")} is split at its comma`,
     expected: "a number with a decimal point",
     likelySlip: "In braces a comma begins the next key",
     write: text("write"),
@@ -45,26 +45,26 @@ export const SHAPE_WORDINGS: Wordings = {
   }),
   "list-empty": ({ subject }) => ({
     says: `${subject} is an empty list`,
-    expected: "at least one entry, which begins with a hyphen, or the key left out",
+    expected: "at least one entry, each after a hyphen, or no such key",
   }),
   "list-too-long": ({ subject, received, text }) => ({
     says: `${subject} is ${received}`,
     expected: `at most ${text("limit")}`,
   }),
-  "text-empty": ({ subject }) => ({ says: `${subject} is empty`, expected: "a word or a few" }),
+  "text-empty": ({ subject }) => ({ says: `${subject} is empty`, expected: "a few words" }),
   "text-too-long": ({ subject, text }) => ({
     says: `${subject} is too long`,
     expected: `at most ${text("limit")} characters`,
   }),
   "twelve-values": ({ subject, text }) => ({
-    says: `${subject} has ${text("count")} values, and a year has twelve months`,
+    says: `${subject} has ${text("count")} values instead of twelve`,
     expected: "one value for each month, January to December",
     likelySlip:
-      Number(text("count")) > 12 ? "A value is there twice, or a decimal comma cut one in two" : "A month was left out",
+      Number(text("count")) > 12 ? "A value is repeated, or a decimal comma splits one" : "A month was left out",
   }),
   "month-unknown": ({ subject, received }) => ({
     says: `${subject} cannot be ${received}`,
-    expected: "a month such as October",
+    expected: "a month, for example October",
   }),
   "layer-number": ({ received, text }) => ({
     says: `no layer has the number ${received}`,
@@ -75,6 +75,6 @@ export const SHAPE_WORDINGS: Wordings = {
 
 /** All keys are told only where none of them is near. */
 function expectedKey(near: readonly string[], known: readonly string[]): string {
-  if (near.length > 0) return "a key that is known in this place";
+  if (near.length > 0) return "a key that belongs here";
   return known.length === 0 ? "no key" : oneOf(known);
 }

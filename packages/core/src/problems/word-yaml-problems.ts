@@ -4,32 +4,34 @@ import type { Wordings } from "./wording.ts";
 export const YAML_WORDINGS: Wordings = {
   "yaml-form": ({ received }) => ({
     says: received === "nothing" ? "this line cannot be read" : `the line cannot be read from \`${received}\` on`,
-    expected: "a key, a colon, a space and a value, such as `climate: de-bilt`",
-    likelySlip: "A brace or bracket too many, or text that is not in quotation marks",
+    expected: "a key, a colon, a space and a value, for example `climate: de-bilt`",
+    likelySlip: "There is a brace or bracket too many, or a text needs quotation marks",
   }),
   "yaml-tab": () => ({
     says: "this line is indented with a tab",
     expected: "spaces: two for each level",
-    likelySlip: "The editor put in a tab; replace tabs with spaces",
+    likelySlip: "The editor inserts tabs: replace them with spaces",
   }),
   "yaml-indent": () => ({
-    says: "this line does not begin in the column of the lines it belongs to",
-    expected: "the keys of one thing to begin in the same column, and what belongs to a key to stand further in",
-    likelySlip: "There may be a space too many or too few at the beginning of the line",
+    says: "this line is not indented like the lines it belongs to",
+    expected: "the keys of one thing in one column, and what belongs to a key further in",
+    likelySlip: "There is probably a space too many or too few",
   }),
-  "yaml-two-keys": ({ received }) => ({
-    says:
-      received === "nothing"
-        ? "a second key begins on this line"
-        : `a second key begins on this line, at \`${received}\``,
-    expected: "one key on a line, or several in braces and parted by commas",
-    likelySlip:
-      "Text with a colon in it needs quotation marks, and a line under a key that has a value already stands too far in",
-  }),
+  "yaml-two-keys": ({ received, text }) =>
+    text("lineFurtherIn") === ""
+      ? {
+          says: `this line holds a second key${received === "nothing" ? "" : `, at \`${received}\``}`,
+          expected: "one key on a line, or several in braces with commas between them",
+          likelySlip: "Text with a colon in it needs quotation marks",
+        }
+      : {
+          says: `line ${text("lineFurtherIn")} is indented further than this line, which already has the value \`${received}\``,
+          expected: "keys of one thing in the same column",
+        },
   "yaml-colon": ({ received }) => ({
-    says: received === "nothing" ? "this line has no key" : `\`${received}\` is no key with a value`,
-    expected: "a key, a colon, a space and a value, such as `climate: de-bilt`",
-    likelySlip: "The space after the colon is missing, or a hyphen before an entry of a list",
+    says: received === "nothing" ? "this line has no key" : `\`${received}\` is not a key with a value`,
+    expected: "a key, a colon, a space and a value, for example `climate: de-bilt`",
+    likelySlip: "The space after the colon is missing, or the hyphen before a list entry",
   }),
   "yaml-comma": ({ received }) => ({
     says:
@@ -50,59 +52,59 @@ export const YAML_WORDINGS: Wordings = {
       received === "nothing"
         ? "a quotation mark is not closed"
         : `the quotation mark that opens at \`${received}\` is not closed`,
-    expected: "a quotation mark on both sides of a text",
+    expected: "quotation marks on both sides of a text",
     likelySlip: "An apostrophe at the beginning of a text counts as a quotation mark",
   }),
   "yaml-start": ({ received }) => ({
-    says: `a value cannot begin as in \`${received}\``,
-    expected: "a letter or a digit at the beginning, or text in quotation marks",
+    says: `a value cannot begin like \`${received}\``,
+    expected: "a letter or a digit first, or text in quotation marks",
   }),
   "yaml-escape": ({ received }) => ({
-    says: `the backslash in \`${received}\` means nothing here`,
-    expected: "text in single quotation marks where it has a backslash in it",
+    says: `the backslash in \`${received}\` has no meaning here`,
+    expected: "single quotation marks around text with a backslash",
   }),
   "key-twice": ({ received }) => ({
-    says: `the key \`${received}\` stands twice in the same place`,
+    says: `the key \`${received}\` is given twice`,
     expected: "each key once",
-    likelySlip: "A copied line was not changed; a new build-up or layer begins with a hyphen",
+    likelySlip: "A copied line was left unchanged, or a new build-up or layer lacks its hyphen",
   }),
   "several-documents": () => ({
     says: "the file holds more than one project",
-    expected: "one project in a file",
-    likelySlip: "A line of three hyphens begins another one; put it into a file of its own",
+    expected: "one project per file",
+    likelySlip: "A line of three hyphens begins a second project: put it into its own file",
   }),
   "yaml-anchor": ({ received }) => ({
     says:
       received === "nothing"
         ? "a repeated part cannot be found"
-        : `${received} repeats a part that is not there, or that holds itself`,
-    expected: "`&name` before a part, and `*name` later where it comes again",
+        : `${received} refers to a part that does not exist or contains itself`,
+    expected: "`&name` before a part, and `*name` where it is repeated",
   }),
   "yaml-tag": ({ received }) => ({
     says:
       received === "nothing"
-        ? "a mark that begins with `!` stands here"
-        : `the mark \`${received}\` means nothing here`,
-    expected: "values without such marks",
+        ? "a tag that begins with `!` has no meaning here"
+        : `the tag \`${received}\` has no meaning here`,
+    expected: "values without tags",
     likelySlip: "Text that begins with an exclamation mark needs quotation marks",
   }),
-  "yaml-directive": () => ({ says: "a line that begins with % means nothing here", expected: "keys and values only" }),
+  "yaml-directive": () => ({ says: "a line that begins with % has no meaning here", expected: "keys and values only" }),
   "key-not-text": () => ({
     says: "a key here is not a word",
     expected: "a word, a colon and a value",
-    likelySlip: "There may be braces within braces, or a question mark at the beginning of a line",
+    likelySlip: "There are braces within braces, or the line begins with a question mark",
   }),
   "key-forbidden": ({ received }) => ({
     says: `\`${received}\` cannot be a key`,
     expected: "the keys of a project, and names of your own",
   }),
   "nesting-too-deep": () => ({
-    says: "lists and keys stand inside one another too deeply",
-    expected: "at most about ten levels, as a project has",
-    likelySlip: "A bracket is not closed, or this is no project file",
+    says: "lists and keys are nested too deeply",
+    expected: "about ten levels at most",
+    likelySlip: "A bracket is not closed, or this is not a project file",
   }),
   "too-many-values": ({ text }) => ({
     says: `the file holds more than ${text("limit")} values`,
-    expected: "a project, which has some hundreds; parts repeated through `*name` are counted each time",
+    expected: "a project of some hundreds of values; each repetition by `*name` counts",
   }),
 };

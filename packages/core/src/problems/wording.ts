@@ -99,5 +99,5 @@ export function onlyOne(near: readonly string[]): string | null {
  * @returns a question without its mark, or null when nothing is near
  */
 export function didYouMean(near: readonly string[]): string | null {
-  return near.length === 0 ? null : `Perhaps ${inSpeech(near, "or")} is meant`;
+  return near.length === 0 ? null : `Perhaps you mean ${inSpeech(near, "or")}`;
 }

@@ -45,7 +45,7 @@ export function farSideMonths(buildUp: BuildUp, site: Site, inside: AirMonths, h
 /** The months of a room [°C, Pa]. @throws RangeError when the site does not have it */
 export function roomOf(site: Site, name: string): AirMonths {
   const room = site.rooms.get(name);
-  if (room === undefined) throw new RangeError(`there is no room called ${name}`);
+  if (room === undefined) throw new RangeError(`no room is called ${name}`);
   return room;
 }
 

@@ -41,7 +41,7 @@ function whatIsExpected(kind: string | null, quantity: QuantityName | null, path
   const key = String(path[path.length - 1] ?? "");
   if (quantity !== null) {
     const { kind: quantityKind, example } = quantityOf(quantity);
-    return { expected: `${quantityKind} such as ${example}`, key, example };
+    return { expected: `${quantityKind}, for example ${example}`, key, example };
   }
   const keys = keysAt(path);
   const expected = kind ?? (keys.length > 0 ? `keys in braces: ${keys.join(", ")}` : "something else");

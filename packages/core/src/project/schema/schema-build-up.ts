@@ -102,7 +102,7 @@ const trappedWaterSchema: z.ZodType<WrittenTrappedWater> = z
 /** One build-up as it stands in the file. */
 export const buildUpSchema: z.ZodType<WrittenBuildUp> = z.strictObject(
   {
-    name: words("a name, such as Studio wall"),
+    name: words("a name, for example Studio wall"),
     element: oneOf(["wall", "flat roof", "pitched roof", "floor", "partition"]),
     room: words("a room's name").optional(),
     faces: words("outdoors, ground, void or a room's name").optional(),

@@ -16,7 +16,7 @@ export const KINDS_OF_JUNCTION = Object.keys(JUNCTION_KINDS) as (keyof typeof JU
 /** Junctions in a file at most. */
 export const MOST_JUNCTIONS = 50;
 
-const twoNames = listOf("two build-ups, such as [Studio wall, Raised floor]", words("the name of a build-up"), 2);
+const twoNames = listOf("two build-ups, for example [Studio wall, Raised floor]", words("the name of a build-up"), 2);
 const count = z
   .number({ error: `${KIND_MARK}a whole number of timbers, 0 to 10` })
   .int()
@@ -27,7 +27,7 @@ const count = z
 export const junctionSchema: z.ZodType<WrittenJunction> = z
   .strictObject(
     {
-      name: words("a name, such as North corner"),
+      name: words("a name, for example North corner"),
       "outer corner": either("a wall, or two walls in brackets", [words("the name of a wall"), twoNames]).optional(),
       "floor edge": twoNames.optional(),
       "roof edge": twoNames.optional(),
@@ -46,7 +46,7 @@ export const junctionSchema: z.ZodType<WrittenJunction> = z
         })
         .optional(),
     },
-    { error: `${KIND_MARK}a junction in braces, such as { name: Corner, outer corner: Studio wall, posts: 3 }` },
+    { error: `${KIND_MARK}a junction in braces, for example { name: Corner, outer corner: Studio wall, posts: 3 }` },
   )
   .check(({ value, issues }) => {
     const [kind, second] = KINDS_OF_JUNCTION.filter((key) => value[key] !== undefined);

@@ -4,7 +4,7 @@ import { framingSchema, materialOrName } from "./schema-material.ts";
 import { bare, custom, either, KIND_MARK, oneOf, quantity, words, yesOrNo } from "./schema-values.ts";
 import type { ReadValue, WrittenLayer } from "./written-project.ts";
 
-const TAPED_FORMS = "no, yes, or a length such as onto the framing 20 mm";
+const TAPED_FORMS = "no, yes, or a length, for example onto the framing 20 mm";
 
 /** Keys that only an air layer has. */
 const AIR_KEYS = ["ventilation", "ventilation area", "open", "resistance", "emissivity"] as const;
@@ -60,7 +60,7 @@ export const LAYER_FIELDS: LayerFields = {
       recess: quantity("recess").optional(),
     })
     .optional(),
-  gaps: either("a share such as 0.1 %, or width and spacing in braces", [
+  gaps: either("a share, for example 0.1 %, or width and spacing in braces", [
     quantity("share missing"),
     z.strictObject({ width: quantity("width of a gap"), spacing: quantity("spacing") }).check(({ value, issues }) => {
       if (value.width.value >= value.spacing.value) issues.push(custom("laps-too-wide", {}, value, ["width"]));
@@ -84,7 +84,7 @@ export const LAYER_FIELDS: LayerFields = {
   "facing sd outer": quantity("sd").optional(),
   air: quantity("thickness of an air layer").optional(),
   ventilation: oneOf(["none", "slight", "well"]).optional(),
-  "ventilation area": words("an area of openings such as 1000 mm2/m").optional(),
+  "ventilation area": words("an area of openings, for example 1000 mm2/m").optional(),
   open: oneOf(["both ends", "one end", "closed"]).optional(),
   resistance: quantity("thermal resistance").optional(),
   emissivity: bare("emissivity").optional(),
@@ -93,7 +93,7 @@ export const LAYER_FIELDS: LayerFields = {
 /** One layer: exactly one of a material or air. */
 export const layerSchema: z.ZodType<WrittenLayer> = z
   .strictObject(LAYER_FIELDS, {
-    error: `${KIND_MARK}a layer in braces, such as { material: plywood, thickness: 12 mm } or { air: 25 mm, ventilation: well }`,
+    error: `${KIND_MARK}a layer in braces, for example { material: plywood, thickness: 12 mm } or { air: 25 mm, ventilation: well }`,
   })
   .check(({ value, issues }) => {
     const isAir = value.air !== undefined;

@@ -25,7 +25,7 @@ export const materialSchema: z.ZodType<WrittenMaterial> = z
     permeance: quantity("permeance").optional(),
     "sd by humidity": listOf(
       "a list of pairs, relative humidity and sd",
-      z.tuple([quantity("relative humidity"), quantity("sd")], { error: "kind:a pair such as [30 %, 10 m]" }),
+      z.tuple([quantity("relative humidity"), quantity("sd")], { error: "kind:a pair, for example [30 %, 10 m]" }),
       20,
     ).optional(),
     "facing sd": quantity("sd").optional(),
@@ -66,7 +66,9 @@ export const framingSchema: z.ZodType<WrittenFraming> = z
         })
         .optional(),
     },
-    { error: `${KIND_MARK}a framing in braces, such as { material: softwood timber, width: 45 mm, spacing: 600 mm }` },
+    {
+      error: `${KIND_MARK}a framing in braces, for example { material: softwood timber, width: 45 mm, spacing: 600 mm }`,
+    },
   )
   .check(({ value, issues }) => {
     if (value.channel !== undefined) {

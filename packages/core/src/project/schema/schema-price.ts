@@ -26,7 +26,7 @@ export const priceSchema: z.ZodType<WrittenPrice> = z
       waste: quantity("waste").optional(),
       hours: bare("hours per area").optional(),
     },
-    { error: `${KIND_MARK}a price in braces, such as { material: plywood, thickness: 12 mm, per: m2, price: 14 }` },
+    { error: `${KIND_MARK}a price in braces, for example { material: plywood, thickness: 12 mm, per: m2, price: 14 }` },
   )
   .check(({ value, issues }) => {
     const isPiece = PIECES.includes(value.per);

@@ -9,7 +9,7 @@ import type { WrittenProject, WrittenSeverity } from "./written-project.ts";
 
 const SEVERITIES = ["mean year", "one in ten colder", "one in ten warmer"] as const;
 
-const YEAR = `${KIND_MARK}${SEVERITIES.join(", ")}, or a difference such as +2 K`;
+const YEAR = `${KIND_MARK}${SEVERITIES.join(", ")}, or a difference, for example +2 K`;
 const DIFFERENCE = `${QUANTITY_MARK}temperature difference`;
 
 const severitySchema: z.ZodType<WrittenSeverity> = z

@@ -68,7 +68,7 @@ export const roomSchema: z.ZodType<WrittenRoom> = z
       "bursts of steam": yesOrNo().optional(),
       pool: yesOrNo().optional(),
     },
-    { error: `${KIND_MARK}a room in braces, such as { heating: 20 °C, humidity: class 3 }` },
+    { error: `${KIND_MARK}a room in braces, for example { heating: 20 °C, humidity: class 3 }` },
   )
   .check(({ value, issues }) => {
     const rules = (["heating", "temperature", "unheated"] as const).filter((key) => value[key] !== undefined);

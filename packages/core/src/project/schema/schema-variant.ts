@@ -35,7 +35,7 @@ export const changeSchema: z.ZodType<WrittenChange> = z
       after: layerName.optional(),
       ...LAYER_FIELDS,
     },
-    { error: `${KIND_MARK}a change in braces, such as { set: mineral wool slab, thickness: 200 mm }` },
+    { error: `${KIND_MARK}a change in braces, for example { set: mineral wool slab, thickness: 200 mm }` },
   )
   .check(({ value, issues }) => {
     if (issues.some(({ code }) => code === "unrecognized_keys")) return;
@@ -57,7 +57,7 @@ export const changeSchema: z.ZodType<WrittenChange> = z
 /** One variant: a name and what is changed. */
 export const variantSchema: z.ZodType<WrittenVariant> = z.strictObject(
   {
-    name: words("a name, such as deeper studs"),
+    name: words("a name, for example deeper studs"),
     changes: listOf("a list of changes, each in braces", changeSchema, MOST_CHANGES),
   },
   { error: `${KIND_MARK}a variant with name and changes` },

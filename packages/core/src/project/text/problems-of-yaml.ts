@@ -29,8 +29,22 @@ export function problemsOfYaml(
     const key = `${code} ${position.line}`;
     if (seen.has(key)) return [];
     seen.add(key);
-    return [{ code, path: [], position, received: receivedAt(code, offset, text), details: {} }];
+    const details: Problem["details"] =
+      code === "yaml-two-keys" ? { lineFurtherIn: lineFurtherIn(position.line, text) } : {};
+    return [{ code, path: [], position, received: receivedAt(code, offset, text), details }];
   });
+}
+
+/** The next line with text, where it is indented further than a line; null elsewhere. */
+function lineFurtherIn(line: number, text: string): number | null {
+  const lines = text.split(/\r?\n/);
+  const next = lines.findIndex((content, index) => index >= line && content.trim() !== "");
+  return next >= 0 && indentOf(lines[next]!) > indentOf(lines[line - 1]!) ? next + 1 : null;
+}
+
+/** Column in which the key of a line begins, the hyphen before it included. */
+function indentOf(line: string): number {
+  return /^[ -]*/.exec(line)![0].length;
 }
 
 /** Codes of the YAML package that have a wording of their own; the rest is told as a line that cannot be read. */

@@ -70,13 +70,13 @@ function whyNotVaried(layer: Layer, thickest: number): string | null {
 function severalAre(name: string, buildUps: readonly BuildUp[]): string {
   const names = [...new Set(buildUps.map((buildUp) => `"${buildUp.name}"`))];
   return names.length > 1
-    ? `Several build-ups have a layer called ${name}: ${inSpeech(names, "and")}. Say which build-up is meant.`
-    : `Several layers of ${names[0]} are called ${name}. Give the one that is meant a name of its own in the file.`;
+    ? `Several build-ups have a layer called ${name}: ${inSpeech(names, "and")}. Name the build-up too.`
+    : `Several layers of ${names[0]} are called ${name}. Give the one you mean its own name in the file.`;
 }
 
 function unknown(what: string, name: string, known: readonly string[]): string {
   const near = nearNames(name, known);
-  const offer = near.length > 0 ? `Perhaps ${inSpeech(near, "or")} is meant.` : `There are ${inSpeech(known, "and")}.`;
+  const offer = near.length > 0 ? `Perhaps you mean ${inSpeech(near, "or")}.` : `There are ${inSpeech(known, "and")}.`;
   return `No ${what} is called ${name}. ${offer}`;
 }
 

@@ -38,7 +38,7 @@ function told(problem: WordedProblem): [string, string | null][] {
   return [
     ["expected", problem.expected],
     ["found", problem.received],
-    ["perhaps", problem.likelySlip?.replace(/^(?:Perhaps|Probably) /, "") ?? null],
+    ["perhaps", problem.likelySlip?.replace(/^(?:Perhaps you mean|Perhaps|Probably) /, "") ?? null],
     ["write", problem.write],
   ];
 }

@@ -113,7 +113,7 @@ export function siteOf(written: { latitude: string; longitude: string; altitude:
   if (latitude === null)
     throw notReadable("latitude", written.latitude, "degrees from -90 to 90 or with N or S, such as 52.1");
   if (longitude === null) {
-    throw notReadable("longitude", written.longitude, "degrees from -180 to 180 or with E or W, such as -0.45");
+    throw notReadable("longitude", written.longitude, "degrees from -180 to 180 or with E or W, for example -0.45");
   }
   return { latitude, longitude, altitude: written.altitude === undefined ? null : altitudeOf(written.altitude) };
 }
