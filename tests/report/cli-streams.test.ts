@@ -109,14 +109,14 @@ describe("--json", () => {
     const { code, out, err } = await command.run(["assess", "studio.yaml", "--json"], { cwd: folder });
     expect(code).toBe(0);
     expect(err).toBe("");
-    expect(JSON.parse(out)).toMatchObject({ format: 1, project: "Kiln shed", buildUps: [{ name: "Wall" }] });
+    expect(JSON.parse(out)).toMatchObject({ format: 2, project: "Kiln shed", buildUps: [{ name: "Wall" }] });
     expect(readdirSync(folder)).toEqual(["studio.yaml"]);
   });
 
   it("with --out writes the report too, and says so on standard error", async () => {
     const folder = folderWith(SMALL_PROJECT);
     const { out, err } = await command.run(["assess", "studio.yaml", "--json", "--out", "r.html"], { cwd: folder });
-    expect(JSON.parse(out)).toMatchObject({ format: 1 });
+    expect(JSON.parse(out)).toMatchObject({ format: 2 });
     expect(err).toBe("Report: r.html\n");
     expect(readdirSync(folder).sort()).toEqual(["r.html", "studio.yaml"]);
   });

@@ -1,5 +1,6 @@
 import { buildUpDrawing, governingView } from "@warmside/report";
 import { describe, expect, test } from "vitest";
+import { assessText } from "../core/corpus.ts";
 import { demoResult } from "./demo.ts";
 import { everyPart } from "./every-part.ts";
 
@@ -68,3 +69,37 @@ describe.each([...demoResult().buildUps, ...everyPart().buildUps].map((buildUp) 
     });
   },
 );
+
+describe("the mark of the vapour layer", () => {
+  const marked = (climate: string) => {
+    const buildUp = assessText(`
+project: Alder Row glaze store
+climate: ${climate}
+indoor: { temperature: 22 °C, humidity: 50 % }
+build-ups:
+  - name: Floor
+    element: floor
+    faces: void
+    void: { area: 40 m2, perimeter: 26 m }
+    layers:
+      - { material: plywood, thickness: 20 mm, name: deck }
+      - { material: mineral wool slab, thickness: 150 mm }
+      - { material: plywood, thickness: 18 mm, name: underside }
+`);
+    const svg = buildUpDrawing(buildUp, governingView(buildUp), "d").text;
+    const line = /<path d="M([\d.]+) [^>]*stroke-dasharray="12 5"/.exec(svg)!;
+    const [deck, , underside] = [...svg.matchAll(/<rect x="([\d.]+)" y="[\d.]+" width="([\d.]+)"[^>]*fill="url/g)].map(
+      ([, x, width]) => ({ left: Number(x), right: Number(x) + Number(width) }),
+    );
+    return { warmSide: buildUp.vapourLayer!.warmSide, at: Number(line[1]), deck: deck!, underside: underside! };
+  };
+
+  test("stands on its outer face where vapour comes from the void, on its inner face where it comes from the room", () => {
+    const hot = marked("melbourne-florida");
+    expect(hot.warmSide).toBe("outside");
+    expect(hot.at).toBeCloseTo(hot.underside.right, 0);
+    const cold = marked("oslo");
+    expect(cold.warmSide).toBe("inside");
+    expect(cold.at).toBeCloseTo(cold.deck.left, 0);
+  });
+});

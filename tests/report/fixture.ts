@@ -199,7 +199,7 @@ export function buildUpFixture(
     RSI +
     RSE +
     counted.reduce(
-      (sum, entry) => sum + (bridged.includes(entry.number) ? entry.thickness / 0.13 : entry.resistance),
+      (sum, entry) => sum + (bridged.includes(entry.number - 1) ? entry.thickness / 0.13 : entry.resistance),
       0,
     );
   const upperLimit = 1 / ((1 - framingShare) / clear + framingShare / through);
@@ -207,7 +207,7 @@ export function buildUpFixture(
     layer: entry.number - 1,
     name: entry.name,
     resistance:
-      bridged.includes(entry.number) && entry.resistance > 0
+      bridged.includes(entry.number - 1) && entry.resistance > 0
         ? 1 / ((1 - framingShare) / entry.resistance + framingShare / (entry.thickness / 0.13))
         : entry.resistance,
   }));
@@ -475,7 +475,7 @@ export const WALL_LAYERS: readonly LayerSketch[] = [
 /** A project of the given build-ups in De Bilt, room class 5. */
 export function projectFixture(buildUps: BuildUpResult[], change: Partial<ProjectResult> = {}): ProjectResult {
   return {
-    format: 1,
+    format: 2,
     method: "ISO 13788:2012 clause 6",
     project: "Alder Row pottery studio",
     reference: "AR-7",
@@ -521,7 +521,7 @@ export function twoWalls(): ProjectResult {
     share: 0.15,
     origin: "45 mm at 600 mm, and 7.5 % rails",
     usual: "15 % for walls at 600 mm",
-    layers: [2],
+    layers: [1],
     width: 0.045,
     spacing: 0.6,
   };
@@ -535,7 +535,7 @@ export function twoWalls(): ProjectResult {
   };
   const tight = [WALL_LAYERS[0]!, sheet, ...WALL_LAYERS.slice(1)];
   const dry = buildUpFixture("Store wall", tight, {
-    framings: [{ ...studs, layers: [3] }],
+    framings: [{ ...studs, layers: [2] }],
     judgement: {
       word: "sound",
       reasons: [],

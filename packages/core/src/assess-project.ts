@@ -23,7 +23,7 @@ export function assessProject(project: Project, reached: Reached = () => undefin
   const buildUps = project.buildUps.map((buildUp) => next(assessWithRemedies(buildUp, surroundings)));
   const comparison = compareVariants(project, buildUps, next);
   return {
-    format: 1,
+    format: 2,
     method: "ISO 13788:2012 clause 6",
     project: project.name,
     reference: project.reference,

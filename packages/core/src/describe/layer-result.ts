@@ -85,7 +85,7 @@ export function framingResults(calculation: BuildUpCalculation): FramingResult[]
 }
 
 function framingResult(framing: Framing, buildUp: BuildUp): FramingResult {
-  const layers = buildUp.layers.flatMap((layer, index) => (layer.framing?.name === framing.name ? [index + 1] : []));
+  const layers = buildUp.layers.flatMap((layer, index) => (layer.framing?.name === framing.name ? [index] : []));
   return {
     name: framing.name,
     material: framing.material.name,

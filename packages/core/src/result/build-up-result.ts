@@ -53,7 +53,7 @@ export interface BuildUpResult {
 
 /** A layer with the properties that were used and where they come from, in SI. */
 export interface LayerResult {
-  /** Counts from 1, room outwards. */
+  /** As the pages number it: from 1, room outwards. */
   number: number;
   name: string;
   type: "material" | "sheet" | "air";
@@ -99,7 +99,7 @@ export interface FramingResult {
   origin: string;
   /** The usual share of such an element for comparison, in words (common practice). */
   usual: string;
-  /** Numbers (from 1) of the layers it runs through. */
+  /** Indices, from 0, of the layers it runs through. */
   layers: number[];
   /** Width and spacing, centre to centre [m]; null or absent when only the share was given. */
   width?: number | null;

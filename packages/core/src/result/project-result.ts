@@ -6,7 +6,7 @@ import type { SweepStudy } from "./sweep-study.ts";
 
 /** A whole project, assessed. */
 export interface ProjectResult {
-  format: 1;
+  format: 2;
   method: "ISO 13788:2012 clause 6";
   project: string;
   reference: string | null;

@@ -4,8 +4,8 @@ import type { JudgementWord, VerdictWord } from "./words.ts";
 /** One layer of a build-up in many thicknesses. */
 export interface SweepStudy {
   buildUp: { name: string; slug: string };
-  /** Counts from 1. */
-  layer: { number: number; name: string };
+  /** `index` counts from 0, `number` as the pages do from 1. */
+  layer: { index: number; number: number; name: string };
   /** [m] */
   from: number;
   to: number;

@@ -30,7 +30,7 @@ export function sweepThickness(project: Project, question: SweepQuestion): Sweep
     target === null ? null : firstThatMeets(target, points, buildUp, question.layer, surroundings);
   const study = {
     buildUp: { name: buildUp.name, slug: buildUp.slug },
-    layer: { number: question.layer + 1, name: layer.name },
+    layer: { index: question.layer, number: question.layer + 1, name: layer.name },
     from: question.from,
     to: question.to,
     step,

@@ -102,7 +102,7 @@ function placedFraming(
   perMillimetre: number,
   height: number,
 ): DrawnFraming {
-  const through = layers.filter(({ index }) => framing.layers.includes(index + 1));
+  const through = layers.filter(({ index }) => framing.layers.includes(index));
   const given = spacingOf(framing);
   const width = given ? given.width * perMillimetre : framing.share * height;
   const spacing = given ? given.spacing * perMillimetre : Number.POSITIVE_INFINITY;
