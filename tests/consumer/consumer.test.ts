@@ -49,7 +49,7 @@ const importedBy = (name: PackageName): string[] => {
       (specifier) =>
         !specifier.startsWith(".") && !specifier.startsWith("node:") && !builtinModules.includes(specifier),
     );
-  const packages = specifiers.map((specifier) => /^(@[^/]+\/)?[^/]+/.exec(specifier)![0]);
+  const packages = specifiers.map((specifier) => /^(@[^/]+\/)?[^/]+/.exec(specifier.replace(/^#/, ""))![0]);
   return [...new Set(packages)].sort();
 };
 

@@ -1,4 +1,4 @@
-import { CsvError, parse } from "csv-parse/browser/esm/sync";
+import { CsvError, parse } from "#csv-parse";
 import { nearNames } from "../problems/near-names.ts";
 import type { Problem } from "../problems/types.ts";
 import { columnOfCell } from "./column-of-cell.ts";

@@ -1,4 +1,4 @@
-import { parse } from "csv-parse/browser/esm/sync";
+import { parse } from "#csv-parse";
 import type { TextLine } from "./text-lines.ts";
 
 /**
