@@ -240,6 +240,8 @@ export const KEY_EFFECTS: readonly KeyEffect[] = [
   ["layer/fasteners/recess", wool("fasteners: { per area: 5 /m2, diameter: 8 mm, conductivity: 50 W/(m K), recess: «10 mm|20 mm» }")],
   ["layer/gaps", layer("material: polyethylene sheet 0.15 mm, gaps: «0.1 %|0.2 %»")],
   ["layer/gaps/width", layer("material: polyethylene sheet 0.15 mm, gaps: { width: «1 mm|2 mm», spacing: 1.2 m }")],
+  ["layer/gaps/diameter", layer("material: polyethylene sheet 0.15 mm, gaps: { diameter: «5 mm|8 mm», per area: 4 /m2 }")],
+  ["layer/gaps/per area", layer("material: polyethylene sheet 0.15 mm, gaps: { diameter: 5 mm, per area: «4 /m2|9 /m2» }")],
   ["layer/gaps/spacing", layer("material: polyethylene sheet 0.15 mm, gaps: { width: 1 mm, spacing: «1.2 m|1.5 m» }")],
   ["layer/purpose", file({ element: "floor", layers: `
       - { material: plywood, thickness: 18 mm }

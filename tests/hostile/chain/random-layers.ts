@@ -68,6 +68,7 @@ const fasteners = fc.record(
 const gaps = fc.oneof(
   quantityOverPowers(0.001, 50, "%"),
   fc.record({ width: quantity(0.1, 20, "mm"), spacing: quantity(0.1, 2.5, "m") }),
+  fc.record({ diameter: quantity(0.5, 20, "mm"), "per area": quantity(1, 100, "/m2") }),
 );
 
 /** Keys of insulation, which no sheet takes. */

@@ -49,6 +49,12 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "write `material: polyethylene low density` with that thickness",
   ),
   lastLayer(
+    "holes that leave nothing of the sheet",
+    "{ material: breather membrane, gaps: { diameter: 100 mm, per area: 200 /m2 } }",
+    "holes-too-many",
+    "how many there are on a square metre",
+  ),
+  lastLayer(
     "wool in metres, written as millimetres",
     "{ material: mineral wool slab, thickness: 0.095 mm }",
     "thinner-than-made",

@@ -56,6 +56,11 @@ export const LAYER_WORDINGS: Wordings = {
     expected: "the width of one gap, and the spacing from gap to gap",
     likelySlip: "Width and spacing may be swapped, or one has the wrong unit",
   }),
+  "holes-too-many": () => ({
+    says: "the holes take up the whole sheet",
+    expected: "the diameter of one hole, and how many there are on a square metre",
+    likelySlip: "The diameter may be in the wrong unit",
+  }),
   "air-too-deep": ({ received, text }) => ({
     says: `an air layer of ${received} is too deep: the formula for still air ends at ${text("deepest")}`,
     expected: "a stated resistance, or `ventilation: well`",

@@ -1,4 +1,5 @@
-import type { Layer, Material, SolidLayer } from "../project/types.ts";
+import type { Layer, LayerGaps, Material, SolidLayer } from "../project/types.ts";
+import { sdWithOpenings } from "./gap-resistance.ts";
 
 /** sd of an air layer whatever its thickness [m]. Source: ISO 13788:2012 clause 6.2 (from memory). */
 export const SD_OF_AIR_LAYER = 0.01;
@@ -48,7 +49,12 @@ export function wholeSd(layer: SolidLayer, value: VapourValue): number {
 export function shareLeftByGaps(layer: SolidLayer, value: VapourValue): number {
   const whole = wholeSd(layer, value);
   if (layer.gaps === null || whole === 0) return 1;
-  return sdWithGaps(whole, layer.gaps.share) / whole;
+  return sdWithLayerGaps(whole, layer.thickness, layer.gaps) / whole;
+}
+
+/** sd with the gaps of a layer [m]: by the form of laps or holes where it is known, else by their share alone. */
+export function sdWithLayerGaps(whole: number, thickness: number, gaps: LayerGaps): number {
+  return sdWithOpenings(whole, thickness, gaps) ?? sdWithGaps(whole, gaps.share);
 }
 
 /** sd of a material in a thickness [m]; a sheet has its own, and one that is given by humidity its wettest as the wet one. */
@@ -61,7 +67,8 @@ export function materialSd(material: Material, thickness: number, value: VapourV
 }
 
 /**
- * sd of a sheet with part of its area missing: an upper bound on what gaps let through by diffusion.
+ * sd of a sheet with part of its area missing and nothing known of the form. No bound: vapour converges on narrow openings,
+ * so that slits let more through than this says (`gap-resistance.ts`).
  *
  * @param sd - of the whole sheet [m], above 0
  * @param share - area share of the gaps [–], 0 to 1

@@ -18,6 +18,7 @@ import { type LayerSurroundings, resolveLayer } from "./resolve-layer.ts";
 import { findRoom, type Rooms, USUAL_ROOM } from "./resolve-room.ts";
 import { resolveTrappedWater } from "./resolve-trapped-water.ts";
 import { resolveVariants, variantOf } from "./resolve-variants.ts";
+import { stuffBesideGaps } from "./stuff-beside-gaps.ts";
 
 /** Pressure over a leak unless stated [Pa]. Rule of this project. */
 export const USUAL_LEAK_PRESSURE = 2;
@@ -57,7 +58,7 @@ export function resolveBuildUp(
   const looked = {
     room,
     faces,
-    layers: framingsApart(layers as Layer[]),
+    layers: stuffBesideGaps(framingsApart(layers as Layer[])),
     trappedWater,
     slug: makeSlug(parsed.data.name, slugs),
     rainOfHeatingSeason: rainAtTop(context),

@@ -11,6 +11,7 @@ import { type DraftLayer, draftOf } from "./draft-layers.ts";
 import { framingsApart } from "./framings-apart.ts";
 import { applyChange } from "./resolve-change.ts";
 import type { LayerSurroundings } from "./resolve-layer.ts";
+import { stuffBesideGaps } from "./stuff-beside-gaps.ts";
 
 /** A variant's layers, each with the index that it has in the build-up it belongs to. */
 export interface ChangedLayers {
@@ -92,7 +93,7 @@ function resolveVariant(
  */
 export function variantOf(buildUp: BuildUp, changed: ChangedLayers, slugs: Set<string>): Variant {
   const { name } = changed;
-  const layers = framingsApart(changed.layers.map(({ layer }) => layer!));
+  const layers = stuffBesideGaps(framingsApart(changed.layers.map(({ layer }) => layer!)));
   const trappedWater = buildUp.trappedWater.flatMap((water) => waterIn(water, changed.layers));
   const gone = buildUp.trappedWater.length - trappedWater.length;
   return {

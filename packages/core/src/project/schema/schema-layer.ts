@@ -60,11 +60,17 @@ export const LAYER_FIELDS: LayerFields = {
       recess: quantity("recess").optional(),
     })
     .optional(),
-  gaps: either("a share, for example 0.1 %, or width and spacing in braces", [
+  gaps: either("a share, for example 0.1 %, or width and spacing, or diameter and per area in braces", [
     quantity("share missing"),
     z.strictObject({ width: quantity("width of a gap"), spacing: quantity("spacing") }).check(({ value, issues }) => {
       if (value.width.value >= value.spacing.value) issues.push(custom("laps-too-wide", {}, value, ["width"]));
     }),
+    z
+      .strictObject({ diameter: quantity("width of a gap"), "per area": quantity("fasteners per area") })
+      .check(({ value, issues }) => {
+        if ((Math.PI / 4) * value.diameter.value ** 2 * value["per area"].value >= 1)
+          issues.push(custom("holes-too-many", {}, value, ["diameter"]));
+      }),
   ]).optional(),
   purpose: oneOf([
     "vapour layer",

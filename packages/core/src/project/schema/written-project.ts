@@ -121,7 +121,7 @@ export interface WrittenLayer {
   framing?: string | WrittenFraming;
   fit?: InsulationFit;
   fasteners?: { "per area": ReadValue; diameter: ReadValue; conductivity: ReadValue; recess?: ReadValue };
-  gaps?: ReadValue | { width: ReadValue; spacing: ReadValue };
+  gaps?: ReadValue | { width: ReadValue; spacing: ReadValue } | { diameter: ReadValue; "per area": ReadValue };
   purpose?: LayerPurpose;
   bonded?: boolean;
   "gap beside framing"?: ReadValue;

@@ -53,8 +53,20 @@ export interface Fasteners {
 /** What is missing of a sheet: an area share 0 to 1, with the words of the file. */
 export interface LayerGaps {
   share: number;
-  /** Open laps, when given so: width and spacing [m]. */
+  /** Open laps, when given so: width and spacing [m]. The share tells how wide they are now. */
   laps: { width: number; spacing: number } | null;
+  /** Round holes, when given so: diameter [m] and number [1/m²]. The share tells how wide they are now. */
+  holes?: { diameter: number; perArea: number } | null;
+  /** The material on either side, from which vapour converges; null or left out: only the share counts. */
+  around?: readonly StuffBeside[] | null;
+}
+
+/** What lies on one side of a sheet. */
+export interface StuffBeside {
+  /** μ [–] */
+  factor: number;
+  /** [m] */
+  depth: number;
 }
 
 /** How a layer that framing interrupts is taped: not, over the framing from board to board, or onto its edges by a reach [m]. */
