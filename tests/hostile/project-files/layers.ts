@@ -49,6 +49,12 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "write `material: polyethylene low density` with that thickness",
   ),
   lastLayer(
+    "laps without a spacing",
+    "{ material: breather membrane, gaps: { width: 2 mm } }",
+    "gaps-one-form",
+    "`diameter` and `per area` of holes",
+  ),
+  lastLayer(
     "holes that leave nothing of the sheet",
     "{ material: breather membrane, gaps: { diameter: 100 mm, per area: 200 /m2 } }",
     "holes-too-many",

@@ -4,7 +4,7 @@ import type { Evidence, RuledFinding } from "./types.ts";
 /**
  * What gaps in the vapour layer do, as stated or with a thousandth missing. The framed part stands in the checks alone;
  * what follows for sealing is said by `vapour-layer-dependence.ts`.
- * Source: conductances in parallel (this project's rule, METHOD.md, Gaps in the vapour layer), an upper bound.
+ * Source: METHOD.md, Gaps in the vapour layer (this project's rule).
  */
 export function gapsFindings({ checks }: Evidence): RuledFinding[] {
   return checks.gaps

@@ -56,6 +56,11 @@ export const LAYER_WORDINGS: Wordings = {
     expected: "the width of one gap, and the spacing from gap to gap",
     likelySlip: "Width and spacing may be swapped, or one has the wrong unit",
   }),
+  "gaps-one-form": () => ({
+    says: "gaps are told in one of three ways",
+    expected: "a share such as 0.1 %, or `width` and `spacing` of open laps, or `diameter` and `per area` of holes",
+    write: "gaps: { width: 1 mm, spacing: 1.2 m }",
+  }),
   "holes-too-many": () => ({
     says: "the holes take up the whole sheet",
     expected: "the diameter of one hole, and how many there are on a square metre",

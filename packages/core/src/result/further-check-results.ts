@@ -125,6 +125,8 @@ export interface GapsData extends GapsYear {
   share: number;
   /** Open laps as stated: width and spacing [m]; null where they are not. */
   laps: { width: number; spacing: number } | null;
+  /** Round holes as stated: diameter [m] and number [1/m²]; null where they are not. */
+  holes: { diameter: number; perArea: number } | null;
   /** [m] */
   sdWhole: number;
   sdEffective: number;

@@ -20,7 +20,8 @@ export const CHECK_WORDINGS: Wordings<Codes & keyof CheckFindings> = {
   "gaps-in-vapour-layer": ({ figures }, buildUp) => ({
     ...gapsInWords(figures, buildUp),
     advice: figures.kind === "stated" ? "Close the gaps: tape the laps and seal the edges." : null,
-    source: "conductances in parallel, an upper bound (this project's rule)",
+    source:
+      "laps and holes by the way vapour takes to them, a share alone by conductances in parallel (this project's rule)",
   }),
   "two-season-check": ({ figures }) => ({
     says: `Two-season check: ${outcome(figures)}`,

@@ -12,7 +12,7 @@ import type { Named, Said } from "./wording.ts";
  * @returns one sentence that stands by itself, and what follows it
  */
 export function gapsInWords(gaps: GapsData, { layers }: Named): Pick<Said, "says" | "more"> {
-  const { kind, laps, share, sdWhole, sdEffective, verdict, peak, whole } = gaps;
+  const { kind, laps, holes, share, sdWhole, sdEffective, verdict, peak, whole } = gaps;
   const { name } = layers[gaps.layer]!;
   const year = yearInWords(verdict, peak);
   if (kind === "framed part") return framedPartInWords(gaps, name, year);
@@ -21,16 +21,18 @@ export function gapsInWords(gaps: GapsData, { layers }: Named): Pick<Said, "says
     return {
       says: `No gaps are stated, so the vapour layer counts as whole: ${yearOfWhole}.`,
       more: [
-        `With ${formatQuantity(share, "share")} of ${name} missing, an upper bound, its sd of ${formatQuantity(sdWhole, "sd")} would count as ${formatQuantity(sdEffective, "sd")}: ${year}.`,
+        `As an example, with ${formatQuantity(share, "share")} of ${name} missing its sd of ${formatQuantity(sdWhole, "sd")} would count as ${formatQuantity(sdEffective, "sd")}: ${year}.`,
       ],
     };
   }
-  const byLaps =
+  const byForm =
     laps === null
-      ? ""
+      ? holes === null
+        ? ""
+        : ` (holes of ${formatQuantity(holes.diameter, "width of a gap")}, ${formatQuantity(holes.perArea, "fasteners per area")})`
       : ` (laps of ${formatQuantity(laps.width, "width of a gap")} every ${formatQuantity(laps.spacing, "length")})`;
   return {
-    says: `${formatQuantity(share, "share")}${byLaps} of ${name} is missing, as stated: its sd of ${formatQuantity(sdWhole, "sd")} counts as ${formatQuantity(sdEffective, "sd")}, and that rules the verdict, ${year}.`,
+    says: `${formatQuantity(share, "share")}${byForm} of ${name} is missing, as stated: its sd of ${formatQuantity(sdWhole, "sd")} counts as ${formatQuantity(sdEffective, "sd")}, and that rules the verdict, ${year}.`,
     more: [`Without gaps: ${yearOfWhole}.`],
   };
 }

@@ -28,6 +28,7 @@ export function framedPart(calculation: BuildUpCalculation, layer: SolidLayer, i
       layer: index,
       share: section.path.share,
       laps: null,
+      holes: null,
       sdWhole: layerSd(layer, "dry"),
       sdEffective: stops ? sdOfLayer(section.slices, index) : 0,
       verdict: year.verdict,

@@ -18,8 +18,9 @@ export const USUAL_SHARE_OF_GAPS = 0.001;
  * @param calculation - the build-up's figures, stated gaps counted
  * @param site - outdoor air and rooms
  * @param vapourLayer - indices of the vapour layer's layers; empty without
- * @returns one entry a layer, then the framed part; each an upper bound on diffusion through gaps
- * Source: conductances in parallel (METHOD.md, Gaps in the vapour layer).
+ * @returns one entry a layer, then the framed part; what is missing of a layer whose file says
+ *   nothing is an example
+ * Source: METHOD.md, Gaps in the vapour layer.
  */
 export function gaps(calculation: BuildUpCalculation, site: Site, vapourLayer: readonly number[]): GapsData[] {
   const layers = calculation.buildUp.layers.slice(0, calculation.heat.counted.length);
@@ -53,13 +54,14 @@ function canHaveGaps(layer: SolidLayer): boolean {
 }
 
 function statedGaps(calculation: BuildUpCalculation, site: Site, layer: SolidLayer, index: number): GapsData {
-  const { share, laps } = layer.gaps!;
+  const { share, laps, holes = null } = layer.gaps!;
   const sdWhole = wholeSd(layer, "dry");
   const sdEffective = layerSd(layer, "dry");
   const whole = yearWith(calculation.buildUp, site, new Map([[index, sdWhole]]));
   const { verdict } = calculation.governing.year;
   const peak = peakOfYear(calculation.governing.year);
-  return { kind: "stated", layer: index, share, laps, sdWhole, sdEffective, verdict, peak, whole, framedPart: null };
+  const figures = { share, laps, holes, sdWhole, sdEffective, verdict, peak, whole, framedPart: null };
+  return { kind: "stated", layer: index, ...figures };
 }
 
 function usualGaps(calculation: BuildUpCalculation, site: Site, layer: SolidLayer, index: number): GapsData {
@@ -73,7 +75,7 @@ function usualGaps(calculation: BuildUpCalculation, site: Site, layer: SolidLaye
       : yearWith(withLayer(calculation.buildUp, index, { ...layer, [facing]: sdEffective }), site);
   const { year } = calculation.governing;
   const whole = { verdict: year.verdict, peak: peakOfYear(year) };
-  const figures = { share, laps: null, sdWhole, sdEffective, verdict, peak, whole, framedPart: null };
+  const figures = { share, laps: null, holes: null, sdWhole, sdEffective, verdict, peak, whole, framedPart: null };
   return { kind: "usual", layer: index, ...figures };
 }
 

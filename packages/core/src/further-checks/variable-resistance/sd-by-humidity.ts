@@ -1,5 +1,5 @@
 import type { BuildUp, Material, SolidLayer } from "../../project/types.ts";
-import { sdWithGaps } from "../../vapour/layer-sd.ts";
+import { sdWithLayerGaps } from "../../vapour/layer-sd.ts";
 import type { Slice } from "../../vapour/section-slices.ts";
 
 /** sd of a slice as a function of the mean relative humidity in it. */
@@ -51,11 +51,11 @@ function byFactors(material: Material, thickness: number): SdByHumidity | null {
 /** Gaps go through facings and core alike: the core keeps its part of what they leave. */
 function withGaps(own: SdByHumidity, layer: SolidLayer): SdByHumidity {
   if (layer.gaps === null) return own;
-  const { share } = layer.gaps;
+  const { gaps, thickness } = layer;
   return (humidity) => {
     const core = own(humidity);
     const whole = layer.facingInner + core + layer.facingOuter;
-    return (core * sdWithGaps(whole, share)) / whole;
+    return (core * sdWithLayerGaps(whole, thickness, gaps!)) / whole;
   };
 }
 

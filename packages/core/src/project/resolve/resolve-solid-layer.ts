@@ -146,10 +146,10 @@ function tapingOf(written: WrittenLayer["taped"]): Taping | null {
 function gapsOf(written: WrittenLayer["gaps"]): LayerGaps | null {
   if (written === undefined) return null;
   if ("value" in written) return { share: written.value, laps: null };
-  if ("diameter" in written) {
-    const holes = { diameter: written.diameter.value, perArea: written["per area"].value };
+  if (written.diameter !== undefined) {
+    const holes = { diameter: written.diameter.value, perArea: written["per area"]!.value };
     return { share: (Math.PI / 4) * holes.diameter ** 2 * holes.perArea, laps: null, holes };
   }
-  const laps = { width: written.width.value, spacing: written.spacing.value };
+  const laps = { width: written.width!.value, spacing: written.spacing!.value };
   return { share: laps.width / laps.spacing, laps };
 }

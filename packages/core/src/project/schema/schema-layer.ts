@@ -62,13 +62,21 @@ export const LAYER_FIELDS: LayerFields = {
     .optional(),
   gaps: either("a share, for example 0.1 %, or width and spacing, or diameter and per area in braces", [
     quantity("share missing"),
-    z.strictObject({ width: quantity("width of a gap"), spacing: quantity("spacing") }).check(({ value, issues }) => {
-      if (value.width.value >= value.spacing.value) issues.push(custom("laps-too-wide", {}, value, ["width"]));
-    }),
     z
-      .strictObject({ diameter: quantity("width of a gap"), "per area": quantity("fasteners per area") })
+      .strictObject({
+        width: quantity("width of a gap").optional(),
+        spacing: quantity("spacing").optional(),
+        diameter: quantity("width of a gap").optional(),
+        "per area": quantity("fasteners per area").optional(),
+      })
       .check(({ value, issues }) => {
-        if ((Math.PI / 4) * value.diameter.value ** 2 * value["per area"].value >= 1)
+        const { width, spacing, diameter, "per area": perArea } = value;
+        const given = [width, spacing, diameter, perArea].filter((one) => one !== undefined).length;
+        const isLaps = width !== undefined && spacing !== undefined;
+        const isHoles = diameter !== undefined && perArea !== undefined;
+        if (given !== 2 || isLaps === isHoles) issues.push(custom("gaps-one-form", {}, value));
+        else if (isLaps && width.value >= spacing.value) issues.push(custom("laps-too-wide", {}, value, ["width"]));
+        else if (isHoles && (Math.PI / 4) * diameter.value ** 2 * perArea.value >= 1)
           issues.push(custom("holes-too-many", {}, value, ["diameter"]));
       }),
   ]).optional(),

@@ -121,7 +121,8 @@ export interface WrittenLayer {
   framing?: string | WrittenFraming;
   fit?: InsulationFit;
   fasteners?: { "per area": ReadValue; diameter: ReadValue; conductivity: ReadValue; recess?: ReadValue };
-  gaps?: ReadValue | { width: ReadValue; spacing: ReadValue } | { diameter: ReadValue; "per area": ReadValue };
+  /** A share, or exactly one of two pairs. */
+  gaps?: ReadValue | { width?: ReadValue; spacing?: ReadValue; diameter?: ReadValue; "per area"?: ReadValue };
   purpose?: LayerPurpose;
   bonded?: boolean;
   "gap beside framing"?: ReadValue;
