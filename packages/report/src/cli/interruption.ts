@@ -15,12 +15,12 @@ export function whenInterrupted(clear: () => unknown): () => void {
 }
 
 /**
- * Clears everything away that was registered.
+ * Clears everything away that was registered, the newest first.
  *
  * @returns when what was left for later is done too, or failed
  */
 export async function clearAfterInterruption(): Promise<void> {
-  const begun = [...clearings].map(begin);
+  const begun = [...clearings].reverse().map(begin);
   clearings.clear();
   await Promise.allSettled(begun);
 }

@@ -12,7 +12,7 @@ export function fileFault(error: unknown, doing: "read" | "written", shown: stri
   const code = (error as NodeJS.ErrnoException | null)?.code;
   if (typeof code !== "string" || !/^E[A-Z0-9]+$/.test(code)) return error;
   const cause = CAUSES[code] ?? `the system says ${code}`;
-  const whole = doing === "written" ? " What was there before is as it was." : "";
+  const whole = doing === "written" ? " Existing files are unchanged." : "";
   return new CommandProblem(`cannot-be-${doing}`, `${shown} cannot be ${doing}: ${cause}.${whole}`, cause);
 }
 
@@ -23,13 +23,14 @@ const CAUSES: Readonly<Record<string, string>> = {
   EACCES: "you have no permission",
   EPERM: "you have no permission",
   ENOSPC: "the disk is full",
-  EDQUOT: "your share of the disk is full",
+  EDQUOT: "disk quota exceeded",
   EFBIG: "no file of its size is allowed here",
   EROFS: "the disk is read-only",
   ENAMETOOLONG: "its name is too long",
-  ELOOP: "its links lead round in a circle",
+  ELOOP: "symbolic links form a loop",
   EMFILE: "too many files are open",
   ENFILE: "too many files are open",
   EBUSY: "another program holds it",
+  EAGAIN: "it gives nothing at once, as a device does",
   EIO: "the disk reports an error",
 };

@@ -1,4 +1,4 @@
-import { readFileSync, type Stats, statSync } from "node:fs";
+import { closeSync, constants, openSync, readSync, type Stats, statSync } from "node:fs";
 import { resolve } from "node:path";
 import type { Folders } from "../command-context.ts";
 import { CommandProblem, unreadable } from "../command-result.ts";
@@ -32,41 +32,78 @@ export function readInput(shown: string, folders: Folders, largest: number = LAR
 }
 
 /**
- * Reads a text file at a known place, once its kind and size are known to be fit.
+ * Reads a text file at a known place: what is no plain file is refused before it is opened, and never more is read than
+ * is allowed, whatever size the file says it has.
  *
  * @param path - absolute
- * @param shown - the path as the reader knows it
- * @param largest - greatest size [bytes]; a larger file is refused before it is read
+ * @param shown - the path as the reader wrote it
+ * @param largest - greatest size [bytes]
  * @returns its text
- * @throws CommandProblem when there is no such file, or it is a folder, too large, or no text
+ * @throws CommandProblem when it is an address, there is no such file, or it is a folder, too large, or no text
  */
 export function readTextFile(path: string, shown: string, largest: number = LARGEST_INPUT): string {
+  refuseAddress(shown);
   try {
-    checkKindAndSize(statSync(path), shown, largest);
-    return decodeText(readFileSync(path), shown);
+    checkKind(statSync(path), shown);
+    const bytes = readBounded(path, largest + 1);
+    if (bytes.length > largest) {
+      const cause = `it is larger than the ${inMegabytes(largest)} MB that are read`;
+      throw unreadable("too-large", shown, cause, "Is it the right file?");
+    }
+    return decodeText(bytes, shown);
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code !== "ENOENT") throw fileFault(error, "read", shown);
     throw unreadable("no-such-file", shown, "there is no such file", "Look at its name and its folder.");
   }
 }
 
-/** Refuses what is no plain file, or larger than anything a person would write. */
-function checkKindAndSize(stats: Stats, shown: string, largest: number): void {
+/**
+ * Whether a path is the address of another machine: of the web, or of a share in the network.
+ *
+ * @param written - a path as somebody wrote it
+ * @returns true for `https://…`, `//host/share/…` and `\\\\host\\share\\…`
+ */
+export function isAddress(written: string): boolean {
+  return /^[a-z][a-z0-9+.-]+:\/\/|^[\\/]{2}/i.test(written.trim());
+}
+
+function refuseAddress(shown: string): void {
+  if (!isAddress(shown)) return;
+  const what = /^\s*[a-z]/i.test(shown) ? "a web address" : "an address in a network";
+  throw unreadable("web-address", shown, `it is ${what}, and warmside opens none`, "Save the file first.");
+}
+
+function checkKind(stats: Stats, shown: string): void {
   if (stats.isDirectory()) throw unreadable("is-a-folder", shown, "it is a folder", "Name a file in it.");
   if (!stats.isFile()) {
     throw unreadable("no-plain-file", shown, "it is not a plain file", "Save what it gives to a file first.");
   }
-  if (stats.size > largest) {
-    const cause = `it is larger than the ${inMegabytes(largest)} MB that are read`;
-    throw unreadable("too-large", shown, cause, "Is it the right file?");
+}
+
+/** The beginning of a file. Some files of the system say that they are empty, and give without end, or only one day. */
+function readBounded(path: string, most: number): Uint8Array {
+  const file = openSync(path, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
+  try {
+    const pieces: Uint8Array[] = [];
+    for (let length = 0; length < most; ) {
+      const piece = Buffer.alloc(Math.min(PIECE, most - length));
+      const read = readSync(file, piece);
+      if (read === 0) break;
+      pieces.push(piece.subarray(0, read));
+      length += read;
+    }
+    return Buffer.concat(pieces);
+  } finally {
+    closeSync(file);
   }
 }
 
+/** Bytes that are asked for at a time. */
+const PIECE = 1_000_000;
+
 function pathOfInput(shown: string, { folder, startedIn }: Folders): string {
   if (shown === "") throw new CommandProblem("no-name", "The name of the file is empty. Write which file to read.");
-  if (/^[a-z]{2,}:\/\//i.test(shown)) {
-    throw unreadable("web-address", shown, "it is a web address, and warmside opens none", "Save the file first.");
-  }
+  refuseAddress(shown);
   const fromUser = resolve(folder, shown);
   const fromStart = resolve(startedIn, shown);
   return isThere(fromUser) || !isThere(fromStart) ? fromUser : fromStart;

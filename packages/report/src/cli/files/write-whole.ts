@@ -1,9 +1,10 @@
 import { randomBytes } from "node:crypto";
 import { rmSync } from "node:fs";
-import { chmod, open, rename, rm, stat } from "node:fs/promises";
+import { chmod, open, readdir, rename, rm, stat } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 import { setImmediate as nextTurn } from "node:timers/promises";
 import { whenInterrupted } from "../interruption.ts";
+import { isRunning } from "../is-running.ts";
 import { fileFault } from "./file-fault.ts";
 
 /** A file to be written. */
@@ -23,13 +24,12 @@ export interface OutputFile {
  * @throws CommandProblem when there is no room, no permission or no such folder; nothing is changed then
  */
 export async function writeWhole(files: readonly OutputFile[]): Promise<void> {
-  const beside = files.map((file) =>
-    join(dirname(file.path), `.${basename(file.path).slice(0, 100)}.${randomEnding()}`),
-  );
+  const beside = files.map((file) => join(dirname(file.path), beginningFor(file.path) + randomEnding()));
   const forget = whenInterrupted(() => {
     for (const path of beside) rmSync(path, { force: true });
   });
   try {
+    for (const file of files) await clearLeftovers(file.path);
     for (const [index, file] of files.entries()) await writeBeside(beside[index]!, file);
     await nextTurn();
     for (const [index, file] of files.entries()) await moveIntoPlace(beside[index]!, file);
@@ -65,6 +65,21 @@ async function moveIntoPlace(beside: string, file: OutputFile): Promise<void> {
 
 const PERMISSION_BITS = 0o777;
 
+function beginningFor(path: string): string {
+  return `.${basename(path).slice(0, 100)}.`;
+}
+
 function randomEnding(): string {
   return `${process.pid}-${randomBytes(4).toString("hex")}.part`;
 }
+
+/** Removes what a command that was killed had written beside the same file. */
+async function clearLeftovers(path: string): Promise<void> {
+  const beginning = beginningFor(path);
+  for (const name of await readdir(dirname(path)).catch(() => [])) {
+    const [, writer] = name.startsWith(beginning) ? (ENDING.exec(name.slice(beginning.length)) ?? []) : [];
+    if (writer !== undefined && !isRunning(Number(writer))) await rm(join(dirname(path), name)).catch(() => undefined);
+  }
+}
+
+const ENDING = /^(\d+)-[0-9a-f]{8}\.part$/;

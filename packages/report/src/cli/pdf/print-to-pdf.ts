@@ -1,41 +1,73 @@
-import { spawn } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { CommandProblem } from "../command-result.ts";
+import { fileFault } from "../files/file-fault.ts";
 import type { OwnMark } from "../files/output-place.ts";
 import { whenInterrupted } from "../interruption.ts";
+import { isRunning } from "../is-running.ts";
+import { runBounded } from "./run-bounded.ts";
 
 /** A comment after the end of the document, by which a PDF of ours is known again. */
 export const PDF_MARK: OwnMark = { where: "end", text: "\n% made by warmside\n" };
+
+/** Where and how long a browser prints. */
+interface Printing {
+  /** Temporary folders are made here. */
+  within?: string;
+  /** A page with many plots prints in a second or two; after this the browser is ended [ms]. */
+  longest?: number;
+}
 
 /**
  * Prints a page to PDF with a browser, out of a folder of its own that is cleared away.
  *
  * @param page - the whole HTML text
  * @param browser - path of the browser's program
+ * @param printing - where and how long (default: the system's temporary folder, a minute)
  * @returns the PDF with our mark at its end
- * @throws CommandProblem when the browser makes none
+ * @throws CommandProblem when the browser makes none in time, or there is no place to print
  */
-export async function printToPdf(page: string, browser: string): Promise<Uint8Array> {
-  const folder = mkdtempSync(join(tmpdir(), "warmside-print-"));
+export async function printToPdf(
+  page: string,
+  browser: string,
+  { within = tmpdir(), longest = 60_000 }: Printing = {},
+): Promise<Uint8Array> {
+  const folder = temporaryFolder(within);
   const clear = (): void => rmSync(folder, { recursive: true, force: true, maxRetries: 3 });
   const forget = whenInterrupted(clear);
   try {
     const source = join(folder, "report.html");
     const target = join(folder, "report.pdf");
     writeFileSync(source, page);
-    const messages = await runBrowser(browser, [...flags(folder, target), pathToFileURL(source).href]);
-    return withMark(readPdf(target, messages));
+    const ran = await runBounded(browser, [...flags(folder, target), pathToFileURL(source).href], longest);
+    if (ran.inTime) return withMark(readPdf(target, ran.said));
+    throw new CommandProblem(
+      "no-pdf",
+      `The browser was not done after ${longest / 1000} s and was ended. Print the report from the browser instead; nothing was written.`,
+    );
+  } catch (error) {
+    throw fileFault(error, "written", folder);
   } finally {
     forget();
     clear();
   }
 }
 
-/** A page with many plots prints in a second or two [ms]. */
-const LONGEST_WAIT = 60_000;
+/** A fresh folder; those that a killed command has left are taken away. */
+function temporaryFolder(within: string): string {
+  try {
+    for (const name of readdirSync(within)) {
+      const [, maker] = /^warmside-print-(\d+)-/.exec(name) ?? [];
+      if (maker !== undefined && !isRunning(Number(maker)))
+        rmSync(join(within, name), { recursive: true, force: true });
+    }
+    return mkdtempSync(join(within, `warmside-print-${process.pid}-`));
+  } catch (error) {
+    throw fileFault(error, "written", `The temporary folder ${within}`);
+  }
+}
 
 function flags(folder: string, target: string): string[] {
   const mayNotSandbox = process.getuid?.() === 0;
@@ -53,28 +85,6 @@ function flags(folder: string, target: string): string[] {
     `--print-to-pdf=${target}`,
   ];
 }
-
-/** What the browser said on standard error, for the message when it made nothing. */
-function runBrowser(browser: string, args: string[]): Promise<string> {
-  return new Promise((resolve, reject) => {
-    const child = spawn(browser, args, { stdio: ["ignore", "ignore", "pipe"], timeout: LONGEST_WAIT });
-    const forget = whenInterrupted(() => child.kill("SIGKILL"));
-    let messages = "";
-    child.stderr.setEncoding("utf8").on("data", (text: string) => {
-      messages = (messages + text).slice(-LONGEST_MESSAGE);
-    });
-    child.on("error", (error) => {
-      forget();
-      reject(new CommandProblem("no-pdf", `${browser} could not be started: ${error.message}. Nothing was written.`));
-    });
-    child.on("close", () => {
-      forget();
-      resolve(messages);
-    });
-  });
-}
-
-const LONGEST_MESSAGE = 2000;
 
 function readPdf(target: string, messages: string): Buffer {
   try {
