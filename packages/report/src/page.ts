@@ -1,4 +1,5 @@
 import { jsonInHtml } from "./escape.ts";
+import { sha256, withFingerprint } from "./fingerprint.ts";
 import { type Html, html, markup } from "./html.ts";
 
 /** What the document is made of. */
@@ -18,10 +19,11 @@ export interface Page {
  * The document: one file that asks nothing of any network and runs nothing.
  *
  * @param page - its pieces
- * @returns HTML text
+ * @returns HTML text, with its fingerprint behind it
  */
 export async function document(page: Page): Promise<string> {
-  const policy = `default-src 'none'; style-src 'sha256-${await digest(page.style)}'; base-uri 'none'; form-action 'none'`;
+  const style = btoa(String.fromCharCode(...(await sha256(page.style))));
+  const policy = `default-src 'none'; style-src 'sha256-${style}'; base-uri 'none'; form-action 'none'`;
   const whole = html`${markup("<!doctype html>")}
 <html lang="${page.language}"><head><meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${markup(policy)}">
@@ -38,11 +40,5 @@ ${page.main}</main>
 <script type="application/json" id="result">${markup(jsonInHtml(page.data))}</script>
 </body></html>
 `;
-  return whole.text;
-}
-
-/** SHA-256 of a text in base 64, as a content security policy names it. */
-async function digest(text: string): Promise<string> {
-  const bytes = new Uint8Array(await crypto.subtle.digest("SHA-256", new TextEncoder().encode(text)));
-  return btoa(String.fromCharCode(...bytes));
+  return await withFingerprint(whole.text);
 }

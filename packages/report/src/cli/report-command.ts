@@ -40,7 +40,7 @@ export async function reportCommand(
     progress.begin(read);
     const forget = whenInterrupted(async () => {
       progress.clear();
-      await context.say(await calculation.soFar());
+      if (study.name === "spread") await context.say(await calculation.soFar());
     });
     try {
       const answer = await calculation.workOut(study, asJson);

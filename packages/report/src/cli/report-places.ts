@@ -1,11 +1,17 @@
-import { extname } from "node:path";
+import { existsSync } from "node:fs";
+import { basename, extname } from "node:path";
 import type { CommandContext } from "./command-context.ts";
 import { CommandProblem } from "./command-result.ts";
+import { otherProjectOf } from "./files/other-project-of.ts";
 import { type OutputPlace, type OwnMark, outputPlace } from "./files/output-place.ts";
 import { PDF_MARK } from "./pdf/print-to-pdf.ts";
 
 /** How a page of ours is known again. */
-export const PAGE_MARK: OwnMark = { where: "beginning", text: '<meta name="generator" content="warmside' };
+export const PAGE_MARK: OwnMark = {
+  where: "beginning",
+  text: '<meta name="generator" content="warmside',
+  fingerprinted: true,
+};
 
 /** Where the report goes, and its PDF when one is asked for. */
 export interface ReportPlaces {
@@ -18,7 +24,7 @@ export interface ReportPlaces {
  *
  * @param usual - absolute path of the page where `--out` names no other
  * @param options - `--out`, `--json`, `--pdf`
- * @param inputs - every file that was read
+ * @param inputs - every file that was read, the project file first
  * @param context - where the user stands
  * @returns the places; null when `--json` alone asks for no file
  * @throws CommandProblem when one of them must not be written
@@ -41,10 +47,21 @@ export function placesOfReport(
   }
   const pagePath = namesPdf ? replaceEnding(named, ".html") : (named ?? usual);
   const pdfPath = namesPdf ? named : replaceEnding(pagePath, ".pdf");
+  if (named === undefined) checkSharedName(usual, inputs[0]!);
   return {
     page: outputPlace(pagePath, named !== undefined && !namesPdf, PAGE_MARK, inputs, context),
     pdf: withPdf ? outputPlace(pdfPath, namesPdf, PDF_MARK, inputs, context) : null,
   };
+}
+
+/** A report that is there may be that of another project file beside this one. */
+function checkSharedName(usual: string, input: string): void {
+  const other = existsSync(usual) ? otherProjectOf(usual, input) : null;
+  if (other === null) return;
+  throw new CommandProblem(
+    "shared-name",
+    `${basename(usual)} is there already and may be the report of ${other}: a report of ${basename(input)} would have the same name. Name another with --out.`,
+  );
 }
 
 function replaceEnding(path: string, ending: string): string {

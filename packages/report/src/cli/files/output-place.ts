@@ -1,8 +1,10 @@
-import { closeSync, openSync, readSync, realpathSync, type Stats, statSync } from "node:fs";
+import { closeSync, openSync, readFileSync, readlinkSync, readSync, realpathSync, type Stats, statSync } from "node:fs";
 import { basename, dirname, extname, join, relative, resolve } from "node:path";
 import type { CommandContext } from "../command-context.ts";
 import { CommandProblem } from "../command-result.ts";
+import { isChangedByHand } from "./changed-by-hand.ts";
 import { fileFault } from "./file-fault.ts";
+import { isAddress } from "./is-address.ts";
 
 /** Where an output file goes. */
 export interface OutputPlace {
@@ -16,6 +18,8 @@ export interface OutputPlace {
 export interface OwnMark {
   where: "beginning" | "end";
   text: string;
+  /** True where the fingerprint of the file stands at its end. */
+  fingerprinted?: true;
 }
 
 /**
@@ -51,6 +55,12 @@ export function outputPlace(
   if (wanted === "" || wanted.includes("\0")) {
     throw new CommandProblem("no-name", "The name after --out is empty or impossible. Write the file to make.");
   }
+  if (isAddress(wanted)) {
+    throw new CommandProblem(
+      "web-address",
+      `${wanted} is an address, and warmside opens none. Name a file on this machine.`,
+    );
+  }
   const path = linksFollowed(resolve(context.folder, wanted));
   const shown = named ? wanted : fromWhereUserStands(path, context);
   if (/[/\\]$/.test(wanted))
@@ -72,13 +82,29 @@ export function outputPlace(
       `${shown} is one of the files that are read. Writing there would destroy it; name another place with --out.`,
     );
   }
-  if (!named && !bears(path, shown, mark)) {
+  if ((there.mode & MAY_BE_WRITTEN) === 0) {
+    throw new CommandProblem("read-only", `${shown} is read-only. Make it writable, or name another place with --out.`);
+  }
+  if (!named) checkOwn(path, shown, mark);
+  return { path, shown };
+}
+
+/** Permission to write, for anyone. */
+const MAY_BE_WRITTEN = 0o222;
+
+/** What the reader has not named is written over only where warmside wrote it, and nobody has changed it since. */
+function checkOwn(path: string, shown: string, mark: OwnMark): void {
+  const there = `${shown} is there already and was`;
+  const advice = "Move it away, or name the place to write with --out.";
+  if (!bears(path, shown, mark)) {
+    throw new CommandProblem("not-made-by-warmside", `${there} not made by warmside. ${advice}`);
+  }
+  if (mark.fingerprinted === true && isChangedByHand(readFileSync(path))) {
     throw new CommandProblem(
-      "not-made-by-warmside",
-      `${shown} is there already and was not made by warmside. Move it away, or name the place to write with --out.`,
+      "changed-by-hand",
+      `${there} changed since warmside wrote it, or written by an earlier version. ${advice}`,
     );
   }
-  return { path, shown };
 }
 
 /** How much of a file is looked at for our mark [bytes]. */
@@ -89,11 +115,26 @@ function fromWhereUserStands(path: string, context: CommandContext): string {
   return short !== "" && !short.startsWith("..") ? short : path;
 }
 
+/** A link that leads nowhere would be replaced itself; whether that is meant nobody knows. */
 function linksFollowed(path: string): string {
   try {
     return realpathSync(path);
   } catch {
-    return path;
+    const end = endOfLink(path);
+    if (end === null) return path;
+    throw new CommandProblem(
+      "dangling-link",
+      `${path} is a link to ${end}, which is not there. Remove the link, or name another place with --out.`,
+    );
+  }
+}
+
+/** Where a link leads; null for what is none. */
+function endOfLink(path: string): string | null {
+  try {
+    return readlinkSync(path);
+  } catch {
+    return null;
   }
 }
 

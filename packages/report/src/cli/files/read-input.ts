@@ -4,6 +4,7 @@ import type { Folders } from "../command-context.ts";
 import { CommandProblem, unreadable } from "../command-result.ts";
 import { decodeText } from "./decode-text.ts";
 import { fileFault } from "./file-fault.ts";
+import { isAddress } from "./is-address.ts";
 
 /** A text file that was read. */
 export interface InputFile {
@@ -44,27 +45,16 @@ export function readInput(shown: string, folders: Folders, largest: number = LAR
 export function readTextFile(path: string, shown: string, largest: number = LARGEST_INPUT): string {
   refuseAddress(shown);
   try {
-    checkKind(statSync(path), shown);
+    const stats = statSync(path);
+    checkKind(stats, shown);
+    if (stats.size > largest) throw tooLarge(shown, largest);
     const bytes = readBounded(path, largest + 1);
-    if (bytes.length > largest) {
-      const cause = `it is larger than the ${inMegabytes(largest)} MB that are read`;
-      throw unreadable("too-large", shown, cause, "Is it the right file?");
-    }
+    if (bytes.length > largest) throw tooLarge(shown, largest);
     return decodeText(bytes, shown);
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code !== "ENOENT") throw fileFault(error, "read", shown);
     throw unreadable("no-such-file", shown, "there is no such file", "Look at its name and its folder.");
   }
-}
-
-/**
- * Whether a path is the address of another machine: of the web, or of a share in the network.
- *
- * @param written - a path as somebody wrote it
- * @returns true for `https://…`, `//host/share/…` and `\\\\host\\share\\…`
- */
-export function isAddress(written: string): boolean {
-  return /^[a-z][a-z0-9+.-]+:\/\/|^[\\/]{2}/i.test(written.trim());
 }
 
 function refuseAddress(shown: string): void {
@@ -115,6 +105,11 @@ function isThere(path: string): boolean {
   } catch {
     return false;
   }
+}
+
+function tooLarge(shown: string, largest: number): CommandProblem {
+  const cause = `it is larger than the ${inMegabytes(largest)} MB that are read`;
+  return unreadable("too-large", shown, cause, "Is it the right file?");
 }
 
 const BYTES_PER_MEGABYTE = 1_000_000;

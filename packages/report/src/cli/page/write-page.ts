@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
 import { readProject } from "@warmside/core";
+import { withFingerprint } from "../../fingerprint.ts";
 import type { CommandContext } from "../command-context.ts";
 import { CommandProblem, type CommandResult, done } from "../command-result.ts";
 import { besideInput, outputPlace } from "../files/output-place.ts";
@@ -33,7 +34,7 @@ export async function writePage(
   const given = file === null ? null : givenFrom(file, context);
   const usual = given === null ? join(context.folder, "my-studio-page.html") : besideInput(given.path, "-page.html");
   const { path, shown } = outputPlace(out ?? usual, out !== null, PAGE_MARK, given?.inputs ?? [], context);
-  await writeWhole([{ path, shown, content: pageWith(given?.project ?? null) }]);
+  await writeWhole([{ path, shown, content: await withFingerprint(pageWith(given?.project ?? null)) }]);
   return done([line(`Page: ${shown}`), ...(given?.notes ?? [])]);
 }
 

@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { CommandProblem } from "../command-result.ts";
+import { fingerprintOf } from "../files/changed-by-hand.ts";
 import { fileFault } from "../files/file-fault.ts";
 import type { OwnMark } from "../files/output-place.ts";
 import { whenInterrupted } from "../interruption.ts";
@@ -10,7 +11,7 @@ import { isRunning } from "../is-running.ts";
 import { runBounded } from "./run-bounded.ts";
 
 /** A comment after the end of the document, by which a PDF of ours is known again. */
-export const PDF_MARK: OwnMark = { where: "end", text: "\n% made by warmside\n" };
+export const PDF_MARK: OwnMark = { where: "end", text: "\n% made by warmside", fingerprinted: true };
 
 /** Where and how long a browser prints. */
 interface Printing {
@@ -104,5 +105,5 @@ function readPdf(target: string, messages: string): Buffer {
 const PDF_BEGINNING = Buffer.from("%PDF-");
 
 function withMark(pdf: Buffer): Uint8Array {
-  return Buffer.concat([pdf, Buffer.from(PDF_MARK.text)]);
+  return Buffer.concat([pdf, Buffer.from(`${PDF_MARK.text}, fingerprint ${fingerprintOf(pdf)}\n`)]);
 }
