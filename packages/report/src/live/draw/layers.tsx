@@ -2,8 +2,9 @@ import { METAL_CONDUCTIVITY } from "@warmside/core";
 import { hatchOf, patternDefinitions, patternId } from "../../drawing/patterns.ts";
 import { vapourLayerStanding } from "../../vapour-layer-standing.ts";
 import { isFarSideWarm } from "../view/sides-in-words.ts";
+import { curvesOf, shareOf } from "./curves.ts";
 import { Label, widthOf } from "./label.tsx";
-import type { Band, Layout } from "./layout.ts";
+import { alongAt, type Band, type Layout, pointAt } from "./layout.ts";
 import type { Drawn } from "./section.tsx";
 
 /** Layers in the report's hatches, framing, sheets, the vapour layer in heavy dashes, names, and what is taken up. */
@@ -86,7 +87,8 @@ function VapourLayer({ result, layout }: Drawn) {
 }
 
 /** Names of layers wide enough to carry one, where the lines seldom come. */
-function Names({ result, layout }: Drawn) {
+function Names(drawn: Drawn) {
+  const { result, layout } = drawn;
   const [start, end] = edges(layout);
   const middle = (layout.face + layout.outerFace) / 2;
   return (
@@ -97,8 +99,8 @@ function Names({ result, layout }: Drawn) {
         const centre = (from + to) / 2;
         if (type === "sheet" || size < LEAST_FOR_NAME) return null;
         if (layout.lies) {
-          const text = widthOf(name) < end - start - 60 ? name : `${name.slice(0, 16)}…`;
-          return <Label key={index} x={end - 6} y={centre + 4.5} anchor="end" text={text} kind="name" />;
+          const place = placeBeside(drawn, index, widthOf(name));
+          return place === null ? null : <Label key={index} {...place} y={centre + 4.5} text={name} kind="name" />;
         }
         if (size >= widthOf(name) + 10)
           return <Label key={index} x={centre} y={start - 9} anchor="middle" text={name} kind="name" />;
@@ -117,6 +119,27 @@ function Names({ result, layout }: Drawn) {
       })}
     </>
   );
+}
+
+/** Where a name stands in a lying layer without the lines through it; null where there is no room. */
+function placeBeside(
+  { result, section, month, lens, layout }: Drawn,
+  index: number,
+  width: number,
+): { x: number; anchor: "start" | "end" } | null {
+  const [start, end] = edges(layout);
+  const clear = start + (result.layers[index]!.framing === null ? 6 : MOST_OF_SECTION * (end - start) + 6);
+  if (section === null) return { x: end - 6, anchor: "end" };
+  const curves = curvesOf(section, month, lens);
+  const { from, to } = layout.bands[index]!;
+  const inside = curves.nodes.filter(({ depth }) => {
+    const along = alongAt(layout, depth);
+    return along >= Math.min(from, to) - 1 && along <= Math.max(from, to) + 1;
+  });
+  const shares = inside.flatMap(({ limit, held }) => [shareOf(curves, limit), shareOf(curves, held)]);
+  const across = shares.map((share) => pointAt(layout, 0, share)[0]);
+  if (across.length === 0 || Math.max(...across) + width + 14 < end) return { x: end - 6, anchor: "end" };
+  return Math.min(...across) - width - 8 > clear ? { x: clear, anchor: "start" } : null;
 }
 
 /** Across: the two edges of the drawing, from where values are low. */

@@ -48,7 +48,7 @@ const LEADER = 22;
 /** Air to both sides of a wall, and above and below a roof. */
 const AIR_OF_NARROW = 58;
 const AIR_OF_WIDE = 104;
-const AIR_OF_LYING = 44;
+const AIR_OF_LYING = 62;
 export const NARROW = 600;
 const TALLEST_LYING = 270;
 /** A thin build-up is not drawn larger than this [px/m]. */

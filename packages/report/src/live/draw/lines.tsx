@@ -2,7 +2,8 @@ import type { SectionResult } from "@warmside/core";
 import { fixed } from "../../numbers.ts";
 import type { Lens } from "../state/state.ts";
 import { type Curves, curvesOf, monthAt, shareOf } from "./curves.ts";
-import { Label } from "./label.tsx";
+import { Label, widthOf } from "./label.tsx";
+import { edges } from "./layers.tsx";
 import { alongAt, type Layout, pointAt } from "./layout.ts";
 import type { Drawn } from "./section.tsx";
 
@@ -122,24 +123,11 @@ function Ends({ curves, layout, lens }: { curves: Curves; layout: Layout; lens: 
         const held = pointAt(layout, along, shareOf(curves, pair.held));
         if (layout.lies) {
           const y =
-            isFirst === (layout.direction === 1) ? Math.min(limit[1], held[1]) + 12 : Math.max(limit[1], held[1]) - 3;
+            isFirst === (layout.direction === 1) ? Math.min(limit[1], held[1]) + 11 : Math.max(limit[1], held[1]) - 3;
+          const [from, to] = apart(held[0], limit[0], widthOf(texts.held), widthOf(texts.limit), edges(layout));
           return [
-            <Label
-              key={`${name} limit`}
-              x={limit[0] + 4}
-              y={y}
-              text={texts.limit}
-              kind="of-limit end"
-              anchor={limit[0] > layout.high - 44 ? "end" : "start"}
-            />,
-            <Label
-              key={`${name} held`}
-              x={held[0] - 4}
-              y={y}
-              text={texts.held}
-              kind="of-held end"
-              anchor={held[0] < layout.low + 44 ? "start" : "end"}
-            />,
+            <Label key={`${name} held`} x={from} y={y} text={texts.held} kind="of-held end" anchor="end" />,
+            <Label key={`${name} limit`} x={to} y={y} text={texts.limit} kind="of-limit end" />,
           ];
         }
         const middle = (limit[1] - 7 + held[1] + 16) / 2;
@@ -167,6 +155,12 @@ function Ends({ curves, layout, lens }: { curves: Curves; layout: Layout; lens: 
       })}
     </>
   );
+}
+
+/** Two figures beside each other: the end of the first and the start of the second, within the drawing. */
+function apart(held: number, limit: number, heldWidth: number, limitWidth: number, [low, high]: Point): Point {
+  const to = Math.max(low + heldWidth + 6, Math.min(limit + 4, high - limitWidth));
+  return [Math.min(Math.max(held - 4, low + heldWidth), to - 6), to];
 }
 
 /** How much is to spare where the lines come closest. */

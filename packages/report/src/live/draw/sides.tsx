@@ -12,23 +12,18 @@ export function Sides({ result, section, layout, month }: Drawn) {
   if (layout.lies) {
     const isRoomAbove = layout.direction === 1;
     const [above, below] = isRoomAbove ? [room, far] : [far, room];
-    const ends = [Math.min(layout.airRoom, layout.airFar), Math.max(layout.airRoom, layout.airFar)] as const;
+    const body = [layout.face, layout.outerFace] as const;
     const words = ({ name, side }: typeof room): string => (side === null ? name : `${name}, ${side}`);
     const isUp = push !== null && (push === "out") !== isRoomAbove;
+    const row = isUp ? Math.max(...body) + 36 : Math.min(...body) - 26;
     return (
       <>
-        <Label x={start} y={ends[0] + 26} text={words(above)} kind="side" />
-        <Label x={start} y={ends[1] - 16} text={words(below)} kind="side" />
+        <Label x={start} y={Math.min(...body) - 8} text={words(above)} kind="side" />
+        <Label x={start} y={Math.max(...body) + 17} text={words(below)} kind="side" />
         {push === null ? null : (
           <>
-            <path d={isUp ? arrow(end - 8, ends[1] - 8, 0, -26) : arrow(end - 8, ends[0] + 8, 0, 26)} class="push" />
-            <Label
-              x={end - 18}
-              y={isUp ? ends[1] - 2 : ends[0] + 12}
-              anchor="end"
-              text={`vapour pushes ${push}`}
-              kind="push-words"
-            />
+            <path d={isUp ? arrow(end - 7, row + 2, 0, -30) : arrow(end - 7, row - 12, 0, 30)} class="push" />
+            <Label x={end - 16} y={row} anchor="end" text={`vapour pushes ${push}`} kind="push-words" />
           </>
         )}
       </>

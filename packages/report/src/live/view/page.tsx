@@ -58,12 +58,12 @@ function BuildUpPage({ answer, known, isNarrow }: { answer: Answer; known: Known
         {section === null ? null : <Year section={section} />}
         <Layers answer={answer} />
       </div>
-      <div class="told">
+      <section class="told" tabIndex={isNarrow ? undefined : 0} aria-label="Answer and what follows from it">
         {isNarrow ? null : <AnswerPart result={result} section={section} />}
         <Remedies result={result} known={known} />
         <Sensitivity result={result} />
         <Findings result={result} />
-      </div>
+      </section>
     </div>
   );
 }
