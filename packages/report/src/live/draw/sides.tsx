@@ -1,14 +1,15 @@
 import { pushOf, sidesOf } from "../view/sides-in-words.ts";
-import { monthAt } from "./curves.ts";
+import { curvesOf, monthAt, shareOf } from "./curves.ts";
 import { Label } from "./label.tsx";
 import { edges } from "./layers.tsx";
 import type { Drawn } from "./section.tsx";
 
 /** What stands on both sides, which of them is warm, and which way vapour is pushed. */
-export function Sides({ result, section, layout, month }: Drawn) {
+export function Sides(drawn: Drawn) {
+  const { result, section, layout, month } = drawn;
   const { room, far } = sidesOf(result);
   const push = section === null ? null : pushOf(monthAt(section, month));
-  const [start, end] = edges(layout);
+  const [, end] = edges(layout);
   if (layout.lies) {
     const isRoomAbove = layout.direction === 1;
     const [above, below] = isRoomAbove ? [room, far] : [far, room];
@@ -18,8 +19,8 @@ export function Sides({ result, section, layout, month }: Drawn) {
     const row = isUp ? Math.max(...body) + 36 : Math.min(...body) - 26;
     return (
       <>
-        <Label x={start} y={Math.min(...body) - 8} text={words(above)} kind="side" />
-        <Label x={start} y={Math.max(...body) + 17} text={words(below)} kind="side" />
+        <Label {...freeSide(drawn, above === room)} y={Math.min(...body) - 8} text={words(above)} kind="side" />
+        <Label {...freeSide(drawn, below === room)} y={Math.max(...body) + 17} text={words(below)} kind="side" />
         {push === null ? null : (
           <>
             <path d={isUp ? arrow(end - 7, row + 2, 0, -30) : arrow(end - 7, row - 12, 0, 30)} class="push" />
@@ -68,6 +69,16 @@ export function Sides({ result, section, layout, month }: Drawn) {
       )}
     </>
   );
+}
+
+/** Where the lines of a side leave room for its name. */
+function freeSide({ section, month, lens, layout }: Drawn, isRoom: boolean): { x: number; anchor: "start" | "end" } {
+  const [start, end] = edges(layout);
+  if (section === null) return { x: start, anchor: "start" };
+  const curves = curvesOf(section, month, lens);
+  const { limit, held } = isRoom ? curves.room : curves.far;
+  const isLow = shareOf(curves, limit) + shareOf(curves, held) < 1;
+  return isLow ? { x: end, anchor: "end" } : { x: start, anchor: "start" };
 }
 
 /** An arrow from a point over a distance. */

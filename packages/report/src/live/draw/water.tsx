@@ -44,7 +44,13 @@ export function WaterWords({ section, month, layout }: Drawn & { section: Sectio
         if (words === "") return null;
         if (layout.lies)
           return (
-            <Label key={node} x={start + long + (isGrowing ? 24 : 6)} y={along - 8} text={words} kind="water-words" />
+            <Label
+              key={node}
+              x={start + long + (isGrowing ? 24 : 6)}
+              y={along + (layout.direction === -1 ? 17 : -9)}
+              text={words}
+              kind="water-words"
+            />
           );
         const isFar = along > layout.width * 0.6;
         return (

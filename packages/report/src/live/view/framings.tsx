@@ -1,20 +1,21 @@
 import { MILLIMETRES_PER_METRE } from "../../numbers.ts";
+import { dataAt } from "../edit/checked.ts";
+import { dataOf } from "../edit/parsed.ts";
 import type { Answer } from "../state/answer.ts";
 import { pathOf, set, setAll } from "../state/gestures.ts";
+import { state } from "../state/store.ts";
 import { NumberField } from "./fields.tsx";
 
-/** Names of the framings that a layer can take up. */
-export function framingsOf({ project, at }: Answer): string[] {
-  const named = project.buildUps[at]!.layers.flatMap(({ framing }) =>
-    framing === null || framing.ofOneLayer ? [] : [framing.name],
-  );
-  return [...new Set(named)];
+/** Names of the framings that a layer can take up, as the file has them. */
+export function framingsOf(): string[] {
+  const written = dataAt(dataOf(state().readable ?? ""), pathOf("framings"));
+  return typeof written === "object" && written !== null ? Object.keys(written) : [];
 }
 
 /** The timber that runs through layers: how wide it is, and how far apart. */
 export function Framings({ answer }: { answer: Answer }) {
   const { result } = answer;
-  const names = framingsOf(answer);
+  const names = framingsOf();
   const known = result.framings.filter(({ name, width, spacing }) => names.includes(name) && width && spacing);
   const thickest = thickestOf(answer);
   return (
@@ -42,7 +43,7 @@ export function Framings({ answer }: { answer: Answer }) {
           mm.
         </p>
       ))}
-      {result.framings.length > 0 || thickest === null ? null : (
+      {names.length > 0 || result.framings.length > 0 || thickest === null ? null : (
         <button
           type="button"
           onClick={() =>

@@ -27,7 +27,7 @@ export function LayerDetails({ answer, layer, index }: { answer: Answer; layer: 
       <div class="options">
         {layer.type === "sheet"
           ? null
-          : framingsOf(answer).map((name) => (
+          : framingsOf().map((name) => (
               <label key={name}>
                 <input
                   type="checkbox"

@@ -20,7 +20,7 @@ export function Picker() {
     show({ picking: null });
   };
   return (
-    <dialog class="picker" aria-labelledby="picker-head" ref={openAsAsked} onClose={close}>
+    <dialog class="picker" aria-labelledby="picker-head" ref={(dialog) => openAsAsked(dialog)} onClose={close}>
       {picking === null ? null : (
         <>
           <div class="picker-head">

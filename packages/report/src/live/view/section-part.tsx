@@ -7,6 +7,7 @@ import { EdgeHandle } from "./edge-handle.tsx";
 import { Figures } from "./figures.tsx";
 import { Flags } from "./flags.tsx";
 import type { Known } from "./page.tsx";
+import { placesNow } from "./places-now.ts";
 import { Tabs } from "./tabs.tsx";
 import { widthOfPart } from "./width.ts";
 
@@ -21,8 +22,8 @@ export function SectionPart({
   known: Known;
 }) {
   const drag = dragOf();
-  const places = known.beside?.places ?? null;
-  const fitting = places !== null && places.places.length > 0 ? stillFits(places, result, known.isFresh) : null;
+  const { places = null, names = [] } = known.beside ?? {};
+  const fitting = places === null ? null : placesNow(places, names, result);
   const layout = layoutOf(result, fitting, widthOfPart(), drag?.kind === "edge" ? drag.pixelsPerMetre : null);
   const drawn: Drawn = {
     result,
@@ -64,17 +65,6 @@ function FlagsHead({ name, sheet }: { name: string | null; sheet: string }) {
       {name === null ? `A vapour layer (${sheet}) put here gives:` : `The ${name}, if it lay here:`}
     </p>
   );
-}
-
-/** Flags of a moment ago fit as long as there are as many layers. */
-function stillFits(
-  places: NonNullable<Known["beside"]>["places"],
-  result: BuildUpResult,
-  isFresh: boolean,
-): typeof places {
-  if (places === null || isFresh) return places;
-  const others = result.layers.length - (places.own === null ? 0 : 1);
-  return places.places.every(({ at }) => at === null || at <= others) ? places : null;
 }
 
 /** Which lines are drawn, and along which heat-flow path. */

@@ -25,8 +25,8 @@ export function sidesOf(result: BuildUpResult): Sides {
 }
 
 /** Whether vapour is pushed in from the far side over the year. */
-export function isFarSideWarm({ vapourLayer, faces }: Pick<BuildUpResult, "vapourLayer" | "faces">): boolean {
-  return vapourLayer?.warmSide === faces;
+export function isFarSideWarm({ vapourLayer }: Pick<BuildUpResult, "vapourLayer">): boolean {
+  return vapourLayer?.warmSide === "outside";
 }
 
 /** Which way vapour is pushed in a month; null where hardly any is. */

@@ -26,6 +26,8 @@ export interface Question extends Pick<State, "tables"> {
 /** What takes longer than a frame: the sheet in every gap, remedies, and the judgements of all build-ups. */
 export interface Beside {
   places: SheetPlaces | null;
+  /** Names of the layers that the places are of. */
+  names: string[];
   remedies: Remedy[];
   search: string | null;
   judgements: JudgementWord[];
@@ -58,6 +60,7 @@ function besideOf(project: Project, at: number): Beside {
   const shown = assessedAlone(project, at);
   return {
     places: sheetPlaces(project.buildUps[at]!, surroundings),
+    names: shown.layers.map(({ name }) => name),
     remedies: shown.remedies,
     search: shown.remedySearch,
     judgements: project.buildUps.map((buildUp, index) => {
