@@ -8,7 +8,7 @@ import { isUnsaved } from "./state/state.ts";
 import { begin, keepNow, redo, show, state, stateOf, undo } from "./state/store.ts";
 import { takeFocus } from "./view/focus.ts";
 import { type Known, Page } from "./view/page.tsx";
-import { isOneColumn, watchWidth } from "./view/width.ts";
+import { isOneColumn, watchPaper, watchWidth } from "./view/width.ts";
 import { workHere } from "./work/as-worker.ts";
 import { askBeside, helpFrom } from "./work/ask.ts";
 import type { Beside } from "./work/work.ts";
@@ -21,7 +21,6 @@ async function openPage(script: string): Promise<void> {
   helpFrom(script);
   const root = document.getElementById("page")!;
   let beside: { of: string; text: string; found: Beside } | null = null;
-  let isPrinting = false;
   const keyOfShown = (): string => `${state().buildUp} ${state().readable}`;
   const known = (): Known => {
     // What was found for another build-up says nothing about this one, but for the judgements of all.
@@ -32,7 +31,7 @@ async function openPage(script: string): Promise<void> {
     };
   };
   const draw = (): void => {
-    render(<Page known={known()} isNarrow={isOneColumn() && !isPrinting} />, root);
+    render(<Page known={known()} isNarrow={isOneColumn()} />, root);
     takeFocus();
   };
   const changed = (): void => {
@@ -55,14 +54,7 @@ async function openPage(script: string): Promise<void> {
     if (isUnsaved(state())) event.preventDefault();
   });
   addEventListener("pagehide", keepNow);
-  addEventListener("beforeprint", () => {
-    isPrinting = true;
-    draw();
-  });
-  addEventListener("afterprint", () => {
-    isPrinting = false;
-    draw();
-  });
+  watchPaper(draw);
   addEventListener("dragover", (event) => event.preventDefault());
   addEventListener("drop", (event) => {
     event.preventDefault();

@@ -7,7 +7,7 @@ import { plain, SeveritySign } from "./signs.tsx";
 export function Sensitivity({ result: { sensitivity } }: { result: BuildUpResult }) {
   if (sensitivity.length === 0) return null;
   return (
-    <section class="part" aria-labelledby="sensitivity-head">
+    <section class="part not-printed" aria-labelledby="sensitivity-head">
       <h2 id="sensitivity-head">Sensitivity</h2>
       <table class="sensitivity">
         <thead class="unseen">
@@ -52,7 +52,7 @@ export function Findings({ result: { findings } }: { result: BuildUpResult }) {
   );
   if (findings.length === 0) return null;
   return (
-    <section class="part" aria-labelledby="found-head">
+    <section class="part not-printed" aria-labelledby="found-head">
       <h2 id="found-head">What was found</h2>
       {list(findings.slice(0, SHOWN))}
       {findings.length <= SHOWN ? null : (

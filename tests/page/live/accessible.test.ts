@@ -1,0 +1,222 @@
+/// <reference lib="dom" />
+import axe from "axe-core";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { pagesOf, testOnPaper } from "../browser.ts";
+import { describeLive, drawn, openFile, settled, typeFile, WRONG_SIDE } from "./live-page.ts";
+
+const PHONE = 390;
+const DESK = 1280;
+/** Least size of what is to be touched [px]. Source: WCAG 2.2, 2.5.5 (from memory). */
+const TARGET = 44;
+
+const LONG = 60_000;
+
+/** What axe finds, each with where. */
+async function faultsOf(page: Page): Promise<string[]> {
+  await page.evaluate(axe.source);
+  return await page.evaluate(async () => {
+    const { axe: inPage } = window as unknown as { axe: typeof axe };
+    const { violations } = await inPage.run(document, { resultTypes: ["violations"] });
+    return violations.map(
+      ({ id, nodes }) =>
+        `${id}: ${nodes
+          .slice(0, 3)
+          .map(({ html }) => html.slice(0, 140))
+          .join(" | ")}`,
+    );
+  });
+}
+
+/** What can be touched and is smaller than a finger, in words. */
+async function smallTargets(page: Page): Promise<string[]> {
+  return await page.evaluate((least) => {
+    const all = [
+      ...document.querySelectorAll<HTMLElement>(
+        "button, select, summary, input, textarea, [role=slider], label:has(> input)",
+      ),
+    ];
+    return all
+      .filter((one) => one.checkVisibility({ opacityProperty: false }) && !one.closest(".skip"))
+      .filter((one) => !(one instanceof HTMLInputElement && one.closest("label") !== null))
+      .map((one) => ({ one, box: one.getBoundingClientRect() }))
+      .filter(({ box }) => box.width > 0 && (box.width < least - 0.5 || box.height < least - 0.5))
+      .map(({ one, box }) => `${one.outerHTML.slice(0, 80)} ${box.width.toFixed(0)}×${box.height.toFixed(0)}`);
+  }, TARGET);
+}
+
+const wide = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+/** Brings the page into each of its states. */
+const STATES: [string, (page: Page) => Promise<void>][] = [
+  ["at first", async () => undefined],
+  [
+    "a layer taken up, all opened",
+    async (page) => {
+      await page.locator(".what").nth(1).click();
+      await page.evaluate(() => {
+        for (const one of document.querySelectorAll<HTMLDetailsElement>("main details")) one.open = true;
+      });
+    },
+  ],
+  [
+    "a roof",
+    async (page) => {
+      await page.getByRole("button", { name: "New", exact: true }).click();
+      await page.getByRole("button", { name: /^cold flat roof/ }).click();
+    },
+  ],
+  ["a sheet in seven gaps", async (page) => openFile(page, "seven.yaml", SEVEN_GAPS)],
+  [
+    "choosing a layer",
+    async (page) =>
+      page
+        .getByRole("button", { name: /^Add a layer/ })
+        .first()
+        .click(),
+  ],
+  ["with problems", async (page) => typeFile(page, WRONG_SIDE.replace("140 mm", "140").replace("de-bilt", "de-blit"))],
+];
+
+const SEVEN_GAPS = WRONG_SIDE.replace(
+  "      - { material: gypsum plasterboard, thickness: 12.5 mm }\n",
+  "      - { material: gypsum plasterboard, thickness: 12.5 mm }\n      - { air: 30 mm, ventilation: none }\n      - { material: gypsum fibre board, thickness: 10 mm }\n      - { material: wood fibre insulation board, thickness: 40 mm }\n",
+);
+
+describeLive("the live page for everybody", ({ open, reopen }) => {
+  test.each([PHONE, DESK])(
+    "%i px: in each state axe finds nothing, targets are 44 px, nothing scrolls sideways",
+    async (width) => {
+      const { page, messages } = await open({ width, bypassCSP: true });
+      const found: string[] = [];
+      for (const [name, bring] of STATES) {
+        await bring(page);
+        await settled(page);
+        found.push(...(await faultsOf(page)).map((fault) => `${name}: ${fault}`));
+        found.push(...(await smallTargets(page)).map((small) => `${name}: ${small}`));
+        if ((await wide(page)) > 0) found.push(`${name}: scrolls sideways`);
+        await page.keyboard.press("Escape");
+      }
+      expect(found).toEqual([]);
+      expect(messages).toEqual([]);
+    },
+    LONG,
+  );
+
+  test.each([PHONE, DESK])("%i px, dark: axe finds nothing, and the paper is dark", async (width) => {
+    const { page } = await open({ width, colorScheme: "dark", bypassCSP: true });
+    await page.locator("#tab-1").click();
+    await settled(page);
+    expect(await faultsOf(page)).toEqual([]);
+    const paper = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+    expect(paper).toBe("rgb(29, 35, 38)");
+  });
+
+  test("crowded flags over seven gaps stand apart, each whole within the page", async () => {
+    const { page } = await reopen({ width: PHONE, hasTouch: true, project: SEVEN_GAPS });
+    const boxes = await page
+      .locator(".flag")
+      .evaluateAll((flags) => flags.map((flag) => flag.getBoundingClientRect().toJSON()));
+    expect(boxes.length).toBe(9);
+    for (const [index, one] of boxes.entries()) {
+      expect(one.left).toBeGreaterThanOrEqual(0);
+      expect(one.right).toBeLessThanOrEqual(PHONE);
+      for (const other of boxes.slice(index + 1)) {
+        const apart =
+          one.right <= other.left || other.right <= one.left || one.bottom <= other.top || other.bottom <= one.top;
+        expect(apart).toBe(true);
+      }
+    }
+    const words = await page
+      .locator(".flag span")
+      .evaluateAll((spans) => spans.filter((span) => span.scrollWidth > 46).map((span) => span.textContent));
+    expect(words).toEqual([]);
+  });
+
+  test("who listens is told the answer once, after a pause", async () => {
+    const { page } = await reopen({ width: PHONE, hasTouch: true, project: WRONG_SIDE });
+    await page.waitForTimeout(1200);
+    await page.evaluate(() => {
+      const told: string[] = [];
+      Object.assign(window, { told });
+      const live = document.querySelector("[aria-live]")!;
+      new MutationObserver(() => told.push(live.textContent!)).observe(live, {
+        childList: true,
+        characterData: true,
+        subtree: true,
+      });
+    });
+    for (let index = 0; index < 5; index += 1)
+      await page.getByRole("button", { name: "2 mineral wool slab: thicker" }).click();
+    await page.waitForTimeout(1500);
+    const told = await page.evaluate(() => (window as unknown as { told: string[] }).told);
+    expect(told).toHaveLength(1);
+    expect(told[0]).toMatch(/^Wall: change it, stays wet, U 0\.\d\d\.$/);
+    expect(await page.locator("[aria-live]").count()).toBe(1);
+  });
+
+  test("all of it can be reached by Tab, with a visible focus", async () => {
+    const { page } = await reopen({ project: WRONG_SIDE });
+    await page.locator("h1").click();
+    const reached = new Set<string>();
+    for (let index = 0; index < 70; index += 1) {
+      await page.keyboard.press("Tab");
+      const { id, isSeen } = await page.evaluate(() => {
+        const one = document.activeElement as HTMLElement;
+        const holder = one.closest<HTMLElement>(".flag, .strip, .lens label") ?? one;
+        const seen = [one, holder].some((each) => getComputedStyle(each).outlineStyle !== "none");
+        return {
+          id: one.getAttribute("aria-label") ?? one.id ?? one.textContent,
+          isSeen: seen || one === document.body,
+        };
+      });
+      expect(isSeen, id ?? "").toBe(true);
+      reached.add(id ?? "");
+    }
+    expect([...reached]).toEqual(expect.arrayContaining(["Undo", "Place", "Month", "7 20, cladding", "file-text"]));
+  });
+
+  test("forced colours: the section, the bars and what is chosen can be told apart", async () => {
+    const { page } = await open({ project: WRONG_SIDE, forcedColors: "active", bypassCSP: true });
+    const seen = await page.evaluate(() => {
+      const style = (selector: string) => getComputedStyle(document.querySelector(selector)!);
+      return {
+        bar: style(".bar-of-month").fill,
+        limit: style(".lines .limit").stroke,
+        chosen: style(".flag.is-drawn").outlineStyle,
+        button: style(".tools button").borderStyle,
+      };
+    });
+    expect(seen).toEqual({ bar: "rgb(0, 114, 179)", limit: "rgb(213, 94, 0)", chosen: "solid", button: "solid" });
+    expect(await faultsOf(page)).toEqual([]);
+  });
+
+  test("reduced motion: the year goes by in whole months, and nothing glides", async () => {
+    const { page } = await open({ project: WRONG_SIDE, reducedMotion: "reduce" });
+    expect(await page.evaluate(() => getComputedStyle(document.querySelector(".tab")!).transitionDuration)).toBe("0s");
+    await page.getByRole("button", { name: "Run the year" }).click();
+    const lines = new Set<string>();
+    const end = Date.now() + 1600;
+    while (Date.now() < end) {
+      lines.add((await page.locator(".lines .limit").getAttribute("d"))!);
+      await drawn(page);
+    }
+    expect(lines.size).toBeLessThanOrEqual(4);
+    expect(lines.size).toBeGreaterThan(1);
+  });
+
+  testOnPaper("printed: one page with the answer, the section, the bars and the layers", async () => {
+    const { page } = await reopen({ project: WRONG_SIDE });
+    await page.emulateMedia({ media: "print" });
+    const bars = await page
+      .locator(".bar-of-month")
+      .evaluateAll((all) => all.filter((bar) => bar.getBoundingClientRect().height > 3).length);
+    expect(bars).toBeGreaterThan(6);
+    await page.emulateMedia({ media: null });
+    const pages = pagesOf(await page.pdf({ format: "A4", printBackground: false, preferCSSPageSize: true }));
+    expect(pages).toHaveLength(1);
+    for (const words of ["change it", "mineral wool slab", "U 0.30", "vapour pushes out", "The year"])
+      expect(pages[0]).toContain(words);
+  });
+});
