@@ -56,18 +56,6 @@ export function sentence(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-/**
- * The first sentence of a text; the rest stands elsewhere. A point ends it only behind a whole word or figure and
- * before a capital letter, so that a short form does not.
- *
- * @param text - one or more sentences
- * @returns the first
- * @example firstSentence("It stays wet by 1.5 g, No. 3 most. Dry it.") // "It stays wet by 1.5 g, No. 3 most."
- */
-export function firstSentence(text: string): string {
-  return /^.*?(?:\p{L}{3}|[\d)%²])[.](?=\s+\p{Lu})/su.exec(text)?.[0] ?? text;
-}
-
 /** Months' names shortened for column heads. */
 export function shortMonth(month: string): string {
   return month.slice(0, 3);

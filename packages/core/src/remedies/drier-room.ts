@@ -31,6 +31,7 @@ export function drierRoom({ buildUp, surroundings, warmSide }: Situation): Chang
     words: `${ownRoomInWords(room.name)} kept drier, only if it is really ventilated so: ${words} (a change of use or of ventilation, not of the build-up)`,
     buildUp: { ...buildUp, variants: [] },
     surroundings: withRoom(surroundings, { ...room, humidity }),
+    room: { ...room, humidity },
     thicknessInside: 0,
     thicknessOutside: 0,
   }));

@@ -78,6 +78,7 @@ function secondAfter(situation: Situation, step: ChangeStep, key: string): Chang
       words: `${step.words}; and ${next.words}`,
       buildUp: next.buildUp,
       surroundings: next.surroundings ?? step.surroundings,
+      room: next.room ?? step.room,
       thicknessInside: step.thicknessInside + next.thicknessInside,
       thicknessOutside: step.thicknessOutside + next.thicknessOutside,
     }),

@@ -1,5 +1,7 @@
 import type { BuildUp, Material } from "../project/types.ts";
 import type { Remedy, RemedyMaterial } from "../result/types.ts";
+import { layerChanges } from "./changes-as-written.ts";
+import { roomChange } from "./room-as-written.ts";
 import type { Tried } from "./trials.ts";
 import type { ChangeStep } from "./types.ts";
 
@@ -14,6 +16,9 @@ import type { ChangeStep } from "./types.ts";
  */
 export function remedyOf(before: BuildUp, step: ChangeStep, { result, judged }: Tried): Remedy {
   const { verdict, peak } = result.moisture!;
+  const conditionFindings = judged.findings
+    .filter(({ effect }) => effect === "condition")
+    .map(({ finding }) => finding);
   return {
     change: step.words[0]!.toUpperCase() + step.words.slice(1),
     judgement: result.judgement.word,
@@ -22,7 +27,11 @@ export function remedyOf(before: BuildUp, step: ChangeStep, { result, judged }: 
     peak: { ...peak },
     thicknessInside: step.thicknessInside,
     thicknessOutside: step.thicknessOutside,
-    conditions: judged.findings.filter(({ effect }) => effect === "condition").map(({ finding }) => finding.message),
+    conditionFindings,
+    conditions: conditionFindings.map(({ message }) => message),
+    changes: layerChanges(before, step.buildUp),
+    roomChange: step.room === undefined ? null : roomChange(step.room),
+    layers: result.layers,
     materials: broughtIn(before, step.buildUp),
   };
 }

@@ -1,4 +1,4 @@
-import type { BuildUp } from "../project/types.ts";
+import type { BuildUp, Room } from "../project/types.ts";
 import type { Surroundings } from "../surroundings/surroundings.ts";
 
 /** The side from which vapour is pushed over the year. */
@@ -18,6 +18,8 @@ export interface ChangeStep {
   buildUp: BuildUp;
   /** Changed rooms; null where only the build-up changes. */
   surroundings: Surroundings | null;
+  /** The room that is changed, as it is afterwards; none where only the build-up changes. */
+  room?: Room;
   /** Thickness added on the room side and on the outer side of the build-up [m]. */
   thicknessInside: number;
   thicknessOutside: number;

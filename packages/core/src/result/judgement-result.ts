@@ -1,5 +1,7 @@
+import type { LayerResult } from "./build-up-result.ts";
 import type { FindingCode, FindingFigures } from "./finding-figures/finding-figures.ts";
 import type { Peak } from "./moisture-result.ts";
+import type { LayerChange, RoomChange } from "./remedy-changes.ts";
 import type { FindingSeverity, JudgementWord, VerdictWord } from "./words.ts";
 
 /** A finding of one code. */
@@ -50,8 +52,15 @@ export interface Remedy {
   /** Thickness added on the room side and on the outer side [m]. */
   thicknessInside: number;
   thicknessOutside: number;
-  /** What a *sound with conditions* rests on: the messages of the findings that make the conditions; else empty. */
+  /** What a *sound with conditions* rests on: the findings that make the conditions, and their messages; else empty. */
+  conditionFindings: Finding[];
   conditions: string[];
+  /** What is done to the layers, in the language of variants; empty where only a room is changed. */
+  changes: LayerChange[];
+  /** What is done to a room; null where none is changed. */
+  roomChange: RoomChange | null;
+  /** The changed build-up's layers. */
+  layers: LayerResult[];
   /** Materials that it brings in, with the values used. */
   materials: RemedyMaterial[];
 }

@@ -20,6 +20,7 @@ export type * from "./moisture-result.ts";
 export type * from "./placement-study.ts";
 export type * from "./places.ts";
 export type * from "./project-result.ts";
+export type * from "./remedy-changes.ts";
 export type * from "./sheet-places.ts";
 export type * from "./spread-study.ts";
 export type * from "./sweep-study.ts";

@@ -2,7 +2,7 @@ import { meetsTarget, type Remedy, type RemedyMaterial } from "@warmside/core";
 import { type Html, html } from "../html.ts";
 import { fixed, grams, millimetres, trimmed } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
-import { firstSentence, sentence } from "../words.ts";
+import { sentence } from "../words.ts";
 import { COVERED_BY_TABLE, judgementCell, verdictCell } from "./coverage.ts";
 import type { BuildUpPage, Part } from "./part.ts";
 
@@ -49,18 +49,8 @@ function table({ remedies, target }: BuildUpPage["buildUp"]): Html {
   });
 }
 
-function conditionsInShort({ conditions }: Remedy): string {
-  return conditions.length === 0 ? "none" : conditions.map(inShort).join(". ");
-}
-
-/**
- * What a finding says, in short: its first sentence up to the colon that begins the particulars, which stand in brackets
- * or behind a comma and an "if" too.
- */
-function inShort(message: string): string {
-  const said = firstSentence(message).replace(/\.$/, "");
-  const title = /^.*?(?=: \p{Ll})/su.exec(said)?.[0] ?? said;
-  return sentence(title.replace(/ \([^()]*\), if .*$/su, ""));
+function conditionsInShort({ conditionFindings }: Remedy): string {
+  return conditionFindings.length === 0 ? "none" : conditionFindings.map(({ short }) => sentence(short)).join(" ");
 }
 
 /** λ, μ and sd of what the remedies bring in: the layer table holds only what is there. */

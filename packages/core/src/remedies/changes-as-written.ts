@@ -1,0 +1,80 @@
+import type { BuildUp, Layer } from "../project/types.ts";
+import type { LayerChange } from "../result/types.ts";
+import { layerAsWritten } from "./layer-as-written.ts";
+
+/**
+ * What was done to a build-up's layers, as changes of a variant: moves first, then from the room outwards what was
+ * exchanged, taken out and added.
+ *
+ * @param before - the build-up as it stands
+ * @param after - the changed one; layers that stayed are the same objects
+ * @returns changes that make the one of the other, each in its turn; none where the layers are the same
+ */
+export function layerChanges(before: BuildUp, after: BuildUp): LayerChange[] {
+  const draft = [...before.layers];
+  const moves = movedLayers(draft, after.layers).map((layer) => moveInDraft(layer, draft, after.layers));
+  return [...moves, ...exchangesInDraft(draft, after)];
+}
+
+/** Layers that are still there but in another order: all but the longest run of those that kept it. */
+function movedLayers(before: readonly Layer[], after: readonly Layer[]): Layer[] {
+  const stayed = before.filter((layer) => after.includes(layer));
+  const longest = (runs: readonly (readonly Layer[])[]): readonly Layer[] =>
+    runs.reduce((most, run) => (run.length > most.length ? run : most), []);
+  const runs: (readonly Layer[])[] = [];
+  for (const layer of stayed) {
+    const place = after.indexOf(layer);
+    runs.push([...longest(runs.filter((run) => after.indexOf(run[run.length - 1]!) < place)), layer]);
+  }
+  const kept = longest(runs);
+  return stayed.filter((layer) => !kept.includes(layer));
+}
+
+/** Moves a layer in the draft before the next layer beyond it that stays. */
+function moveInDraft(layer: Layer, draft: Layer[], after: readonly Layer[]): LayerChange {
+  const at = draft.indexOf(layer);
+  draft.splice(at, 1);
+  const next = after.slice(after.indexOf(layer) + 1).find((other) => draft.includes(other));
+  const to = next === undefined ? draft.length : draft.indexOf(next);
+  const place = besideAt(draft, to);
+  draft.splice(to, 0, layer);
+  return { at, to, change: { move: layer.name, ...place } };
+}
+
+/** Makes the changed layers of the draft, from the room outwards. */
+function exchangesInDraft(draft: Layer[], after: BuildUp): LayerChange[] {
+  const changes: LayerChange[] = [];
+  const take = (at: number): void => {
+    const [layer] = draft.splice(at, 1);
+    changes.push({ at, to: null, change: { remove: layer!.name } });
+  };
+  after.layers.forEach((target, at) => {
+    if (draft.includes(target)) {
+      while (draft[at] !== target) take(at);
+      return;
+    }
+    const here = draft[at];
+    const isExchanged = here !== undefined && !after.layers.includes(here);
+    changes.push(isExchanged ? exchange(here, target, at, after) : addition(draft, target, at, after));
+    draft.splice(at, isExchanged ? 1 : 0, target);
+  });
+  while (draft.length > after.layers.length) take(after.layers.length);
+  return changes;
+}
+
+/** Gaps that are closed leave the layer as it is; anything else comes in its place. */
+function exchange(here: Layer, target: Layer, at: number, buildUp: BuildUp): LayerChange {
+  const isSame = here.type !== "air" && target.type !== "air" && here.material === target.material;
+  const change = isSame ? { set: here.name, gaps: "0 %" } : { swap: here.name, for: layerAsWritten(target, buildUp) };
+  return { at, to: null, change };
+}
+
+function addition(draft: readonly Layer[], target: Layer, at: number, buildUp: BuildUp): LayerChange {
+  return { at, to: null, change: { add: layerAsWritten(target, buildUp), ...besideAt(draft, at) } };
+}
+
+/** A place by the layer that stands beyond it, at the outer end by the one within. */
+function besideAt(draft: readonly Layer[], at: number): { before: string } | { after: string } {
+  const beyond = draft[at];
+  return beyond === undefined ? { after: draft[at - 1]!.name } : { before: beyond.name };
+}
