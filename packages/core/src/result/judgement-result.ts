@@ -1,5 +1,5 @@
-import type { LayerResult } from "./build-up-result.ts";
 import type { FindingCode, FindingFigures } from "./finding-figures/finding-figures.ts";
+import type { LayerResult } from "./layer-result.ts";
 import type { Peak } from "./moisture-result.ts";
 import type { LayerChange, RoomChange } from "./remedy-changes.ts";
 import type { FindingSeverity, JudgementWord, VerdictWord } from "./words.ts";

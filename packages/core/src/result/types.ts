@@ -16,6 +16,7 @@ export type * from "./finding-figures/water.ts";
 export type * from "./further-check-results.ts";
 export type * from "./heat-result.ts";
 export type * from "./judgement-result.ts";
+export type * from "./layer-result.ts";
 export type * from "./moisture-result.ts";
 export type * from "./placement-study.ts";
 export type * from "./places.ts";

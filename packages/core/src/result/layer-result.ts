@@ -1,0 +1,56 @@
+import type { MaterialKind, ValueBasis, Ventilation } from "../project/types.ts";
+
+/** A layer with the properties that were used and where they come from, in SI. */
+export interface LayerResult {
+  /** As the pages number it: from 1, room outwards. */
+  number: number;
+  name: string;
+  type: "material" | "sheet" | "air";
+  kind: MaterialKind | null;
+  group: string | null;
+  /** [m] */
+  thickness: number;
+  conductivity: number | null;
+  /** Of the layer's own material, between framing [m²·K/W]. */
+  resistance: number;
+  vapourResistanceFactor: number | null;
+  /** [m], the dry value used */
+  sd: number;
+  /** [m], the unfavourable value of the second run */
+  sdUnfavourable: number;
+  /** What `sd` is made of where the layer has facings [m]; null without. */
+  sdParts: { innerFacing: number; core: number; outerFacing: number } | null;
+  density: number | null;
+  emissivityInner: number | null;
+  emissivityOuter: number | null;
+  source: string;
+  basis: ValueBasis;
+  framing: string | null;
+  ventilation: Ventilation | null;
+  /** Openings [m² per m or m²] and where they are, as stated. */
+  ventilationArea: number | null;
+  open: string | null;
+  /** The rule that gave an air layer its resistance, in words; null for materials. */
+  airRule: string | null;
+  fit: string | null;
+  purpose: string | null;
+  /** False from a well-ventilated layer outwards: left out of the sums. */
+  counted: boolean;
+}
+
+/** A framing with its share of the area and where that comes from. */
+export interface FramingResult {
+  name: string;
+  material: string;
+  conductivity: number;
+  share: number;
+  /** Where the share comes from, in words with its numbers. */
+  origin: string;
+  /** The usual share of such an element for comparison, in words (common practice). */
+  usual: string;
+  /** Indices, from 0, of the layers it runs through. */
+  layers: number[];
+  /** Width and spacing, centre to centre [m]; null or absent when only the share was given. */
+  width?: number | null;
+  spacing?: number | null;
+}
