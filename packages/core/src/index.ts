@@ -37,7 +37,9 @@ export { saturationPressure } from "./air/saturation-pressure.ts";
 
 // the project
 export type { SuppliedFile } from "./project/reading-context.ts";
-export { projectJsonSchema } from "./project/schema/schema-project.ts";
+export { type ProjectKey, projectKeys } from "./project/schema/project-keys.ts";
+export { projectJsonSchema } from "./project/schema/project-json-schema.ts";
+export type { ProjectFile } from "./project/schema/schema-project.ts";
 export type * from "./project/types.ts";
 
 // shipped tables, materials

@@ -15,9 +15,9 @@ import type { ReadingContext } from "./project/reading-context.ts";
 import { resolveBuildUp } from "./project/resolve/resolve-build-up.ts";
 import { resolveJunctions } from "./project/resolve/resolve-junctions.ts";
 import { pathOfRoom, type Rooms, resolveRooms } from "./project/resolve/resolve-room.ts";
-import { addProblemsOfShape } from "./project/schema/problems-of-shape.ts";
-import { projectSchema } from "./project/schema/schema-project.ts";
-import type { WrittenProject } from "./project/schema/written-project.ts";
+import { addProblemsOfIssues } from "./project/schema/problems-of-shape.ts";
+import { readShape } from "./project/schema/read-shape.ts";
+import type { WrittenProject } from "./project/schema/schema-project.ts";
 import { parseFileText } from "./project/text/parse-file-text.ts";
 import { noteIdleHourRate, noteIdleMargin, pricesOf, queryOf } from "./project/top-of-project.ts";
 import type { BuildUp, OutdoorClimate, Project, Room } from "./project/types.ts";
@@ -42,46 +42,46 @@ export function readProject(text: string, supplies?: Supplies): Reading<Project>
   const collector = collectProblems(file);
   const notes = collectNotes(file.data);
   const materials = materialsOfProject(SHIPPED_MATERIALS, supplies, { file, collector });
-  const context: ReadingContext = { file, collector, findMaterial: materials.find, note: notes.note };
-  addProblemsOfShape(file, collector);
+  const shape = readShape(file.data);
+  const context: ReadingContext = { file, shape, collector, findMaterial: materials.find, note: notes.note };
+  addProblemsOfIssues(shape.issues, [], file, collector);
 
   const rooms = resolveRooms(context);
   const buildUps = resolveBuildUps(rooms, context);
   const climate = resolveClimate(SHIPPED_CLIMATES, supplies, context);
   const prices = pricesOfProject(supplies, context);
   const placesForStudy = findPlaces(["climates for place"], Object.keys(SHIPPED_CLIMATES), context);
-  const written = projectSchema.safeParse(file.data);
-  const junctions = written.success ? resolveJunctions(written.data, buildUps, context) : [];
-  const atSite =
-    written.success && climate.value !== null ? yearOfSite(written.data, climate.value, rooms, context) : null;
-  if (written.success) {
-    noteOddValues(written.data, context);
+  const written = shape.whole;
+  const junctions = written !== null ? resolveJunctions(written, buildUps, context) : [];
+  const atSite = written !== null && climate.value !== null ? yearOfSite(written, climate.value, rooms, context) : null;
+  if (written !== null) {
+    noteOddValues(written, context);
     noteNotWorkedOutYet(context);
-    noteIdleHourRate(written.data, prices.value, context);
-    noteIdleMargin(written.data, rooms.values(), context);
+    noteIdleHourRate(written, prices.value, context);
+    noteIdleMargin(written, rooms.values(), context);
   }
 
   const found = collector.problems.filter(({ code }) => materials.isComplete || code !== "material-unknown");
   const problems = [...found, ...materials.problems, ...climate.problems, ...prices.problems];
   if (problems.length > 0) return { ok: false, problems: orderProblems(problems) };
-  if (!written.success || atSite === null || buildUps.some((buildUp) => buildUp === null)) {
+  if (written === null || atSite === null || buildUps.some((buildUp) => buildUp === null)) {
     throw new Error("a project without problems could not be read");
   }
   const value: Project = {
-    name: written.data.project,
-    reference: written.data.reference ?? null,
-    query: queryOf(written.data),
+    name: written.project,
+    reference: written.reference ?? null,
+    query: queryOf(written),
     climate: atSite,
-    ...siteStated(written.data),
-    humidityMargin: humidityMarginOf(written.data),
+    ...siteStated(written),
+    humidityMargin: humidityMarginOf(written),
     rooms: rooms as ReadonlyMap<string, Room>,
     buildUps: buildUps as BuildUp[],
     junctions,
-    rainOfHeatingSeason: written.data["rain of the heating season"]?.value ?? null,
-    accept: written.data.accept ?? [],
+    rainOfHeatingSeason: written["rain of the heating season"]?.value ?? null,
+    accept: written.accept ?? [],
     oddities: notes.oddities,
     climatesForPlace: placesForStudy,
-    prices: pricesOf(written.data, prices.value),
+    prices: pricesOf(written, prices.value),
   };
   noteFit(value, notes);
   noteIdleAcceptances(value.accept, notes);

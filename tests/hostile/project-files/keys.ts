@@ -93,7 +93,7 @@ export const BAD_KEYS: readonly BadFile[] = [
     "the layer is just polyethylene sheet 0.15 mm, without keys",
   ),
   wallKey("a word where true or false belongs", "unheated skin: often", "wrong-kind", "Expected true or false"),
-  wallKey("rain told by a word of its own", "wetted by rain: often", "not-one-of", "one of no, sheltered or yes"),
+  wallKey("rain told by a word of its own", "wetted by rain: often", "wrong-kind", "Expected no, sheltered or yes"),
   ...[
     ["depth", "thickness", "material: plywood, depth: 12 mm"],
     ["thick", "thickness", "material: plywood, thick: 12 mm"],

@@ -1,4 +1,4 @@
-import type { WrittenProject } from "../project/schema/written-project.ts";
+import type { WrittenProject } from "../project/schema/schema-project.ts";
 import type { AltitudeCorrection, OutdoorClimate, Severity } from "../project/types.ts";
 import { correctForAltitude, STANDARD_LAPSE_RATE } from "./altitude.ts";
 import { applySeverity, MEAN_YEAR, ONE_IN_TEN_COLDER, ONE_IN_TEN_WARMER } from "./severity.ts";

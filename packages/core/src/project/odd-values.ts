@@ -2,7 +2,8 @@ import type { ProblemPath } from "../problems/types.ts";
 import { whyOdd } from "../quantities/read-quantity.ts";
 import { CONDUCTIVITY_OF_ALL_BUT_METAL, quantityOf } from "../quantities/vocabulary.ts";
 import type { ReadingContext } from "./reading-context.ts";
-import type { ReadValue, WrittenMaterial } from "./schema/written-project.ts";
+import type { WrittenMaterial } from "./schema/schema-material.ts";
+import type { ReadValue } from "./schema/schema-values.ts";
 import { valueAt } from "./value-at.ts";
 
 /**

@@ -1,5 +1,6 @@
 import type { ProblemCode, ProblemPath } from "../problems/types.ts";
 import type { ProblemCollector } from "./problem-collector.ts";
+import type { Shape } from "./schema/read-shape.ts";
 import type { FileData } from "./text/file-data.ts";
 import type { Material } from "./types.ts";
 
@@ -14,6 +15,8 @@ export type SuppliedFile = { text: string } | { failure: string };
 /** What the resolving functions need beside the data: where problems go, and how materials are found. */
 export interface ReadingContext {
   file: FileData;
+  /** The file laid on its schema: quantities read, names not yet looked up. */
+  shape: Shape;
   collector: ProblemCollector;
   findMaterial(name: string): Found<Material>;
   /** Notes of odd but possible values. */

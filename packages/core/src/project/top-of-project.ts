@@ -1,5 +1,5 @@
 import type { ReadingContext } from "./reading-context.ts";
-import type { WrittenProject } from "./schema/written-project.ts";
+import type { WrittenProject } from "./schema/schema-project.ts";
 import type { PriceEntry, PriceList, Query, Room } from "./types.ts";
 import { WITHOUT_EFFECT } from "./without-effect.ts";
 

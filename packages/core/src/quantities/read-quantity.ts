@@ -61,6 +61,33 @@ export function whyOdd(value: number, name: QuantityName): string | null {
   return plausible.reason;
 }
 
+/**
+ * The values that a quantity may have, in words.
+ *
+ * @param name - the quantity's name
+ * @returns such as "0.001 to 3000 mm"
+ * @throws RangeError for a quantity that is shown and never read
+ */
+export function rangeInWords(name: QuantityName): string {
+  const quantity = quantityOf(name);
+  const { possible, unit } = quantity;
+  if (possible === null) throw new RangeError(`${quantity.name} is shown, never read`);
+  const [low, high] = [possible.low, possible.high].map((limit) => plainDigits(limit * unit.perSi));
+  return `${low} to ${high}${unit.written === "" ? "" : ` ${unit.written}`}`;
+}
+
+/**
+ * What a quantity is, and the values that it may have.
+ *
+ * @param name - the quantity's name
+ * @returns such as "a length, 0.001 to 3000 mm"
+ * @throws RangeError for a quantity that is shown and never read
+ */
+export function kindInWords(name: QuantityName): string {
+  const { kind } = quantityOf(name);
+  return /\d/.test(kind) ? kind : `${kind}, ${rangeInWords(name)}`;
+}
+
 function withinPossible(value: number, text: string, quantity: Quantity, digits: string | null): Reading<number> {
   const { possible } = quantity;
   if (!Number.isFinite(value)) return refused({ code: "not-finite", details: {} }, text, quantity);

@@ -1,15 +1,15 @@
 import { comparable, nearNames } from "../../problems/near-names.ts";
 import type { ProblemPath } from "../../problems/types.ts";
 import type { ReadingContext } from "../reading-context.ts";
+import type { WrittenLayer } from "../schema/schema-layer.ts";
 import type { Layer } from "../types.ts";
-import { listAt } from "../value-at.ts";
 
 /** A layer while a variant is made. */
 export interface DraftLayer {
   /** Its index in the build-up that the variant belongs to; null for one that a change put in. */
   base: number | null;
-  /** Its keys as the file has them. */
-  written: unknown;
+  /** Its keys as the file has them, quantities read; null where they have problems. */
+  written: WrittenLayer | null;
   /** Null where the build-up's own layer has problems. */
   layer: Layer | null;
 }
@@ -27,8 +27,10 @@ export function draftOf(
   layers: readonly (Layer | null)[],
   context: ReadingContext,
 ): readonly DraftLayer[] {
-  const written = listAt(context.file.data, [...path, "layers"]);
-  return layers.map((layer, index) => ({ base: index, written: written[index], layer }));
+  return layers.map((layer, index) => {
+    const written = context.shape.at<WrittenLayer>([...path, "layers", index]);
+    return { base: index, written, layer };
+  });
 }
 
 /**

@@ -1,7 +1,7 @@
 import type { ProblemPath } from "../../problems/types.ts";
 import { insulates } from "../insulates.ts";
 import type { ReadingContext } from "../reading-context.ts";
-import type { WrittenBuildUp } from "../schema/written-project.ts";
+import type { WrittenBuildUp } from "../schema/schema-build-up.ts";
 import type { Layer } from "../types.ts";
 
 /**

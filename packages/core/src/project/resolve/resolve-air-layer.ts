@@ -3,7 +3,7 @@ import type { ProblemPath } from "../../problems/types.ts";
 import { plainDigits } from "../../quantities/format-quantity.ts";
 import { readQuantity } from "../../quantities/read-quantity.ts";
 import type { ReadingContext } from "../reading-context.ts";
-import type { WrittenLayer } from "../schema/written-project.ts";
+import type { WrittenLayer } from "../schema/schema-layer.ts";
 import type { AirLayer, Ventilation } from "../types.ts";
 import { WITHOUT_EFFECT } from "../without-effect.ts";
 

@@ -1,12 +1,11 @@
 import type { ProblemPath } from "../../problems/types.ts";
-import { readQuantity } from "../../quantities/read-quantity.ts";
 import { isUpright } from "../is-upright.ts";
 import type { ReadingContext } from "../reading-context.ts";
-import { buildUpSchema } from "../schema/schema-build-up.ts";
-import type { WrittenBuildUp } from "../schema/written-project.ts";
+import type { WrittenBuildUp } from "../schema/schema-build-up.ts";
+import type { ReadValue } from "../schema/schema-values.ts";
 import { makeSlug } from "../slug.ts";
 import type { BuildUp, Element, Layer } from "../types.ts";
-import { listAt, textAt, valueAt } from "../value-at.ts";
+import { listAt, textAt } from "../value-at.ts";
 import { WITHOUT_EFFECT } from "../without-effect.ts";
 import { checkResistance } from "./check-resistance.ts";
 import { framingsApart } from "./framings-apart.ts";
@@ -45,25 +44,25 @@ export function resolveBuildUp(
   const surroundings = surroundingsOfLayers(path, context);
   const layers = resolveLayers(path, surroundings, context);
   const variants = resolveVariants(path, layers, surroundings, context);
-  const parsed = buildUpSchema.safeParse(valueAt(data, path));
-  if (!parsed.success || room === null || faces === null) return null;
-  checkFacing(parsed.data, path, room, faces, context);
-  checkSpace(parsed.data, path, rooms.get(faces) ?? null, context);
-  checkOpenings(parsed.data, path, context);
+  const written = context.shape.at<WrittenBuildUp>(path);
+  if (written === null || room === null || faces === null) return null;
+  checkFacing(written, path, room, faces, context);
+  checkSpace(written, path, rooms.get(faces) ?? null, context);
+  checkOpenings(written, path, context);
   checkResistance(layers, [...path, "layers"], context);
-  checkEdgeInsulation(parsed.data, path, context);
-  const trappedWater = resolveTrappedWater(parsed.data, layers, path, context);
+  checkEdgeInsulation(written, path, context);
+  const trappedWater = resolveTrappedWater(written, layers, path, context);
   if (context.collector.problems.length > before || layers.some((layer) => layer === null)) return null;
-  noteLayersOverlooked(layers as Layer[], parsed.data, path, context);
+  noteLayersOverlooked(layers as Layer[], written, path, context);
   const looked = {
     room,
     faces,
     layers: stuffBesideGaps(framingsApart(layers as Layer[])),
     trappedWater,
-    slug: makeSlug(parsed.data.name, slugs),
-    rainOfHeatingSeason: rainAtTop(context),
+    slug: makeSlug(written.name, slugs),
+    rainOfHeatingSeason: context.shape.at<ReadValue>(["rain of the heating season"])?.value ?? null,
   };
-  const buildUp = makeBuildUp(parsed.data, looked);
+  const buildUp = makeBuildUp(written, looked);
   return { ...buildUp, variants: variants.map((variant) => variantOf(buildUp, variant, slugs)) };
 }
 
@@ -116,16 +115,9 @@ function resolveLayers(path: ProblemPath, surroundings: LayerSurroundings, conte
   );
 }
 
-/** The pitch is read apart from the build-up, which may have problems of its own [degrees from level]. */
+/** The pitch of a build-up, which may have other problems [degrees from level]. */
 function pitchAt(path: ProblemPath, context: ReadingContext): number | null {
-  const reading = readQuantity(textAt(context.file.data, [...path, "pitch"]) ?? "", "pitch");
-  return reading.ok ? reading.value : null;
-}
-
-/** The project's rain is read apart from the project, which may have problems of its own [m/s]. */
-function rainAtTop(context: ReadingContext): number | null {
-  const reading = readQuantity(textAt(context.file.data, ["rain of the heating season"]) ?? "", "rain");
-  return reading.ok ? reading.value : null;
+  return context.shape.at<ReadValue>([...path, "pitch"])?.value ?? null;
 }
 
 /** Openings are part of the area: something of the build-up is left beside them. */

@@ -1,10 +1,9 @@
 import type { ProblemPath } from "../../problems/types.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import { addProblemsOfIssues } from "../schema/problems-of-shape.ts";
-import { layerSchema } from "../schema/schema-layer.ts";
-import type { WrittenChange } from "../schema/written-project.ts";
+import { faultsOfLayer, LAYER_FIELDS, type WrittenLayer } from "../schema/schema-layer.ts";
+import type { WrittenChange } from "../schema/schema-variant.ts";
 import type { Layer } from "../types.ts";
-import { valueAt } from "../value-at.ts";
 import { changeInWords, layerInWords } from "./change-in-words.ts";
 import { type DraftLayer, findInDraft } from "./draft-layers.ts";
 import { type LayerSurroundings, resolveWrittenLayer } from "./resolve-layer.ts";
@@ -38,11 +37,11 @@ export function applyChange(
     findInDraft(change[key]!, [...path, key], draft, original, context);
   const read = (key: "for" | "add"): DraftLayer => ({
     base: null,
-    written: valueAt(context.file.data, [...path, key]),
+    written: change[key]!,
     layer: resolveWrittenLayer(change[key]!, [...path, key], surroundings, context),
   });
   if (change.swap !== undefined) return swapped(find("swap"), read("for"), path, draft, context);
-  if (change.set !== undefined) return reset(find("set"), path, draft, surroundings, context);
+  if (change.set !== undefined) return reset(find("set"), change, path, draft, surroundings, context);
   if (change.add !== undefined) {
     const added = read("add");
     const key = change.before === undefined ? "after" : "before";
@@ -79,9 +78,10 @@ function swapped(
   };
 }
 
-/** The layer's own keys with those of the change in their place, read anew. */
+/** The layer's own keys with those of the change in their place. */
 function reset(
   at: number | null,
+  change: WrittenChange,
   path: ProblemPath,
   draft: readonly DraftLayer[],
   surroundings: LayerSurroundings,
@@ -90,18 +90,19 @@ function reset(
   const { file, collector } = context;
   const changed = at === null ? undefined : draft[at];
   if (at === null || changed === undefined || changed.layer === null) return null;
-  const { set: _, ...keys } = valueAt(file.data, path) as Record<string, unknown>;
-  const written = { ...(changed.written as Record<string, unknown>), ...keys };
-  const parsed = layerSchema.safeParse(written);
-  if (!parsed.success) {
-    addProblemsOfIssues(parsed.error.issues, path, file, collector);
+  const keys = Object.keys(change).filter((key) => Object.hasOwn(LAYER_FIELDS, key));
+  const { set: _, ...own } = change;
+  const written: WrittenLayer = { ...changed.written, ...own };
+  const faults = faultsOfLayer(written);
+  if (faults.length > 0) {
+    addProblemsOfIssues(faults, path, file, collector);
     return null;
   }
-  const layer = resolveWrittenLayer(parsed.data, path, surroundings, context);
+  const layer = resolveWrittenLayer(written, path, surroundings, context);
   if (layer === null) return null;
   return {
     layers: draft.with(at, { ...changed, written, layer }),
-    words: changeInWords(changed.layer.name, Object.keys(keys), path, file),
+    words: changeInWords(changed.layer.name, keys, path, file),
   };
 }
 

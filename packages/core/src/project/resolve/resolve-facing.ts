@@ -1,7 +1,7 @@
 import { nearNames } from "../../problems/near-names.ts";
 import type { ProblemPath } from "../../problems/types.ts";
 import type { ReadingContext } from "../reading-context.ts";
-import type { WrittenBuildUp } from "../schema/written-project.ts";
+import type { WrittenBuildUp } from "../schema/schema-build-up.ts";
 import type { Room } from "../types.ts";
 import { textAt } from "../value-at.ts";
 import { FACES_WITHOUT_ROOM, type Rooms } from "./resolve-room.ts";

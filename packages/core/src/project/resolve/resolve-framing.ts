@@ -1,9 +1,8 @@
 import type { ProblemPath } from "../../problems/types.ts";
 import type { ReadingContext } from "../reading-context.ts";
-import { framingSchema } from "../schema/schema-material.ts";
-import type { WrittenFraming } from "../schema/written-project.ts";
+import type { WrittenFraming } from "../schema/schema-material.ts";
 import type { Element, Framing, Material } from "../types.ts";
-import { keysOf, textAt, valueAt } from "../value-at.ts";
+import { keysOf, textAt } from "../value-at.ts";
 import { nameInPrint, saysAnd } from "./framings-apart.ts";
 import { findMaterial, resolveMaterial } from "./resolve-material.ts";
 
@@ -28,9 +27,9 @@ export function resolveFramings(path: ProblemPath, element: Element, context: Re
   for (const name of keysOf(context.file.data, [...path, "framings"])) {
     const framingPath = [...path, "framings", name];
     const isNameable = checkName(name, framings, framingPath, context);
-    const parsed = framingSchema.safeParse(valueAt(context.file.data, framingPath));
-    if (!parsed.success) checkFramingNames(framingPath, context);
-    const framing = parsed.success ? resolveFraming(name, parsed.data, element, framingPath, false, context) : null;
+    const written = context.shape.at<WrittenFraming>(framingPath);
+    if (written === null) checkFramingNames(framingPath, context);
+    const framing = written && resolveFraming(name, written, element, framingPath, false, context);
     framings.set(name, isNameable ? framing : null);
   }
   return framings;

@@ -3,7 +3,8 @@ import type { ProblemPath } from "../../problems/types.ts";
 import { formatQuantity } from "../../quantities/format-quantity.ts";
 import { characteristicDimension } from "../characteristic-dimension.ts";
 import type { ReadingContext } from "../reading-context.ts";
-import type { ReadValue, WrittenBuildUp, WrittenGround, WrittenVoid } from "../schema/written-project.ts";
+import type { WrittenBuildUp, WrittenGround, WrittenVoid } from "../schema/schema-build-up.ts";
+import type { ReadValue } from "../schema/schema-values.ts";
 import type { Ground, StatedMonths, UnderfloorVoid, UnheatedSpace } from "../types.ts";
 
 /** Thickness of the walls around a floor unless stated [m]. Source: ISO 13370:2017 (from memory). */

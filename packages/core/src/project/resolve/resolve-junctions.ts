@@ -1,7 +1,8 @@
 import { comparable, nearNames } from "../../problems/near-names.ts";
 import type { ProblemPath } from "../../problems/types.ts";
 import type { ReadingContext } from "../reading-context.ts";
-import type { WrittenJunction, WrittenProject } from "../schema/written-project.ts";
+import type { WrittenJunction } from "../schema/schema-junction.ts";
+import type { WrittenProject } from "../schema/schema-project.ts";
 import type { BuildUp, Element, Junction, WindowFrame } from "../types.ts";
 
 /** What a part of a junction may be. */

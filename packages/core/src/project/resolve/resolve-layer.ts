@@ -1,10 +1,10 @@
 import { nearNames } from "../../problems/near-names.ts";
 import type { ProblemPath } from "../../problems/types.ts";
 import type { ReadingContext } from "../reading-context.ts";
-import { layerSchema } from "../schema/schema-layer.ts";
-import type { WrittenFraming, WrittenLayer } from "../schema/written-project.ts";
+import type { WrittenLayer } from "../schema/schema-layer.ts";
+import type { WrittenFraming } from "../schema/schema-material.ts";
 import type { Element, Framing, Layer } from "../types.ts";
-import { textAt, valueAt } from "../value-at.ts";
+import { textAt } from "../value-at.ts";
 import { resolveAirLayer } from "./resolve-air-layer.ts";
 import { checkFramingNames, type Framings, resolveFraming } from "./resolve-framing.ts";
 import { findMaterial } from "./resolve-material.ts";
@@ -31,12 +31,12 @@ export function resolveLayer(
   surroundings: LayerSurroundings,
   context: ReadingContext,
 ): Layer | null {
-  const parsed = layerSchema.safeParse(valueAt(context.file.data, path));
-  if (!parsed.success) {
+  const written = context.shape.at<WrittenLayer>(path);
+  if (written === null) {
     checkNames(path, surroundings, context);
     return null;
   }
-  return resolveWrittenLayer(parsed.data, path, surroundings, context);
+  return resolveWrittenLayer(written, path, surroundings, context);
 }
 
 /**

@@ -2,7 +2,7 @@ import { USUAL_EMISSIVITY, VAPOUR_PERMEABILITY_OF_AIR } from "../../constants.ts
 import type { ProblemPath } from "../../problems/types.ts";
 import { readQuantity } from "../../quantities/read-quantity.ts";
 import type { ReadingContext } from "../reading-context.ts";
-import type { WrittenMaterial } from "../schema/written-project.ts";
+import type { WrittenMaterial } from "../schema/schema-material.ts";
 import type { Material } from "../types.ts";
 import { valueAt } from "../value-at.ts";
 import { wordOfAir } from "./words-of-air.ts";

@@ -1,9 +1,8 @@
 import { comparable } from "../../problems/near-names.ts";
 import type { ReadingContext } from "../reading-context.ts";
-import { priceSchema } from "../schema/schema-price.ts";
-import type { WrittenPrice } from "../schema/written-project.ts";
+import type { WrittenPrice } from "../schema/schema-price.ts";
 import type { PriceEntry } from "../types.ts";
-import { listAt, valueAt } from "../value-at.ts";
+import { listAt } from "../value-at.ts";
 
 /**
  * Reads the prices that stand in the project file itself.
@@ -16,9 +15,9 @@ export function resolvePriceList(context: ReadingContext): PriceEntry[] {
   const taken = new Set<string>();
   for (const index of listAt(context.file.data, ["prices"]).keys()) {
     const path = ["prices", index];
-    const parsed = priceSchema.safeParse(valueAt(context.file.data, path));
-    if (!parsed.success) continue;
-    const entry = entryOf(parsed.data);
+    const written = context.shape.at<WrittenPrice>(path);
+    if (written === null) continue;
+    const entry = entryOf(written);
     const { material, per } = entry;
     if (taken.has(samePriceKey(entry)))
       context.collector.add("price-twice", [...path, "material"], { name: material, per });

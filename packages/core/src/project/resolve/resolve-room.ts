@@ -1,8 +1,7 @@
 import { nearNames } from "../../problems/near-names.ts";
 import type { ProblemPath } from "../../problems/types.ts";
 import type { ReadingContext } from "../reading-context.ts";
-import { roomSchema } from "../schema/schema-room.ts";
-import type { WrittenRoom } from "../schema/written-project.ts";
+import type { WrittenRoom } from "../schema/schema-room.ts";
 import type { HumidityRule, Room, TemperatureRule } from "../types.ts";
 import { keysOf, valueAt } from "../value-at.ts";
 import { twelveOf } from "./resolve-ground.ts";
@@ -66,9 +65,8 @@ export function pathOfRoom(name: string): ProblemPath {
 }
 
 function resolveRoom(name: string, path: ProblemPath, context: ReadingContext): Room | null {
-  const parsed = roomSchema.safeParse(valueAt(context.file.data, path));
-  if (!parsed.success) return null;
-  const written = parsed.data;
+  const written = context.shape.at<WrittenRoom>(path);
+  if (written === null) return null;
   return {
     name,
     temperature: temperatureRule(written),

@@ -2,7 +2,7 @@ import type { ProblemPath } from "../../problems/types.ts";
 import { plainDigits } from "../../quantities/format-quantity.ts";
 import { leastThickness, thicknessMeant } from "../least-thickness.ts";
 import type { ReadingContext } from "../reading-context.ts";
-import type { WrittenLayer } from "../schema/written-project.ts";
+import type { WrittenLayer } from "../schema/schema-layer.ts";
 import type { Fasteners, LayerGaps, Material, SolidLayer, Taping } from "../types.ts";
 import { resolveMaterial } from "./resolve-material.ts";
 import {

@@ -2,7 +2,7 @@ import { comparable, nearNames } from "../../problems/near-names.ts";
 import type { ProblemPath } from "../../problems/types.ts";
 import { hasTimber, readTimber } from "../read-timber.ts";
 import type { ReadingContext } from "../reading-context.ts";
-import type { WrittenBuildUp, WrittenTrappedWater } from "../schema/written-project.ts";
+import type { WrittenBuildUp, WrittenTrappedWater } from "../schema/schema-build-up.ts";
 import type { Layer, TrappedWater } from "../types.ts";
 
 /** Water that is put into the layer unless stated [kg/m²]. Source: ISO 13788:2012 clause 7 (from memory). */

@@ -2,10 +2,10 @@ import { comparable } from "../../problems/near-names.ts";
 import type { ProblemPath } from "../../problems/types.ts";
 import { readTimber } from "../read-timber.ts";
 import type { ReadingContext } from "../reading-context.ts";
-import { changeSchema } from "../schema/schema-variant.ts";
+import type { WrittenChange } from "../schema/schema-variant.ts";
 import { makeSlug } from "../slug.ts";
 import type { BuildUp, Layer, TrappedWater, Variant } from "../types.ts";
-import { listAt, textAt, valueAt } from "../value-at.ts";
+import { listAt, textAt } from "../value-at.ts";
 import { checkResistance } from "./check-resistance.ts";
 import { type DraftLayer, draftOf } from "./draft-layers.ts";
 import { framingsApart } from "./framings-apart.ts";
@@ -65,8 +65,8 @@ function resolveVariant(
   let layers = draft;
   for (const index of listAt(data, [...path, "changes"]).keys()) {
     const changePath = [...path, "changes", index];
-    const parsed = changeSchema.safeParse(valueAt(data, changePath));
-    const applied = parsed.success ? applyChange(parsed.data, changePath, layers, draft, surroundings, context) : null;
+    const change = context.shape.at<WrittenChange>(changePath);
+    const applied = change && applyChange(change, changePath, layers, draft, surroundings, context);
     if (applied === null) continue;
     layers = applied.layers;
     changes.push(applied.words);

@@ -1,12 +1,5 @@
 import type { ProblemPath } from "../../problems/types.ts";
-import { projectJsonSchema } from "./schema-project.ts";
-
-interface JsonSchema {
-  properties?: Record<string, JsonSchema>;
-  additionalProperties?: JsonSchema | boolean;
-  items?: JsonSchema;
-  anyOf?: JsonSchema[];
-}
+import { type KeySchema, schemaOfKeys } from "./project-json-schema.ts";
 
 /**
  * The keys that a project file may have at a place, taken from its JSON Schema.
@@ -16,23 +9,46 @@ interface JsonSchema {
  * @example keysAt(["build-ups", 0, "leak"]) // ["length", "width", "pressure"]
  */
 export function keysAt(path: ProblemPath): string[] {
-  wholeSchema ??= projectJsonSchema() as JsonSchema;
-  let here: JsonSchema[] = [wholeSchema];
-  for (const step of path) here = here.flatMap((schema) => stepInto(schema, step)).flatMap(forms);
+  let here = formsOf(projectKeySchema());
+  for (const step of path) here = here.flatMap((schema) => stepInto(schema, step)).flatMap(formsOf);
   return here.flatMap(({ properties }) => Object.keys(properties ?? {}));
 }
 
-/** Made when first asked for: it never changes. */
-let wholeSchema: JsonSchema | null = null;
+/** The schema of a project file, with what its keys tell of themselves. */
+export function projectKeySchema(): KeySchema {
+  wholeSchema ??= schemaOfKeys();
+  return wholeSchema;
+}
 
-function stepInto(schema: JsonSchema, step: string | number): JsonSchema[] {
+/** Made when first asked for: it never changes. */
+let wholeSchema: KeySchema | null = null;
+
+function stepInto(schema: KeySchema, step: string | number): KeySchema[] {
   const { properties, additionalProperties, items } = schema;
   if (typeof step === "number") return items === undefined ? [] : [items];
-  const property = properties?.[step];
-  if (property !== undefined) return [property];
+  if (properties !== undefined && Object.hasOwn(properties, step)) return [properties[step]!];
   return typeof additionalProperties === "object" ? [additionalProperties] : [];
 }
 
-function forms(schema: JsonSchema): JsonSchema[] {
-  return schema.anyOf === undefined ? [schema] : schema.anyOf.flatMap(forms);
+/**
+ * The forms that a part of the schema allows, shared parts looked up.
+ *
+ * @param schema - a part of the project's JSON Schema
+ * @returns itself, or each of the forms it is one of
+ */
+export function formsOf(schema: KeySchema): KeySchema[] {
+  if (schema.$ref !== undefined) return formsOf(sharedPart(schema.$ref));
+  return schema.anyOf === undefined ? [schema] : schema.anyOf.flatMap(formsOf);
+}
+
+/**
+ * What a reference within the schema leads to.
+ *
+ * @param ref - such as "#/$defs/layer"
+ * @returns the part of the project's JSON Schema
+ */
+export function sharedPart(ref: string): KeySchema {
+  const steps = ref.split("/").slice(1).map(decodeURIComponent);
+  const part = steps.reduce<unknown>((here, step) => (here as Record<string, unknown>)[step], projectKeySchema());
+  return part as KeySchema;
 }

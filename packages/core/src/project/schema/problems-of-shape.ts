@@ -9,21 +9,10 @@ import { pathKey } from "../text/source-map.ts";
 import { valueAt } from "../value-at.ts";
 import { faultsOfKind } from "./fault-of-kind.ts";
 import { faultOfUnknownKey, isHalfOfComma } from "./fault-of-unknown-key.ts";
-import { projectSchema } from "./schema-project.ts";
 import { LONGEST_TEXT, QUANTITY_MARK } from "./schema-values.ts";
 import { faultOfKey, faultOfValue, type ShapeFault } from "./shape-fault.ts";
 
 type Issue = z.core.$ZodIssue;
-
-/**
- * Adds a problem for everything in which the file does not have the shape of a project.
- *
- * @param file - data and positions
- * @param collector - where problems go
- */
-export function addProblemsOfShape(file: FileData, collector: ProblemCollector): void {
-  addProblemsOfIssues(projectSchema.safeParse(file.data).error?.issues ?? [], [], file, collector);
-}
 
 /**
  * Adds a problem for everything that a schema found at a place of the file.

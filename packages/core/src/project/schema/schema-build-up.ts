@@ -7,150 +7,252 @@ import {
   custom,
   either,
   KIND_MARK,
+  key,
   listOf,
   month,
+  named,
   oneOf,
+  optional,
   quantity,
   twelve,
   words,
   yesOrNo,
 } from "./schema-values.ts";
 import { MOST_VARIANTS, variantSchema } from "./schema-variant.ts";
-import type { WrittenBuildUp, WrittenGround, WrittenTrappedWater, WrittenVoid } from "./written-project.ts";
 
 /** Layers in a build-up, and build-ups in a file, at most. */
 export const MOST_LAYERS = 100;
 export const MOST_BUILD_UPS = 100;
 
-const soil = oneOf(["clay or silt", "sand or gravel", "rock", "unknown"]);
+/** What ground, and the ground under a void, have in common. */
+const soil = optional(
+  "What the floor stands on; sets how well the ground conducts heat",
+  oneOf(["clay or silt", "sand or gravel", "rock", "unknown"]),
+  { usual: "unknown" },
+);
+const wallThickness = optional("Thickness of the walls around the floor", quantity("thickness of a wall"), {
+  usual: "0.3 m",
+});
+const FLOOR_AREA = "Area of the floor";
+const PERIMETER = "Length of the floor's edge that is exposed to outdoors";
 
 /** A slab on the ground. */
-export const groundSchema: z.ZodType<WrittenGround> = z.strictObject({
-  area: quantity("area"),
-  perimeter: quantity("length"),
-  "wall thickness": quantity("thickness of a wall").optional(),
-  soil: soil.optional(),
-  "edge insulation": z
-    .strictObject({
-      resistance: quantity("thermal resistance"),
-      thickness: quantity("thickness"),
-      width: quantity("extent").optional(),
-      depth: quantity("extent").optional(),
-    })
-    .check(({ value, issues }) => {
-      if ((value.width === undefined) === (value.depth === undefined)) issues.push(custom("edge-one-of", {}, value));
-    })
-    .optional(),
-  membrane: yesOrNo().optional(),
-});
+export const groundSchema = z
+  .strictObject({
+    area: key(FLOOR_AREA, quantity("area"), { example: "80 m2" }),
+    perimeter: key(PERIMETER, quantity("length"), { example: "36 m" }),
+    "wall thickness": wallThickness,
+    soil,
+    "edge insulation": optional(
+      "Insulation along the edge of the slab: level with a width, or upright with a depth",
+      z
+        .strictObject({
+          resistance: key("Thermal resistance of the edge insulation", quantity("thermal resistance"), {
+            example: "1.5 m2 K/W",
+          }),
+          thickness: key("Thickness of the edge insulation", quantity("thickness"), { example: "50 mm" }),
+          width: optional("Width of insulation that lies level, from the edge inwards", quantity("extent")),
+          depth: optional("Depth of insulation that stands upright, from the slab downwards", quantity("extent")),
+        })
+        .check(({ value, issues }) => {
+          if ((value.width === undefined) === (value.depth === undefined))
+            issues.push(custom("edge-one-of", {}, value));
+        }),
+    ),
+    membrane: optional("A membrane keeps the ground's water from the floor", yesOrNo(), { usual: "false" }),
+  })
+  .meta({ id: "ground" });
+
+const monthsOf = (what: string, name: "temperature" | "relative humidity") =>
+  either(`${what}, or twelve`, [quantity(name), twelve(quantity(name))]);
 
 /** A ventilated void under a floor, or its climate. */
-export const voidSchema: z.ZodType<WrittenVoid> = z
+export const voidSchema = z
   .strictObject({
-    area: quantity("area").optional(),
-    perimeter: quantity("length").optional(),
-    "wall thickness": quantity("thickness of a wall").optional(),
-    soil: soil.optional(),
-    height: quantity("height").optional(),
-    "wall transmittance": quantity("transmittance").optional(),
-    openings: quantity("openings of a void").optional(),
-    wind: quantity("wind speed").optional(),
-    shelter: oneOf(["sheltered", "average", "exposed"]).optional(),
-    "ground insulation": quantity("thermal resistance").optional(),
-    temperature: either("a temperature, or twelve", [
-      quantity("temperature"),
-      twelve("twelve temperatures, January to December", quantity("temperature")),
-    ]).optional(),
-    humidity: either("a percentage, or twelve", [
-      quantity("relative humidity"),
-      twelve("twelve relative humidities, January to December", quantity("relative humidity")),
-    ]).optional(),
+    area: optional(FLOOR_AREA, quantity("area"), { example: "80 m2" }),
+    perimeter: optional(PERIMETER, quantity("length"), { example: "36 m" }),
+    "wall thickness": wallThickness,
+    soil,
+    height: optional("From the ground outside up to the underside of the floor", quantity("height"), {
+      usual: "0.3 m",
+    }),
+    "wall transmittance": optional("U-value of the walls of the void", quantity("transmittance"), {
+      usual: "1.5 W/(m2 K)",
+      example: "1.7 W/(m2 K)",
+    }),
+    openings: optional("Area of its vents for each metre of the edge", quantity("openings of a void"), {
+      usual: "1500 mm2/m",
+    }),
+    wind: optional("Mean wind speed of the place, 10 m above ground", quantity("wind speed"), { usual: "4 m/s" }),
+    shelter: optional("How the site is sheltered from wind", oneOf(["sheltered", "average", "exposed"]), {
+      usual: "average",
+    }),
+    "ground insulation": optional("Thermal resistance of insulation on the ground", quantity("thermal resistance"), {
+      usual: "0 m2 K/W",
+      example: "0.5 m2 K/W",
+    }),
+    temperature: optional(
+      "Temperature of the void, where it is known: one value, or twelve from January to December",
+      monthsOf("a temperature", "temperature"),
+      { example: "8 °C" },
+    ),
+    humidity: optional(
+      "Relative humidity of the void, where it is known: one value, or twelve from January to December",
+      monthsOf("a percentage", "relative humidity"),
+      { example: "90 %" },
+    ),
   })
   .check(({ value, issues }) => {
     const stated = [value.temperature, value.humidity].filter((given) => given !== undefined).length;
     if (stated === 1) issues.push(custom("void-half-climate", {}, value));
     if (stated > 0) return;
-    for (const key of ["area", "perimeter"] as const) {
-      if (value[key] === undefined) issues.push(custom("void-needs", { key }, value));
+    for (const name of ["area", "perimeter"] as const) {
+      if (value[name] === undefined) issues.push(custom("void-needs", { key: name }, value));
     }
-  });
+  })
+  .meta({ id: "void" });
+
+const RAIN: readonly WettedByRain[] = ["no", "sheltered", "yes"];
 
 /** `true` and `false` are read as yes and no. */
-const wettedByRain: z.ZodType<WettedByRain> = z
-  .preprocess((said) => (typeof said === "boolean" ? (said ? "yes" : "no") : said), oneOf(["no", "sheltered", "yes"]))
-  .meta({
-    description: "whether driving rain reaches the outside",
-    anyOf: [{ enum: ["no", "sheltered", "yes"] }, { type: "boolean" }],
-  });
+const wettedByRain = z
+  .union([oneOf(RAIN), z.boolean()], { error: `${KIND_MARK}no, sheltered or yes` })
+  .transform((said): WettedByRain => (typeof said === "boolean" ? (said ? "yes" : "no") : said));
 
-const trappedWaterSchema: z.ZodType<WrittenTrappedWater> = z
+const trappedWaterSchema = z
   .strictObject({
-    layer: either("a layer's name, material or number", [
-      words("a layer's name or material"),
-      z.number().int().min(1).max(MOST_LAYERS),
-    ]),
-    amount: quantity("water held").optional(),
-    reading: quantity("moisture reading").optional(),
-    start: month().optional(),
+    layer: key(
+      "The layer that holds the water: its name, its material where that occurs once, or its number from 1",
+      either("a layer's name, material or number", [
+        words("a layer's name or material"),
+        z.number().int().min(1).max(MOST_LAYERS),
+      ]),
+      { example: "mineral wool slab" },
+    ),
+    amount: optional("Water in a square metre of it, in place of a reading", quantity("water held"), {
+      usual: "1 kg/m2",
+    }),
+    reading: optional("What a moisture meter shows in its timber", quantity("moisture reading")),
+    start: optional("The month in which it is there", month(), { usual: "October", example: "October" }),
   })
   .check(({ value, issues }) => {
     if (value.amount !== undefined && value.reading !== undefined) {
       issues.push(custom("trapped-water-twice", {}, value, ["reading"]));
     }
-  });
+  })
+  .meta({ id: "trapped-water" });
+
+/** Water trapped in one layer, as it stands in the file. */
+export type WrittenTrappedWater = z.output<typeof trappedWaterSchema>;
 
 /** One build-up as it stands in the file. */
-export const buildUpSchema: z.ZodType<WrittenBuildUp> = z.strictObject(
-  {
-    name: words("a name, for example Studio wall"),
-    element: oneOf(["wall", "flat roof", "pitched roof", "floor", "partition"]),
-    room: words("a room's name").optional(),
-    faces: words("outdoors, ground, void or a room's name").optional(),
-    target: quantity("transmittance").optional(),
-    pitch: quantity("pitch").optional(),
-    span: quantity("span").optional(),
-    "clear sky": yesOrNo().optional(),
-    area: quantity("area").optional(),
-    openings: quantity("area").optional(),
-    length: quantity("length").optional(),
-    "wetted by rain": wettedByRain.optional(),
-    "unheated skin": yesOrNo().optional(),
-    framings: z.record(words("a name"), framingSchema, { error: `${KIND_MARK}framings by name` }).optional(),
-    layers: listOf("a list of layers, each beginning with a hyphen", layerSchema, MOST_LAYERS),
-    ground: groundSchema.optional(),
-    void: voidSchema.optional(),
-    space: z
-      .strictObject({
-        area: quantity("area"),
-        external: listOf(
-          "a list of outer parts, each with area and transmittance",
-          z.strictObject({ area: quantity("area"), transmittance: quantity("transmittance") }),
+export const buildUpSchema = z
+  .strictObject(
+    {
+      name: key("What the build-up is called", words("a name, for example Studio wall"), { example: "Studio wall" }),
+      element: key("What the build-up is", oneOf(["wall", "flat roof", "pitched roof", "floor", "partition"])),
+      room: optional("The room where its layers begin", words("a room's name"), {
+        usual: "indoor",
+        example: "damp room",
+      }),
+      faces: optional(
+        "What lies on its outer side: outdoors, ground, void, or a room",
+        words("outdoors, ground, void or a room's name"),
+        { usual: "outdoors", example: "store" },
+      ),
+      target: optional("The U-value that it is to reach", quantity("transmittance")),
+      pitch: optional("Pitch of a roof, from level", quantity("pitch")),
+      span: optional("Span of a ventilated roof, from opening to opening", quantity("span")),
+      "clear sky": optional("A roof that sees the clear night sky is colder than the air", yesOrNo(), {
+        usual: "false",
+      }),
+      area: optional("Area with its openings, for quantities and prices", quantity("area")),
+      openings: optional("Area that windows and doors take of it", quantity("area"), {
+        usual: "none",
+        example: "3 m2",
+      }),
+      length: optional("Its length, for counting studs and laps", quantity("length")),
+      "wetted by rain": optional(
+        "Whether driving rain reaches the outside: no, sheltered by an overhang or another building, or yes",
+        wettedByRain,
+        { usual: "not said: asked where it decides", example: "sheltered" },
+      ),
+      "unheated skin": optional("The outer skin is thin metal over an unheated room", yesOrNo(), { usual: "false" }),
+      framings: optional(
+        "Framing that runs through several layers, by names of your own",
+        named("framings by name", framingSchema),
+      ),
+      layers: key(
+        "Its layers, from the room outwards",
+        listOf("a list of layers, each beginning with a hyphen", layerSchema, MOST_LAYERS),
+      ),
+      ground: optional("The slab on the ground, with `faces: ground`", groundSchema),
+      void: optional("The void under a floor, with `faces: void`", voidSchema),
+      space: optional(
+        "The unheated space next door, as a resistance; with `faces` and an unheated room",
+        z.strictObject({
+          area: key("Area between room and space", quantity("area")),
+          external: key(
+            "The parts between the space and outdoors",
+            listOf(
+              "a list of outer parts, each with area and transmittance",
+              z.strictObject({
+                area: key("Area of the part", quantity("area"), { example: "30 m2" }),
+                transmittance: key("U-value of the part", quantity("transmittance"), { example: "0.5 W/(m2 K)" }),
+              }),
+              50,
+            ),
+          ),
+          "air changes": key("How often an hour the air of the space is changed", quantity("air changes"), {
+            example: "1 /h",
+          }),
+          volume: key("Volume of the space", quantity("volume"), { example: "60 m3" }),
+        }),
+      ),
+      "roof space": optional(
+        "The roof void above a ceiling, counted as a resistance",
+        oneOf(["tiles without underlay", "felt or boards", "felt or boards, low emissivity"]),
+      ),
+      "junction factors": optional(
+        "Temperature factors of junctions, known from elsewhere",
+        listOf(
+          "a list of junctions, each with name and factor",
+          z.strictObject({
+            name: key("What the junction is called", words("a name"), { example: "window reveal" }),
+            factor: key("Temperature factor fRsi of its coldest place", bare("temperature factor")),
+          }),
           50,
         ),
-        "air changes": quantity("air changes"),
-        volume: quantity("volume"),
-      })
-      .optional(),
-    "roof space": oneOf(["tiles without underlay", "felt or boards", "felt or boards, low emissivity"]).optional(),
-    "junction factors": listOf(
-      "a list of junctions, each with name and factor",
-      z.strictObject({ name: words("a name"), factor: bare("temperature factor") }),
-      50,
-    ).optional(),
-    "two-season check": yesOrNo().optional(),
-    leak: z
-      .strictObject({
-        length: quantity("length"),
-        width: quantity("width of a gap"),
-        pressure: quantity("pressure").optional(),
-      })
-      .optional(),
-    "trapped water": either("where water is trapped, in braces, or a list of such", [
-      trappedWaterSchema,
-      listOf("a list of places where water is trapped", trappedWaterSchema, 20),
-    ]).optional(),
-    "variable resistance": yesOrNo().optional(),
-    variants: listOf("a list of variants, each with name and changes", variantSchema, MOST_VARIANTS).optional(),
-  },
-  { error: `${KIND_MARK}a build-up with name, element and layers, each on a line of its own` },
-);
+      ),
+      "two-season check": optional("Also run the check of one wet and one dry season", yesOrNo(), { usual: "false" }),
+      leak: optional(
+        "A gap through which room air leaks in, in a square metre",
+        z.strictObject({
+          length: key("Length of the gap in a square metre", quantity("length"), { example: "1 m" }),
+          width: key("Width of the gap", quantity("width of a gap"), { example: "1 mm" }),
+          pressure: optional("Pressure that drives the air", quantity("pressure"), { usual: "2 Pa" }),
+        }),
+      ),
+      "trapped water": optional(
+        "Water that is in a layer when it is closed: does it dry?",
+        either("where water is trapped, in braces, or a list of such", [
+          trappedWaterSchema,
+          listOf("a list of places where water is trapped", trappedWaterSchema, 20),
+        ]),
+      ),
+      "variable resistance": optional("Also run with each sheet's sd at the humidity it meets", yesOrNo(), {
+        usual: "false",
+      }),
+      variants: optional(
+        "Changes of it to compare",
+        listOf("a list of variants, each with name and changes", variantSchema, MOST_VARIANTS),
+      ),
+    },
+    { error: `${KIND_MARK}a build-up with name, element and layers, each on a line of its own` },
+  )
+  .meta({ id: "build-up" });
+
+/** A build-up as it stands in the file, quantities read. */
+export type WrittenBuildUp = z.output<typeof buildUpSchema>;
+export type WrittenGround = z.output<typeof groundSchema>;
+export type WrittenVoid = z.output<typeof voidSchema>;

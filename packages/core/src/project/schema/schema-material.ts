@@ -1,6 +1,5 @@
 import * as z from "zod";
-import { bare, custom, either, KIND_MARK, listOf, oneOf, quantity, words } from "./schema-values.ts";
-import type { WrittenFraming, WrittenMaterial } from "./written-project.ts";
+import { bare, custom, either, KIND_MARK, key, listOf, oneOf, optional, quantity, words } from "./schema-values.ts";
 
 /** Keys that each give the vapour resistance of a sheet. */
 export const SHEET_KEYS = ["sd", "vapour resistance", "permeance", "sd by humidity"] as const;
@@ -9,62 +8,105 @@ export const SHEET_KEYS = ["sd", "vapour resistance", "permeance", "sd by humidi
 export const THICK_KEYS = ["conductivity", "vapour resistance factor", "wet vapour resistance factor"] as const;
 
 /** A material given on the spot: with a thickness of its own, or a sheet. */
-export const materialSchema: z.ZodType<WrittenMaterial> = z
+export const materialSchema = z
   .strictObject({
-    name: words("a name"),
-    conductivity: quantity("conductivity").optional(),
-    "vapour resistance factor": bare("vapour resistance factor").optional(),
-    "wet vapour resistance factor": bare("vapour resistance factor").optional(),
-    density: quantity("density").optional(),
-    "specific heat": quantity("specific heat").optional(),
-    emissivity: bare("emissivity").optional(),
-    kind: oneOf(["wood", "board", "mineral", "metal", "plastic", "paper"]).optional(),
-    source: words("where the values come from").optional(),
-    sd: quantity("sd").optional(),
-    "vapour resistance": quantity("vapour resistance").optional(),
-    permeance: quantity("permeance").optional(),
-    "sd by humidity": listOf(
-      "a list of pairs, relative humidity and sd",
-      z.tuple([quantity("relative humidity"), quantity("sd")], { error: "kind:a pair, for example [30 %, 10 m]" }),
-      20,
-    ).optional(),
-    "facing sd": quantity("sd").optional(),
-    "facing emissivity": bare("emissivity").optional(),
-    spread: quantity("spread").optional(),
-    basis: oneOf(["declared", "tabulated", "assumed"]).optional(),
+    name: key("What the material is called", words("a name"), { example: "hemp board" }),
+    conductivity: optional("Thermal conductivity λ as declared; a sheet has none", quantity("conductivity")),
+    "vapour resistance factor": optional(
+      "Vapour resistance factor μ, dry; a sheet has none",
+      bare("vapour resistance factor"),
+    ),
+    "wet vapour resistance factor": optional(
+      "Vapour resistance factor μ in damp air, where the data sheet gives two",
+      bare("vapour resistance factor"),
+      { usual: "the dry one" },
+    ),
+    density: optional("Density, needed for moisture contents of wood and boards", quantity("density")),
+    "specific heat": optional(
+      "Specific heat capacity; told, and used nowhere in the monthly method",
+      quantity("specific heat"),
+    ),
+    emissivity: optional("Emissivity of its faces, for the air layers beside it", bare("emissivity"), { usual: "0.9" }),
+    kind: optional(
+      "What it is to mould and to water: decides the limits it is held against",
+      oneOf(["wood", "board", "mineral", "metal", "plastic", "paper"]),
+    ),
+    source: optional("Where its values come from, printed beside them", words("where the values come from"), {
+      usual: "given in the project file",
+      example: "data sheet of May 2024",
+    }),
+    sd: optional("Equivalent air layer thickness of a sheet", quantity("sd")),
+    "vapour resistance": optional(
+      "Vapour resistance of a sheet, as British data sheets give it",
+      quantity("vapour resistance"),
+    ),
+    permeance: optional("Vapour permeance of a sheet, as American data sheets give it", quantity("permeance")),
+    "sd by humidity": optional(
+      "sd of a sheet that changes with the humidity: pairs of relative humidity and sd, the driest first",
+      listOf(
+        "a list of pairs, relative humidity and sd",
+        z.tuple([quantity("relative humidity"), quantity("sd")], {
+          error: `${KIND_MARK}a pair for example [30 %, 10 m]`,
+        }),
+        20,
+      ),
+      {
+        example: [
+          ["30 %", "10 m"],
+          ["80 %", "0.5 m"],
+        ],
+      },
+    ),
+    "facing sd": optional("sd of the facing on each of its two faces, beside the μ of the core", quantity("sd")),
+    "facing emissivity": optional("Emissivity of its facings", bare("emissivity"), { usual: "its emissivity" }),
+    spread: optional("How far its values may be off, for the spread study", quantity("spread"), {
+      usual: "by its basis",
+    }),
+    basis: optional("How its values came about", oneOf(["declared", "tabulated", "assumed"]), {
+      usual: "declared with a source, assumed without",
+    }),
   })
   .check(({ value, issues }) => {
-    const sheet = SHEET_KEYS.filter((key) => value[key] !== undefined);
-    const thick = THICK_KEYS.filter((key) => value[key] !== undefined);
+    const sheet = SHEET_KEYS.filter((name) => value[name] !== undefined);
+    const thick = THICK_KEYS.filter((name) => value[name] !== undefined);
     if (sheet.length > 1) issues.push(custom("material-two-sheets", { keys: sheet }, value, [sheet[1]!]));
     if (sheet.length > 0 && thick.length > 0) issues.push(custom("material-mixed", { sheet: sheet[0]!, thick }, value));
     if (sheet.length > 0) return;
-    const missing = (["conductivity", "vapour resistance factor"] as const).filter((key) => value[key] === undefined);
+    const missing = (["conductivity", "vapour resistance factor"] as const).filter((name) => value[name] === undefined);
     if (missing.length > 0) issues.push(custom("material-incomplete", { missing }, value));
-  });
+  })
+  .meta({ id: "material" });
 
 /** The name of a material in the table, or one given on the spot. */
-export const materialOrName: z.ZodType<string | WrittenMaterial> = either(
-  "the name of a material, or its values in braces",
-  [words("the name of a material"), materialSchema],
-);
+export const materialOrName = either("the name of a material, or its values in braces", [
+  words("the name of a material"),
+  materialSchema,
+]);
 
-/** Framing: a share, or width and spacing. */
-export const framingSchema: z.ZodType<WrittenFraming> = z
+/** Framing: a share, or width and spacing, or a metal channel and spacing. */
+export const framingSchema = z
   .strictObject(
     {
-      material: materialOrName,
-      fraction: quantity("share of the area").optional(),
-      width: quantity("width").optional(),
-      spacing: quantity("spacing").optional(),
-      "other timber": quantity("share of the area").optional(),
-      channel: z
-        .strictObject({
-          sheet: quantity("thickness of sheet metal"),
-          flange: quantity("flange"),
-          lip: quantity("lip").optional(),
-        })
-        .optional(),
+      material: key("What the framing is made of", materialOrName, { example: "softwood timber" }),
+      fraction: optional(
+        "Share of the area that the framing takes, in place of width and spacing",
+        quantity("share of the area"),
+      ),
+      width: optional("Width of one stud, joist or batten", quantity("width")),
+      spacing: optional("From the centre of one to the centre of the next", quantity("spacing")),
+      "other timber": optional(
+        "Share of the area that rails, plates, noggins and corners take beside it",
+        quantity("share of the area"),
+        { usual: "7.5 % in walls and partitions, 1 % in roofs and floors" },
+      ),
+      channel: optional(
+        "A metal stud folded from sheet, in place of width",
+        z.strictObject({
+          sheet: key("Thickness of the sheet metal", quantity("thickness of sheet metal")),
+          flange: key("Width of each flange", quantity("flange")),
+          lip: optional("Length of the lips at the edges of the flanges", quantity("lip"), { usual: "0 mm" }),
+        }),
+      ),
     },
     {
       error: `${KIND_MARK}a framing in braces, for example { material: softwood timber, width: 45 mm, spacing: 600 mm }`,
@@ -72,8 +114,8 @@ export const framingSchema: z.ZodType<WrittenFraming> = z
   )
   .check(({ value, issues }) => {
     if (value.channel !== undefined) {
-      for (const key of ["fraction", "width", "other timber"] as const)
-        if (value[key] !== undefined) issues.push(custom("channel-has-its-own", { key }, value, [key]));
+      for (const name of ["fraction", "width", "other timber"] as const)
+        if (value[name] !== undefined) issues.push(custom("channel-has-its-own", { key: name }, value, [name]));
       if (value.spacing === undefined) issues.push(custom("framing-half", { missing: "spacing" }, value));
       else if (value.channel.flange.value >= value.spacing.value)
         issues.push(custom("framing-too-wide", {}, value, ["channel", "flange"]));
@@ -86,4 +128,9 @@ export const framingSchema: z.ZodType<WrittenFraming> = z
     else if (value.width === undefined) issues.push(custom("framing-half", { missing: "width" }, value));
     else if (value.spacing === undefined) issues.push(custom("framing-half", { missing: "spacing" }, value));
     else if (value.width.value >= value.spacing.value) issues.push(custom("framing-too-wide", {}, value, ["width"]));
-  });
+  })
+  .meta({ id: "framing" });
+
+/** A material given on the spot, and a framing, as they stand in the file, quantities read. */
+export type WrittenMaterial = z.output<typeof materialSchema>;
+export type WrittenFraming = z.output<typeof framingSchema>;

@@ -1,7 +1,6 @@
 import * as z from "zod";
 import type { PriceUnit } from "../types.ts";
-import { bare, custom, KIND_MARK, oneOf, quantity, words } from "./schema-values.ts";
-import type { WrittenPrice } from "./written-project.ts";
+import { bare, custom, KIND_MARK, key, oneOf, optional, quantity, words } from "./schema-values.ts";
 
 /** Rows of a price list at most. */
 export const MOST_PRICES = 500;
@@ -13,18 +12,22 @@ export const PRICE_UNITS: readonly PriceUnit[] = ["m2", "m3", "roll", "sheet", "
 const PIECES: readonly PriceUnit[] = ["roll", "sheet"];
 
 /** One price of the user's own. */
-export const priceSchema: z.ZodType<WrittenPrice> = z
+export const priceSchema = z
   .strictObject(
     {
-      material: words("the name of a material"),
-      thickness: quantity("thickness").optional(),
-      per: oneOf(PRICE_UNITS),
-      price: bare("price").optional(),
-      covers: quantity("area").optional(),
-      width: quantity("width of a roll").optional(),
-      lap: quantity("lap").optional(),
-      waste: quantity("waste").optional(),
-      hours: bare("hours per area").optional(),
+      material: key("The material that it is for, as the layers name it", words("the name of a material"), {
+        example: "mineral wool slab",
+      }),
+      thickness: optional("Thickness of the layer, or depth of the framing, that it is for", quantity("thickness"), {
+        usual: "any",
+      }),
+      per: key("What the price is for", oneOf(PRICE_UNITS)),
+      price: optional("Price in the currency of the project", bare("price")),
+      covers: optional("Area that one roll or sheet covers", quantity("area"), { example: "50 m2" }),
+      width: optional("Width of the roll or sheet, for laps and tape", quantity("width of a roll")),
+      lap: optional("Lap of one roll over the next", quantity("lap"), { usual: "0 mm" }),
+      waste: optional("Share that is cut off and thrown away", quantity("waste"), { usual: "0 %" }),
+      hours: optional("Hours of work for a square metre of the build-up", bare("hours per area"), { usual: "0" }),
     },
     { error: `${KIND_MARK}a price in braces, for example { material: plywood, thickness: 12 mm, per: m2, price: 14 }` },
   )
@@ -32,12 +35,16 @@ export const priceSchema: z.ZodType<WrittenPrice> = z
     const isPiece = PIECES.includes(value.per);
     if (isPiece && value.covers === undefined) issues.push(custom("price-no-cover", { per: value.per }, value));
     if (!isPiece && value.price === undefined) issues.push(custom("price-missing", { per: value.per }, value));
-    for (const key of ["covers", "width", "lap"] as const) {
-      if (!isPiece && value[key] !== undefined)
-        issues.push(custom("price-key-of-piece", { key, per: value.per }, value, [key]));
+    for (const name of ["covers", "width", "lap"] as const) {
+      if (!isPiece && value[name] !== undefined)
+        issues.push(custom("price-key-of-piece", { key: name, per: value.per }, value, [name]));
     }
     if (value.lap !== undefined && value.width === undefined)
       issues.push(custom("price-lap-alone", {}, value, ["lap"]));
     if (value.lap !== undefined && value.width !== undefined && value.lap.value >= value.width.value)
       issues.push(custom("price-lap-too-wide", {}, value, ["lap"]));
-  });
+  })
+  .meta({ id: "price-entry" });
+
+/** A price as it stands in the file, quantities read. */
+export type WrittenPrice = z.output<typeof priceSchema>;

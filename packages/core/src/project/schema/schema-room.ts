@@ -1,8 +1,22 @@
 import * as z from "zod";
 import type { ProblemPath } from "../../problems/types.ts";
 import { readQuantity } from "../../quantities/read-quantity.ts";
-import { bare, custom, either, KIND_MARK, QUANTITY_MARK, quantity, twelve, yesOrNo } from "./schema-values.ts";
-import type { WrittenHumidity, WrittenRoom } from "./written-project.ts";
+import {
+  bare,
+  custom,
+  either,
+  KIND_MARK,
+  key,
+  optional,
+  plainWords,
+  QUANTITY_MARK,
+  quantity,
+  type ReadValue,
+  readOrRefused,
+  refused,
+  twelve,
+  yesOrNo,
+} from "./schema-values.ts";
 
 const HUMIDITY_FORMS = "class 1 to class 5, a percentage, twelve percentages, a rule, or a moisture balance in braces";
 
@@ -20,58 +34,83 @@ export function humidityClassMeant(received: unknown, path: ProblemPath): number
   return isOfRoom && /^\s*[1-5]\s*$/.test(String(received)) ? Number(received) : null;
 }
 
-/** Humidity as words: a class, a percentage, or a rule by outdoor temperature. */
-const humidityInWords: z.ZodType<WrittenHumidity> = z
+/** A room's humidity told in words. */
+type HumidityInWords =
+  | { kind: "class"; class: 1 | 2 | 3 | 4 | 5 }
+  | { kind: "constant"; share: ReadValue }
+  | { kind: "by outdoor temperature"; level: "normal" | "high" };
+
+/** A class, a percentage, or a rule by outdoor temperature. */
+const humidityInWords = z
   .string({ error: `${QUANTITY_MARK}relative humidity` })
-  .meta({ description: HUMIDITY_FORMS, examples: ["class 3", "55 %", "normal by outdoor temperature"] })
-  .transform((text, context): WrittenHumidity => {
-    const plain = text.trim().toLowerCase().replace(/\s+/g, " ");
+  .meta({ examples: ["class 3", "55 %", "normal by outdoor temperature"] })
+  .transform((text, context): HumidityInWords => {
+    const plain = plainWords(text);
     const [, humidityClass] = /^class ([1-5])$/.exec(plain) ?? [];
     if (humidityClass !== undefined) return { kind: "class", class: Number(humidityClass) as 1 | 2 | 3 | 4 | 5 };
     const [, level] = /^(normal|high) by outdoor temperature$/.exec(plain) ?? [];
     if (level === "normal" || level === "high") return { kind: "by outdoor temperature", level };
-    if (/^[1-5]$/.test(plain)) context.issues.push(custom("humidity-class-bare", { class: plain }, text));
-    else if (/^\W*\d/.test(plain)) {
-      const reading = readQuantity(text, "relative humidity");
-      if (reading.ok) return { kind: "constant", share: { quantity: "relative humidity", value: reading.value } };
-      context.issues.push(custom(reading.problems[0]!.code, reading.problems[0]!.details, text));
-    } else context.issues.push(custom("humidity-unread", {}, text));
-    return z.NEVER;
+    if (/^[1-5]$/.test(plain)) return refused("humidity-class-bare", { class: plain }, text, context);
+    if (!/^\W*\d/.test(plain)) return refused("humidity-unread", {}, text, context);
+    const reading = readQuantity(text, "relative humidity");
+    return { kind: "constant", share: readOrRefused(reading, "relative humidity", text, context) };
   });
 
-const humiditySchema: z.ZodType<WrittenHumidity> = either(HUMIDITY_FORMS, [
+const humidity = either(HUMIDITY_FORMS, [
   humidityInWords,
-  twelve("twelve relative humidities, January to December", quantity("relative humidity")),
+  twelve(quantity("relative humidity")),
   z.strictObject({
-    production: quantity("moisture production"),
-    volume: quantity("volume"),
-    "air changes": quantity("air changes"),
+    production: key("Water that people, drying clay and showers give to the air", quantity("moisture production")),
+    volume: key("Volume of air in the room", quantity("volume")),
+    "air changes": key("How often an hour its air is changed for outdoor air", quantity("air changes")),
   }),
 ]);
 
 /** One room: how its temperature and its humidity are told. */
-export const roomSchema: z.ZodType<WrittenRoom> = z
+export const roomSchema = z
   .strictObject(
     {
-      heating: quantity("temperature").optional(),
-      temperature: either("a temperature, twelve temperatures, or `by outdoor temperature`", [
-        z.literal("by outdoor temperature"),
-        quantity("temperature"),
-        twelve("twelve temperatures, January to December", quantity("temperature")),
-      ]).optional(),
-      unheated: z.literal(true, { error: `${KIND_MARK}true, or heating or temperature in its place` }).optional(),
-      cooling: quantity("temperature").optional(),
-      humidity: humiditySchema.optional(),
-      "humidity when cooled": quantity("relative humidity").optional(),
-      "heated days": bare("heated days").optional(),
-      otherwise: quantity("temperature").optional(),
-      "bursts of steam": yesOrNo().optional(),
-      pool: yesOrNo().optional(),
+      heating: optional("Set point of the heating: the room is never colder", quantity("temperature")),
+      temperature: optional(
+        "Temperature that is held, in place of heating: one value, twelve from January to December, or the rule by outdoor temperature",
+        either("a temperature, twelve temperatures, or `by outdoor temperature`", [
+          z.literal("by outdoor temperature"),
+          quantity("temperature"),
+          twelve(quantity("temperature")),
+        ]),
+        { example: "18 °C" },
+      ),
+      unheated: optional(
+        "The room has the air of outdoors, in place of heating",
+        z.literal(true, { error: `${KIND_MARK}true, or heating or temperature in its place` }),
+      ),
+      cooling: optional("The room is never warmer: the cap that cooling keeps", quantity("temperature"), {
+        example: "26 °C",
+      }),
+      humidity: optional(
+        "How damp the room is: class 1 (stores) to class 5 (laundries), a relative humidity, twelve of them, a rule by outdoor temperature, or a moisture balance",
+        humidity,
+        { example: "class 3" },
+      ),
+      "humidity when cooled": optional(
+        "Relative humidity in the months in which the room is cooled below outdoors",
+        quantity("relative humidity"),
+        { usual: "its humidity" },
+      ),
+      "heated days": optional("Days of the week on which the room is heated", bare("heated days"), { usual: "7" }),
+      otherwise: optional("Temperature on the days without heating", quantity("temperature"), {
+        usual: "as outdoors",
+        example: "8 °C",
+      }),
+      "bursts of steam": optional("Showers, kettles or a sauna give short bursts of steam", yesOrNo(), {
+        usual: "false",
+      }),
+      pool: optional("The room has a pool or a hot tub", yesOrNo(), { usual: "false" }),
     },
     { error: `${KIND_MARK}a room in braces, for example { heating: 20 °C, humidity: class 3 }` },
   )
   .check(({ value, issues }) => {
-    const rules = (["heating", "temperature", "unheated"] as const).filter((key) => value[key] !== undefined);
+    const rules = (["heating", "temperature", "unheated"] as const).filter((name) => value[name] !== undefined);
     if (rules.length === 0) {
       const isCooled = value.cooling === undefined ? "no" : "yes";
       issues.push(custom("room-no-temperature", { isCooled }, value));
@@ -84,9 +123,9 @@ export const roomSchema: z.ZodType<WrittenRoom> = z
     }
     if (value["humidity when cooled"] !== undefined && value.cooling === undefined)
       issues.push(custom("only-with-cooling", {}, value, ["humidity when cooled"]));
-    for (const key of ["heated days", "otherwise"] as const) {
-      if (value[key] !== undefined && value.heating === undefined)
-        issues.push(custom("only-with-heating", { key }, value, [key]));
+    for (const name of ["heated days", "otherwise"] as const) {
+      if (value[name] !== undefined && value.heating === undefined)
+        issues.push(custom("only-with-heating", { key: name }, value, [name]));
     }
     if (value.otherwise !== undefined && value["heated days"] === undefined && value.heating !== undefined) {
       issues.push(custom("only-with-heated-days", {}, value, ["otherwise"]));
@@ -94,4 +133,8 @@ export const roomSchema: z.ZodType<WrittenRoom> = z
     if (value.heating !== undefined && value.cooling !== undefined && value.cooling.value < value.heating.value) {
       issues.push(custom("cooling-below-heating", {}, value, ["cooling"]));
     }
-  });
+  })
+  .meta({ id: "room" });
+
+/** A room as it stands in the file, quantities read. */
+export type WrittenRoom = z.output<typeof roomSchema>;

@@ -1,69 +1,133 @@
 import * as z from "zod";
 import { MONTH_NAMES, MONTHS_PER_YEAR } from "../../constants.ts";
-import type { Problem } from "../../problems/types.ts";
+import type { Problem, Reading } from "../../problems/types.ts";
 import type { QuantityName } from "../../quantities/quantity-names.ts";
-import { readBareNumber, readQuantity } from "../../quantities/read-quantity.ts";
+import { kindInWords, readBareNumber, readQuantity } from "../../quantities/read-quantity.ts";
 import { quantityOf } from "../../quantities/vocabulary.ts";
-import type { ReadValue } from "./written-project.ts";
 
 /**
- * Building blocks of the schema. The `error` of a block is a mark that `problem-of-issue.ts` reads:
- * it says what was expected, not what to tell the reader.
+ * Building blocks of the schema. The `error` of a block is a mark that `fault-of-kind.ts` reads: it says what was
+ * expected, not what to tell the reader. The description of a key is what `KEYS.md` and editors show.
  */
 
 /** Marks: what stands before the colon says how to read the rest. */
 export const QUANTITY_MARK = "quantity:";
 export const KIND_MARK = "kind:";
 
+/** A quantity that was read: which one, and its value in SI. */
+export interface ReadValue {
+  quantity: QuantityName;
+  value: number;
+}
+
+/** What else a key tells of itself: the value that counts where it is left out, and one to show. */
+interface MoreOfKey {
+  usual?: string;
+  example?: unknown;
+}
+
+/** A key that has to be there: what it means. */
+export function key<Schema extends z.ZodType>(
+  means: string,
+  schema: Schema,
+  { usual, example }: MoreOfKey = {},
+): Schema {
+  return schema.meta({ description: means, ...(usual && { usual }), ...(example !== undefined && { example }) });
+}
+
+/** A key that may be left out: what it means. */
+export function optional<Schema extends z.ZodType>(
+  means: string,
+  schema: Schema,
+  more?: MoreOfKey,
+): z.ZodOptional<Schema> {
+  return key(means, schema, more).optional();
+}
+
 /** Form of every quantity with a unit, for the JSON Schema: number, space, unit. */
-const QUANTITY_PATTERN = "^[+\\-−]?[0-9]+(\\.[0-9]+)?([eE][+-]?[0-9]+)?[ \\u00a0\\u202f]\\S.*$";
+const QUANTITY_PATTERN = "[0-9]\\S*[ \\u00a0\\u202f]\\S";
+
+/** Each quantity is one part of the JSON Schema. */
+const QUANTITIES = new Map<QuantityName, z.ZodType<ReadValue, string>>();
+const BARE_NUMBERS = new Map<QuantityName, z.ZodType<ReadValue, number>>();
 
 /** A quantity with its unit, read to SI. */
-export function quantity(name: QuantityName): z.ZodType<ReadValue> {
-  const { kind, example } = quantityOf(name);
-  return z
-    .string({ error: `${QUANTITY_MARK}${name}` })
-    .meta({ description: kind, examples: [example], pattern: QUANTITY_PATTERN })
-    .transform((text, context): ReadValue => {
-      const reading = readQuantity(text, name);
-      if (reading.ok) return { quantity: name, value: reading.value };
-      context.issues.push(issueOf(reading.problems, text));
-      return z.NEVER;
-    });
+export function quantity(name: QuantityName): z.ZodType<ReadValue, string> {
+  return madeOnce(QUANTITIES, name, () =>
+    z
+      .string({ error: `${QUANTITY_MARK}${name}` })
+      .meta({ ...partOf(name), pattern: QUANTITY_PATTERN })
+      .transform((text, context) => readOrRefused(readQuantity(text, name), name, text, context)),
+  );
 }
 
 /** A number without unit. */
-export function bare(name: QuantityName): z.ZodType<ReadValue> {
-  const { kind, example, possible } = quantityOf(name);
-  const limits = possible === null ? {} : { minimum: possible.low, maximum: possible.high };
-  return z
-    .number({ error: `${QUANTITY_MARK}${name}` })
-    .meta({ description: kind, examples: [Number(example)], ...limits })
-    .transform((number, context): ReadValue => {
-      const reading = readBareNumber(number, name);
-      if (reading.ok) return { quantity: name, value: reading.value };
-      context.issues.push(issueOf(reading.problems, number));
-      return z.NEVER;
-    });
+export function bare(name: QuantityName): z.ZodType<ReadValue, number> {
+  return madeOnce(BARE_NUMBERS, name, () => {
+    const { possible } = quantityOf(name);
+    const limits = possible === null ? {} : { minimum: possible.low, maximum: possible.high };
+    return z
+      .number({ error: `${QUANTITY_MARK}${name}` })
+      .meta({ ...partOf(name), ...limits })
+      .transform((number, context) => readOrRefused(readBareNumber(number, name), name, number, context));
+  });
+}
+
+function madeOnce<Made>(made: Map<QuantityName, Made>, name: QuantityName, make: () => Made): Made {
+  const schema = made.get(name) ?? make();
+  made.set(name, schema);
+  return schema;
+}
+
+function partOf(name: QuantityName): { id: string; description: string; examples: (string | number)[] } {
+  const { example, unit } = quantityOf(name);
+  return {
+    id: name.replace(/ /g, "-"),
+    description: kindInWords(name),
+    examples: [unit.written === "" ? Number(example) : example],
+  };
+}
+
+/** A reading's value, or its problem put to the issues of the schema. */
+export function readOrRefused(
+  reading: Reading<number>,
+  name: QuantityName,
+  input: unknown,
+  context: z.core.ParsePayload,
+): ReadValue {
+  if (reading.ok) return { quantity: name, value: reading.value };
+  const [problem] = reading.problems;
+  if (problem === undefined) throw new Error("a refused quantity carries a problem");
+  return refused(problem.code, problem.details, input, context);
+}
+
+/** Puts a problem to the issues of the schema. */
+export function refused(
+  code: string,
+  details: Problem["details"],
+  input: unknown,
+  context: z.core.ParsePayload,
+): never {
+  context.issues.push(custom(code, details, input));
+  return z.NEVER;
 }
 
 /** Words of the reader's own. */
-export function words(what: string): z.ZodType<string> {
+export function words(what: string): z.ZodType<string, string> {
   return z
     .string({ error: `${KIND_MARK}${what}` })
     .trim()
     .min(1)
-    .max(LONGEST_TEXT)
-    .meta({ description: what });
+    .max(LONGEST_TEXT);
 }
 
 /** One of a few words. */
-export function oneOf<const Word extends string>(options: readonly Word[]): z.ZodType<Word> {
+export function oneOf<const Word extends string>(options: readonly Word[]): z.ZodType<Word, Word> {
   return z.enum(options);
 }
 
 /** A yes or no of the file, written `true` or `false`. */
-export function yesOrNo(): z.ZodType<boolean> {
+export function yesOrNo(): z.ZodType<boolean, boolean> {
   return z.boolean({ error: `${KIND_MARK}true or false` });
 }
 
@@ -73,10 +137,10 @@ export function either<Forms extends readonly z.ZodType[]>(what: string, forms: 
 }
 
 /** A list of one value a month. */
-export function twelve(what: string, value: z.ZodType<ReadValue>): z.ZodType<ReadValue[]> {
+export function twelve(value: z.ZodType<ReadValue, string>): z.ZodType<ReadValue[], string[]> {
   return z
     .array(value, { error: `${KIND_MARK}a list of twelve values` })
-    .meta({ description: what, minItems: MONTHS_PER_YEAR, maxItems: MONTHS_PER_YEAR })
+    .meta({ minItems: MONTHS_PER_YEAR, maxItems: MONTHS_PER_YEAR })
     .check((context) => {
       if (context.value.length === MONTHS_PER_YEAR) return;
       context.issues.push(custom("twelve-values", { count: context.value.length }, context.value));
@@ -84,48 +148,54 @@ export function twelve(what: string, value: z.ZodType<ReadValue>): z.ZodType<Rea
 }
 
 /** A list with a greatest length. */
-export function listOf<Item>(what: string, item: z.ZodType<Item>, most: number): z.ZodType<Item[]> {
+export function listOf<Item extends z.ZodType>(what: string, item: Item, most: number): z.ZodArray<Item> {
   return z
     .array(item, { error: `${KIND_MARK}${what}` })
     .min(1)
     .max(most);
 }
 
+/** Things by names that the reader chooses. */
+export function named<Thing extends z.ZodType>(
+  what: string,
+  thing: Thing,
+): z.ZodRecord<z.ZodType<string, string>, Thing> {
+  return z.record(words("a name"), thing, { error: `${KIND_MARK}${what}` });
+}
+
 /** A month by its English name or its first three letters; January is 0. */
-export function month(): z.ZodType<number> {
-  return z
-    .string({ error: `${KIND_MARK}a month` })
-    .meta({ description: "a month", examples: ["October"] })
-    .transform((text, context): number => {
-      const wanted = text.trim().toLowerCase();
-      const index = MONTH_NAMES.findIndex((name) =>
-        [name, name.slice(0, 3)].some((form) => form.toLowerCase() === wanted),
-      );
-      if (index === -1) context.issues.push(custom("month-unknown", {}, text));
-      return index;
-    });
+export function month(): z.ZodType<number, string> {
+  return z.string({ error: `${KIND_MARK}a month` }).transform((text, context): number => {
+    const wanted = text.trim().toLowerCase();
+    const index = MONTH_NAMES.findIndex((name) =>
+      [name, name.slice(0, 3)].some((form) => form.toLowerCase() === wanted),
+    );
+    return index === -1 ? refused("month-unknown", {}, text, context) : index;
+  });
 }
 
 /** An issue that carries a problem's code and details through zod. */
-export function custom(
-  code: string,
-  details: Problem["details"],
-  input: unknown,
-  path: (string | number)[] = [],
-): {
+export type CustomIssue = {
   code: "custom";
   message: string;
   params: { code: string; details: Problem["details"] };
   input: unknown;
   path: (string | number)[];
-} {
+};
+
+/** A problem as an issue of the schema, at a path under the value it is found in. */
+export function custom(
+  code: string,
+  details: Problem["details"],
+  input: unknown,
+  path: (string | number)[] = [],
+): CustomIssue {
   return { code: "custom", message: code, params: { code, details }, input, path };
 }
 
-function issueOf(problems: readonly Problem[], input: unknown): ReturnType<typeof custom> {
-  const [problem] = problems;
-  if (problem === undefined) throw new Error("a refused quantity carries a problem");
-  return custom(problem.code, problem.details, input);
+/** Words without case and repeated spaces. */
+export function plainWords(text: string): string {
+  return text.trim().toLowerCase().replace(/\s+/g, " ");
 }
 
 /** Longest text of the reader's own [characters]. */

@@ -1,7 +1,6 @@
 import * as z from "zod";
 import { LAYER_FIELDS, layerSchema } from "./schema-layer.ts";
-import { custom, KIND_MARK, listOf, words } from "./schema-values.ts";
-import type { WrittenChange, WrittenVariant } from "./written-project.ts";
+import { custom, KIND_MARK, key, listOf, optional, words } from "./schema-values.ts";
 
 /** Variants of a build-up, and changes of a variant, at most. */
 export const MOST_VARIANTS = 50;
@@ -20,19 +19,20 @@ const GOES_WITH: Readonly<Record<(typeof VERBS)[number], readonly string[]>> = {
 };
 
 const layerName = words("a layer's name, or its material where that occurs once");
+const example = "mineral wool slab";
 
 /** One change: exactly one verb, naming a layer of the build-up. */
-export const changeSchema: z.ZodType<WrittenChange> = z
+export const changeSchema = z
   .strictObject(
     {
-      swap: layerName.optional(),
-      for: layerSchema.optional(),
-      set: layerName.optional(),
-      add: layerSchema.optional(),
-      remove: layerName.optional(),
-      move: layerName.optional(),
-      before: layerName.optional(),
-      after: layerName.optional(),
+      swap: optional("The layer in whose place another comes, told by `for`", layerName, { example }),
+      for: optional("The layer that comes in its place", layerSchema),
+      set: optional("The layer of which keys are changed: those stand beside it", layerName, { example }),
+      add: optional("The layer that is put in, before or after another", layerSchema),
+      remove: optional("The layer that is taken out", layerName, { example }),
+      move: optional("The layer that is moved, before or after another", layerName, { example }),
+      before: optional("The layer that it comes before, on the room side of it", layerName, { example }),
+      after: optional("The layer that it comes after, on the outer side of it", layerName, { example }),
       ...LAYER_FIELDS,
     },
     { error: `${KIND_MARK}a change in braces, for example { set: mineral wool slab, thickness: 200 mm }` },
@@ -45,20 +45,27 @@ export const changeSchema: z.ZodType<WrittenChange> = z
     if (second !== undefined) issues.push(custom("change-two-verbs", { verbs }, value, [second]));
     if (verb === undefined || second !== undefined) return;
     const known = GOES_WITH[verb];
-    const given = Object.keys(value).filter((key) => key !== verb);
-    const fitting = given.filter((key) => known.includes(key));
-    for (const key of given.filter((one) => !known.includes(one)))
-      issues.push(custom("change-key", { key, verb, known }, value, [key]));
+    const given = Object.keys(value).filter((name) => name !== verb);
+    const fitting = given.filter((name) => known.includes(name));
+    for (const name of given.filter((one) => !known.includes(one)))
+      issues.push(custom("change-key", { key: name, verb, known }, value, [name]));
     if (known.length > 0 && given.length === 0) issues.push(custom("change-alone", { verb, known }, value));
     if (known.includes("before") && fitting.length > 1)
       issues.push(custom("change-two-places", { verb }, value, ["after"]));
-  });
+  })
+  .meta({ id: "change" });
+
+/** A change as it stands in the file, quantities read. */
+export type WrittenChange = z.output<typeof changeSchema>;
 
 /** One variant: a name and what is changed. */
-export const variantSchema: z.ZodType<WrittenVariant> = z.strictObject(
+export const variantSchema = z.strictObject(
   {
-    name: words("a name, for example deeper studs"),
-    changes: listOf("a list of changes, each in braces", changeSchema, MOST_CHANGES),
+    name: key("What the variant is called", words("a name, for example deeper studs"), { example: "deeper studs" }),
+    changes: key(
+      "What it changes, one thing after the other",
+      listOf("a list of changes, each in braces", changeSchema, MOST_CHANGES),
+    ),
   },
   { error: `${KIND_MARK}a variant with name and changes` },
 );

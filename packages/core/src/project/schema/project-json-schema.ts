@@ -1,0 +1,103 @@
+import * as z from "zod";
+import type { QuantityName } from "../../quantities/quantity-names.ts";
+import { readQuantity } from "../../quantities/read-quantity.ts";
+import { VOCABULARY } from "../../quantities/vocabulary.ts";
+import { LAYER_FIELDS } from "./schema-layer.ts";
+import { projectSchema } from "./schema-project.ts";
+import { LONGEST_TEXT } from "./schema-values.ts";
+
+/** The parts of a JSON Schema that tell the keys of a project file. */
+export interface KeySchema {
+  $ref?: string;
+  $defs?: Record<string, KeySchema>;
+  type?: string | string[];
+  description?: string;
+  default?: unknown;
+  examples?: unknown[];
+  enum?: unknown[];
+  const?: unknown;
+  minLength?: number;
+  maxLength?: number;
+  minItems?: number;
+  properties?: Record<string, KeySchema>;
+  required?: string[];
+  additionalProperties?: KeySchema | boolean;
+  items?: KeySchema;
+  prefixItems?: KeySchema[];
+  anyOf?: KeySchema[];
+  /** What counts where the key is left out, in words: in the JSON Schema `default`, where it can be written. */
+  usual?: string;
+  /** In the JSON Schema `examples`. */
+  example?: unknown;
+}
+
+/**
+ * The JSON Schema of a project file, as committed beside the package.
+ *
+ * @returns the schema of what may be written; parts that come again stand once
+ */
+export function projectJsonSchema(): Record<string, unknown> {
+  return schemaOfKeys(tellAsJsonSchema) as Record<string, unknown>;
+}
+
+/**
+ * The schema of a project file with what its keys tell of themselves.
+ *
+ * @param tell - what is done to each part at the end
+ * @returns parts that come again stand once, under `$defs`
+ */
+export function schemaOfKeys(tell: (schema: KeySchema) => void = () => {}): KeySchema {
+  const schema = z.toJSONSchema(projectSchema, {
+    io: "input",
+    unrepresentable: "any",
+    override: ({ jsonSchema }) => {
+      shareText(jsonSchema as KeySchema);
+      tell(jsonSchema as KeySchema);
+    },
+  }) as KeySchema;
+  const { change } = schema.$defs!;
+  for (const name of Object.keys(LAYER_FIELDS)) {
+    change!.properties![name] = { $ref: `#/$defs/layer/properties/${encodeURIComponent(name)}` };
+  }
+  const text: KeySchema = { type: "string", minLength: 1, maxLength: LONGEST_TEXT };
+  return { ...schema, title: "warmside project file", $defs: { ...schema.$defs, text } } as KeySchema;
+}
+
+/** Free text is a shared part. */
+function shareText(schema: KeySchema): void {
+  if (schema.maxLength !== LONGEST_TEXT) return;
+  schema.$ref = "#/$defs/text";
+  for (const key of ["type", "minLength", "maxLength"] as const) delete schema[key];
+}
+
+/** What counts where a key is left out, and its example, under the names of JSON Schema. */
+function tellAsJsonSchema(schema: KeySchema): void {
+  const { usual, example, description } = schema;
+  const written = usual === undefined ? undefined : asWritten(usual, schema);
+  if (written !== undefined) schema.default = written;
+  else if (usual !== undefined) schema.description = `${description}. Left out: ${usual}`;
+  if (example !== undefined) schema.examples = [example];
+  delete schema.usual;
+  delete schema.example;
+}
+
+/** The value as a file would have it; undefined where the words tell of no value. */
+function asWritten(usual: string, { $ref, type, enum: options }: KeySchema): unknown {
+  if (type === "boolean") return usual === "true";
+  if (options !== undefined) return options.includes(usual) ? usual : undefined;
+  const quantity = quantityOfRef($ref);
+  if (quantity === null) return type === "string" ? usual : undefined;
+  if (VOCABULARY[quantity].unit.written !== "") return readQuantity(usual, quantity).ok ? usual : undefined;
+  return Number.isFinite(Number(usual)) ? Number(usual) : undefined;
+}
+
+/**
+ * The quantity that a shared part of the schema is.
+ *
+ * @param ref - a reference within the schema
+ * @returns its name; null for any other part
+ */
+export function quantityOfRef(ref: string | undefined): QuantityName | null {
+  const name = ref?.replace(/^#\/\$defs\//, "").replace(/-/g, " ") ?? "";
+  return Object.hasOwn(VOCABULARY, name) ? (name as QuantityName) : null;
+}

@@ -1,0 +1,157 @@
+import { MONTHS_PER_YEAR } from "../../constants.ts";
+import { inSpeech } from "../../problems/wording.ts";
+import type { QuantityName } from "../../quantities/quantity-names.ts";
+import { kindInWords, rangeInWords } from "../../quantities/read-quantity.ts";
+import { VOCABULARY } from "../../quantities/vocabulary.ts";
+import { projectKeySchema, sharedPart } from "./keys-of-schema.ts";
+import { type KeySchema, quantityOfRef } from "./project-json-schema.ts";
+
+/** One key of the project file, as the reference tells it. */
+export interface ProjectKey {
+  /** The thing it belongs to and its name, such as "layer/thickness"; at the top of the file its name alone. */
+  path: string;
+  /** The thing it belongs to, such as "layer" or "layer/fasteners"; empty at the top of the file. */
+  thing: string;
+  key: string;
+  meaning: string;
+  isNeeded: boolean;
+  /** What may be written, in words. */
+  takes: string;
+  /** The quantity that it is, which has unit and range; null where it is none. */
+  quantity: QuantityName | null;
+  /** The unit that it is written with; null without one. */
+  unit: string | null;
+  /** The values that are possible, in words, with the unit; null where they are no quantity. */
+  range: string | null;
+  /** What counts where it is left out, in words; null where nothing does. */
+  usual: string | null;
+  /** As the file has it; null where the value is a thing with keys of its own. */
+  example: string | null;
+  /** The things with keys of their own that it leads to. */
+  leadsTo: readonly string[];
+}
+
+/**
+ * Every key that a project file may have, made from its schema.
+ *
+ * @returns the keys thing by thing, in the schema's order; those of a thing that stands in several places once
+ */
+export function projectKeys(): readonly ProjectKey[] {
+  const keys: ProjectKey[] = [];
+  const met = new Set<string>();
+  const visit = (thing: string, { properties = {}, required = [] }: KeySchema): void => {
+    if (met.has(thing)) return;
+    met.add(thing);
+    const inside: Inside[] = [];
+    for (const [key, schema] of Object.entries(properties)) {
+      if (isLayerKeyOfChange(schema)) continue;
+      const path = thing === "" ? key : `${thing}/${key}`;
+      const things = thingsIn(schema, path);
+      keys.push(keyOf(thing, key, path, schema, required.includes(key), things));
+      inside.push(...things);
+    }
+    for (const one of inside) visit(one.thing, one.schema);
+  };
+  visit("", projectKeySchema());
+  return keys;
+}
+
+/** A thing with keys of its own, and the part of the schema that tells them. */
+interface Inside {
+  thing: string;
+  schema: KeySchema;
+}
+
+function keyOf(
+  thing: string,
+  key: string,
+  path: string,
+  schema: KeySchema,
+  isNeeded: boolean,
+  things: readonly Inside[],
+): ProjectKey {
+  const quantity = quantityIn(schema);
+  const { example = exampleOf(schema) } = schema;
+  return {
+    path,
+    thing,
+    key,
+    meaning: schema.description ?? "",
+    isNeeded,
+    takes: formsInWords(schema, path),
+    quantity,
+    unit: quantity === null ? null : VOCABULARY[quantity].unit.written || null,
+    range: quantity === null ? null : rangeInWords(quantity),
+    usual: schema.usual ?? null,
+    example: example === undefined ? null : `${key}: ${inYaml(example)}`,
+    leadsTo: [...new Set(things.map((one) => one.thing))],
+  };
+}
+
+/** A change takes every key of a layer, which are told there. */
+function isLayerKeyOfChange({ $ref }: KeySchema): boolean {
+  return $ref?.startsWith("#/$defs/layer/properties/") ?? false;
+}
+
+/** The things that a part of the schema leads to; a shared one goes by its own name. */
+function thingsIn(schema: KeySchema, path: string): Inside[] {
+  const { $ref, anyOf, items, additionalProperties, properties } = schema;
+  if ($ref !== undefined) return thingsIn(sharedPart($ref), nameOfShared($ref));
+  if (properties !== undefined) return [{ thing: path, schema }];
+  const inside = [...(anyOf ?? []), ...(items ? [items] : [])];
+  if (typeof additionalProperties === "object") inside.push(additionalProperties);
+  return inside.flatMap((one) => thingsIn(one, path));
+}
+
+function nameOfShared(ref: string): string {
+  return ref.slice(ref.lastIndexOf("/") + 1).replace(/-(?!up)/g, " ");
+}
+
+function quantityIn({ $ref, anyOf }: KeySchema): QuantityName | null {
+  return quantityOfRef($ref) ?? anyOf?.map(quantityIn).find((one) => one !== null) ?? null;
+}
+
+/** The forms that a value may have, in words. */
+function formsInWords(schema: KeySchema, path: string): string {
+  const forms = (schema.anyOf ?? [schema]).map((form) => formInWords(form, path));
+  return inSpeech(
+    [...new Set(forms)].map((form) => form.replace(/,/g, ";")),
+    "or",
+  ).replace(/;/g, ",");
+}
+
+function formInWords(schema: KeySchema, path: string): string {
+  const { $ref, enum: options, const: only, type, items, minItems, prefixItems, additionalProperties } = schema;
+  const quantity = quantityOfRef($ref);
+  if (quantity !== null) return kindInWords(quantity);
+  if ($ref === "#/$defs/text") return "text";
+  if (options !== undefined) return inSpeech(options.map(String), "or");
+  if (only !== undefined) return String(only);
+  if (minItems === MONTHS_PER_YEAR) return "twelve of these";
+  if (prefixItems !== undefined) return `a pair of ${prefixItems.map((one) => formInWords(one, path)).join(" and ")}`;
+  if (items !== undefined) return `a list of ${formsInWords(items, path)}`;
+  if (type === "string" || Array.isArray(type)) return "text";
+  if (type === "boolean") return "true or false";
+  if (type === "integer") return "a whole number";
+  if (typeof additionalProperties === "object")
+    return `${nameOfThing(additionalProperties, path)} by names of your own`;
+  return `keys of ${nameOfThing(schema, path)}`;
+}
+
+function nameOfThing(schema: KeySchema, path: string): string {
+  const [first] = thingsIn(schema, path);
+  return first === undefined ? "its own" : `\`${first.thing}\``;
+}
+
+/** An example where the key tells none: that of its quantity, the first of its words, true. */
+function exampleOf(schema: KeySchema): unknown {
+  const quantity = quantityIn(schema);
+  if (quantity !== null) return VOCABULARY[quantity].example;
+  const [form] = schema.anyOf ?? [schema];
+  if (form?.enum !== undefined) return form.enum[0];
+  return form?.const ?? (form?.type === "boolean" ? true : undefined);
+}
+
+function inYaml(value: unknown): string {
+  return Array.isArray(value) ? `[${value.map(inYaml).join(", ")}]` : String(value);
+}
