@@ -29,18 +29,31 @@ const hashOf = (files) => {
   return hash.digest("hex");
 };
 
-const run = (command, args) => {
-  const done = spawnSync(command, args, {
-    cwd: root,
-    stdio: ["ignore", "ignore", "inherit"],
-    shell: process.platform === "win32",
-  });
+const onWindows = process.platform === "win32";
+
+const run = (command, args, advice = "") => {
+  const done = spawnSync(command, args, { cwd: root, stdio: ["ignore", "ignore", "inherit"], shell: onWindows });
   if (done.status !== 0) {
     process.stderr.write(
-      `Could not set up: "${command} ${args.join(" ")}" ended with ${done.status ?? done.error?.message}.\n`,
+      `Could not set up: "${command} ${args.join(" ")}" ended with ${done.status ?? done.error?.message}.${advice}\n`,
     );
     process.exit(1);
   }
+};
+
+const NEEDS_NETWORK =
+  "\nThe package registry could not be reached, and not all packages are on this machine. The first start needs a " +
+  "network; later ones do not.";
+
+/** Asks the registry, once and for no longer than 7 s, whether pnpm there is the one whose hash is pinned. */
+const isOfRegistry = (pnpm, pinned) => {
+  const args = ["view", pnpm, "dist.integrity", "--fetch-retries=0", "--fetch-timeout=6000"];
+  const done = spawnSync("npm", args, { cwd: root, encoding: "utf8", timeout: 7000, shell: onWindows });
+  const told = done.status === 0 ? /sha512-(\S+)/.exec(done.stdout)?.[1] : undefined;
+  if (told === undefined) return false;
+  if (Buffer.from(told, "base64").toString("hex") === pinned) return true;
+  process.stderr.write(`Could not set up: ${pnpm} of the registry is not the one whose hash package.json pins.\n`);
+  process.exit(1);
 };
 
 /** Does the step unless its inputs are as they were when it was last done and its output is there. */
@@ -63,8 +76,20 @@ const writeWhole = (file, text) => {
 const manifests = ["package.json", "packages/core/package.json", "packages/report/package.json"];
 await step("packages", [...manifests, "pnpm-lock.yaml", "pnpm-workspace.yaml"], "node_modules/vitest", () => {
   process.stderr.write("Installing the packages of the lock file …\n");
-  const pnpm = JSON.parse(readFileSync(join(root, "package.json"), "utf8")).packageManager;
-  run("npx", ["--yes", pnpm, "install", "--frozen-lockfile", "--prefer-offline"]);
+  const [pnpm, pinned] = JSON.parse(readFileSync(join(root, "package.json"), "utf8")).packageManager.split("+sha512.");
+  const network = isOfRegistry(pnpm, pinned);
+  run(
+    "npx",
+    [
+      "--yes",
+      ...(network ? [] : ["--offline"]),
+      pnpm,
+      "install",
+      "--frozen-lockfile",
+      network ? "--prefer-offline" : "--offline",
+    ],
+    network ? "" : NEEDS_NETWORK,
+  );
 });
 
 const climateFiles = filesBelow("climate").filter((file) => file.endsWith(".csv"));

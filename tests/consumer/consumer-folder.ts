@@ -65,7 +65,7 @@ export function consumerOfPackages(install: Install): Consumer {
     run(process.execPath, [join(ROOT, ".ci/set-up.mjs"), "--build"], ROOT);
     consumer.write("package.json", JSON.stringify({ name: "consumer", private: true, type: "module" }));
     for (const name of PACKAGES) {
-      const pnpm = JSON.parse(readFileSync(join(ROOT, "package.json"), "utf8")).packageManager;
+      const pnpm = JSON.parse(readFileSync(join(ROOT, "package.json"), "utf8")).packageManager.split("+")[0];
       const target = ["--pack-destination", join(folder, "packed")];
       run("npx", ["--yes", pnpm, "pack", ...target], join(ROOT, "packages", name));
     }

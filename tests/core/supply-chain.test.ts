@@ -61,7 +61,7 @@ describe("the packages that are asked for", () => {
   it("no script of a package is run on installing, pnpm itself comes in one version, and no registry is named", () => {
     const workspace = parse(text("pnpm-workspace.yaml")) as { allowBuilds: Record<string, boolean> };
     expect(Object.values(workspace.allowBuilds).every((allowed) => allowed === false)).toBe(true);
-    expect(JSON.parse(text("package.json")).packageManager).toMatch(/^pnpm@\d+\.\d+\.\d+$/);
+    expect(JSON.parse(text("package.json")).packageManager).toMatch(/^pnpm@\d+\.\d+\.\d+\+sha512\.[0-9a-f]{128}$/);
     expect(text(".npmrc") + text("pnpm-workspace.yaml")).not.toMatch(/registry|:\/\//);
   });
 });
