@@ -1,6 +1,7 @@
 import { dirname, resolve } from "node:path";
 import type { Line } from "./lines.ts";
 import type { ProgressStream } from "./progress.ts";
+import { type Questions, questionsAt } from "./questions-at.ts";
 import { type Terminal, terminalOf, textFor } from "./terminal.ts";
 
 /** The folders that relative paths start at. */
@@ -19,6 +20,8 @@ export interface CommandContext extends Folders {
   messages: Terminal;
   /** Prints lines on standard output at once, before the command has ended. */
   say(lines: readonly Line[]): Promise<void>;
+  /** Does work that asks somebody at a terminal; null where nobody can answer. */
+  questions: Questions | null;
   /** Where a long piece of work tells how far it is: standard error. */
   progress: ProgressStream;
 }
@@ -38,6 +41,8 @@ interface OutputStream {
 export interface ProcessParts {
   cwd(): string;
   env: Readonly<Record<string, string | undefined>>;
+  /** Left out where nobody can answer. */
+  stdin?: NodeJS.ReadStream;
   stdout: OutputStream;
   stderr: OutputStream;
 }
@@ -62,6 +67,7 @@ export function contextOf(parts: ProcessParts): CommandContext {
         if (lines.length === 0 || parts.stdout.write === undefined) resolve();
         else parts.stdout.write(textFor(lines, answers), () => resolve());
       }),
+    questions: parts.stdin?.isTTY === true && parts.stdout.isTTY === true ? questionsAt(parts.stdin, answers) : null,
     progress: parts.stderr,
   };
 }

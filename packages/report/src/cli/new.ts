@@ -6,25 +6,17 @@ import { CommandProblem, type CommandResult, done } from "./command-result.ts";
 import { writeWhole } from "./files/write-whole.ts";
 import { line } from "./lines.ts";
 import { placeFor } from "./new/place-for.ts";
-import { STARTER_FLOOR } from "./new/starter-floor.ts";
-import { starterHead } from "./new/starter-head.ts";
-import { STARTER_PARTITION } from "./new/starter-partition.ts";
-import { STARTER_ROOF } from "./new/starter-roof.ts";
-import { STARTER_WALL } from "./new/starter-wall.ts";
+import { type Element, STARTERS, type StarterAnswers, starterText } from "./new/starter.ts";
 import type { Registration } from "./registration.ts";
 
-const STARTERS = {
-  wall: STARTER_WALL,
-  roof: STARTER_ROOF,
-  floor: STARTER_FLOOR,
-  partition: STARTER_PARTITION,
-};
-
 interface NewOptions {
-  element: keyof typeof STARTERS;
-  climate: string;
+  element?: Element;
+  climate?: string;
   out?: string;
 }
+
+const USUAL_ELEMENT = "wall";
+const USUAL_CLIMATE = "de-bilt";
 
 /** `warmside new`: writes a commented project file to begin with. */
 export const registerNew: Registration = (program: Command, run): void => {
@@ -32,27 +24,48 @@ export const registerNew: Registration = (program: Command, run): void => {
     .command("new")
     .summary("write a commented project file to begin with")
     .description(
-      "Writes a project file for a wall, a roof, a floor or a partition between two rooms, with a remark at every line, ready to be changed and " +
-        "assessed.",
+      "Writes a project file for a wall, a roof, a floor or a partition between two rooms, with a remark at every line, " +
+        "ready to be changed and assessed. On a terminal, without options, it asks what you build, where and how it " +
+        "is used.",
     )
-    .addOption(new Option("--element <element>", "what to begin with").choices(Object.keys(STARTERS)).default("wall"))
-    .option("--climate <place>", "the place, as in the list of climates, or the path of a climate table", "de-bilt")
+    .addOption(new Option("--element <element>", "what to begin with (default: wall)").choices(Object.keys(STARTERS)))
+    .option(
+      "--climate <place>",
+      "the place, as in the list of climates, or the path of a climate table (default: de-bilt)",
+    )
     .option("--out <path>", "the file to write; without it my-ELEMENT.yaml")
     .addHelpText("after", "\nExample:\n  warmside new --element roof --climate oslo --out studio.yaml\n")
     .action((options: NewOptions) => run((context) => writeStarter(options, context)));
 };
 
 async function writeStarter(options: NewOptions, context: CommandContext): Promise<CommandResult> {
-  const shown = options.out ?? `my-${options.element}.yaml`;
-  if (shown === "") throw new CommandProblem("no-name", "The name after --out is empty. Write the file to make.");
-  const path = resolve(context.folder, shown);
-  if (existsSync(path)) {
-    throw new CommandProblem(
-      "is-there",
-      `${shown} is there already, and a project is never written over. Name another file with --out.`,
-    );
-  }
-  const climate = await placeFor(options.climate, dirname(path), context);
-  await writeWhole([{ path, shown, content: starterHead(options.element, climate) + STARTERS[options.element] }]);
+  const answers = await answersFrom(options, context);
+  const shown = options.out ?? `my-${answers.element}.yaml`;
+  const path = placeOf(shown, context);
+  await writeWhole([{ path, shown, content: starterText(answers) }]);
   return done([line(`Written: ${shown}`), line(`Change it to what you have, then:  warmside assess ${shown}`)]);
+}
+
+/** Asked at a terminal where no option says anything; else from the options. */
+async function answersFrom(options: NewOptions, context: CommandContext): Promise<StarterAnswers> {
+  const { element, climate, out } = options;
+  if (out !== undefined) placeOf(out, context);
+  const folder = dirname(resolve(context.folder, out ?? "my-project.yaml"));
+  if (Object.keys(options).length === 0 && context.questions !== null) {
+    const { askProject } = await import("./new/ask-project.ts");
+    return await context.questions((ask) => askProject(ask, folder, context));
+  }
+  const place = await placeFor(climate ?? USUAL_CLIMATE, folder, context);
+  return { element: element ?? USUAL_ELEMENT, climate: place, room: null, rain: null };
+}
+
+/** Where the project file goes: a place where nothing is. */
+function placeOf(shown: string, { folder }: CommandContext): string {
+  if (shown === "") throw new CommandProblem("no-name", "The name after --out is empty. Write the file to make.");
+  const path = resolve(folder, shown);
+  if (!existsSync(path)) return path;
+  throw new CommandProblem(
+    "is-there",
+    `${shown} is there already, and a project is never written over. Name another file with --out.`,
+  );
 }

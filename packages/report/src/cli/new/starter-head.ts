@@ -3,9 +3,10 @@
  *
  * @param element - "wall", "roof", "floor" or "partition"
  * @param climate - a place that is known, or the path of a climate table
+ * @param room - keys of the room inside, where they are known
  * @returns lines of YAML with comments
  */
-export function starterHead(element: string, climate: string): string {
+export function starterHead(element: string, climate: string, room: readonly string[] | null): string {
   return `# A project for warmside. Change what is not so with you, then run:  warmside assess FILE
 # Everything after a # is a remark. Every quantity has its unit: 140 mm, 20 °C, 55 %.
 
@@ -17,9 +18,11 @@ climate: ${climate}
 
 # The room inside.
 indoor:
-  heating: 20 °C              # what the thermostat is set to
-  humidity: class 3           # 1 store, 2 office or well-aired home, 3 not sure, 4 kitchen or hall, 5 laundry;
-                              # drying clay or washing belongs to 4 or 5. A measured value works too: 55 %
-
+${room === null ? USUAL_ROOM : room.map((key) => `  ${key}\n`).join("")}
 `;
 }
+
+const USUAL_ROOM = `  heating: 20 °C              # what the thermostat is set to
+  humidity: class 3           # 1 store, 2 office or well-aired home, 3 not sure, 4 kitchen or hall, 5 laundry;
+                              # drying clay or washing belongs to 4 or 5. A measured value works too: 55 %
+`;
