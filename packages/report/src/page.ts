@@ -9,7 +9,6 @@ export interface Page {
   language: string;
   style: string;
   first: Html;
-  contents: Html;
   main: readonly Html[];
   /** Plain data that travels inside the page. */
   data: unknown;
@@ -35,7 +34,6 @@ export async function document(page: Page): Promise<string> {
 <style>${markup(page.style)}</style></head>
 <body><a class="skip" href="#main">To the answer</a>
 <main id="main">${page.first}
-${page.contents}
 ${page.main}</main>
 <script type="application/json" id="result">${markup(jsonInHtml(page.data))}</script>
 </body></html>

@@ -119,3 +119,17 @@ function name(view: SectionView, { layer, name: own, part }: Slice): string {
   };
   return shorten(inWords[part], LONGEST_NAME);
 }
+
+/**
+ * The layer on which, or inside which, water at a node gathers.
+ *
+ * @param view - the section
+ * @param node - number of the node
+ * @returns the name of the layer on the outer side of a face, of the cut layer inside one
+ */
+export function governingLayerName(view: SectionView, node: number): { layer: string; isInside: boolean } {
+  const { ends, begins } = neighbours(view, node);
+  if (ends !== null && ends === begins) return { layer: name(view, ends), isInside: true };
+  const slice = begins ?? ends;
+  return { layer: slice === null ? "the surface" : name(view, slice), isInside: false };
+}

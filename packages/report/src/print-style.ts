@@ -2,107 +2,92 @@ import type { ProjectResult } from "@warmside/core";
 import { shorten, styleString } from "./escape.ts";
 
 /**
- * Rules for A4: running heads, page numbers, each build-up on a page of its own, nothing torn across pages.
+ * Rules for A4: running heads, page numbers, every part on a page of its own, a sheet on two, nothing torn. Text is
+ * 9.5 pt, and nothing is under 8 pt.
  *
  * @param result - the project's result: its name and the build-ups' stand in the running heads
+ * @param study - title of the study that the document is about; null for an assessment
  * @returns the rules
  */
-export function printRules(result: ProjectResult): string {
+export function printRules(result: ProjectResult, study: string | null): string {
   const project = styleString(shorten(result.project, LONGEST_HEAD));
-  const reference = result.reference ? styleString(shorten(result.reference, LONGEST_HEAD)) : '""';
-  const margins = `@page{size:A4;margin:19mm 15mm 16mm 18mm;
+  const reference = styleString(shorten([result.reference, study].filter(Boolean).join(" · "), LONGEST_HEAD));
+  const margins = `@page{size:A4;margin:16mm 14mm 14mm 16mm;
 @top-left{content:${project};${MARGIN_TEXT}}
 @top-right{content:${reference};${MARGIN_TEXT}}
-@bottom-left{content:"Moisture and heat, ISO 13788:2012";${MARGIN_TEXT}}
+@bottom-left{content:"Moisture to ISO 13788:2012, heat to ISO 6946:2017";${MARGIN_TEXT}}
 @bottom-right{content:"Page " counter(page) " of " counter(pages);${MARGIN_TEXT}}}`;
-  const named = result.buildUps.map(({ name }, index) => {
-    const head = styleString(`${index + 1} ${shorten(name, LONGEST_HEAD)}`);
-    return `@page build-up-${index + 1}{@top-right{content:${head};${MARGIN_TEXT}}}\n.page-${index + 1}{page:build-up-${index + 1}}`;
-  });
-  return [
-    margins,
-    ...named,
-    '@page closing{@top-right{content:"Site checklist and signature"}}',
-    `@media print{${PRINT}}`,
-  ].join("\n");
+  return [margins, `@page annex{@top-right{content:"Annex";${MARGIN_TEXT}}}`, `@media print{${PRINT}}`].join("\n");
 }
 
-const LONGEST_HEAD = 48;
-/** A table of more rows may break between them, its head repeated. */
-const ROWS_THAT_STAY_TOGETHER = 14;
+const LONGEST_HEAD = 60;
 const MARGIN_TEXT = "font:8pt Arial,'Liberation Sans',sans-serif;color:#4f585c";
 
-/** Greatest height of a drawing of a build-up on paper [cm]: its lettering then keeps 6 pt. */
-const DRAWING_HEIGHT = 7.4;
-
-/** A4 leaves room for two columns of a small type: most parts stand side by side, long tables break between rows. */
 const PRINT = `
-html{font-size:8.2pt}
-body{background:#fff;orphans:3;widows:3;line-height:1.32}
+html{font-size:9.5pt}
+body{background:#fff;orphans:3;widows:3;line-height:1.3}
 a{color:inherit;text-decoration:none}
-.skip,.parts,.screen-only{display:none}
-p{margin:.3rem 0 .45rem;max-width:none}
-ul,ol{max-width:none;margin:.3rem 0 .5rem}
-li{margin:.1rem 0}
-.contents{display:block;position:static;width:auto;height:auto;max-width:none;padding:0;margin-top:1rem;columns:3;break-inside:avoid}
-.contents h2{column-span:all}
-.contents .aside{display:inline}
+.skip,.screen-only{display:none}
+.running{display:block}
 main{max-width:none;margin:0;padding:0}
-main>section{margin-top:1rem;padding-top:.5rem}
-.build-up,#method,#checklist{break-before:page}
-main>.build-up,main>#method,main>#checklist{margin-top:0}
-#checklist,#signature{page:closing}
-h1{margin-bottom:.6rem;font-size:2.2rem}
-h2{font-size:1.5rem}
-h3{margin:.95rem 0 .3rem}
-h4{margin:.7rem 0 .2rem}
-h2,h3,h4,caption,summary{break-after:avoid;break-inside:avoid}
-p,.by-hand,.contents li,.part>ul>li,.origin li,#method>ul>li,#left-out>ul>li,#cautions>ul>li,#sources>ul>li,.five .conditions>li,figure,.scroll,tr,.room,.answer,.banner,.finding,.steps li,.key li,.checks li,.by-line{break-inside:avoid}
-.scroll:has(tbody>tr:nth-child(${ROWS_THAT_STAY_TOGETHER + 1})){break-inside:auto}
+main>section,main>details,.after-decision{margin-top:0;padding-top:0;border-top:0}
+.after-decision{margin-top:.7rem}
+.page,.breaks{break-before:page}
+p{margin:.25rem 0 .35rem;max-width:none}
+ul,ol{max-width:none;margin:.2rem 0 .4rem}
+li{margin:.08rem 0}
+h1{font-size:20pt;margin:0 0 .3rem}
+h2{font-size:14pt;margin:0 0 .2rem}
+h3{font-size:11pt;margin:.7rem 0 .2rem}
+h4{font-size:10.5pt;margin:.8rem 0 .2rem}
+h5{font-size:9.5pt;margin:.6rem 0 .15rem}
+h1,h2,h3,h4,h5,caption,.plot-title{break-after:avoid;break-inside:avoid}
+.aside,.unit,.remark,figcaption,.kicker,.strip,.marks{font-size:8.2pt}
+code{font-size:.9em}
+header.first{display:flex;flex-direction:column}
+header.first>.kicker{order:-3}
+header.first>h1{order:-2}
+header.first>.strip{order:-1;margin:0 0 .5rem;grid-template-columns:1fr 1fr}
+.strip>div{padding:.06rem 0}
+.verdict-line{font-size:12pt;padding:.35rem .7rem;margin:.1rem 0 .5rem}
+.row{padding:.35rem .6rem .25rem .7rem;margin:0 0 .25rem;grid-template-columns:22mm 1fr}
+.thumbnail{height:15mm}
+.contents{margin-top:.6rem;font-size:9.5pt}
+.contents ul{columns:2}
+.contents li{display:flex;justify-content:space-between;gap:.6rem;border-bottom:1px dotted var(--rule);padding:.05rem 0}
+.page-number{display:inline;font-variant-numeric:tabular-nums}
+.row,p,figure,tr,.boxes>li,.findings>li,.checks li,.steps li,.lines>div,.by-line,.verdict-line{break-inside:avoid}
+.scroll{overflow:visible;margin:.4rem 0;break-inside:avoid}
+.scroll:has(tbody>tr:nth-child(19)){break-inside:auto}
 thead{display:table-header-group}
-.scroll{overflow:visible;margin:.5rem 0}
-caption span,.covers{max-width:none}
-caption{padding-bottom:.2rem}
-table{font-size:7pt;width:100%;line-height:1.18}
-th,td{padding:.065rem .3rem}
-tbody>tr:first-child>*{padding-top:.22rem}
-.scroll:has(tbody>tr:nth-child(${ROWS_THAT_STAY_TOGETHER + 1})) table{font-size:6.6pt;line-height:1.12}
 tbody>tr:nth-child(-n+3){break-after:avoid}
 tbody>tr:nth-last-child(-n+3){break-before:avoid}
-table.long tbody th{min-width:0}
-table.sentences tbody th{min-width:4.2cm}
-.particulars,.facts{margin:0 0 .5rem}
-.particulars>div,.facts>div{padding:.1rem 0;grid-template-columns:minmax(6rem,9rem) 1fr}
-.five{margin-top:.7rem}
-.five>div{padding:.45rem 0;grid-template-columns:5.2rem 1fr}
-.answers ol{gap:.3rem}
-.answer{padding:.35rem .7rem .25rem}
-.banner{margin:.4rem 0 .6rem;padding:.55rem .9rem}
-.banner .facts{margin:.3rem 0 0;display:grid;grid-template-columns:1fr 1fr;gap:0 1.4rem}
-figure{margin:.4rem 0;max-width:12.5cm;margin-left:0}
-figure svg.drawing{max-height:${DRAWING_HEIGHT}cm}
-.pair,.beside{gap:0 1.2rem;margin:0 0 .2rem}
-.pair{grid-template-columns:1fr 1fr}
-.pair figure{max-width:100%}
-.pair:has(>figure.small){grid-template-columns:7cm 1fr}
-p:has(+.pair),p:has(+.scroll),.room>h3+p,.part>h3+p{break-after:avoid}
-.beside,.months{display:grid;grid-template-columns:8.2cm 1fr;gap:0 1.2rem}
-.beside .key .aside{display:inline}
-.key{margin-top:.4rem}
-.key li{margin:.15rem 0}
-.findings{display:block;columns:2;column-gap:1.4rem}
-.finding{margin:0 0 .55rem}
-.part>ul,.origin ul,#method>ul,#left-out>ul,#cautions>ul,#sources>ul,.five .conditions{columns:2;column-gap:1.8rem}
-.checks ul{columns:2;column-gap:1.8rem}
-#method,#left-out,#cautions,#sources{font-size:.95em}
-.checks h3{margin:.6rem 0 .1rem}
-.checks li{padding:.2rem 0 .2rem 1.7rem}
-.box{top:.3rem}
-.by-line{margin:1.3rem 0}
-.by-hand{padding:.2rem .8rem .3rem;margin:.6rem 0;box-decoration-break:clone;-webkit-box-decoration-break:clone}
-.by-hand h4{margin-top:.3rem}
-details::details-content{content-visibility:visible;display:block;block-size:auto}
-summary{list-style:none;color:inherit;font-weight:700}
-@supports not selector(details::details-content){details:not([open]){display:none}}
-.answer,.banner,.by-hand,tr.marked>*{print-color-adjust:exact;-webkit-print-color-adjust:exact}
+caption{font-size:9.5pt;padding-bottom:.15rem}
+caption span{max-width:none}
+table{font-size:8.2pt;line-height:1.2}
+table:has(td.w){width:100%}
+.months table{width:auto}
+.months{gap:0 5mm}
+th,td{padding:.07rem .3rem}
+table.long tbody th,td.phrase,td.prose{min-width:0}
+.lines{font-size:8.6pt;margin:.4rem 0}
+.lines>div{padding:.18rem 0}
+figure{margin:.3rem 0;max-width:none}
+.section-and-heat{grid-template-columns:92mm 1fr;gap:0 6mm}
+.section-and-heat.lying{grid-template-columns:104mm 1fr}
+figure.wide svg.plot{width:118mm}
+.statement p{margin:.15rem 0}
+.findings>li{margin:.15rem 0}
+.columns,.lists{columns:2;column-gap:7mm}
+.lists .checks{break-inside:avoid}
+.lists h3{margin-top:0}
+.boxes>li,.checks li{padding:.06rem 0 .06rem 1.5rem}
+.box{top:.15rem;width:.8rem;height:.8rem}
+.by-line{margin:.9rem 0}
+.by-hand{padding:.15rem .7rem .3rem;margin:.4rem 0;box-decoration-break:clone;-webkit-box-decoration-break:clone}
+.annex:not([open]){display:none}
+.annex{page:annex;break-before:page}
+.annex>summary{list-style:none}
+.annex-of:first-of-type{break-before:auto}
+.row,.verdict-line,.by-hand,tr.marked>*,.glance td,.beyond-words{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 svg{print-color-adjust:exact;-webkit-print-color-adjust:exact}`;

@@ -1,17 +1,19 @@
 import type { ProjectResult } from "@warmside/core";
+import { annex } from "./annex/annex.ts";
+import { contents, type Entry } from "./contents.ts";
+import { conditions } from "./decision/conditions.ts";
+import { decision, rowOrder } from "./decision/decision-page.ts";
+import { designConditions } from "./design-conditions.ts";
 import { embeddedData } from "./embedded-data.ts";
 import { shorten } from "./escape.ts";
+import { type Html, html } from "./html.ts";
 import { document } from "./page.ts";
-import { buildUpPages } from "./sections/build-up.ts";
-import { cautions } from "./sections/cautions.ts";
+import { pagePlan } from "./page-plan.ts";
 import { checklist } from "./sections/checklist.ts";
-import { contents } from "./sections/contents.ts";
-import { firstPage } from "./sections/first-page.ts";
-import { leftOut } from "./sections/left-out.ts";
-import { method } from "./sections/method.ts";
-import { signature } from "./sections/signature.ts";
-import { sources } from "./sections/sources.ts";
-import { workedOutFor } from "./sections/worked-out-for.ts";
+import { methodAndSources } from "./sections/closing.ts";
+import { sheet } from "./sheet/sheet.ts";
+import { documentStrip, fingerprintOf } from "./strip.ts";
+import { type Study, studyOf, studyPages } from "./studies/study.ts";
 import { styleSheet } from "./style.ts";
 
 /** What a document says of itself; only what the caller gives is printed. */
@@ -25,49 +27,106 @@ export interface DocumentStrip {
 
 /** What the caller may add; nothing else gets in. */
 export interface ReportOptions {
-  /** Whether the annex with every figure is added (default not). */
+  /** Whether the annex is open, and so printed (default folded away). */
   annex?: boolean;
   strip?: DocumentStrip;
-  /** Date of the report, worded by the caller; none is printed without. */
-  date?: string;
-  /** How much is told of the variants: a short table, or everything (default short). */
+  /** Whether variants are told of in short, in the annex, or are the document's own subject (default short). */
   comparison?: "short" | "whole";
   /** Style rules of the caller's own, after the page's own; its colours are custom properties. */
   style?: string;
 }
 
 /**
- * The report of a project: one self-contained HTML text.
+ * The report of a project: one self-contained HTML text. A result that holds a study becomes the study's own document.
  *
- * @param result - what `assessProject` gives
- * @param options - a date to print, how much is told of variants, style rules
+ * @param result - what `assessProject` gives, or a study
+ * @param options - the strip, the annex, how much is told of variants, style rules
  * @returns the file's text; the same result and options give the same text everywhere
  * @throws Error when a figure of the result is not finite or a plot cannot be drawn
  */
 export async function renderReport(result: ProjectResult, options: ReportOptions = {}): Promise<string> {
-  const place = await workedOutFor(result);
   const { comparison = "short" } = options;
-  const buildUps = await Promise.all(
-    result.buildUps.map((buildUp, index) => buildUpPages(result, buildUp, index + 1, comparison)),
-  );
+  const study = await studyOf(result, comparison === "whole");
+  const strip = documentStrip(result, options.strip ?? {}, await fingerprintOf(result));
+  const { first, main } =
+    study === null ? await assessment(result, strip, options.annex === true) : await ofStudy(result, strip, study);
   return document({
-    title: `${shorten(result.project, LONGEST_TITLE)}: moisture and heat report`,
+    title: shorten(
+      study === null ? `${result.project}: moisture and heat report` : `${study.title}: ${result.project}`,
+      LONGEST_TITLE,
+    ),
     language: "en-GB",
-    style: styleSheet(result, options.style),
-    first: firstPage(result, options.date ?? null),
-    contents: contents(result),
-    main: [
-      place,
-      ...buildUps,
-      method(result),
-      leftOut(),
-      cautions(),
-      sources(result),
-      checklist(result),
-      signature(result),
-    ],
+    style: styleSheet(result, study?.title ?? null, options.style),
+    first,
+    main,
     data: embeddedData(result, comparison),
   });
 }
 
 const LONGEST_TITLE = 120;
+
+interface Pages {
+  first: Html;
+  main: Html[];
+}
+
+/** Decision, conditions, design conditions, sheets, method, checklist, annex. */
+async function assessment(result: ProjectResult, strip: Html, isAnnexOpen: boolean): Promise<Pages> {
+  const order = rowOrder(result);
+  const plan = pagePlan(result, order);
+  const sheets = await Promise.all(result.buildUps.map((buildUp, index) => sheet(result, buildUp, index + 1, true)));
+  const breaks = plan.breaks.map((place) => order[place]!);
+  return {
+    first: html`${head("Moisture and heat assessment", result.project, strip, decision(result, order, breaks))}
+<div class="after-decision${plan.conditionsApart ? " page" : null}">${conditions(result)}${contents(plan.entries)}</div>`,
+    main: [
+      designConditions(result),
+      ...sheets,
+      methodAndSources(result),
+      checklist(result),
+      await annex(result, isAnnexOpen),
+    ],
+  };
+}
+
+/** The study's answer, plot and tables; behind it the conditions, and the sheets of the build-ups it is about. */
+async function ofStudy(result: ProjectResult, strip: Html, study: Study): Promise<Pages> {
+  const numbers = study.answers.map(({ number }) => number);
+  const sheets = await Promise.all(numbers.map((number) => sheet(result, result.buildUps[number - 1]!, number, false)));
+  const entries: Entry[] = [
+    { id: "answer", title: "Answer", page: null },
+    ...(study.parts.length > 1
+      ? study.parts.map(({ name, number }) => ({
+          id: `study-${number}`,
+          title: `${number} ${shorten(name, 60)}: ${study.title.toLowerCase()}`,
+          page: null,
+        }))
+      : []),
+    ...(study.details === null ? [] : [{ id: "details", title: "Continuity, costs and quantities", page: null }]),
+    { id: "design-conditions", title: "Design conditions", page: null },
+    ...numbers.map((number) => ({
+      id: `build-up-${number}`,
+      title: `Sheet ${number} ${shorten(result.buildUps[number - 1]!.name, 60)}`,
+      page: null,
+    })),
+    { id: "method", title: "Method and sources", page: null },
+  ];
+  return {
+    first: head(result.project, study.title, strip, html`${studyPages(study)}`),
+    main: [
+      ...(study.details === null
+        ? []
+        : [
+            html`<section id="details" class="page"><h2>Continuity, costs and quantities</h2>${study.details}</section>`,
+          ]),
+      contents(entries),
+      designConditions(result),
+      ...sheets,
+      methodAndSources(result),
+    ],
+  };
+}
+
+function head(kicker: string, title: string, strip: Html, body: Html): Html {
+  return html`<header class="first" id="answer"><p class="kicker">${kicker}</p><h1>${title}</h1>${body}${strip}</header>`;
+}

@@ -1,4 +1,5 @@
 import type { FindingSeverity, JudgementWord } from "@warmside/core";
+import type { Mark } from "./decision/marks.ts";
 import { type Html, markup } from "./html.ts";
 
 /**
@@ -8,7 +9,17 @@ import { type Html, markup } from "./html.ts";
  * @returns a small decorative drawing; the word itself always stands beside it
  */
 export function judgementSign(word: JudgementWord): Html {
-  return sign(`sign ${CLASSES[word]}`, JUDGEMENT_SHAPES[word]);
+  return sign(CLASSES[word], JUDGEMENT_SHAPES[word]);
+}
+
+/**
+ * A sign for one of the three marks.
+ *
+ * @param mark - pass, conditions, fail or untold
+ * @returns a small decorative drawing; words stand beside it
+ */
+export function markSign(mark: Mark): Html {
+  return sign(MARK_CLASSES[mark], JUDGEMENT_SHAPES[JUDGEMENT_OF_MARK[mark]]);
 }
 
 /**
@@ -18,15 +29,30 @@ export function judgementSign(word: JudgementWord): Html {
  * @returns a small decorative drawing; the word itself always stands beside it
  */
 export function severitySign(severity: FindingSeverity): Html {
-  return sign(`sign ${severity}`, SEVERITY_SHAPES[severity]);
+  return sign(severity, SEVERITY_SHAPES[severity]);
 }
 
 /** Name of the style for each judgement. */
 export const CLASSES: Readonly<Record<JudgementWord, string>> = {
   sound: "sound",
-  "sound with conditions": "conditions",
+  "sound with conditions": "conditional",
   "change it": "change",
   "beyond this method": "beyond",
+};
+
+const JUDGEMENT_OF_MARK: Readonly<Record<Mark, JudgementWord>> = {
+  pass: "sound",
+  conditions: "sound with conditions",
+  fail: "change it",
+  untold: "beyond this method",
+};
+
+/** Name of the style for each mark: a pass looks as a sound judgement does. */
+export const MARK_CLASSES: Readonly<Record<Mark, string>> = {
+  pass: CLASSES.sound,
+  conditions: CLASSES["sound with conditions"],
+  fail: CLASSES["change it"],
+  untold: CLASSES["beyond this method"],
 };
 
 const TRIANGLE = '<path d="M10 2L19 18H1z"/><path d="M10 8v5M10 14.5v1.6" class="cut"/>';
@@ -46,5 +72,7 @@ const SEVERITY_SHAPES: Readonly<Record<FindingSeverity, string>> = {
 };
 
 function sign(name: string, shape: string): Html {
-  return markup(`<svg class="${name}" viewBox="0 0 20 20" width="20" height="20" aria-hidden="true">${shape}</svg>`);
+  return markup(
+    `<svg class="sign ${name}" viewBox="0 0 20 20" width="20" height="20" aria-hidden="true">${shape}</svg>`,
+  );
 }

@@ -6,25 +6,27 @@ import { printRules } from "./print-style.ts";
  * The page's style sheet: screen, telephone, dark theme and print.
  *
  * @param result - the project's result, for the running heads in print
+ * @param study - title of the study that the document is about; null for an assessment
  * @param own - rules of the caller's own, which stand last and so win
  * @returns the rules as one text
  * @throws RangeError when the caller's rules would end the style element
  */
-export function styleSheet(result: ProjectResult, own = ""): string {
+export function styleSheet(result: ProjectResult, study: string | null, own = ""): string {
   if (/<\//.test(own)) throw new RangeError("rules of one's own must not hold </, which would end the style sheet");
   const dark = `@media screen and (prefers-color-scheme:dark){:root{${DARK}}${darkDrawingRules()}}`;
   return [
     `:root{${LIGHT}}`,
     TEXT,
     LAYOUT,
-    ANSWER,
+    DECISION,
+    SHEET,
     TABLES,
-    SLIDING,
     FIGURES,
     LISTS,
+    TELEPHONE,
     ALONE,
     dark,
-    printRules(result),
+    printRules(result, study),
     own,
   ]
     .join("\n")
@@ -38,84 +40,95 @@ ${judgementColours("light")};--sound-tint:#e6f3ee;--conditions-tint:#fbf1dc;--ch
 const DARK = `color-scheme:dark;--ink:#eceae4;--soft:#b3babb;--paper:#171c1e;--tint:#22292c;--rule:#454d51;--link:#7cc4ee;
 ${judgementColours("dark")};--sound-tint:#17312a;--conditions-tint:#362a14;--change-tint:#3a2317;--beyond-tint:#27263a;--ground:var(--paper);--shade:rgb(0 0 0/.75)`;
 
-/** A scale of sizes by a minor third from 17 px; a serif to read, a sans for figures. */
+/** A serif to read, a sans for figures, lists of facts and captions. */
 const TEXT = `
 *{box-sizing:border-box}
 html{font-size:106.25%;-webkit-text-size-adjust:100%;scroll-padding-top:1rem}
-body{margin:0;background:var(--paper);color:var(--ink);font-family:Charter,"Bitstream Charter","Iowan Old Style",Georgia,Gelasio,"Liberation Serif",serif;line-height:1.5;overflow-wrap:anywhere}
-h1,h2,h3,h4{line-height:1.15;text-wrap:balance;font-weight:700}
-h1{font-size:2.48rem;margin:.2rem 0 1.2rem;letter-spacing:-.015em}
-h2{font-size:1.73rem;margin:0 0 .4rem;letter-spacing:-.01em}
-h3{font-size:1.2rem;margin:2.4rem 0 .7rem}
-h4{font-size:1rem;margin:1.6rem 0 .4rem}
-p{margin:.5rem 0 .8rem;max-width:42rem}
+body{margin:0;background:var(--paper);color:var(--ink);font-family:Charter,"Bitstream Charter","Iowan Old Style",Georgia,Gelasio,"Liberation Serif",serif;line-height:1.45;overflow-wrap:anywhere}
+h1,h2,h3,h4,h5{line-height:1.2;text-wrap:balance;font-weight:700}
+h1{font-size:2rem;margin:.1rem 0 .7rem;letter-spacing:-.012em}
+h2{font-size:1.45rem;margin:0 0 .4rem;letter-spacing:-.008em}
+h3{font-size:1.12rem;margin:1.4rem 0 .4rem}
+h4{font-size:1.02rem;margin:1.6rem 0 .4rem}
+h5{font-size:.95rem;margin:1.1rem 0 .3rem}
+p{margin:.45rem 0 .6rem;max-width:44rem}
 a{color:var(--link);text-underline-offset:.15em}
 a:focus-visible,summary:focus-visible,.scroll:focus-visible{outline:3px solid var(--link);outline-offset:2px}
-em.verdict{font-style:italic;font-weight:700}
-td em.verdict{white-space:nowrap}
-code{font-size:.85em}
-.aside,.source,.limit,.unit,.remark,figcaption{color:var(--soft);font-size:.83rem}
-.limit{font-weight:400;font-style:normal}
-.kicker{font-family:Arial,"Liberation Sans",Helvetica,sans-serif;font-size:.83rem;color:var(--soft);margin:0 0 .3rem}
+em.verdict{font-style:italic;font-weight:700;white-space:nowrap}
+code{font-size:.88em}
+.aside,.unit,.remark,figcaption,.kicker,.strip,.contents,.marks,.lines,.plot-title,.mark,caption{font-family:Arial,"Liberation Sans",Helvetica,sans-serif}
+.aside,.unit,.remark,figcaption,.kicker{color:var(--soft);font-size:.85rem}
+.kicker{margin:0 0 .3rem}
+.hidden{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 .skip{position:absolute;left:-100rem;background:var(--paper);padding:.5rem 1rem}
 .skip:focus{left:.5rem;top:.5rem;z-index:2}`;
 
 const LAYOUT = `
-main{max-width:53rem;margin:0 auto;padding:2.5rem 1.25rem 5rem}
-main>section{margin-top:4.5rem;padding-top:1.6rem;border-top:3px solid var(--ink)}
-.contents{margin:2rem 0 0;font-family:Arial,"Liberation Sans",Helvetica,sans-serif;font-size:.83rem}
-.contents h2{font-size:.83rem;margin:0 0 .4rem;letter-spacing:0}
-.contents ul,.parts ul{list-style:none;margin:0;padding:0}
-.contents li{padding:.18rem 0;line-height:1.3}
-.parts{font-family:Arial,"Liberation Sans",Helvetica,sans-serif;font-size:.83rem;margin:1.2rem 0}
-.parts ul{columns:2 15rem;column-gap:2rem}
-.parts li{padding:.15rem 0;break-inside:avoid}
-@media (min-width:70rem){
-.contents{position:fixed;top:0;left:max(0rem,calc(50vw - 38rem));width:15.5rem;height:100vh;overflow-y:auto;padding:2.6rem 1rem 2rem 1.25rem;margin:0}
-main{margin-left:max(16.5rem,calc(50vw - 21rem));margin-right:1rem}
-.contents .aside{display:block;font-size:.75rem}}
-.pair{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,21rem),1fr));gap:0 1.6rem;margin:0 0 .6rem;align-items:start}
-.beside{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,17rem),1fr));gap:0 1.8rem;align-items:start}`;
-
-const ANSWER = `
-.particulars,.facts{margin:0 0 1.2rem;font-size:.92rem}
-.particulars>div,.facts>div{display:grid;grid-template-columns:minmax(7rem,11rem) 1fr;gap:0 1rem;padding:.22rem 0;border-bottom:1px solid var(--rule)}
-.particulars dt,.facts dt{color:var(--soft)}
+main{max-width:56rem;margin:0 auto;padding:2rem 1.25rem 4rem}
+main>section,main>details,.after-decision{margin-top:3.2rem;padding-top:1.2rem;border-top:3px solid var(--ink)}
+.strip{margin:1.4rem 0 0;font-size:.85rem;display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,19rem),1fr));gap:0 1.6rem}
+.strip>div{display:grid;grid-template-columns:6.6rem 1fr;gap:.6rem;padding:.16rem 0;border-bottom:1px solid var(--rule)}
+.strip dt,.lines dt{color:var(--soft)}
 dd{margin:0}
-.five{margin:1.5rem 0 0;border-top:3px solid var(--ink)}
-.five>div{display:grid;grid-template-columns:6.5rem 1fr;gap:.2rem 1.2rem;padding:.85rem 0;border-bottom:1px solid var(--rule)}
-.five>div>dt{font-weight:700}
-.five ul{margin:0;padding-left:1.1rem}
-.answers ol{list-style:none;margin:0;padding:0;display:grid;gap:.8rem}
-.answer,.banner{display:grid;grid-template-columns:1.7rem 1fr;gap:.6rem;padding:.8rem 1rem .7rem;background:var(--tone);border-left:5px solid var(--mark)}
-.answer p,.banner p{margin:0 0 .25rem}
-.answer .name{font-weight:700;font-size:1.05rem}
-.answer .figures{font-size:.88rem;color:var(--soft)}
-.answer .name .aside{font-weight:400}
-.answer .limit,.banner .limit,.answer .aside,.banner .aside{color:inherit}
-.banner{margin:1rem 0 1.4rem;padding:1.1rem 1.2rem}
-.banner .word{font-size:1.3rem}
-.banner .facts{margin:.8rem 0 0}
-.judgement{color:var(--mark)}
+.contents{margin:1.4rem 0 0;font-size:.9rem}
+.contents ul{list-style:none;margin:0;padding:0;columns:2 18rem;column-gap:2rem;max-width:none}
+.contents li{padding:.14rem 0;margin:0;break-inside:avoid}
+.page-number{display:none}
+.columns{columns:2 18rem;column-gap:2rem;max-width:none}
+summary{cursor:pointer}
+summary h2{display:inline}
+.running{display:none}
+@media (min-width:70rem){.contents{font-size:.85rem}}`;
+
+const DECISION = `
+.question{font-style:italic;margin:0 0 .3rem}
+.verdict-line{font-size:1.25rem;line-height:1.35;padding:.5rem .9rem;margin:.3rem 0 1rem;max-width:none;background:var(--tone);border-left:6px solid var(--mark)}
+.rows{list-style:none;margin:0;padding:0;max-width:none}
+.row{display:grid;grid-template-columns:4.6rem 1fr;gap:0 1rem;padding:.6rem .7rem .5rem .8rem;margin:0 0 .4rem;background:var(--tone);border-left:6px solid var(--mark)}
+.row p{margin:.1rem 0;max-width:none}
+.row .name{font-weight:700}
+.row .name .aside{font-weight:400;color:inherit}
+.thumbnail{width:100%;height:3.4rem;border:1px solid var(--rule);background:var(--paper)}
+.marks{list-style:none;display:flex;flex-wrap:wrap;gap:.1rem 1.1rem;margin:.15rem 0;padding:0;font-size:.85rem;max-width:none}
+.marks li,.mark{display:inline-flex;gap:.3rem;align-items:center;margin:0}
+.sign{width:1.05em;height:1.05em;flex:none;fill:var(--ink);vertical-align:-.12em}
+.sign .ring{fill:none;stroke:var(--ink);stroke-width:2.4}
+.sign .cut{fill:none;stroke:var(--paper);stroke-width:2.2;stroke-linecap:round;stroke-linejoin:round}
+.sign.sound{fill:var(--sound)}.sign.sound .ring{stroke:var(--sound)}
+.sign.conditional,.sign.caution{fill:var(--conditions)}.sign.conditional .ring{stroke:var(--conditions)}
+.sign.change,.sign.fault{fill:var(--change)}
+.sign.beyond,.sign.note{fill:var(--beyond)}.sign.beyond .ring,.sign.note .ring{stroke:var(--beyond)}
 .sound{--mark:var(--sound);--tone:var(--sound-tint)}
-.conditions{--mark:var(--conditions);--tone:var(--conditions-tint)}
+.conditional{--mark:var(--conditions);--tone:var(--conditions-tint)}
 .change{--mark:var(--change);--tone:var(--change-tint)}
 .beyond{--mark:var(--beyond);--tone:var(--beyond-tint)}
-.fault{--mark:var(--change)}
-.caution{--mark:var(--conditions)}
-.note{--mark:var(--beyond)}
-.sign{width:1.45rem;height:1.45rem;fill:var(--mark);margin-top:.1rem}
-.sign .ring{fill:none;stroke:var(--mark);stroke-width:2.4}
-.sign .cut{fill:none;stroke:var(--paper);stroke-width:2.2;stroke-linecap:round;stroke-linejoin:round}
-@media (max-width:38rem){.five>div,.particulars>div,.facts>div{grid-template-columns:1fr}.answer,.banner{padding-left:.7rem;padding-right:.7rem}h1{font-size:2.05rem}}`;
+.study-answers{padding-left:0;list-style:none;max-width:none}
+.study-part{margin-top:1.6rem}`;
 
+const SHEET = `
+.sheet>.front>h2{border-left:6px solid var(--mark);padding-left:.6rem}
+.section-and-heat{display:grid;grid-template-columns:minmax(0,23rem) minmax(0,1fr);gap:0 1.6rem;align-items:start}
+.section-and-heat.lying{grid-template-columns:minmax(0,27rem) minmax(0,1fr)}
+.lines{margin:.8rem 0;font-size:.88rem}
+.lines>div{padding:.22rem 0;border-bottom:1px solid var(--rule)}
+.months{display:grid;grid-template-columns:max-content minmax(0,1fr);gap:0 1.6rem;align-items:start}
+.statement{padding-top:1.6rem}
+.statement p{margin:.25rem 0 .5rem}
+.beyond-words{background:var(--beyond-tint);padding:.6rem .9rem}
+.by-hand{--ground:var(--tint);background:var(--ground);padding:.2rem 1rem .6rem;margin:1rem 0}
+.steps{font-variant-numeric:tabular-nums lining-nums;font-size:.92rem}
+.pair{display:block}`;
+
+/**
+ * A table wider than the page slides sideways in its frame. A shade lies at the edge that hides something: four
+ * backgrounds, of which the two that cover the shades move with the table.
+ */
 const TABLES = `
-.scroll{overflow-x:auto;margin:1.1rem 0}
-table{border-collapse:collapse;font-family:Arial,"Liberation Sans",Helvetica,sans-serif;font-size:.8rem;line-height:1.35;min-width:min(100%,22rem);overflow-wrap:normal}
-table.long tbody th{min-width:9.5rem}
+.scroll{overflow-x:auto;margin:.9rem 0}
+table{border-collapse:collapse;font-family:Arial,"Liberation Sans",Helvetica,sans-serif;font-size:.85rem;line-height:1.3;overflow-wrap:normal}
+caption{text-align:left;font-weight:700;font-size:.9rem;padding:0 0 .3rem;caption-side:top}
 caption span{display:block;max-width:calc(100vw - 2.6rem);position:sticky;left:0}
-caption{text-align:left;font-weight:700;font-size:.86rem;padding:0 0 .4rem;caption-side:top}
-th,td{padding:.3rem .55rem;vertical-align:top;border-bottom:1px solid var(--rule)}
+th,td{padding:.22rem .5rem;vertical-align:top;border-bottom:1px solid var(--rule)}
 th:first-child,td:first-child{padding-left:0}
 thead th{vertical-align:bottom;border-bottom:1.5px solid var(--ink);font-weight:700}
 tbody th,tfoot th{font-weight:400;text-align:left}
@@ -123,65 +136,60 @@ tfoot th,tfoot td{border-top:1.5px solid var(--ink);border-bottom:0;font-weight:
 td,thead th{text-align:right;font-variant-numeric:tabular-nums lining-nums;white-space:nowrap}
 thead th{white-space:normal}
 .w,thead th:first-child{text-align:left;white-space:normal}
-.unit{display:block;font-weight:400;font-size:.74rem;white-space:nowrap}
-.remark{display:block;font-size:.74rem}
-.covers{font-family:Arial,"Liberation Sans",Helvetica,sans-serif;font-size:.74rem;line-height:1.35;margin:.35rem 0 0;color:var(--soft);position:sticky;left:0;max-width:min(42rem,calc(100vw - 2.6rem))}
-.covers .limit{font-size:inherit}
-.number{display:inline-block;min-width:1.3em;font-weight:700}
-.basis{white-space:nowrap}
-tr.marked>*{background:var(--tint);font-weight:700}`;
-
-/**
- * A table wider than the page slides sideways in its frame. A shade lies at the edge that hides something: four
- * backgrounds, of which the two that cover the shades move with the table. Where the browser can tell, a line says it too.
- * On a telephone words keep a width that holds a few of them, so that a row does not stand as high as its longest text
- * is long.
- */
-const SLIDING = `
-@media screen{.scroll{container-type:scroll-state;background:linear-gradient(to right,var(--ground) 35%,transparent) left/2.2rem 100% no-repeat local,linear-gradient(to left,var(--ground) 35%,transparent) right/2.2rem 100% no-repeat local,linear-gradient(to right,var(--shade),transparent) left 1px top 1px/.8rem calc(100% - 2px) no-repeat scroll,linear-gradient(to left,var(--shade),transparent) right 1px top 1px/.8rem calc(100% - 2px) no-repeat scroll}}
-@media screen and (max-width:38rem){
-table.long tbody th{min-width:7.5rem}
-table.sentences tbody th{min-width:9.5rem}
-td.phrase{min-width:8rem}
-td.prose{min-width:16rem}
-.scroll{scrollbar-width:thin}
-@container scroll-state(scrollable:x){caption span::after{content:"slide the table →";display:block;font-weight:400;font-size:.78rem;color:var(--soft)}}}`;
+.unit{display:block;font-weight:400;white-space:nowrap}
+.remark{display:block}
+.number{display:inline-block;min-width:1.1em;font-weight:700}
+tr.marked>*{background:var(--tint);font-weight:700}
+.glance td{text-align:center;background:var(--tone)}
+.glance th.w{text-align:center}
+.bar{display:block;margin-top:.25em}
+@media screen{.scroll{background:linear-gradient(to right,var(--ground) 35%,transparent) left/2.2rem 100% no-repeat local,linear-gradient(to left,var(--ground) 35%,transparent) right/2.2rem 100% no-repeat local,linear-gradient(to right,var(--shade),transparent) left 1px top 1px/.8rem calc(100% - 2px) no-repeat scroll,linear-gradient(to left,var(--shade),transparent) right 1px top 1px/.8rem calc(100% - 2px) no-repeat scroll}}`;
 
 const FIGURES = `
-figure{margin:1.2rem 0;max-width:33rem}
-figure.small{max-width:32rem}
-figure.wide{max-width:36rem}
+figure{margin:.8rem 0;max-width:26rem}
+figure.wide{max-width:38rem}
 figure svg{display:block;width:100%;height:auto}
-figcaption{margin-top:.4rem;line-height:1.4}
-.wet{font-weight:700}
-details{margin:.8rem 0}
-summary{cursor:pointer;color:var(--link)}`;
+figure svg.sign,figure svg.mark-shape{display:inline-block;width:1em;height:1em;vertical-align:-.12em}
+figcaption{margin-top:.25rem;line-height:1.35}
+.plot-title{margin:.3rem 0 .2rem;font-size:.95rem}
+.mark-key>span{display:inline-block;margin-right:1.1em}`;
 
 const LISTS = `
-ul,ol{padding-left:1.3rem;max-width:44rem}
-li{margin:.2rem 0}
-.key{font-family:Arial,"Liberation Sans",Helvetica,sans-serif;font-size:.85rem;margin-top:1.8rem}
-.key li{padding-left:.3rem;margin:.4rem 0}
-.key li::marker{font-weight:700}
-.key .aside{display:block;font-size:.75rem}
-.findings{list-style:none;padding:0;display:grid;gap:.9rem}
-.finding{display:grid;grid-template-columns:1.7rem 1fr;gap:.5rem}
-.finding p{margin:0 0 .2rem}
-.finding .sign{width:1.2rem;height:1.2rem}
-.by-hand{--ground:var(--tint);background:var(--ground);padding:.2rem 1.2rem .8rem;margin:1.6rem 0}
-.by-hand h4{margin-top:1rem}
-.steps{font-variant-numeric:tabular-nums lining-nums;font-size:.92rem}
-.checks ul{list-style:none;padding:0}
-.checks li{padding:.35rem 0 .35rem 2rem;position:relative;border-bottom:1px solid var(--rule)}
-.box{position:absolute;left:0;top:.5rem;width:1.05rem;height:1.05rem;border:1.5px solid var(--ink)}
-.by-line{margin:2.2rem 0}
-.line{display:inline-block;width:min(20rem,60%);border-bottom:1px solid var(--ink);height:1em}
-.line.short{width:9rem}`;
+ul,ol{padding-left:1.2rem;max-width:46rem}
+li{margin:.15rem 0}
+.findings,.boxes,.checks ul{list-style:none;padding:0}
+.findings>li{display:grid;grid-template-columns:1.2rem 1fr;gap:.4rem;margin:.35rem 0}
+.findings .sign{margin-top:.2em}
+.boxes>li,.checks li{padding:.12rem 0 .12rem 1.6rem;position:relative}
+.box{position:absolute;left:0;top:.35rem;width:.9rem;height:.9rem;border:1.5px solid var(--ink)}
+.checks li{border-bottom:1px solid var(--rule)}
+.by-line{margin:1.4rem 0;display:flex;flex-wrap:wrap;gap:1rem 2rem;max-width:none}
+.line{display:inline-block;width:13rem;border-bottom:1px solid var(--ink);height:1em}
+.line.short{width:7rem}`;
+
+const TELEPHONE = `
+@media screen and (max-width:40rem){
+html{font-size:100%}
+main{padding:1rem .9rem 3rem}
+h1{font-size:1.5rem;margin-bottom:.4rem}
+main>section,main>details,.after-decision{margin-top:2rem}
+.verdict-line{font-size:1.1rem;padding:.4rem .6rem}
+.row{grid-template-columns:1fr;padding:.5rem .6rem}
+.row .thumbnail{display:none}
+.section-and-heat,.section-and-heat.lying,.months{display:block}
+.statement{padding-top:0}
+.strip>div{grid-template-columns:6.2rem 1fr;gap:.5rem}
+td.phrase{min-width:8rem}
+td.prose{min-width:14rem}
+table.long tbody th{min-width:8.5rem}
+table.sentences tbody th{min-width:10rem}
+.scroll{scrollbar-width:thin}
+}`;
 
 /** The checklist can be shown, and printed, alone: its link is a place in the page, no script is needed. */
 const ALONE = `
 .from-alone{display:none}
-body:has(#checklist-alone:target) .contents,main:has(#checklist-alone:target)>:not(#checklist){display:none}
+main:has(#checklist-alone:target)>:not(#checklist){display:none}
 main:has(#checklist-alone:target) .to-alone{display:none}
 main:has(#checklist-alone:target) .from-alone{display:inline}
 main:has(#checklist-alone:target)>#checklist{border-top:0;margin-top:0}`;

@@ -42,13 +42,13 @@ export const SEVERITY_WORDS: Readonly<Record<FindingSeverity, string>> = {
 };
 
 /**
- * A way through, for a sentence.
+ * A heat-flow path, for a sentence.
  *
  * @param name - the section's name
- * @returns such as "the section between framing"; "the whole build-up" where there is one way only
+ * @returns such as "between framing"; "one path" where there is one only
  */
-export function wayWords(name: string): string {
-  return name === "whole" ? "the whole build-up" : `the section ${name}`;
+export function pathWords(name: string): string {
+  return name === "whole" ? "one path" : name;
 }
 
 /** A sentence with its first letter large: texts that begin with a layer's name come small. */

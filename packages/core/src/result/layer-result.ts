@@ -43,6 +43,10 @@ export interface FramingResult {
   name: string;
   material: string;
   conductivity: number;
+  /** μ, dry; null for metal and mineral framing, which is counted for heat alone. */
+  vapourResistanceFactor: number | null;
+  source: string;
+  basis: ValueBasis;
   share: number;
   /** Where the share comes from, in words with its numbers. */
   origin: string;

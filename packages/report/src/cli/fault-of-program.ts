@@ -1,5 +1,5 @@
+import { version } from "../version.ts";
 import { type Line, line } from "./lines.ts";
-import { version } from "./version.ts";
 
 /**
  * What is said when the program itself is at fault: short, with what a report of it should hold.

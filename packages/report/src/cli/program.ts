@@ -1,4 +1,5 @@
 import { Command, CommanderError } from "commander";
+import { version } from "../version.ts";
 import type { CommandContext } from "./command-context.ts";
 import { CommandProblem, type CommandResult, done, refused } from "./command-result.ts";
 import { COMMANDS } from "./commands.ts";
@@ -7,7 +8,6 @@ import { paragraph } from "./lines.ts";
 import type { Run } from "./registration.ts";
 import { textFor } from "./terminal.ts";
 import { usageProblem } from "./usage-problem.ts";
-import { version } from "./version.ts";
 
 /** What is printed on each stream, and how the command ends. */
 export interface Answer {

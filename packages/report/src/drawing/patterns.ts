@@ -31,19 +31,6 @@ export function hatchOf(layer: Pick<LayerResult, "type" | "kind" | "group" | "co
   return "mineral";
 }
 
-/** What each hatch stands for, in the key beside the drawing. */
-export const HATCH_WORDS: Readonly<Record<Hatch, string>> = {
-  timber: "timber",
-  "wood board": "wood-based board",
-  "soft insulation": "insulation, wool or fibre",
-  "stiff insulation": "insulation, foam or board",
-  mineral: "plaster, masonry, stone or glass",
-  skin: "plastic, rubber or bitumen",
-  metal: "metal",
-  sheet: "sheet",
-  air: "air",
-};
-
 /**
  * The fill patterns of a drawing.
  *
@@ -71,8 +58,8 @@ export function patternId(id: string, hatch: Hatch): string {
   return `${id}-${hatch.replace(" ", "-")}`;
 }
 
-/** Size of every text of a drawing [px]: at the size at which it is printed no less than 6 pt. */
-export const LETTERING = 14;
+/** Size of every text of a drawing [px]: at the size at which it is printed no less than 8 pt. */
+export const LETTERING = 11.5;
 
 /** Font of every text of a drawing. */
 export const FONT: string = `font-family='${DRAWING_FONT}'`;

@@ -1,5 +1,6 @@
 import type { JudgementWord } from "@warmside/core";
 import { PALETTE } from "../palette.ts";
+import type { Fill, Shape } from "./plot.ts";
 
 /** Each judgement by a shape, and by the colour it has everywhere on the page, so that it reads without either. */
 export const MARKS: Readonly<Record<JudgementWord, { shape: string; colour: string }>> = {
@@ -9,18 +10,26 @@ export const MARKS: Readonly<Record<JudgementWord, { shape: string; colour: stri
   "beyond this method": { shape: "diamond", colour: PALETTE.beyond.light },
 };
 
+const WORDS = Object.keys(MARKS);
+
 /**
- * How judgements are marked in a plot: by shape and colour, in one key.
+ * How judgements are marked in a plot: by shape and colour. The key stands in the caption.
  *
- * @param words - the judgements that occur
- * @returns vega-lite channels `shape`, `fill` and `stroke` over the field `judgement`
+ * @returns vega-lite channels `shape` and `fill` over the field `judgement`
  */
-export function judgementChannels(words: readonly JudgementWord[]): Record<string, unknown> {
-  const domain = (Object.keys(MARKS) as JudgementWord[]).filter((word) => words.includes(word));
-  const scale = (of: "shape" | "colour"): object => ({ domain, range: domain.map((word) => MARKS[word][of]) });
-  const legend = { columns: 2, symbolSize: 110, symbolStrokeWidth: 1 };
+export function judgementChannels(): { shape: Shape; fill: Fill } {
   return {
-    shape: { field: "judgement", type: "nominal", scale: scale("shape"), legend },
-    fill: { field: "judgement", type: "nominal", scale: scale("colour"), legend },
+    shape: {
+      field: "judgement",
+      type: "nominal",
+      scale: { domain: WORDS, range: Object.values(MARKS).map(({ shape }) => shape) },
+      legend: null,
+    },
+    fill: {
+      field: "judgement",
+      type: "nominal",
+      scale: { domain: WORDS, range: Object.values(MARKS).map(({ colour }) => colour) },
+      legend: null,
+    },
   };
 }

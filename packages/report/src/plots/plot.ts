@@ -1,56 +1,92 @@
 import type { TopLevelSpec } from "vega-lite";
 import { DRAWING_FONT, PALETTE } from "../palette.ts";
 
-/** A plot as data: what it shows in words, and how it is drawn. */
+/**
+ * A kind of plot: its specification without data. It is compiled and parsed once, and every drawing gives it its own
+ * rows. Nothing in it hangs on the width of a text, so that it is drawn alike with and without a canvas: sizes,
+ * paddings and the room for axis labels are fixed, and keys stand in the caption.
+ */
+export interface PlotKind {
+  readonly spec: TopLevelSpec;
+  /** Size of the whole field where it is made of several [px]. */
+  readonly size?: { readonly width: number; readonly height: number };
+}
+
+type Encoding = NonNullable<Extract<TopLevelSpec, { mark: unknown }>["encoding"]>;
+/** Channels of a specification that several layers share. */
+export type X = NonNullable<Encoding["x"]>;
+export type Y = NonNullable<Encoding["y"]>;
+export type Fill = NonNullable<Encoding["fill"]>;
+export type Shape = NonNullable<Encoding["shape"]>;
+export type Part = Extract<TopLevelSpec, { vconcat: unknown }>["vconcat"][number];
+
+/** A row of a plot's data. */
+export type Row = Readonly<Record<string, string | number | boolean | null>>;
+
+/** One drawing: what it shows in words, its kind, and its rows by the names that the kind gives its data. */
 export interface Plot {
   /** What it shows, short; read out as the plot's name. */
   title: string;
   /** What there is to see in it, in plain sentences. */
   description: string;
-  /** vega-lite specification, plain data. */
-  spec: TopLevelSpec;
+  kind: PlotKind;
+  data: Readonly<Record<string, readonly Row[]>>;
 }
 
-/** The schema that every specification names. */
-export const PLOT_SCHEMA = "https://vega.github.io/schema/vega-lite/v6.json";
-
-/** Width and height of a plot that stands alone, axes and key counted [px]. */
+/** Width of every plot, axes counted [px]; on A4 it is printed at 11.8 cm, on a telephone it fills the width. */
 export const PLOT_WIDTH = 500;
-export const PLOT_HEIGHT = 340;
 
-/** A plot that keeps to its outer size whatever its labels need. */
-export const FIT: Readonly<Record<string, string>> = { type: "fit", contains: "padding" };
+/** Size of every text [px]: at 11.8 cm no less than 8 pt. */
+export const PLOT_TEXT = 12.5;
 
-/** One look for all plots: quiet axes, horizontal guide lines, text large enough for a telephone. */
-export const PLOT_CONFIG: Readonly<Record<string, unknown>> = {
-  font: DRAWING_FONT,
-  background: "transparent",
-  aria: false,
-  view: { stroke: PALETTE.rule.light },
-  axis: {
-    labelFontSize: 13,
-    titleFontSize: 13,
-    titleFontWeight: "normal",
-    labelColor: PALETTE.ink.light,
-    titleColor: PALETTE.ink.light,
-    domainColor: PALETTE.faintInk.light,
-    tickColor: PALETTE.faintInk.light,
-    gridColor: PALETTE.rule.light,
-    labelFlush: false,
-  },
-  axisQuantitative: { format: "~f" },
-  axisX: { grid: false },
-  axisY: { titleAngle: 0, titleAlign: "left", titleAnchor: "end", titleBaseline: "bottom", titleY: -24, tickCount: 5 },
-  header: { labelFontSize: 13, labelFontWeight: "bold", labelColor: PALETTE.ink.light, title: null, labelPadding: 4 },
-  legend: {
-    orient: "bottom",
-    title: null,
-    labelFontSize: 13,
-    labelColor: PALETTE.ink.light,
-    symbolSize: 420,
-    symbolStrokeWidth: 2.5,
-    labelLimit: 0,
-    columnPadding: 18,
-  },
-  text: { fontSize: 13, color: PALETTE.ink.light },
-};
+/** The schema that every specification names. */
+const PLOT_SCHEMA = "https://vega.github.io/schema/vega-lite/v6.json";
+
+/**
+ * What the kinds have in common: a look of quiet axes and horizontal guide lines, and a fixed layout.
+ *
+ * @param padding - room around the field for labels and titles [px]
+ * @returns members of a specification
+ */
+export function layout(
+  padding: { left: number; right: number; top: number; bottom: number } = { left: 52, right: 14, top: 26, bottom: 42 },
+): Pick<TopLevelSpec, "$schema" | "padding" | "autosize" | "config"> {
+  return {
+    $schema: PLOT_SCHEMA,
+    padding,
+    autosize: { type: "none" },
+    config: {
+      font: DRAWING_FONT,
+      background: "transparent",
+      aria: false,
+      view: { stroke: PALETTE.rule.light },
+      axis: {
+        labelFontSize: PLOT_TEXT,
+        titleFontSize: PLOT_TEXT,
+        titleFontWeight: "normal",
+        labelColor: PALETTE.ink.light,
+        titleColor: PALETTE.ink.light,
+        domainColor: PALETTE.faintInk.light,
+        tickColor: PALETTE.faintInk.light,
+        gridColor: PALETTE.rule.light,
+        labelFlush: false,
+        labelOverlap: false,
+        labelLimit: 0,
+      },
+      axisQuantitative: { format: "~f" },
+      axisX: { grid: false, minExtent: 18, maxExtent: 18, titlePadding: 6 },
+      axisY: {
+        minExtent: 34,
+        maxExtent: 34,
+        titleAngle: 0,
+        titleAlign: "left",
+        titleAnchor: "end",
+        titleBaseline: "bottom",
+        titleX: -40,
+        titleY: -9,
+        tickCount: 5,
+      },
+      text: { fontSize: PLOT_TEXT, color: PALETTE.ink.light },
+    },
+  };
+}

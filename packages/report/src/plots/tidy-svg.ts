@@ -30,7 +30,7 @@ const UNREAD = new RegExp(
     ' (?:class|xmlns(?::\\w+)?|version|aria-\\w+|role|pointer-events|stroke-miterlimit)="[^"]*"',
     ' (?:stroke-|fill-)?opacity="1"',
     ' stroke-width="1"',
-    ' font-size="13px"',
+    ' font-size="12.5px"',
     ` font-family="${escapeText(DRAWING_FONT)}"`,
     ' [xy]2="0"',
   ].join("|"),
@@ -45,7 +45,7 @@ const UNROUNDED = /^(?:font|id$|clip-path$|stroke-dasharray$)|opacity$/;
 function tidyAttribute(whole: string, name: string, value: string): string {
   if (UNROUNDED.test(name)) return whole;
   const rounded = value.replace(/-?\d+\.\d+(?:e-?\d+)?|-?\d+e-\d+/g, (figure) => {
-    const tenth = Number(Number(figure).toFixed(1));
+    const tenth = Math.round(Number(figure) * 10) / 10;
     return String(Object.is(tenth, -0) ? 0 : tenth);
   });
   return name === "transform" && rounded === "translate(0,0)" ? "" : ` ${name}="${rounded}"`;

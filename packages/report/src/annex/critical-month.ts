@@ -1,0 +1,52 @@
+import { dewPoint } from "@warmside/core";
+import { type Html, html } from "../html.ts";
+import { fixed, millimetres, PER_CENT, trimmed } from "../numbers.ts";
+import { isCut, placeOf } from "../places.ts";
+import type { SectionView } from "../section-view.ts";
+import { tableMarkup } from "../table.ts";
+import { pathWords } from "../words.ts";
+import { moistureByHandPart } from "./moisture-by-hand.ts";
+import type { AnnexOf, Part } from "./part.ts";
+
+/** The critical month: every node of the governing path, and the hand check. */
+export function criticalMonthPart({ view, buildUp }: AnnexOf): Part | null {
+  if (!view) return null;
+  return {
+    heading: `Critical month: ${view.deciding.month}`,
+    body: html`${nodeTable(view)}${moistureByHandPart(view, buildUp)}`,
+  };
+}
+
+function nodeTable(view: SectionView): Html {
+  const { deciding } = view;
+  const wet = new Set(deciding.planes.map(({ node }) => node));
+  return tableMarkup({
+    caption: `${deciding.month}: every node from the room surface outwards, ${pathWords(view.section.name)}`,
+    columns: [
+      { head: "Place", kind: "words" },
+      { head: "Depth", unit: "mm", kind: "figures" },
+      { head: "sd", unit: "m", kind: "figures" },
+      { head: "Temperature", unit: "°C", kind: "figures" },
+      { head: "Saturation", unit: "Pa", kind: "figures" },
+      { head: "Vapour", unit: "Pa", kind: "figures" },
+      { head: "Humidity", unit: "%", kind: "figures" },
+      { head: "Dew point", unit: "°C", kind: "figures" },
+    ],
+    rows: deciding.nodes.map((node) => [
+      html`${nodePlace(view, node.node)}${wet.has(node.node) ? html` <strong class="wet">(water)</strong>` : null}`,
+      millimetres(node.depth),
+      trimmed(node.sd, 4),
+      fixed(node.temperature, 2),
+      fixed(node.saturationPressure, 1),
+      fixed(node.vapourPressure, 1),
+      fixed((node.vapourPressure / node.saturationPressure) * PER_CENT, 1),
+      fixed(dewPoint(node.vapourPressure), 2),
+    ]),
+    marked: deciding.nodes.flatMap(({ node }, index) => (wet.has(node) ? [index] : [])),
+  });
+}
+
+/** A face in full words, a cut inside a layer by its layer alone: the depth stands beside it. */
+function nodePlace(view: SectionView, node: number): string {
+  return isCut(view, node) ? `inside layer ${view.deciding.nodes[node]!.layer! + 1}` : placeOf(view, node);
+}

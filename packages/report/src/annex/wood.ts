@@ -1,0 +1,103 @@
+import { type BuildUpResult, TRACE, type WoodResult } from "@warmside/core";
+import { type Html, html } from "../html.ts";
+import { fixed, gramsPerArea, PER_CENT } from "../numbers.ts";
+import { tableMarkup } from "../table.ts";
+import { shortMonth } from "../words.ts";
+import type { AnnexOf, Part } from "./part.ts";
+
+/** Moisture content that the wooden layers come to, month by month. */
+export function woodPart({ buildUp, view }: AnnexOf): Part | null {
+  const governing = view === null ? null : buildUp.moisture?.governing;
+  const shown = buildUp.wood.filter(({ sectionIndex }) => sectionIndex === (governing ?? sectionIndex));
+  const wood = shown.length > 0 ? shown : ofWettestSection(buildUp.wood);
+  if (wood.length === 0) return null;
+  const table = tableMarkup({
+    caption: "Moisture content of the wood, % of dry mass, at its inner and outer face",
+    columns: [
+      { head: "Month", kind: "words" },
+      ...wood.flatMap((layer) => [
+        { head: `${headOf(layer, wood)} inner`, kind: "figures" as const },
+        { head: `${headOf(layer, wood)} outer`, kind: "figures" as const },
+      ]),
+    ],
+    rows: wood[0]!.months.map(({ month }, index) => [
+      shortMonth(month),
+      ...wood.flatMap(({ months }) => [percentOf(months[index]!.inner), percentOf(months[index]!.outer)]),
+    ]),
+  });
+  const over = buildUp.wood.filter(({ monthsOverLimit }) => monthsOverLimit > 0);
+  const words =
+    over.length === 0
+      ? `By vapour alone no wood passes 20 % in any month; construction moisture is treated separately.${besideWater(buildUp)}`
+      : over
+          .map(
+            ({ layer, name, section, monthsOverLimit }) =>
+              `Layer ${layer + 1}, ${name}${section === "whole" ? "" : ` (${section})`}: over 20 % in ${monthsOverLimit} ${monthsOverLimit === 1 ? "month" : "months"}.`,
+          )
+          .join(" ");
+  return {
+    heading: "Wood moisture",
+    body: html`<p>${words} Equilibrium moisture content overstates short wet spells.</p>${table}${others(buildUp.wood, wood)}`,
+  };
+}
+
+/** Water that condenses beside the wood, which its equilibrium with the air does not count. */
+function besideWater({ moisture }: BuildUpResult): string {
+  const most = Math.max(0, ...(moisture?.sections ?? []).map(({ withinMonth }) => withinMonth.peak.amount));
+  return most > TRACE ? ` Up to ${gramsPerArea(most)} of condensate lies beside it, which this does not count.` : "";
+}
+
+/** A layer by its number, with its way through where another column has the same number. */
+function headOf(layer: WoodResult, shown: readonly WoodResult[]): string {
+  const isTwice = shown.some((other) => other !== layer && other.layer === layer.layer);
+  return `layer ${layer.layer + 1}${isTwice ? ` ${layer.section}` : ""}`;
+}
+
+/** Wood of the other ways through: the month in which each comes to most. */
+function others(all: readonly WoodResult[], shown: readonly WoodResult[]): Html | null {
+  const rest = all.filter((wood) => !shown.includes(wood));
+  if (rest.length === 0) return null;
+  return tableMarkup({
+    caption: "Wood along the other paths: its wettest month",
+    columns: [
+      { head: "Wood", kind: "words" },
+      { head: "Path", kind: "words" },
+      { head: "Wettest month", kind: "words" },
+      { head: "Moisture then", unit: "% of dry mass", kind: "figures" },
+      { head: "Months over 20 %", kind: "figures" },
+    ],
+    rows: rest.map((wood) => {
+      const wettest = wettestMonth(wood);
+      return [
+        `${wood.layer + 1} ${wood.name}`,
+        wood.section,
+        wettest.month,
+        percentOf(Math.max(wettest.inner, wettest.outer)),
+        fixed(wood.monthsOverLimit, 0),
+      ];
+    }),
+  });
+}
+
+function wettestMonth({ months }: WoodResult): WoodResult["months"][number] {
+  return months.reduce((most, month) =>
+    Math.max(month.inner, month.outer) > Math.max(most.inner, most.outer) ? month : most,
+  );
+}
+
+/** Where the governing way through has no wood: the way through whose wood comes to most. */
+function ofWettestSection(wood: readonly WoodResult[]): WoodResult[] {
+  const [wettest] = byMoisture(wood);
+  return wood.filter(({ sectionIndex }) => sectionIndex === wettest?.sectionIndex);
+}
+
+function percentOf(fraction: number): string {
+  return fixed(fraction * PER_CENT, 1);
+}
+
+/** Wooden layers, the one that comes to most first. */
+function byMoisture(wood: readonly WoodResult[]): WoodResult[] {
+  const most = ({ months }: WoodResult): number =>
+    Math.max(...months.map(({ inner, outer }) => Math.max(inner, outer)));
+  return [...wood].sort((one, other) => most(other) - most(one));
+}

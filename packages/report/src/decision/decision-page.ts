@@ -1,0 +1,164 @@
+import type { BuildUpResult, ProjectResult, Remedy } from "@warmside/core";
+import { thumbnail } from "../drawing/section-drawing.ts";
+import { shorten } from "../escape.ts";
+import { type Html, html } from "../html.ts";
+import { fixed, millimetres } from "../numbers.ts";
+import { MARK_CLASSES, markSign } from "../signs.ts";
+import { standardWords } from "../standard-words.ts";
+import { surfaceFelt } from "../surface-felt.ts";
+import { ELEMENT_WORDS, sentence } from "../words.ts";
+import { answerSentence } from "./answer-sentence.ts";
+import { type Mark, type Marks, marksOf, worstOf } from "./marks.ts";
+
+/**
+ * The decision: the question, one sentence that answers it, and a row for every build-up with its three marks.
+ *
+ * @param result - the project's result
+ * @param order - build-ups by index, as `rowOrder` gives them
+ * @param breaks - indices of build-ups whose row begins a page in print
+ * @returns question, answer and rows
+ */
+export function decision(result: ProjectResult, order: readonly number[], breaks: readonly number[]): Html {
+  const asked = result.buildUps.map((buildUp) => ({
+    name: shorten(buildUp.name, LONGEST_NAME),
+    judgement: buildUp.judgement.word,
+    meetsTarget: meets(marksOf(buildUp)),
+  }));
+  const { word, sentence: answer } = answerSentence(asked);
+  return html`<p class="question">${result.query?.question ?? "May the build-ups be closed as drawn?"}</p>
+<p class="verdict-line ${ANSWER_CLASSES[word]}"><strong>${word}</strong>${answer.slice(word.length)}</p>
+<ol class="rows">${order.map((index) => row(result.buildUps[index]!, index, result.rooms, breaks.includes(index)))}</ol>
+<p class="aside">Sound, dry and dries out speak of vapour diffusion through whole layers. <a href="#left-out">What is left out</a></p>`;
+}
+
+const LONGEST_NAME = 60;
+
+/**
+ * Build-ups in the order of the rows: what must change stands first.
+ *
+ * @param result - the project's result
+ * @returns indices; else the order of the file
+ */
+export function rowOrder({ buildUps }: ProjectResult): number[] {
+  const mustChange = (index: number): number => (buildUps[index]!.judgement.word === "change it" ? 0 : 1);
+  return buildUps.map((_, index) => index).sort((one, other) => mustChange(one) - mustChange(other) || one - other);
+}
+
+const ANSWER_CLASSES = { Yes: "sound", "Yes, on conditions": "conditional", No: "change", "Cannot be told": "beyond" };
+
+function meets({ heat }: Marks): boolean | null {
+  return heat === null || heat === "untold" ? null : heat === "pass";
+}
+
+function row(buildUp: BuildUpResult, index: number, rooms: ProjectResult["rooms"], breaks: boolean): Html {
+  const marks = marksOf(buildUp);
+  const lines = rowLines(buildUp, rooms);
+  return html`<li class="row ${MARK_CLASSES[worstOf(marks)]}${breaks ? " breaks" : null}">${thumbnail(buildUp, `thumb-${index + 1}`)}<div>
+<p class="name"><a href="#build-up-${index + 1}">${index + 1} ${shorten(buildUp.name, LONGEST_NAME)}</a> <span class="aside">${ELEMENT_WORDS[buildUp.element].toLowerCase()}</span></p>
+<ul class="marks">${markWords(buildUp, marks).map(([mark, words]) => html`<li>${markSign(mark)}${words}</li>`)}</ul>
+${lines.map(({ head, words }) => html`<p>${head === null ? null : html`<strong>${head}</strong> `}${words}</p>`)}
+</div></li>`;
+}
+
+/** The three marks with their words. */
+function markWords({ heat, target, judgement }: BuildUpResult, marks: Marks): [Mark, string][] {
+  const required = heat?.requiredTemperatureFactor ?? null;
+  const factor = heat === null ? "" : ` ${fixed(heat.temperatureFactor, 2)}`;
+  const against = required === null ? (heat === null ? "" : ", none required") : `, required ${fixed(required, 2)}`;
+  const u =
+    heat === null
+      ? "U-value: cannot be told"
+      : `U-value ${fixed(heat.transmittance, 2)} W/(m²·K)${target === null ? ", no target" : `, target ${fixed(target, 2)}`}: ${marks.heat === null ? "not asked" : HEAT_WORDS[marks.heat]}`;
+  return [
+    [
+      marks.moisture,
+      `Moisture: ${marks.moisture === "fail" && judgement.word !== "change it" ? "fails" : MOISTURE_WORDS[marks.moisture]}`,
+    ],
+    [marks.surface, `Inside surface fRsi${factor}${against}: ${SURFACE_WORDS[marks.surface]}`],
+    [marks.heat ?? "pass", u.replace(": not asked", "")],
+  ];
+}
+
+const MOISTURE_WORDS: Readonly<Record<Mark, string>> = {
+  pass: "sound",
+  conditions: "sound with conditions",
+  fail: "change it",
+  untold: "cannot be told",
+};
+const SURFACE_WORDS: Readonly<Record<Mark, string>> = {
+  pass: "met",
+  conditions: "on conditions",
+  fail: "missed",
+  untold: "cannot be told",
+};
+const HEAT_WORDS: Readonly<Record<Mark, string>> = {
+  pass: "met",
+  conditions: "met",
+  fail: "missed",
+  untold: "cannot be told",
+};
+
+/** A paragraph of a row. */
+export interface RowLine {
+  head: string | null;
+  words: string;
+}
+
+/**
+ * What a row says: what was found, what else speaks against it, the standard's own result where it differs, and what to
+ * change it to.
+ *
+ * @param buildUp - a build-up of the result
+ * @param rooms - the project's rooms
+ * @returns paragraphs
+ */
+export function rowLines(buildUp: BuildUpResult, rooms: ProjectResult["rooms"]): RowLine[] {
+  const { judgement, beyond } = buildUp;
+  if (beyond !== null) return [line(null, `${sentence(beyond.reason)} ${sentence(beyond.askFor)}`)];
+  const felt = surfaceFelt(buildUp, rooms);
+  const also = alsoFound(buildUp);
+  const standard = standardWords(buildUp);
+  const remedy = remedyWords(buildUp);
+  return [
+    line(null, `${felt === null ? "" : `${felt} `}${sentence(judgement.short)}`),
+    ...(also === "" ? [] : [line("Also:", also)]),
+    ...(standard?.differs ? [line("ISO 13788 alone:", standard.words)] : []),
+    ...(remedy === null ? [] : [line("Change it to:", remedy)]),
+  ];
+}
+
+function line(head: string | null, words: string): RowLine {
+  return { head, words };
+}
+
+/** Findings that are named beside the decisive one whatever their place in the list: water that drips, faults, wet wood. */
+const NAMED = new Set(["surface-condensation", "surface-drops", "wood-moisture", "junction-condensation"]);
+const MOST_ALSO = 2;
+
+function alsoFound({ findings, judgement }: BuildUpResult): string {
+  return findings
+    .filter(({ id, code, severity, short }) => {
+      if (id === judgement.decisive || short === judgement.short) return false;
+      return severity === "fault" || (severity === "caution" && NAMED.has(code));
+    })
+    .slice(0, MOST_ALSO)
+    .map(({ short }) => sentence(short))
+    .join(" ");
+}
+
+/** The first remedy, with what comes of it; where none was found, what to do. */
+function remedyWords(buildUp: BuildUpResult): string | null {
+  const [first] = buildUp.remedies;
+  const isAsked = buildUp.judgement.word === "change it" || marksOf(buildUp).heat === "fail";
+  if (!isAsked) return null;
+  if (first !== undefined) return `${sentence(first.change)}: then ${outcomeWords(first)}.`;
+  const decisive = buildUp.findings.find(({ id }) => id === buildUp.judgement.decisive);
+  return decisive?.advice ? sentence(decisive.advice) : buildUp.remedySearch;
+}
+
+function outcomeWords({ judgement, transmittance, thicknessInside, thicknessOutside }: Remedy): string {
+  const added = thicknessInside + thicknessOutside;
+  const thicker =
+    added > 0 ? `, ${millimetres(added)} mm thicker` : added < 0 ? `, ${millimetres(-added)} mm thinner` : "";
+  return `${judgement}, U ${fixed(transmittance, 2)}${thicker}`;
+}

@@ -1,0 +1,100 @@
+import type { ProjectResult } from "@warmside/core";
+import type { Entry } from "./contents.ts";
+import { conditionsOf } from "./decision/conditions.ts";
+import { rowLines } from "./decision/decision-page.ts";
+import { isAsOutdoors, ROOMS_A_TABLE } from "./design-conditions.ts";
+import { shorten } from "./escape.ts";
+
+/** On which page everything begins in print, and where the decision's rows break. */
+export interface PagePlan {
+  entries: Entry[];
+  /** Places of the rows, in the order of the page, that begin a page. */
+  breaks: number[];
+  /** Whether conditions and contents begin a page of their own. */
+  conditionsApart: boolean;
+}
+
+/**
+ * The pages of a report on A4. Browsers do not number entries of a list by themselves, so the pages are laid out to be
+ * known: every part begins a page, a sheet has two, and the decision's rows are counted by the lines they take at most.
+ *
+ * @param result - the project's result
+ * @param order - build-ups by index in the order of the decision's rows
+ * @returns entries with their pages, and the breaks
+ */
+export function pagePlan(result: ProjectResult, order: readonly number[]): PagePlan {
+  const heights = order.map((index) => rowHeight(result, index));
+  const breaks: number[] = [];
+  let page = 1;
+  let used = headHeight(result);
+  heights.forEach((height, place) => {
+    if (used + height > PAGE && place > 0) {
+      breaks.push(place);
+      page += 1;
+      used = 0;
+    }
+    used += height;
+  });
+  const closing = closingHeight(result);
+  const conditionsApart = used + closing > PAGE;
+  if (conditionsApart) page += 1;
+  const conditions = page;
+  const design = conditions + 1;
+  const described = result.rooms.filter((room) => !isAsOutdoors(room, result.climate)).length;
+  const tables = Math.max(1, Math.ceil(described / ROOMS_A_TABLE));
+  const sheets = design + Math.ceil(tables / TABLES_A_PAGE);
+  const method = sheets + 2 * result.buildUps.length;
+  return {
+    breaks,
+    conditionsApart,
+    entries: [
+      { id: "answer", title: "Decision", page: 1 },
+      { id: "conditions", title: "Conditions", page: conditions },
+      { id: "design-conditions", title: "Design conditions", page: design },
+      ...result.buildUps.map(({ name }, index) => ({
+        id: `build-up-${index + 1}`,
+        title: `${index + 1} ${shorten(name, 60)}`,
+        page: sheets + 2 * index,
+      })),
+      { id: "method", title: "Method and sources", page: method },
+      { id: "checklist", title: "Site checklist and signature", page: method + 1 },
+    ],
+  };
+}
+
+/** Height of a page for text [mm], with some left over for what the count misses. */
+const PAGE = 261;
+/** Tables of air that a page of design conditions holds beside its words. */
+const TABLES_A_PAGE = 2;
+/** Title, strip and answer [mm]; each further line of question, title or drawings counts beside it. */
+const HEAD = 44;
+/** A line of text [mm], and characters in one of full width and of a row. */
+const LINE = 4.4;
+const WIDE_LINE = 105;
+const ROW_LINE = 95;
+
+function lines(text: string, width: number): number {
+  return Math.ceil(text.length / width);
+}
+
+/** Title, strip, question and answer. */
+function headHeight({ query, project }: ProjectResult): number {
+  const question = query?.question ?? "";
+  return HEAD + LINE * (lines(question, WIDE_LINE) + lines(project, 55) + lines(query?.drawings.join("; ") ?? "", 40));
+}
+
+/** Name, marks, and the row's paragraphs. */
+function rowHeight(result: ProjectResult, index: number): number {
+  const said = rowLines(result.buildUps[index]!, result.rooms);
+  const text = said.reduce((sum, { head, words }) => sum + lines(`${head ?? ""}${words}`, ROW_LINE), 0);
+  return 17 + LINE * text + 0.6 * said.length;
+}
+
+/** Conditions and contents. */
+function closingHeight({ buildUps }: ProjectResult): number {
+  const conditions = conditionsOf(buildUps).reduce(
+    (sum, { condition }) => sum + lines(condition, WIDE_LINE) * LINE + 1,
+    0,
+  );
+  return 26 + conditions + Math.ceil((buildUps.length + 5) / 2) * 4.8;
+}

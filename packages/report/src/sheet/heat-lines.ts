@@ -1,0 +1,50 @@
+import type { BuildUpResult } from "@warmside/core";
+import { marksOf } from "../decision/marks.ts";
+import { type Html, html } from "../html.ts";
+import { fixed, percent } from "../numbers.ts";
+import { markSign } from "../signs.ts";
+
+/**
+ * The U-value in five lines, limits, error, corrections and result against target, and the inside surface in one.
+ *
+ * @param buildUp - a build-up of the result
+ * @returns a list of terms; null where heat was not worked out
+ */
+export function heatLines(buildUp: BuildUpResult): Html | null {
+  const { heat, target } = buildUp;
+  if (heat === null) return null;
+  const marks = marksOf(buildUp);
+  const required = heat.requiredTemperatureFactor;
+  const corrections =
+    heat.corrections.length === 0
+      ? "none asked for"
+      : `${heat.correctionsLeftOut ? "together under 3 % of U, left out" : `ΔU ${fixed(heat.correction, 4)} W/(m²·K)`}: ${heat.corrections.map(({ name }) => name).join(", ")}`;
+  const lines: [string, Html | string][] = [
+    [
+      "Limits of R",
+      `upper ${fixed(heat.upperLimit, 3)}, lower ${fixed(heat.lowerLimit, 3)} m²·K/W; mean ${fixed(heat.resistance, 3)}${heat.slightVentilation ? " with the slightly ventilated layer" : ""}; Rsi ${fixed(heat.surfaceResistanceInside, 2)}, Rse ${fixed(heat.surfaceResistanceOutside, 2)}`,
+    ],
+    [
+      "Error",
+      `R′/R″ ${fixed(heat.limitsRatio, 3)}, at most ${percent(heat.possibleError, 1)}${heat.framingShare > 0 ? `; framing ${percent(heat.framingShare, 1)} of the area, U between it ${fixed(heat.clearTransmittance, 3)}` : "; no framing"}`,
+    ],
+    ["Corrections", corrections],
+    [
+      "U-value",
+      html`<strong>${fixed(heat.transmittance, 3)} W/(m²·K)</strong>${target === null ? ", no target stated" : `, target ${fixed(target, 2)}`}${heat.ground ? ", with the ground (ISO 13370)" : null} ${marks.heat === null ? null : html`<span class="mark">${markSign(marks.heat)}${marks.heat === "pass" ? "met" : "missed"}</span>`}`,
+    ],
+    [
+      "Heat over the year",
+      heat.heatPerYear === null
+        ? "the room is never the warmer side"
+        : `${fixed(heat.heatPerYear, 1)} kWh/m²${heat.heatPerYearNote ? `, ${heat.heatPerYearNote}` : ""}`,
+    ],
+    [
+      "Inside surface",
+      html`fRsi <strong>${fixed(heat.temperatureFactor, 3)}</strong>${required === null ? ", none required" : ` against ${fixed(required, 3)} required in ${heat.criticalMonth} (80 % at the surface, Rsi 0.25)`} <span class="mark">${markSign(marks.surface)}${SURFACE[marks.surface]}</span>`,
+    ],
+  ];
+  return html`<dl class="lines">${lines.map(([label, words]) => html`<div><dt>${label}</dt><dd>${words}</dd></div>`)}</dl>`;
+}
+
+const SURFACE = { pass: "met", conditions: "on conditions", fail: "missed", untold: "cannot be told" } as const;

@@ -1,0 +1,58 @@
+import { type BuildUpResult, meetsTarget, type Remedy } from "@warmside/core";
+import { type Html, html } from "../html.ts";
+import { fixed, grams, MILLIMETRES_PER_METRE, signed, trimmed } from "../numbers.ts";
+import { tableMarkup } from "../table.ts";
+import { sentence } from "../words.ts";
+
+/** More remedies than this stand in the annex. */
+export const MOST_REMEDIES = 3;
+
+/**
+ * Changes that were calculated to turn the judgement or to meet the target, with what they cost in thickness and U.
+ *
+ * @param buildUp - a build-up of the result
+ * @param most - how many are shown
+ * @returns the table; the sentence of the search where none was found; null where none was looked for
+ */
+export function remedyTable({ remedies, remedySearch, target }: BuildUpResult, most: number): Html | null {
+  if (remedies.length === 0) return remedySearch === null ? null : html`<h3>Remedies</h3><p>${remedySearch}</p>`;
+  const shown = remedies.slice(0, most);
+  const table = tableMarkup({
+    caption: "Remedies",
+    columns: [
+      { head: "Change", kind: "words" },
+      { head: "Then", kind: "words" },
+      { head: "Ma at most", unit: "g/m²", kind: "figures" },
+      { head: "U", unit: "W/(m²·K)", kind: "figures" },
+      { head: "Thicker", unit: "mm", kind: "figures" },
+    ],
+    rows: shown.map((remedy) => [
+      html`${sentence(remedy.change)}${values(remedy)}`,
+      html`${remedy.judgement}${remedy.conditionFindings.length > 0 ? html`<span class="remark">${remedy.conditionFindings.map(({ short }) => sentence(short)).join(" ")}</span>` : null}`,
+      grams(remedy.peak.amount),
+      html`${fixed(remedy.transmittance, 2)}${target !== null && !meetsTarget(remedy.transmittance, target) ? html` <span class="remark">over the target</span>` : null}`,
+      signed((remedy.thicknessInside + remedy.thicknessOutside) * MILLIMETRES_PER_METRE, 0),
+    ]),
+    ...(remedySearch === null
+      ? {}
+      : {
+          note: html`<p class="aside">${remedySearch}${remedies.length > most ? ` ${remedies.length - most} more in the annex.` : null}</p>`,
+        }),
+  });
+  return table;
+}
+
+/** λ, μ and sd of what a remedy brings in: the layer table holds only what is there. */
+function values({ materials }: Remedy): Html | null {
+  if (materials.length === 0) return null;
+  const words = materials.map(({ conductivity, vapourResistanceFactor, sd }) =>
+    [
+      conductivity === null ? null : `λ ${trimmed(conductivity, 3)} W/(m·K)`,
+      vapourResistanceFactor === null ? null : `μ ${trimmed(vapourResistanceFactor, 1)}`,
+      sd === null ? null : `sd ${trimmed(sd, 2)} m`,
+    ]
+      .filter((value) => value !== null)
+      .join(", "),
+  );
+  return html`<span class="remark">${words.join("; ")}</span>`;
+}

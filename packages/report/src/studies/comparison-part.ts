@@ -1,0 +1,131 @@
+import { type ComparisonOfBuildUp, type ComparisonRow, type ComparisonStudy, meetsTarget } from "@warmside/core";
+import { COVERED_BY_TABLE, judgementCell, verdictCell } from "../coverage.ts";
+import { figure } from "../figure.ts";
+import { type Html, html } from "../html.ts";
+import { fixed, grams, millimetres, orDash, signed, trimmed } from "../numbers.ts";
+import { comparisonPlot } from "../plots/comparison-plot.ts";
+import { toSvg } from "../plots/to-svg.ts";
+import { tableMarkup } from "../table.ts";
+import { costTable } from "./comparison/cost-table.ts";
+import { goodsTables } from "./comparison/goods-tables.ts";
+import { rowName } from "./comparison/row-name.ts";
+import { judgementKey } from "./judgement-key.ts";
+
+/**
+ * The variants of a build-up beside it: what each does, the plot and the table.
+ *
+ * @param comparison - one build-up of the comparison
+ * @param target - its target [W/(m²·K)]; null without
+ * @param id - prefix of its names
+ * @returns sentences, plot and tables
+ */
+export async function comparisonPart(
+  comparison: ComparisonOfBuildUp,
+  target: number | null,
+  id: string,
+): Promise<Html> {
+  const plot = comparisonPlot(comparison);
+  const drawn =
+    plot === null
+      ? html`<p class="aside">No plot: all have the same U and thickness, or none has a U by this method.</p>`
+      : await figure(
+          `${plot.title}: lower is warmer, further left is ${plot.title.endsWith("cost") ? "cheaper" : "thinner"}`,
+          toSvg(plot, `${id}-variants`),
+          html`The numbers are those of the table; 0 is the build-up as drawn. ${judgementKey(comparison.rows.map(({ judgement }) => judgement))}`,
+        );
+  return html`${sentences(comparison)}${drawn}${variantsTable(comparison, target)}`;
+}
+
+/**
+ * Continuity, cost and quantities of a build-up's variants.
+ *
+ * @param study - the comparison, with currency and prices
+ * @param comparison - one build-up of it
+ * @returns tables, and what their figures rest on
+ */
+export function comparisonDetails(study: ComparisonStudy, comparison: ComparisonOfBuildUp): Html {
+  return html`${continuityTable(comparison)}${costTable(study, comparison)}${study.notes.map((note) => html`<p class="aside">${note}</p>`)}${goodsTables(study, comparison)}`;
+}
+
+/**
+ * The build-up as drawn and its variants, a row each.
+ *
+ * @param comparison - a build-up with its variants
+ * @param target - its target [W/(m²·K)]; null without
+ * @returns the table
+ */
+export function variantsTable({ rows, length }: ComparisonOfBuildUp, target: number | null): Html {
+  const hasFloor = rows.some(({ floorArea }) => floorArea !== null);
+  const metres = length === null ? "" : ` of ${trimmed(length, 2)} m`;
+  return tableMarkup({
+    caption: "The build-up as drawn and its variants, each calculated in full",
+    columns: [
+      { head: "Variant", kind: "words" },
+      { head: "Judgement", kind: "words" },
+      { head: "Verdict", kind: "words" },
+      { head: "Ma at most", unit: "g/m²", kind: "figures" },
+      { head: "U", unit: "W/(m²·K)", kind: "figures" },
+      ...(target === null ? [] : [{ head: `Target ${fixed(target, 2)}`, kind: "words" as const }]),
+      { head: "U between framing", unit: "W/(m²·K)", kind: "figures" },
+      { head: "Temperature factor", kind: "figures" },
+      { head: "Thickness", unit: "mm", kind: "figures" },
+      ...(hasFloor ? [{ head: `Floor under the wall${metres}`, unit: "m²", kind: "figures" as const }] : []),
+    ],
+    rows: rows.map((row, number) => [
+      html`${rowName(row, number)}${row.changes.map((change) => html`<span class="remark">${change}</span>`)}`,
+      judgementCell(row.judgement),
+      row.verdict === null ? "not told" : verdictCell(row.verdict),
+      row.peak === null ? "–" : grams(row.peak.amount),
+      orDash(row.transmittance, 2),
+      ...(target === null ? [] : [targetCell(row, target)]),
+      orDash(row.clearTransmittance, 2),
+      orDash(row.temperatureFactor, 2),
+      millimetres(row.thickness),
+      ...(hasFloor ? [floorWords(row)] : []),
+    ]),
+    marked: [0],
+    note: COVERED_BY_TABLE,
+  });
+}
+
+function targetCell({ transmittance }: ComparisonRow, target: number): Html | string {
+  if (transmittance === null) return "–";
+  return meetsTarget(transmittance, target) ? "met" : html`<strong>missed</strong>`;
+}
+
+function floorWords({ floorArea, againstBase }: ComparisonRow): string {
+  if (floorArea === null) return "–";
+  const more = againstBase?.floorArea ?? null;
+  return more === null ? fixed(floorArea, 2) : `${fixed(floorArea, 2)} (${signed(more, 2)})`;
+}
+
+function sentences({ rows }: ComparisonOfBuildUp): Html {
+  const said = rows.flatMap((row, number) => (row.sentence === null ? [] : [{ row, number, sentence: row.sentence }]));
+  return html`<ul>${said.map(({ row, number, sentence }) => html`<li><strong>${rowName(row, number)}.</strong> ${sentence} <span class="remark">${row.reason}</span></li>`)}</ul>`;
+}
+
+/** The ways to make the vapour layer, and how much each rests on being continuous. */
+function continuityTable({ rows }: ComparisonOfBuildUp): Html {
+  const water = (run: ComparisonRow["whenOpened"]): Html | string =>
+    run === null ? "–" : html`${verdictCell(run.verdict)}, ${grams(run.peak)} g/m²`;
+  return tableMarkup({
+    caption: "The vapour layer, and what rests on its being continuous",
+    columns: [
+      { head: "Variant", kind: "words" },
+      { head: "Vapour layer", kind: "words" },
+      { head: "sd", unit: "m", kind: "figures" },
+      { head: "The build-up", kind: "words" },
+      { head: "Ten times more open", kind: "words" },
+      { head: "Left out", kind: "words" },
+    ],
+    rows: rows.map((row, number) => [
+      rowName(row, number),
+      row.vapourLayer?.name ?? "none",
+      row.vapourLayer === null ? "–" : trimmed(row.vapourLayer.sd, 2),
+      row.dependence ?? "–",
+      water(row.whenOpened),
+      water(row.whenLeftOut),
+    ]),
+    note: COVERED_BY_TABLE,
+  });
+}

@@ -1,0 +1,125 @@
+import {
+  type ComparisonOfBuildUp,
+  type ComparisonRow,
+  type ComparisonStudy,
+  type CostResult,
+  type GoodsResult,
+  moneyInWords,
+} from "@warmside/core";
+import { type Html, html } from "../../html.ts";
+import { fixed, millimetres, orDash, percent, trimmed } from "../../numbers.ts";
+import { tableMarkup, withoutEmptyColumns } from "../../table.ts";
+import { rowName } from "./row-name.ts";
+
+/**
+ * Quantities for the build-up as drawn and for each variant: in all where the area is stated, else for a
+ * square metre.
+ *
+ * @param study - the comparison, with the currency
+ * @param comparison - one build-up of it
+ * @returns a table for each
+ */
+export function goodsTables(study: ComparisonStudy, comparison: ComparisonOfBuildUp): Html {
+  const { area } = comparison;
+  const whole =
+    area === null ? "one square metre: the file states no area" : `${trimmed(area, 2)} m², openings taken off`;
+  return html`<h4>Quantities, for ${whole}</h4>${comparison.rows.map((row, number) =>
+    goodsTable(rowName(row, number), row, comparison, study),
+  )}`;
+}
+
+function goodsTable(name: string, row: ComparisonRow, { area }: ComparisonOfBuildUp, study: ComparisonStudy): Html {
+  const { goods, cost } = row;
+  const { currency } = study;
+  const perArea = area === null;
+  const costs = goods.some(({ costPerArea }) => costPerArea !== null);
+  const shown = goods.filter((one) => amountsOf(one, perArea) !== null);
+  const table = tableMarkup(
+    withoutEmptyColumns({
+      caption: name,
+      columns: [
+        { head: "Material", kind: "words" },
+        { head: "Thickness", unit: "mm", kind: "figures" },
+        { head: "Area", unit: "m²", kind: "figures" },
+        { head: "Volume", unit: "m³", kind: "figures" },
+        { head: "Length", unit: "m", kind: "figures" },
+        { head: "Waste", kind: "figures" },
+        { head: "To order", kind: "words" },
+        ...(costs ? PRICED : []),
+      ],
+      rows: shown.map((one) => {
+        const amounts = amountsOf(one, perArea)!;
+        return [
+          one.use === "framing" ? `${one.material} (framing)` : one.material,
+          one.thickness === null ? "–" : millimetres(one.thickness),
+          orDash(amounts.area, 2),
+          orDash(amounts.volume, 3),
+          orDash(amounts.length, 1),
+          percent(one.waste, 0),
+          orderWords(one),
+          ...(costs
+            ? [unitPriceWords(one, currency), costWords(perArea ? one.costPerArea : one.costInAll, currency)]
+            : []),
+        ];
+      }),
+      ...(costs && cost !== null ? { sums: sumRows(cost, area, study) } : {}),
+    }),
+  );
+  const notes = shown.flatMap(({ note }) => (note === null ? [] : [note]));
+  return html`${table}${notes.map((note) => html`<p class="remark">Tape: ${note}</p>`)}`;
+}
+
+const PRICED = [
+  { head: "Price", kind: "words" as const },
+  { head: "Cost", kind: "figures" as const },
+];
+
+/** Labour, where an hour has a price, and the sum that the list adds up to. */
+function sumRows(cost: CostResult, area: number | null, { currency, hourRate }: ComparisonStudy): string[][] {
+  const line = (name: string, amount: number | null): string[] => [
+    name,
+    ...Array.from({ length: COLUMNS_BETWEEN }, () => ""),
+    costWords(amount, currency),
+  ];
+  const squareMetres = area ?? 1;
+  const labour =
+    cost.labourPerArea === null || hourRate === null
+      ? []
+      : [
+          line(
+            `Labour: ${trimmed(cost.hoursPerArea * squareMetres, 2)} hours at ${moneyInWords(hourRate, currency)}`,
+            cost.labourPerArea * squareMetres,
+          ),
+        ];
+  return [...labour, line("In all", area === null ? cost.perArea : cost.inAll)];
+}
+
+/** Thickness, area, volume, length, waste, what to order and its price. */
+const COLUMNS_BETWEEN = 7;
+
+function unitPriceWords({ unitPrice }: GoodsResult, currency: string): string {
+  if (unitPrice === null) return "none given";
+  const { amount, per, covers } = unitPrice;
+  const size = covers === null ? "" : ` of ${trimmed(covers, 2)} m²`;
+  return `${moneyInWords(amount, currency)} a ${UNIT_WORDS[per]}${size}`;
+}
+
+function amountsOf(goods: GoodsResult, perArea: boolean): GoodsResult["inAll"] {
+  return perArea ? goods.perArea : goods.inAll;
+}
+
+const UNIT_WORDS = { m2: "m²", m3: "m³", m: "m", roll: "roll", sheet: "sheet" } as const;
+
+function orderWords({ toBuy }: GoodsResult): string {
+  if (toBuy === null) return "–";
+  const { count, unit } = toBuy;
+  if (unit === "roll" || unit === "sheet") return `${fixed(count, 0)} ${UNIT_WORDS[unit]}${count === 1 ? "" : "s"}`;
+  return `${fixed(count, unit === "m3" ? 2 : 1)} ${UNIT_WORDS[unit]}`;
+}
+
+function costWords(amount: number | null, currency: string): string {
+  return amount === null ? "–" : moneyInWords(amount, currency, CENTS);
+}
+
+/** Decimals of a list that is to add up. */
+const CENTS = 2;

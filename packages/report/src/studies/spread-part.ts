@@ -1,0 +1,135 @@
+import type { SpreadInputResult, SpreadResult } from "@warmside/core";
+import { COVERED_BY_TABLE, judgementCell, verdictCell } from "../coverage.ts";
+import { figure } from "../figure.ts";
+import { type Html, html } from "../html.ts";
+import { fixed, grams, percent, trimmed } from "../numbers.ts";
+import { letterOf, mostDecisive, spreadPlot } from "../plots/spread-plot.ts";
+import { toSvg } from "../plots/to-svg.ts";
+import { tableMarkup } from "../table.ts";
+
+/**
+ * How sure the answer of a build-up is.
+ *
+ * @param spread - the study of the build-up
+ * @param id - prefix of its names
+ * @returns plot and tables
+ */
+export async function spreadPart(spread: SpreadResult, id: string): Promise<Html> {
+  const decisive = mostDecisive(spread);
+  const plot = await figure(
+    spread.decidesJudgement === null ? "How near the build-up comes to water" : "How often each answer comes out",
+    toSvg(spreadPlot(spread), `${id}-spread`),
+    html`The letters are those of the table. Inputs: ${decisive.map(({ name }, index) => `${index + 1} ${name}`).join("; ")}.`,
+  );
+  return html`${plot}${wordsTable(spread)}${quantilesTable(spread)}${inputsTable(spread)}<p class="aside">${howItWasMade(spread)}</p>`;
+}
+
+function howItWasMade({ samples, asked, seed }: SpreadResult): Html {
+  const cut = samples < asked ? ` of ${asked}, then interrupted` : "";
+  return html`The build-up was calculated ${samples} times${cut}, each time to a judgement, with every value of the last table somewhere within its spread: a Latin hypercube, seed ${seed}, the stated value the likeliest and the ends the least likely. The widths are this project’s own judgement where the file gives none. Thicknesses, climate and set points stay as stated. A material in several layers varies as one.`;
+}
+
+function wordsTable({ verdicts, judgements, samples }: SpreadResult): Html {
+  const row = (kind: string, word: Html, letter: string, probability: number, error: number, count: number) => [
+    kind,
+    word,
+    letter,
+    percent(probability, 1),
+    `± ${percent(error, 2)}`,
+    fixed(count, 0),
+  ];
+  return tableMarkup({
+    caption: `How often each answer came out of ${samples} samples`,
+    columns: [
+      { head: "Of the", kind: "words" },
+      { head: "Answer", kind: "words" },
+      { head: "In the plot", kind: "words" },
+      { head: "Probability", kind: "figures" },
+      { head: "Standard error", kind: "figures" },
+      { head: "Samples", kind: "figures" },
+    ],
+    rows: [
+      ...verdicts.map((entry) =>
+        row(
+          "verdict",
+          verdictCell(entry.word),
+          letterOf(entry.word),
+          entry.probability,
+          entry.standardError,
+          entry.count,
+        ),
+      ),
+      ...judgements.map((entry) =>
+        row(
+          "judgement",
+          judgementCell(entry.word),
+          letterOf(entry.word),
+          entry.probability,
+          entry.standardError,
+          entry.count,
+        ),
+      ),
+    ],
+    note: COVERED_BY_TABLE,
+  });
+}
+
+function quantilesTable({ transmittance, peak, carriedOver }: SpreadResult): Html {
+  const row = (name: string, of: SpreadResult["peak"], show: (value: number) => string) => [
+    name,
+    show(of.one),
+    show(of.five),
+    show(of.fifty),
+    show(of.ninetyFive),
+    show(of.ninetyNine),
+  ];
+  return tableMarkup({
+    caption: "How the figures spread: under which value they stay in so many of a hundred samples",
+    columns: [
+      { head: "Figure", kind: "words" },
+      ...["in 1", "in 5", "in 50", "in 95", "in 99"].map((head) => ({ head, kind: "figures" as const })),
+    ],
+    rows: [
+      row("U [W/(m²·K)]", transmittance, (value) => fixed(value, 3)),
+      row("Ma at most [g/m²]", peak, grams),
+      row("left after 12 months [g/m²]", carriedOver, grams),
+    ],
+  });
+}
+
+/** A value from here on is told with so many figures: its width is never known better. */
+const ROUNDED_FROM = 10_000;
+const ROUNDED_TO = 3;
+
+function inputsTable({ inputs }: SpreadResult): Html {
+  const shown = ({ unit }: SpreadInputResult, value: number): string =>
+    value >= ROUNDED_FROM
+      ? fixed(Number(value.toPrecision(ROUNDED_TO)), 0)
+      : unit === "share"
+        ? percent(value, value < 0.01 ? 2 : 1)
+        : trimmed(value, value >= 10 ? 1 : value < 0.1 ? 4 : 3);
+  const unitOf = ({ unit }: SpreadInputResult): string => (unit === "share" || unit === "–" ? "" : ` [${unit}]`);
+  return tableMarkup({
+    caption: "What was varied, and its rank correlation with judgement, water and U",
+    columns: [
+      { head: "Input", kind: "words" },
+      { head: "Stated", kind: "figures" },
+      { head: "From", kind: "figures" },
+      { head: "To", kind: "figures" },
+      { head: "Width", kind: "words" },
+      { head: "Judgement", kind: "figures" },
+      { head: "Water", kind: "figures" },
+      { head: "U", kind: "figures" },
+    ],
+    rows: inputs.map((input) => [
+      `${input.name}${unitOf(input)}`,
+      shown(input, input.stated),
+      shown(input, input.low),
+      shown(input, input.high),
+      input.origin,
+      fixed(input.influenceOnJudgement, 2),
+      fixed(input.influenceOnWater, 2),
+      fixed(input.influenceOnTransmittance, 2),
+    ]),
+  });
+}

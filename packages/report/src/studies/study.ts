@@ -1,0 +1,137 @@
+import type { ProjectResult } from "@warmside/core";
+import { shorten } from "../escape.ts";
+import { type Html, html } from "../html.ts";
+import { sentence } from "../words.ts";
+import { comparisonDetails, comparisonPart } from "./comparison-part.ts";
+import { placementPart } from "./placement-part.ts";
+import { spreadPart } from "./spread-part.ts";
+import { sweepPart } from "./sweep-part.ts";
+
+/** A study as a document of its own: its title, its answer, and what the answer is made from. */
+export interface Study {
+  title: string;
+  question: string;
+  /** A sentence for each build-up that was asked of. */
+  answers: { name: string; number: number; answer: string }[];
+  /** Plot and table of each, in the same order. */
+  parts: { name: string; number: number; body: Html }[];
+  /** What follows the sheets' front: details that the answer does not need. */
+  details: Html | null;
+}
+
+/**
+ * The study that a result holds.
+ *
+ * @param result - the project's result
+ * @param isComparison - whether the comparison was asked for: every result of a file with variants holds one
+ * @returns the study; null for an assessment alone
+ */
+export async function studyOf(result: ProjectResult, isComparison: boolean): Promise<Study | null> {
+  if (result.sweep !== undefined) return await sweepStudy(result, result.sweep);
+  if (result.placement !== undefined) return placementStudy(result, result.placement);
+  if (result.buildUps.some(({ spread }) => spread !== undefined)) return await spreadStudy(result);
+  return isComparison && result.comparison !== undefined ? await comparisonStudy(result, result.comparison) : null;
+}
+
+async function sweepStudy(result: ProjectResult, sweep: NonNullable<ProjectResult["sweep"]>): Promise<Study> {
+  const number = numberOf(result, sweep.buildUp.slug);
+  const { name } = sweep.buildUp;
+  return {
+    title: `How thick: ${shorten(sweep.layer.name, LONGEST_NAME)}`,
+    question: `How thick must ${sweep.layer.name} be in ${name}?`,
+    answers: [{ name, number, answer: sentence(sweep.message) }],
+    parts: [{ name, number, body: await sweepPart(sweep) }],
+    details: null,
+  };
+}
+
+function placementStudy(result: ProjectResult, placement: NonNullable<ProjectResult["placement"]>): Study {
+  const of = placement.buildUps.map((study) => ({ study, number: numberOf(result, study.slug) }));
+  return {
+    title: "Where the vapour layer may lie",
+    question: "In which position is each build-up sound, here and in other climates, heated and cooled?",
+    answers: of.map(({ study, number }) => ({
+      name: study.name,
+      number,
+      answer: study.message ?? study.leftOut ?? "",
+    })),
+    parts: of
+      .filter(({ study }) => study.layer !== null)
+      .map(({ study, number }) => ({
+        name: study.name,
+        number,
+        body: placementPart(study, result.buildUps[number - 1]!),
+      })),
+    details: null,
+  };
+}
+
+async function spreadStudy(result: ProjectResult): Promise<Study> {
+  const of = result.buildUps.flatMap(({ name, spread }, index) =>
+    spread === undefined ? [] : [{ name, number: index + 1, spread }],
+  );
+  return {
+    title: "How sure the answer is",
+    question: "With every value somewhere within its spread, how often does each answer come out?",
+    answers: of.map(({ name, number, spread }) => ({ name, number, answer: spread.message })),
+    parts: await Promise.all(
+      of.map(async ({ name, number, spread }) => ({ name, number, body: await spreadPart(spread, `study-${number}`) })),
+    ),
+    details: null,
+  };
+}
+
+async function comparisonStudy(
+  result: ProjectResult,
+  comparison: NonNullable<ProjectResult["comparison"]>,
+): Promise<Study> {
+  const of = comparison.buildUps.map((study) => ({ study, number: numberOf(result, study.slug) }));
+  return {
+    title: "Variants compared",
+    question: "Which variant is worth it?",
+    answers: of.map(({ study, number }) => ({ name: study.name, number, answer: bestWords(study.rows) })),
+    parts: await Promise.all(
+      of.map(async ({ study, number }) => ({
+        name: study.name,
+        number,
+        body: await comparisonPart(study, result.buildUps[number - 1]?.target ?? null, `study-${number}`),
+      })),
+    ),
+    details: html`${of.map(({ study, number }) => html`<h3>${number} ${study.name}</h3>${comparisonDetails(comparison, study)}`)}<h3>Assumptions</h3><ul>${comparison.assumptions.map((assumption) => html`<li>${assumption}</li>`)}</ul>`,
+  };
+}
+
+type Row = NonNullable<ProjectResult["comparison"]>["buildUps"][number]["rows"][number];
+
+/** The soundest variants, and among them the one with the least U. */
+function bestWords(rows: readonly Row[]): string {
+  const rank = ({ judgement }: Row): number => RANKS.indexOf(judgement);
+  const least = Math.min(...rows.map(rank));
+  const sound = rows.filter((row) => rank(row) === least);
+  const name = ({ variant }: Row): string => variant ?? "as drawn";
+  const best = sound.reduce((one, other) =>
+    (other.transmittance ?? Number.POSITIVE_INFINITY) < (one.transmittance ?? Number.POSITIVE_INFINITY) ? other : one,
+  );
+  const all = sound.length === rows.length ? "All are" : `${sound.length} of ${rows.length} are`;
+  return `${all} “${RANKS[least]}”. Among them ${name(best)} has the least U.`;
+}
+
+const RANKS: readonly string[] = ["sound", "sound with conditions", "change it", "beyond this method"];
+const LONGEST_NAME = 50;
+
+function numberOf(result: ProjectResult, slug: string): number {
+  return result.buildUps.findIndex((buildUp) => buildUp.slug === slug) + 1;
+}
+
+/**
+ * The first page of a study, in the body of the document: question and answers; then plot and table of each build-up.
+ *
+ * @param study - the study
+ * @returns question, answers and parts
+ */
+export function studyPages({ question, answers, parts }: Study): Html {
+  const isAlone = answers.length === 1;
+  return html`<p class="question">${question}</p>
+<ul class="study-answers">${answers.map(({ name, number, answer }) => html`<li>${isAlone ? null : html`<a href="#study-${number}">${number} ${name}</a>: `}<strong>${answer}</strong></li>`)}</ul>
+${parts.map(({ name, number, body }, index) => html`<section class="study-part${index > 0 ? " page" : null}" id="study-${number}">${isAlone ? null : html`<h2>${number} ${name}</h2>`}${body}</section>`)}`;
+}

@@ -1,0 +1,70 @@
+import { fromThickness, type SweepStudy } from "@warmside/core";
+import { COVERED_BY_TABLE, judgementCell, verdictCell } from "../coverage.ts";
+import { figure } from "../figure.ts";
+import { type Html, html } from "../html.ts";
+import { fixed, grams, MILLIMETRES_PER_METRE, orDash, trimmed } from "../numbers.ts";
+import { sweepPlot, turnLetter } from "../plots/sweep-plot.ts";
+import { toSvg } from "../plots/to-svg.ts";
+import { tableMarkup } from "../table.ts";
+import { sentence } from "../words.ts";
+import { judgementKey } from "./judgement-key.ts";
+
+/**
+ * One layer in many thicknesses.
+ *
+ * @param sweep - the study
+ * @returns plot, the places where the judgement turns, and the table
+ */
+export async function sweepPart(sweep: SweepStudy): Promise<Html> {
+  const plot = sweepPlot(sweep);
+  const drawn =
+    plot === null
+      ? null
+      : await figure(
+          plot.title,
+          toSvg(plot, "sweep"),
+          html`${judgementKey(sweep.points.map(({ judgement }) => judgement))}${sweep.target === null ? null : ` Dotted: the target, ${fixed(sweep.target, 2)}.`}${sweep.turns.length > 0 ? " Letters: where the judgement turns." : null}`,
+        );
+  return html`${drawn}${turns(sweep)}${table(sweep)}
+<p class="aside">Every thickness is calculated in full${sweep.points.some(({ thickness }) => thickness === 0) ? "; 0 mm is the build-up without the layer" : null}. The thickness at which the judgement turns is found by halving and rounded up to whole millimetres; a judgement that turns and turns back within ${millimetres(sweep.step)} mm is not seen.</p>`;
+}
+
+function turns({ turns: found }: SweepStudy): Html | null {
+  if (found.length === 0) return null;
+  return html`<ul>${found.map(
+    ({ thickness, from, to, reason }, index) =>
+      html`<li><strong>${turnLetter(index)}</strong> From ${fromThickness(thickness)}: <strong>“${to}”</strong>, below it “${from}”. ${sentence(reason)}</li>`,
+  )}</ul>`;
+}
+
+function table({ points, layer }: SweepStudy): Html {
+  return tableMarkup({
+    caption: `${sentence(layer.name)} in each thickness; the row as drawn is marked`,
+    columns: [
+      { head: "Thickness", unit: "mm", kind: "figures" },
+      { head: "Judgement", kind: "words" },
+      { head: "Verdict", kind: "words" },
+      { head: "Most water", unit: "g/m²", kind: "figures" },
+      { head: "Carried over", unit: "g/m²", kind: "figures" },
+      { head: "U", unit: "W/(m²·K)", kind: "figures" },
+      { head: "Temperature factor", kind: "figures" },
+      { head: "Heat over the year", unit: "kWh/m²", kind: "figures" },
+    ],
+    rows: points.map((point) => [
+      millimetres(point.thickness),
+      judgementCell(point.judgement),
+      point.verdict === null ? "not told" : verdictCell(point.verdict),
+      point.peak === null ? "–" : grams(point.peak.amount),
+      point.carriedOver === null ? "–" : grams(point.carriedOver),
+      orDash(point.transmittance, 3),
+      orDash(point.temperatureFactor, 2),
+      orDash(point.heatPerYear, 1),
+    ]),
+    marked: points.flatMap(({ isDrawn }, index) => (isDrawn ? [index] : [])),
+    note: COVERED_BY_TABLE,
+  });
+}
+
+function millimetres(thickness: number): string {
+  return trimmed(thickness * MILLIMETRES_PER_METRE, 1);
+}
