@@ -1,8 +1,13 @@
 import { readFileSync } from "node:fs";
-import { assessProject, type ProjectResult, readProjectOrThrow } from "@warmside/core";
+import { assessProject, type Project, type ProjectResult, readProjectOrThrow } from "@warmside/core";
+
+/** The demo project, read. */
+export function demoProject(): Project {
+  const file = new URL("../../shared/alder-row-pottery.yaml", import.meta.url);
+  return readProjectOrThrow(readFileSync(file, "utf8"));
+}
 
 /** The demo project, really assessed. */
 export function demoResult(): ProjectResult {
-  const file = new URL("../../shared/alder-row-pottery.yaml", import.meta.url);
-  return assessProject(readProjectOrThrow(readFileSync(file, "utf8")));
+  return assessProject(demoProject());
 }

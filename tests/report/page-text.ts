@@ -22,6 +22,13 @@ export function buildUpPart(page: string, number: number): string {
   return page.slice(start, next > 0 ? next : page.indexOf('id="method"'));
 }
 
+/** The annex of one build-up, from 1. */
+export function annexPart(page: string, number: number): string {
+  const start = page.indexOf(`id="annex-${number}"`);
+  const next = page.indexOf(`id="annex-${number + 1}"`);
+  return page.slice(start, next > 0 ? next : page.indexOf("</details>", start));
+}
+
 /** Entities back to characters, hard and thin spaces to blanks where they only keep words together. */
 export function decoded(text: string): string {
   return text
@@ -45,7 +52,7 @@ export function uncoveredWords(page: string): { words: number; uncovered: string
     const endOfTable = page.indexOf("</table>", index);
     const isInTable = endOfTable >= 0 && page.lastIndexOf("<table", index) > page.lastIndexOf("</table>", index);
     return isInTable
-      ? /^<\/table><p class="covers">[^<]*<a class="limit"\s*href="#left-out">vapour by diffusion only/.test(
+      ? /^<\/table><p class="aside">[^<]*<a\s*href="#left-out">vapour diffusion alone/.test(
           page.slice(endOfTable, endOfTable + 200),
         )
       : /^\s*<a class="limit"\s*href="#left-out">\(vapour/.test(page.slice(index + word.length));

@@ -1,13 +1,11 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { assessProject, type ProjectResult, readProjectOrThrow, saturationPressure } from "@warmside/core";
-import { buildUpDrawing, governingView, renderReport } from "@warmside/report";
+import { governingView, renderReport } from "@warmside/report";
 import { describe, expect, test } from "vitest";
 import { gramsPerArea, mostGramsPerArea, sharesOfWhole } from "../../packages/report/src/numbers.ts";
-import { marksApart } from "../../packages/report/src/plots/marks-apart.ts";
 import { waterHeadline } from "../../packages/report/src/water-headline.ts";
-import { demoResult } from "./demo.ts";
 import { everyPart } from "./every-part.ts";
-import { buildUpPart, visibleText } from "./page-text.ts";
+import { annexPart, visibleText } from "./page-text.ts";
 
 /** What somebody who reads the printed report against its own figures must not stumble over. */
 
@@ -59,7 +57,7 @@ describe("the governing section", () => {
     const page = await renderReport({ ...result, buildUps: [named] });
     const data = JSON.parse(/id="result">([\s\S]*?)<\/script>/.exec(page)![1]!).buildUps[0].moisture;
     for (const [index, { months }] of data.sections.entries()) expect(months[0].nodes.length > 0).toBe(index === last);
-    const ways = page.slice(page.indexOf("<span>Every way through"));
+    const ways = page.slice(page.indexOf("<span>Heat-flow paths"));
     const rows = [...ways.slice(0, ways.indexOf("</table>")).matchAll(/<tr( class="marked")?><th scope="row"/g)];
     expect(rows.map(([, marked]) => marked !== undefined)).toEqual(named.moisture.sections.map((_, at) => at === last));
     const wood = visibleText(page.slice(page.indexOf("Moisture content of the wood, %")));
@@ -73,21 +71,20 @@ describe("the governing section", () => {
 describe("a tight layer that is no vapour layer", () => {
   test("on the cold side is neither called nor taped as one", async () => {
     const text = await textOf(caseOf("06"));
-    expect(text).toContain("The heavy dashed line is a tight layer on the cold side: no vapour layer.");
-    expect(text).toContain("Vapour layer none on the warm side");
-    expect(checklistOf(text)).not.toMatch(/taped|Sockets/);
+    expect(text).not.toContain("Heavy dashes: vapour layer.");
+    expect(checklistOf(text)).not.toMatch(/taped|socket/);
   });
 
   test("that nothing drives vapour through is not taped, and its sockets are not sealed", async () => {
     const text = await textOf(caseOf("62"));
-    expect(text).not.toContain("The heavy dashed line");
-    expect(checklistOf(text)).not.toMatch(/taped|Sockets/);
+    expect(text).not.toContain("Heavy dashes");
+    expect(checklistOf(text)).not.toMatch(/taped|socket/);
   });
 
   test("on the warm side it is both", async () => {
     const text = await textOf(caseOf("01"));
-    expect(text).toContain("The heavy dashed line is the vapour layer.");
-    expect(checklistOf(text)).toMatch(/taped[\s\S]*Sockets/);
+    expect(text).toContain("Heavy dashes: vapour layer.");
+    expect(checklistOf(text)).toMatch(/taped[\s\S]*socket/);
   });
 });
 
@@ -102,7 +99,7 @@ test("an air layer closed at its ends is called that, on the drawing's page and 
       - { material: oriented strand board, thickness: 18 mm }
 `),
   );
-  expect(text).toContain("declared slightly ventilated, closed at both ends");
+  expect(text).toContain("slightly ventilated, closed at both ends");
   expect(checklistOf(text)).toContain("50 mm clear along its whole length, closed at both ends as drawn");
   expect(text).not.toContain("at closed");
 });
@@ -114,7 +111,9 @@ describe("headlines", () => {
     const { withinMonth, repeating } = moisture!.sections[moisture!.governing]!;
     const words = `${gramsPerArea(withinMonth.peak.amount)} in the first year, ${gramsPerArea(repeating.growthPerYear)} more each year`;
     expect(waterHeadline(moisture!)).toEqual({ verdict: "stays wet", words, byStandard: null });
-    expect(await textOf(result)).toContain(`stays wet; ${words.replaceAll("\u00a0", " ")}`);
+    const text = await textOf(result);
+    expect(text).toContain("condensation that does not all evaporate within the year");
+    expect(text).toContain(`${gramsPerArea(repeating.growthPerYear).replaceAll("\u00a0", " ")} more each year`);
   });
 
   test("where the standard's year reads otherwise they follow the judgement's and name both", async () => {
@@ -130,8 +129,9 @@ describe("headlines", () => {
       byStandard: { verdict: "stays wet" },
     });
     const text = await textOf({ ...result, buildUps: [{ ...buildUp!, moisture: parted }] });
-    expect(text).toMatch(
-      /counted inside the month, which the judgement follows: dries out \(vapour only\), at most 120 g\/m², in March\. By the standard’s month-end rule: stays wet, at most \d+ g\/m²/,
+    expect(text).toMatch(/ISO 13788: [^.]*does not all evaporate within the year, at most \d+ g\/m²/);
+    expect(text).toContain(
+      "With drying inside each month, as judged: condensation, and all of it evaporates within the year, at most 120 g/m² in March",
     );
   });
 
@@ -171,15 +171,12 @@ prices:
 describe("a target that is missed, and prices", () => {
   const result = project(PRICED_WALL, PRICES);
 
-  test("the missed target stands beside the judgement on the first page, in the findings, the contents and the signature", async () => {
+  test("the missed target answers the question, and stands on the row, the sheet and above the signature", async () => {
     const text = await textOf(result);
-    const missed = /misses its target, 0\.\d\d against 0\.20/;
-    expect(text).toMatch(new RegExp(`Workshop wall: Moisture: sound[^.]*\\. Heat: ${missed.source}`));
-    expect(text).toMatch(/sound[^.]*; heat misses its target/);
-    expect(text.slice(text.indexOf("Name, date and signature Worked"))).toMatch(
-      new RegExp(`Moisture: 1 sound[^.]*\\. Heat: 1 Workshop wall ${missed.source}`),
-    );
-    expect(text).toMatch(new RegExp(`Heat: ${missed.source}\\. `));
+    expect(text).toContain("No: it misses its U-value.");
+    expect(text).toMatch(/U-value 0\.\d\d W\/\(m²·K\), target 0\.20: missed/);
+    expect(text).toMatch(/0\.\d\d\d W\/\(m²·K\), target 0\.20 missed/);
+    expect(text.slice(text.indexOf("Signature Calculated"))).toContain("No: it misses its U-value.");
   });
 
   test("every variant says whether it meets the target", async () => {
@@ -189,7 +186,7 @@ describe("a target that is missed, and prices", () => {
     expect(cells.map(([, word]) => word)).toEqual(["missed", "met", "missed"]);
   });
 
-  test("the list of what to buy has unit prices and labour, and adds up", async () => {
+  test("the quantities have unit prices and labour, and adds up", async () => {
     const text = await textOf(result, "whole");
     expect(text).toContain("a kilowatt hour of heat €0.14; an hour of work €45.00");
     expect(text).toContain("€70.00 a m³");
@@ -224,26 +221,26 @@ describe("figures that stand side by side", () => {
 
   test("framing has one share wherever it is named", async () => {
     const text = await textOf(caseOf("41"));
-    expect(text).toContain("12.3 % of the area through layer 2");
+    expect(text).toContain("12.3 % of the area");
     expect(text).toContain("noggins and corners (usual for such an element, common practice): 12.3 %");
-    expect(text).toContain("Framing takes 12.3 % of the area");
+    expect(text).toContain("framing 12.3 % of the area");
     expect(text).toContain("(87.7 % of the area)");
     expect(text).not.toContain("12.2 %");
   });
 
   test("without framing nothing is said to lie between it", async () => {
     const text = await textOf(caseOf("42"));
-    expect(text).toMatch(/with framing and corrections\. No framing\./);
+    expect(text).toMatch(/at most [\d.]+ %; no framing/);
   });
 
   test("a faced board's sd is shown as its facings and its core", async () => {
     const text = await textOf(caseOf("04"));
-    expect(text).toMatch(/sd with its facings: 1500 \+ [\d.]+ \+ 1500 m/);
+    expect(text).toMatch(/sd 1500 \+ [\d.]+ \+ 1500 m, with its facings/);
   });
 
   test("places are named as the layers of the layer table", async () => {
     const result = project(PRICED_WALL);
-    const text = visibleText(buildUpPart(await renderReport(result), 1));
+    const text = visibleText(annexPart(await renderReport(result), 1));
     expect(text).toMatch(/between layer 2, polyethylene sheet 0\.15 mm, and layer 3, stud wool/);
     expect(text).not.toContain("layer 3, mineral wool slab");
   });
@@ -276,13 +273,7 @@ describe("figures that stand side by side", () => {
   });
 });
 
-test("the runs under other assumptions say what they assume", async () => {
-  const text = await textOf(caseOf("06"));
-  expect(text).toContain("Unfavourable vapour resistance: every layer up to the cold face of the main insulation");
-  expect(text).toContain("a stated humidity ten points higher (up to 95 %)");
-});
-
-test("the first page parts what it assumes from what has to be met, altitude and severity named", async () => {
+test("the design conditions name altitude and severity", async () => {
   const result = assessProject(
     readProjectOrThrow(`project: Alder Row pottery studio
 climate: munich
@@ -294,60 +285,9 @@ build-ups:
 `),
   );
   const text = await textOf(result);
-  expect(text).toContain(
-    "Worked out for: Climate Munich, one in ten colder, corrected to the site’s 900 m above the sea. The room: heated to 20 °C",
-  );
-  const first = text.slice(0, text.indexOf("Method and edition"));
-  const met = first.slice(first.indexOf("To be met:"));
-  for (const condition of result.buildUps[0]!.judgement.conditions) expect(met).toContain(condition.trim());
+  expect(text).toMatch(/Munich, one in ten colder \([^)]*\), corrected to the site’s 900 m at [\d.]+ K\/km\./);
+  expect(text).toContain("The room: heated to 20 °C");
 });
-
-test("marks that would lie on one another stand apart, the first where it is", () => {
-  const places = marksApart(
-    [
-      { x: 100, y: 50 },
-      { x: 100, y: 50 },
-      { x: 100, y: 50 },
-      { x: 300, y: 50 },
-    ],
-    13,
-    440,
-  );
-  expect(places[0]).toEqual({ x: 100, y: 50 });
-  expect(places[3]).toEqual({ x: 300, y: 50 });
-  places.forEach(({ x, y }, index) => {
-    expect(y).toBe(50);
-    for (const other of places.slice(0, index)) expect(Math.abs(other.x - x)).toBeGreaterThanOrEqual(13);
-  });
-  expect(
-    marksApart(
-      [
-        { x: 440, y: 0 },
-        { x: 440, y: 0 },
-      ],
-      13,
-      440,
-    )[1]!.x,
-  ).toBe(427);
-});
-
-/** Points in a centimetre. Source: definition, 72 points an inch. */
-const POINTS_PER_CENTIMETRE = 72 / 2.54;
-
-test.each([...demoResult().buildUps, ...everyPart().buildUps, ...caseOf("41").buildUps])(
-  "the lettering of the drawing of $name is at least 6 pt on A4",
-  async (buildUp) => {
-    const page = await renderReport(demoPage);
-    const highest = Number(/svg\.drawing\{max-height:([\d.]+)cm\}/.exec(page)![1]) * POINTS_PER_CENTIMETRE;
-    const widest = Number(/grid-template-columns:([\d.]+)cm 1fr/.exec(page)![1]) * POINTS_PER_CENTIMETRE;
-    const svg = buildUpDrawing(buildUp, governingView(buildUp), "d").text;
-    const [, width, height] = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg)!.map(Number);
-    const scale = Math.min(widest / width!, highest / height!);
-    for (const [, size] of svg.matchAll(/font-size="([\d.]+)"/g))
-      expect(Number(size) * scale).toBeGreaterThanOrEqual(6);
-  },
-);
-const demoPage = { ...demoResult(), buildUps: [] as ProjectResult["buildUps"] };
 
 describe("places and rooms in the report's own words", () => {
   const result = assessProject(
@@ -370,23 +310,22 @@ build-ups:
       "from the room “drying” to the outside",
       "from the room “drying” to the room “store”",
       "from the damp room to the outside",
-      "Air of the room “drying”, month by month",
+      "Air month by month: outdoors, the room “drying”, the damp room",
     ])
       expect(text).toContain(words);
   });
 
   test("the climate is called by its place, its table named once, and its origin told once", async () => {
     const text = await textOf(result);
-    expect(text).toContain("Worked out for: Climate Oslo Blindern, mean year.");
-    expect(text).toContain("Outdoors: Oslo Blindern Climate table “oslo”.");
+    expect(text).toContain("Oslo Blindern, mean year");
     expect(text.split("“oslo”").length).toBe(2);
-    expect(text).toContain("Climate Oslo Blindern: as the origin of the climate table says");
+    expect(text).toContain("Climate Oslo Blindern: see its origin");
     for (const line of result.climate.origin) expect(text.split(line.trim()).length, line).toBe(2);
   });
 
   test("an odd value that was not confirmed is said not to be", async () => {
     const text = await textOf(result);
-    expect(text).toContain("(rooms.damp room.temperature; not confirmed under accept)");
+    expect(text).toContain("(not confirmed in the file)");
   });
 
   test("a negative figure behind a minus sign stands in brackets", async () => {
@@ -409,6 +348,6 @@ test("an answer that rests on mould at the surface says first what that surface 
   const damp = Math.round((100 * inside.vapourPressure) / saturationPressure(surface));
   expect(damp).toBeGreaterThan(80);
   expect(await textOf(result)).toContain(
-    `In ${month} the coldest surface of the room is ${surface.toFixed(1)} °C, the air on it ${damp} % damp; mould can grow from 80 %. ${mould.message}`,
+    `In ${month} the coldest surface of the room is ${surface.toFixed(1)} °C, the air on it ${damp} % damp; mould can grow from 80 %. ${mould.short}`,
   );
 });

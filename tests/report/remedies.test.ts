@@ -2,37 +2,39 @@ import { readFileSync } from "node:fs";
 import { assessProject, type ProjectResult, readProjectOrThrow } from "@warmside/core";
 import { renderReport } from "@warmside/report";
 import { beforeAll, describe, expect, test } from "vitest";
-import { buildUpPart, visibleText } from "./page-text.ts";
+import { fixed } from "../../packages/report/src/numbers.ts";
+import { sentence } from "../../packages/report/src/words.ts";
+import { annexPart, buildUpPart, visibleText } from "./page-text.ts";
 
 const file = new URL("../practice/cases/48-damp-room-partitions.yaml", import.meta.url);
 const result: ProjectResult = assessProject(readProjectOrThrow(readFileSync(file, "utf8")));
 const { remedies } = result.buildUps[1]!;
-let section = "";
+let sheet = "";
+let annex = "";
 
 beforeAll(async () => {
-  const part = buildUpPart(await renderReport(result), 2);
-  section = part.slice(part.indexOf("Each change was worked out"));
+  const page = await renderReport(result);
+  sheet = visibleText(buildUpPart(page, 2));
+  annex = visibleText(annexPart(page, 2));
 }, 60_000);
 
 describe("the remedies on the page", () => {
-  test("say in short what each rests on", () => {
-    const rows = section.split("<tr>").slice(1).map(visibleText);
+  test("the first stand on the sheet with what they come to, all of them in the annex", () => {
     expect(remedies.length).toBeGreaterThan(2);
-    for (const [index, { change, conditions }] of remedies.entries()) {
-      expect(rows[index + 1]).toContain(change);
-      expect(rows[index + 1]!.includes(" none "), change).toBe(conditions.length === 0);
+    for (const { change, judgement, transmittance } of remedies) {
+      const at = annex.indexOf(sentence(change));
+      expect(at, change).toBeGreaterThan(0);
+      const row = annex.slice(at);
+      expect(row.slice(0, 400)).toContain(judgement);
+      expect(row.slice(0, 400)).toContain(fixed(transmittance, 2));
     }
-    expect(section).toContain("The build-up depends on vapour control layer sd 2 m (sd 2 m) being continuous");
-    expect(section).toContain(
-      "Mould can grow between mineral wool slab and gypsum plasterboard (between framing), on gypsum",
-    );
-    expect(section.match(/ten times more open|more humid than mould needs/)).toBeNull();
+    for (const { change } of remedies.slice(0, 2)) expect(sheet).toContain(sentence(change));
+    expect(sheet).toContain(`${remedies.length - 2} more in the annex.`);
   });
 
   test("give the values of what they bring in", () => {
-    const words = visibleText(section);
-    expect(words).toContain("polyurethane foam unfaced (λ 0.026 W/(m·K), μ 60)");
-    expect(words).toContain("wood fibre insulation board (λ 0.04 W/(m·K), μ 5)");
-    expect(words).toContain("vapour control layer sd 2 m (sd 2 m)");
+    expect(annex).toContain("λ 0.026 W/(m·K), μ 60");
+    expect(annex).toContain("λ 0.04 W/(m·K), μ 5");
+    expect(annex).toContain("sd 2 m");
   });
 });

@@ -37,8 +37,8 @@ describe("warmside spread", () => {
     expect(ended.code).toBe(0);
     expect(ended.out).toMatch(/In (all 400 samples|\d+ of 100)/);
     const text = readFileSync(page, "utf8");
-    expect(text).toContain("How sure the answer is");
-    expect(text).toContain('id="build-up-1-plot-spread"');
+    expect(text).toContain("<h1>How sure the answer is</h1>");
+    expect(text).toContain('id="study-1-spread"');
     expect(text).toContain("How often each answer came out of 400 samples");
     expect(text).toContain("vapour in the room over outdoors");
   });

@@ -44,19 +44,21 @@ describe("the document", () => {
     expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);
     const known = new Set(ids);
     const links = attributeValues(page, "href");
-    expect(links.length).toBeGreaterThan(50);
+    expect(links.length).toBeGreaterThan(30);
     for (const link of links) expect(known.has(link.slice(1)), link).toBe(true);
     for (const [, id] of page.matchAll(/url\(#([^)]+)\)/g)) expect(known.has(id!), id).toBe(true);
     const labels = attributeValues(page, "aria-labelledby").flatMap((value) => value.split(" "));
     for (const id of labels) expect(known.has(id), id).toBe(true);
   });
 
-  test("lists every build-up and every closing part in its contents", () => {
+  test("lists every part of the document in its contents, in its order, with a page each", () => {
     const contents = /<nav class="contents"[\s\S]*?<\/nav>/.exec(page)![0];
     const targets = attributeValues(contents, "href");
-    const closing = ["#method", "#left-out", "#cautions", "#sources", "#checklist", "#signature"];
     const buildUps = result.buildUps.map((_, index) => `#build-up-${index + 1}`);
-    expect(targets).toEqual(["#answer", "#worked-out-for", ...buildUps, ...closing]);
+    expect(targets).toEqual(["#answer", "#conditions", "#design-conditions", ...buildUps, "#method", "#checklist"]);
+    const pages = [...contents.matchAll(/class="page-number">(\d+)</g)].map(([, number]) => Number(number));
+    expect(pages).toHaveLength(targets.length);
+    expect(pages).toEqual([...pages].sort((one, other) => one - other));
   });
 
   test("the demo's report is under 1 MB", () => {
@@ -68,10 +70,38 @@ describe("the document", () => {
     expect(shown.match(/.{0,60}(NaN|Infinity|undefined|\bnull\b|\[object)/)?.[0]).toBeUndefined();
   });
 
-  test("prints no date unless one is given", async () => {
-    const made = /<dt>Report made<\/dt><dd>([^<]*)/;
-    expect(made.exec(page)).toBeNull();
-    expect(made.exec(await renderReport(result, { date: "1 May 2026" }))?.[1]).toBe("1 May 2026");
+  test("names the document: program, fingerprint of the input; date, revision and names only where they are given", async () => {
+    const entries = (html: string): Record<string, string> => {
+      const strip = /<dl class="strip">([\s\S]*?)<\/dl>/.exec(html)![1]!;
+      return Object.fromEntries(
+        [...strip.matchAll(/<dt>([^<]*)<\/dt><dd>([^<]*)<\/dd>/g)].map(([, key, value]) => [key, value]),
+      );
+    };
+    const plain = entries(page);
+    expect(plain.Program).toMatch(/^warmside \S/);
+    expect(plain.Input).toMatch(/^[0-9a-f]{3}(-[0-9a-f]{3}){3}$/);
+    expect(Object.keys(plain)).not.toEqual(expect.arrayContaining(["Date"]));
+    expect("Checked by" in plain || "Revision" in plain || "Prepared by" in plain).toBe(false);
+    const strip = { date: "1 May 2026", revision: "B", preparedBy: "one", checkedBy: "two" };
+    const named = entries(await renderReport(result, { strip }));
+    expect(named).toMatchObject({ Date: "1 May 2026", Revision: "B", "Prepared by": "one", "Checked by": "two" });
+    expect(named.Input).toBe(plain.Input);
+    const [first, ...others] = result.buildUps;
+    const thicker = {
+      ...first!,
+      layers: first!.layers.map((layer) => ({ ...layer, thickness: layer.thickness * 1.01 })),
+    };
+    expect(entries(await renderReport({ ...result, buildUps: [thicker, ...others] })).Input).not.toBe(plain.Input);
+  });
+
+  test("folds the annex away, and opens it when asked", async () => {
+    expect(page).toContain('<details id="annex" class="annex"><summary>');
+    expect(await renderReport(result, { annex: true })).toContain('<details id="annex" class="annex" open><summary>');
+  });
+
+  test("one wall's report is under 300 kB", async () => {
+    const wall = await renderReport({ ...result, buildUps: result.buildUps.slice(0, 1) });
+    expect(new TextEncoder().encode(wall).length).toBeLessThan(300_000);
   });
 });
 

@@ -5,7 +5,7 @@ import { fixed, readFigure } from "../../packages/report/src/numbers.ts";
 import { demoResult } from "./demo.ts";
 import { everyPart } from "./every-part.ts";
 import { twoWalls } from "./fixture.ts";
-import { buildUpPart, decoded } from "./page-text.ts";
+import { annexPart, decoded } from "./page-text.ts";
 
 /**
  * The sums on the page are worked again here from what is printed, and from nothing else.
@@ -135,7 +135,7 @@ describe.each<[string, () => ProjectResult]>([
   const parts: string[] = [];
   beforeAll(async () => {
     const page = await renderReport(result);
-    parts.push(...result.buildUps.map((__, index) => buildUpPart(page, index + 1)));
+    parts.push(...result.buildUps.map((__, index) => annexPart(page, index + 1)));
   }, 60_000);
 
   describe.each(result.buildUps.map((buildUp, index) => [buildUp.name, index] as const))("%s", (__, index) => {
@@ -250,7 +250,7 @@ describe.each<[string, () => ProjectResult]>([
       expect(Math.abs(required.outcome - buildUp.surface.critical.mould.factor)).toBeLessThanOrEqual(3e-4);
     });
 
-    test("the deciding month: temperatures, saturation, the vapour line, grams", () => {
+    test("the critical month: temperatures, saturation, the vapour line, grams", () => {
       if (!buildUp.moisture) return;
       const { lines, tables } = blockOf(parts[index]!, "moisture");
       const rows = tables[0]!;
@@ -302,12 +302,12 @@ describe.each<[string, () => ProjectResult]>([
         );
         return outcome;
       });
-      const balances = lines.filter((line) => line.includes("arrives less leaves"));
+      const balances = lines.filter((line) => line.includes("inflow minus outflow"));
       expect(balances).toHaveLength(month.planes.length);
       balances.forEach((line, place) => {
         const { outcome } = figures(line);
         expectPrinted(outcome, grams[place]! - grams[place + 1]!, 2, line);
-        const held = readFigure(/Held before: (\S+)/.exec(line)![1]!);
+        const held = readFigure(/Accumulated before: (\S+)/.exec(line)![1]!);
         const calculated = readFigure(/without rounding: (\S+)/.exec(line)![1]!);
         const counted = Math.max(outcome, -held);
         expectPrinted(calculated, month.planes[place]!.change * 1000, 2, line);

@@ -111,7 +111,8 @@ const SHEET = `
 .section-and-heat.lying{grid-template-columns:minmax(0,27rem) minmax(0,1fr)}
 .lines{margin:.8rem 0;font-size:.88rem}
 .lines>div{padding:.22rem 0;border-bottom:1px solid var(--rule)}
-.months{display:grid;grid-template-columns:max-content minmax(0,1fr);gap:0 1.6rem;align-items:start}
+.months{display:grid;grid-template-columns:minmax(0,25rem) minmax(0,1fr);gap:0 1.6rem;align-items:start}
+.months.wet{grid-template-columns:minmax(0,32rem) minmax(0,1fr)}
 .statement{padding-top:1.6rem}
 .statement p{margin:.25rem 0 .5rem}
 .beyond-words{background:var(--beyond-tint);padding:.6rem .9rem}
@@ -176,7 +177,7 @@ main>section,main>details,.after-decision{margin-top:2rem}
 .verdict-line{font-size:1.1rem;padding:.4rem .6rem}
 .row{grid-template-columns:1fr;padding:.5rem .6rem}
 .row .thumbnail{display:none}
-.section-and-heat,.section-and-heat.lying,.months{display:block}
+.section-and-heat,.section-and-heat.lying,.months,.months.wet{display:block}
 .statement{padding-top:0}
 .strip>div{grid-template-columns:6.2rem 1fr;gap:.5rem}
 td.phrase{min-width:8rem}

@@ -20,10 +20,17 @@ export function heatPart(page: AnnexOf): Part | null {
   const body = html`<p><strong>U ${fixed(heat.transmittance, 3)} W/(m²·K)</strong> with framing and corrections${targetWords(buildUp)}${framing}</p>
 <p>Heat flow ${heat.direction}: Rsi ${fixed(heat.surfaceResistanceInside, 2)}, Rse ${fixed(heat.surfaceResistanceOutside, 2)} m²·K/W for U; ${heat.groundResistance === null ? "Rse" : "below the slab the ground, Rg"} ${fixed(heat.surfaceResistanceOutsideMoisture, 2)}${heat.groundResistance === null ? null : " m²·K/W,"} for temperatures and vapour.</p>
 ${heat.heatPerYear === null ? null : html`<p>Heat over the year: ${fixed(heat.heatPerYear, 1)} kWh/m²${heat.heatPerYearNote ? ` (${heat.heatPerYearNote})` : null}.</p>`}
+${framings(buildUp)}
 ${corrections(heat)}
 ${byHand(heat, steps)}
 ${floorPart(page, steps.resistance)}`;
   return { heading: "U-value", body };
+}
+
+/** Where the share of each framing comes from, beside what is usual. */
+function framings({ framings: all }: AnnexOf["buildUp"]): Html | null {
+  if (all.length === 0) return null;
+  return html`<ul>${all.map(({ name, share, origin, usual }) => html`<li>${name}: ${percent(share, 1)} of the area, ${origin}; ${usual}</li>`)}</ul>`;
 }
 
 function corrections(heat: HeatResult): Html {

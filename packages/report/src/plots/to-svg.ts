@@ -35,7 +35,7 @@ const runtimes = new WeakMap<PlotKind, Runtime>();
 function runtimeOf(kind: PlotKind): Runtime {
   const known = runtimes.get(kind);
   if (known !== undefined) return known;
-  const { spec } = compile(kind.spec, { logger: STRICT_LOGGER });
+  const { spec } = compile(structuredClone(kind.spec), { logger: STRICT_LOGGER });
   const runtime = parse(spec, undefined, { ast: true });
   runtimes.set(kind, runtime);
   return runtime;

@@ -12,14 +12,23 @@ import { JUDGEMENT_MEANING, SEVERITY_WORDS, sentence } from "../words.ts";
  */
 export function findingsList({ findings, judgement }: BuildUpResult): Html {
   const worst = ordered(findings);
-  const notes = worst.filter(({ severity }) => severity === "note").slice(0, MOST_NOTES);
-  const order = worst.filter((finding) => finding.severity !== "note" || notes.includes(finding));
+  const order = fitting(worst);
   return html`<h3>Findings</h3><p class="judged">Judgement: <strong>${judgement.word}</strong>, ${JUDGEMENT_MEANING[judgement.word]}.</p>
-${order.length === 0 ? null : html`<ul class="findings">${order.map(({ severity, short }) => html`<li class="${severity}">${severitySign(severity)}<span><strong>${SEVERITY_WORDS[severity]}.</strong> ${withCode(sentence(short))}</span></li>`)}</ul>`}`;
+${order.length === 0 ? null : html`<ul class="findings">${order.map(({ severity, short }) => html`<li class="${severity}">${severitySign(severity)}<span><strong>${SEVERITY_WORDS[severity]}.</strong> ${withCode(sentence(short))}</span></li>`)}</ul>`}${order.length < worst.length ? html`<p class="aside">${worst.length - order.length} more in the annex.</p>` : null}`;
 }
 
-/** Faults and cautions all stand on the sheet; of the notes so many, the others in the annex. */
-const MOST_NOTES = 3;
+/** Every fault, and of the rest as many as there is room for on the sheet. */
+function fitting(worst: readonly Finding[]): Finding[] {
+  let lines = 0;
+  return worst.filter(({ severity, short }) => {
+    lines += Math.ceil(short.length / LINE_LENGTH);
+    return severity === "fault" || lines <= MOST_LINES;
+  });
+}
+
+/** Lines for findings on the back of a sheet, and the characters of one on paper. */
+const MOST_LINES = 12;
+const LINE_LENGTH = 105;
 
 /**
  * Findings, worst first.

@@ -5,7 +5,7 @@ import { tableMarkup } from "../table.ts";
 import { sentence } from "../words.ts";
 
 /** More remedies than this stand in the annex. */
-export const MOST_REMEDIES = 3;
+export const MOST_REMEDIES = 2;
 
 /**
  * Changes that were calculated to turn the judgement or to meet the target, with what they cost in thickness and U.

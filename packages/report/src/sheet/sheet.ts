@@ -51,7 +51,7 @@ ${beyond(buildUp)}
 ${layerTable(buildUp)}
 ${view === null ? null : await plot(view, `${id}-vapour`)}</div>
 <div class="back page"><p class="kicker running">${number} ${buildUp.name}, continued</p>
-${view === null ? null : html`<div class="months">${monthTable(view)}<div class="statement">${evaporationStatement(view).map((words) => html`<p>${words}</p>`)}</div></div>`}
+${view === null ? null : html`<div class="months${view.wetNodes.length > 0 ? " wet" : null}">${monthTable(view)}<div class="statement">${evaporationStatement(view).map((words) => html`<p>${words}</p>`)}</div></div>`}
 ${sensitivityTable(buildUp)}
 ${findingsList(buildUp)}
 ${conditions(buildUp)}
