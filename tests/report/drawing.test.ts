@@ -1,6 +1,7 @@
 import { governingView, sectionDrawing } from "@warmside/report";
 import { describe, expect, test } from "vitest";
 import { millimetres } from "../../packages/report/src/numbers.ts";
+import { assessText } from "../core/corpus.ts";
 import { demoResult } from "./demo.ts";
 import { everyPart } from "./every-part.ts";
 
@@ -85,3 +86,37 @@ describe.each([...demoResult().buildUps, ...everyPart().buildUps].map((buildUp) 
     });
   },
 );
+
+describe("the mark of the vapour layer", () => {
+  const marked = (climate: string) => {
+    const buildUp = assessText(`
+project: Alder Row glaze store
+climate: ${climate}
+indoor: { temperature: 22 °C, humidity: 50 % }
+build-ups:
+  - name: Floor
+    element: floor
+    faces: void
+    void: { area: 40 m2, perimeter: 26 m }
+    layers:
+      - { material: plywood, thickness: 20 mm, name: deck }
+      - { material: mineral wool slab, thickness: 150 mm }
+      - { material: plywood, thickness: 18 mm, name: underside }
+`);
+    const svg = sectionDrawing(buildUp, governingView(buildUp), "d").text;
+    const line = /<path d="M[\d.]+ ([\d.]+)L[^>]*stroke-dasharray="11 5"/.exec(svg)!;
+    const [deck, , underside] = [
+      ...svg.matchAll(/<rect x="[\d.]+" y="([\d.]+)" width="[\d.]+" height="([\d.]+)"[^>]*fill="url/g),
+    ].map(([, y, height]) => ({ top: Number(y), bottom: Number(y) + Number(height) }));
+    return { warmSide: buildUp.vapourLayer!.warmSide, at: Number(line[1]), deck: deck!, underside: underside! };
+  };
+
+  test("stands on its outer face where vapour comes from the void, on its inner face where it comes from the room", () => {
+    const hot = marked("melbourne-florida");
+    expect(hot.warmSide).toBe("outside");
+    expect(hot.at).toBeCloseTo(hot.underside.bottom, 0);
+    const cold = marked("oslo");
+    expect(cold.warmSide).toBe("inside");
+    expect(cold.at).toBeCloseTo(cold.deck.top, 0);
+  });
+});
