@@ -25,6 +25,7 @@ const STAGES = [
   "year",
   "field",
   "calculate-build-up.ts",
+  "plane-checks",
   "further-checks",
   "vapour-layer",
   "sensitivity",

@@ -3,20 +3,24 @@
  * no file. See METHOD.md, "The plane".
  */
 
-export { type Channel, channelCell } from "./field/channel-cell.ts";
+export { channelCell } from "./field/channel-cell.ts";
 // its heat
 export type { MeshRule } from "./field/graded-lines.ts";
 export { type BoundedHeat, heatWithinBounds } from "./field/heat-within-bounds.ts";
+// its picture
+export { type Isoline, isolines } from "./field/isolines.ts";
 export { type JunctionHeat, junctionHeat } from "./field/junctions/junction-heat.ts";
 export { floorEdge, roofEdge } from "./field/junctions/level-edge.ts";
 export { outerCorner } from "./field/junctions/outer-corner.ts";
 export { type Side, sideOf } from "./field/junctions/side.ts";
-export { windowSide } from "./field/junctions/window-side.ts";
+export { frameAsSide, windowSide } from "./field/junctions/window-side.ts";
 export { type Mesh, meshOf } from "./field/mesh.ts";
 export { type HeatField, heatField, lowestSurfaceFactor, temperaturesOf } from "./field/plane-heat.ts";
+export { type PictureQuestion, type PictureView, planePicture } from "./field/plane-picture.ts";
 // its vapour
 export { type PlaneYear, planeYear } from "./field/plane-vapour.ts";
 export { type Cell, type CellQuestion, drawnFraming, type Joint, repeatingCell } from "./field/repeating-cell.ts";
 // a section drawn
 export { type Box, emptyScene, fill, type Scene, type Stuff, type SurroundingAir, surround } from "./field/scene.ts";
 export { type WorstStrip, worstStrip } from "./field/strips.ts";
+export type { DrawnStuff, PictureBox, PlanePicture } from "./result/types.ts";

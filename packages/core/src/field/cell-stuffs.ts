@@ -32,6 +32,18 @@ export function evenly(value: number): { x: number; y: number } {
 }
 
 /**
+ * Stuff by its λ alone, for what the file tells no material of; no vapour is worked out where it stands.
+ *
+ * @param name - what it is called
+ * @param conductivity - λ [W/(m·K)], above 0
+ * @returns the stuff
+ */
+export function plainStuff(name: string, conductivity: number): Stuff {
+  const permeability = evenly(VAPOUR_PERMEABILITY_OF_AIR);
+  return { name, material: null, isAir: false, conductivity: evenly(conductivity), permeability };
+}
+
+/**
  * A sheet across y.
  *
  * @param name - what it is called

@@ -3,37 +3,27 @@ import { layerStack } from "./layer-stack.ts";
 import { type Cell, type CellQuestion, surroundCell } from "./repeating-cell.ts";
 import { emptyScene, fill } from "./scene.ts";
 
-/** A C or U channel of bent sheet, its web across the build-up [m]. */
-export interface Channel {
-  /** Thickness of the sheet. */
-  sheet: number;
-  /** Width of the flanges, over all. */
-  flange: number;
-  /** Length of the lips, over all; 0 for a U. */
-  lip: number;
-  spacing: number;
-}
-
 /**
  * One spacing of a build-up framed with metal channels: the web at x = 0, both flanges towards +x, the cell's ends midway
  * between two webs.
  *
- * @param question - layers, the framing (its material), surfaces
- * @param channel - measures of the channel [m]; its depth is that of the layers it runs through
+ * @param question - layers, the framing (a channel, as deep as the layers it runs through), surfaces
  * @returns the cell
  * Source: ISO 6946:2017 clause 6.7.2.1 sends metal through insulation to ISO 10211 (from memory); sharp bends are this
  *   project's rule.
- * @throws RangeError when the framing runs through no layer
+ * @throws RangeError when the framing is no channel, or runs through no layer
  */
-export function channelCell(question: Omit<CellQuestion, "jointOf">, channel: Channel): Cell {
+export function channelCell(question: Omit<CellQuestion, "jointOf">): Cell {
   const { counted, framing, surfaces, sheets } = question;
+  const { origin } = framing;
+  if (origin.kind !== "channel") throw new RangeError(`${framing.name} is no channel`);
   const rows = layerStack(counted, framing, sheets);
   const framed = rows.filter(({ isFramed }) => isFramed);
   if (framed.length === 0) throw new RangeError(`${framing.name} runs through no layer`);
   const scene = emptyScene();
-  const half = channel.spacing / 2;
+  const half = origin.spacing / 2;
   for (const { y0, y1, stuff } of rows) fill(scene, stuff, { x0: -half, x1: half, y0, y1 });
-  const { sheet, flange, lip } = channel;
+  const { sheet, flange, lip } = origin.channel;
   const metal = framingStuff(framing);
   const [left, right] = [-sheet / 2, flange - sheet / 2];
   const [near, far] = [framed[0]!.y0, framed.at(-1)!.y1];
@@ -43,5 +33,5 @@ export function channelCell(question: Omit<CellQuestion, "jointOf">, channel: Ch
   fill(scene, metal, { x0: right - sheet, x1: right, y0: near, y1: near + lip });
   fill(scene, metal, { x0: right - sheet, x1: right, y0: far - lip, y1: far });
   const depth = surroundCell(scene, rows, surfaces, -half, half);
-  return { scene, rows, width: channel.spacing, framingEdge: right, depth };
+  return { scene, rows, width: origin.spacing, framingEdge: right, depth };
 }

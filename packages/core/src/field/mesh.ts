@@ -37,6 +37,25 @@ export function meshOf(scene: Scene, rule: MeshRule): Mesh {
 }
 
 /**
+ * A mesh with lines at every edge of a scene and no more nodes than a number, where the edges alone leave room for it.
+ *
+ * @param scene - the scene
+ * @param rule - spacing of the lines between edges; made coarser step by step
+ * @param mostNodes - crossings of lines
+ * @returns the mesh
+ */
+export function meshWithin(scene: Scene, rule: MeshRule, mostNodes: number): Mesh {
+  const mesh = meshOf(scene, rule);
+  const isCoarsest = rule.growth > COARSEST_GROWTH;
+  if (isCoarsest || mesh.xs.length * mesh.ys.length <= mostNodes) return mesh;
+  const coarser = { ...rule, first: 1.5 * rule.first, growth: 1.2 * rule.growth, leastSteps: 1 };
+  return meshWithin(scene, coarser, mostNodes);
+}
+
+/** Growth of steps beyond which a mesh is not made coarser [–]. */
+const COARSEST_GROWTH = 10;
+
+/**
  * A mesh on given lines; a cell is what its middle lies in.
  *
  * @param scene - the scene

@@ -22,6 +22,8 @@ export interface PlaneYear {
   carriedOver: number;
   /** First month at whose end all is gone for good; null when dry or wet. */
   dryBy: number | null;
+  /** Water of every node a year after the twelve months [kg/m]; null where it dries. */
+  yearLater: Float64Array | null;
   /** One list of nodes a calendar month: θ [°C], psat [Pa], p [Pa], water at its end [kg/m]. */
   temperature: readonly Float64Array[];
   saturation: readonly Float64Array[];
@@ -51,30 +53,40 @@ export function planeYear(field: HeatField, airs: readonly AirMonths[], skyOffse
   if (starts.length === 0) {
     const pressure = fromDry.map((month) => month.pressure);
     const held = fromDry.map(() => nothing);
-    const none = { peak: 0, peakMonth: null, carriedOver: 0, dryBy: null };
+    const none = { peak: 0, peakMonth: null, carriedOver: 0, dryBy: null, yearLater: null };
     return { verdict: "dry", startMonth: null, ...none, temperature, saturation, pressure, held };
   }
   const negligible = NOTHING_HELD * (field.mesh.xs.at(-1)! - field.mesh.xs[0]!);
   let wettest: PlaneYear | null = null;
   for (const start of starts) {
     const months = runPlaneYear(vapour, climate.drives, start, fromDry, nothing);
-    const year = { ...summaryOf(months, start, negligible), temperature, saturation };
+    const year = { ...summaryOf(months, start, negligible), temperature, saturation, yearLater: null };
     if (year.verdict === "dries out") return year;
     if (wettest === null || year.carriedOver > wettest.carriedOver + negligible) wettest = year;
   }
-  return wettest!;
+  return { ...wettest!, yearLater: heldYearLater(vapour, climate.drives, wettest!, fromDry) };
 }
 
-/** Twelve months from empty, in calendar order. */
+function heldYearLater(
+  vapour: VapourNet,
+  drives: readonly MonthDrive[],
+  { startMonth, held }: PlaneYear,
+  fromDry: readonly PlaneMonth[],
+): Float64Array {
+  const last = (startMonth! + MONTHS_PER_YEAR - 1) % MONTHS_PER_YEAR;
+  return runPlaneYear(vapour, drives, startMonth!, fromDry, held[last]!)[last]!.held;
+}
+
+/** Twelve months from given water, in calendar order. */
 function runPlaneYear(
   vapour: VapourNet,
   drives: readonly MonthDrive[],
   start: number,
   fromDry: readonly PlaneMonth[],
-  nothing: Float64Array,
+  begin: Float64Array,
 ): PlaneMonth[] {
   const months: PlaneMonth[] = new Array(MONTHS_PER_YEAR);
-  let before = nothing;
+  let before = begin;
   let wet: Uint8Array | null = null;
   for (let step = 0; step < MONTHS_PER_YEAR; step += 1) {
     const month = (start + step) % MONTHS_PER_YEAR;
@@ -89,7 +101,7 @@ function summaryOf(
   months: readonly PlaneMonth[],
   start: number,
   negligible: number,
-): Omit<PlaneYear, "temperature" | "saturation"> {
+): Omit<PlaneYear, "temperature" | "saturation" | "yearLater"> {
   const totals = months.map(({ held }) => sumOf(held));
   const inOrder = totals.map((_, step) => (start + step) % MONTHS_PER_YEAR);
   const peakMonth = inOrder.reduce((most, month) => (totals[month]! > totals[most]! ? month : most), start);

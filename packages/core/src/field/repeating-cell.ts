@@ -1,3 +1,4 @@
+import { countsForVapour } from "../heat/bridging.ts";
 import { distinctFramings } from "../heat/paths.ts";
 import type { CountedLayer } from "../heat/types.ts";
 import type { Framing } from "../project/types.ts";
@@ -54,10 +55,10 @@ const AIR_STRIP = 0.02;
 /**
  * Half a spacing of a build-up framed with timber: from the middle of a member, at x = 0, to the middle between two.
  *
- * @param question - layers, the framing that is drawn (told by width and spacing), surfaces
+ * @param question - layers, the framing that is drawn (at 600 mm where the file tells only its share), surfaces
  * @returns the cell
  * Source: ISO 10211:2017 clause 5: cut at planes of symmetry (from memory).
- * @throws RangeError for framing that is told as a share only
+ * @throws RangeError for a channel
  */
 export function repeatingCell(question: CellQuestion): Cell {
   const { counted, framing, surfaces, sheets, jointOf = () => TIGHT_JOINT } = question;
@@ -112,17 +113,25 @@ export function surroundCell(
 }
 
 /**
- * The framing that a build-up's cell is drawn with: the first that is told by width and spacing.
+ * The framing that a build-up's cell is drawn with: a channel, else the first that vapour passes.
  *
  * @param counted - counted layers
- * @returns the framing; null where none has a spacing
+ * @returns the framing; null without any
  * Source: this project's rule (METHOD, the plane).
  */
 export function drawnFraming(counted: readonly CountedLayer[]): Framing | null {
-  return distinctFramings(counted).find(({ origin }) => origin.kind === "width and spacing") ?? null;
+  const framings = distinctFramings(counted);
+  const isChannel = ({ origin }: Framing): boolean => origin.kind === "channel";
+  const timber = framings.filter(countsForVapour);
+  const isSpaced = ({ origin }: Framing): boolean => origin.kind === "width and spacing";
+  return framings.find(isChannel) ?? timber.find(isSpaced) ?? timber[0] ?? null;
 }
 
-function measuresOf({ name, origin }: Framing): { width: number; spacing: number } {
+/** Spacing at which framing is drawn that the file tells as a share only [m] (common practice). */
+const USUAL_SPACING = 0.6;
+
+function measuresOf({ name, share, origin }: Framing): { width: number; spacing: number } {
   if (origin.kind === "width and spacing") return origin;
-  throw new RangeError(`${name}: a cell is drawn by width and spacing, not by a share`);
+  if (origin.kind === "fraction") return { width: share * USUAL_SPACING, spacing: USUAL_SPACING };
+  throw new RangeError(`${name} is a channel`);
 }

@@ -3,13 +3,13 @@ import type { BuildUp, Framing } from "../project/types.ts";
 /** Framing at or above this conductivity needs a detailed calculation [W/(m·K)] (this project's rule: metals). */
 export const METAL_CONDUCTIVITY = 10;
 
-/** Mortar and other mineral bridging counts for heat only (this project's rule, METHOD.md, Framing). */
-export function countsForVapour(framing: Framing): boolean {
-  return framing.material.kind !== "mineral";
+/** Mortar and other mineral bridging counts for heat only, and a channel has no straight way through (this project's rule, METHOD.md, Framing). */
+export function countsForVapour({ material, origin }: Framing): boolean {
+  return material.kind !== "mineral" && origin.kind !== "channel";
 }
 
 /**
- * Metal that bridges insulation, which the combined method does not cover.
+ * Metal that bridges insulation and is told by no channel: neither the combined method nor the plane covers it.
  *
  * @param buildUp - the build-up
  * @returns the framing, or null
@@ -17,7 +17,9 @@ export function countsForVapour(framing: Framing): boolean {
  */
 export function metalBridging(buildUp: BuildUp): Framing | null {
   for (const layer of buildUp.layers) {
-    if (layer.framing !== null && layer.framing.material.conductivity! >= METAL_CONDUCTIVITY) return layer.framing;
+    const { framing } = layer;
+    if (framing === null || framing.origin.kind === "channel") continue;
+    if (framing.material.conductivity! >= METAL_CONDUCTIVITY) return framing;
   }
   return null;
 }

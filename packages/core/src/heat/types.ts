@@ -80,6 +80,8 @@ export interface HeatCalculation extends CombinedResistance {
   ground: readonly WorkingValue[] | null;
   /** Rg, what the ground below a slab adds to its layers [m²·K/W]; null for everything else. */
   groundResistance: number | null;
+  /** U of channels in the plane [W/(m²·K)], without corrections, and its bounds; absent where the combined method gives U. */
+  channel?: { transmittance: number; lower: number; upper: number };
   /** The two cases that a slightly ventilated air layer lies between; absent without one. */
   slightVentilation?: SlightVentilation;
 }

@@ -20,6 +20,8 @@ export type * from "./layer-result.ts";
 export type * from "./moisture-result.ts";
 export type * from "./placement-study.ts";
 export type * from "./places.ts";
+export type * from "./plane-picture.ts";
+export type * from "./plane-result.ts";
 export type * from "./project-result.ts";
 export type * from "./remedy-changes.ts";
 export type * from "./sheet-places.ts";

@@ -2,22 +2,26 @@ import { SURFACE_RESISTANCE_FOR_HUMIDITY } from "../../heat/temperature-factor.t
 import { type BoundedHeat, heatWithinBounds } from "../heat-within-bounds.ts";
 import { lowestSurfaceFactor } from "../plane-heat.ts";
 import type { JunctionCell, JunctionSurfaces } from "./junction-cell.ts";
-import { clearTransmittanceOf, type Side } from "./side.ts";
+import { clearTransmittanceOf, type SideResistances } from "./side.ts";
 
-/** Heat figures of a junction, with the field behind them. */
-export interface JunctionHeat {
-  /** Linear thermal transmittance by outer dimensions [W/(m·K)], beside the U between the framing of both sides. */
-  linearTransmittance: number;
-  /** Heat through the whole drawing [W/(m·K)], and the bounds it lies between. */
-  conductance: number;
-  lower: number;
-  upper: number;
+/** The coldest place of a junction's surface, with the field behind it. */
+export interface ColdestOfJunction {
   /** Lowest fRsi of the room's surfaces [–], and where it is [m]. */
   temperatureFactor: number;
   place: { x: number; y: number };
   /** The drawing with the surface resistances for humidity, and its heat. */
   cell: JunctionCell;
   field: BoundedHeat;
+}
+
+/** Heat figures of a junction. */
+export interface JunctionHeat extends ColdestOfJunction {
+  /** Linear thermal transmittance by outer dimensions [W/(m·K)], beside the U between the framing of both sides. */
+  linearTransmittance: number;
+  /** Heat through the whole drawing [W/(m·K)], and the bounds it lies between. */
+  conductance: number;
+  lower: number;
+  upper: number;
 }
 
 /** Draws a junction with given surface resistances. */
@@ -28,26 +32,42 @@ export type JunctionDrawing = (surfaces: JunctionSurfaces) => JunctionCell;
  *
  * @param draw - the junction, for the surface resistances of U and for those of the surface's humidity
  * @param level - the side along x
- * @param upright - the side along y; null where the drawing has but one
+ * @param upright - the side along y, or the frame of a window
  * @returns ψ = L2D − Σ U·l [W/(m·K)] and fRsi [–]
  * Source: ISO 10211:2017 clauses 9 and 10; Rsi 0.25 by ISO 13788:2012 Table 2 (from memory).
  */
-export function junctionHeat(draw: JunctionDrawing, level: Side, upright: Side | null): JunctionHeat {
-  const other = upright ?? level;
+export function junctionHeat(draw: JunctionDrawing, level: SideResistances, upright: SideResistances): JunctionHeat {
   const forTransmittance = draw({
-    inside: { level: level.inside, upright: other.inside },
-    outside: { level: level.outside, upright: other.outside },
+    inside: { level: level.inside, upright: upright.inside },
+    outside: { level: level.outside, upright: upright.outside },
   });
+  const { conductance, lower, upper } = heatWithinBounds(forTransmittance.scene);
+  const alongLevel = clearTransmittanceOf(level) * forTransmittance.levelLength;
+  const alongUpright = clearTransmittanceOf(upright) * forTransmittance.uprightLength;
+  const linearTransmittance = conductance - alongLevel - alongUpright;
+  return { ...coldestOfJunction(draw, level, upright), linearTransmittance, conductance, lower, upper };
+}
+
+/**
+ * The coldest place of a junction.
+ *
+ * @param draw - the junction
+ * @param level - the side along x
+ * @param upright - the side along y, or the frame of a window
+ * @returns fRsi [–], where it is, and the heat behind it
+ * Source: ISO 13788:2012 clause 5.3 with Rsi 0.25 (from memory).
+ */
+export function coldestOfJunction(
+  draw: JunctionDrawing,
+  level: SideResistances,
+  upright: SideResistances,
+): ColdestOfJunction {
   const humid = SURFACE_RESISTANCE_FOR_HUMIDITY;
   const cell = draw({
     inside: { level: humid, upright: humid },
-    outside: { level: level.outsideForMoisture, upright: other.outsideForMoisture },
+    outside: { level: level.outsideForMoisture, upright: upright.outsideForMoisture },
   });
-  const { conductance, lower, upper } = heatWithinBounds(forTransmittance.scene);
   const field = heatWithinBounds(cell.scene);
   const { factor, x, y } = lowestSurfaceFactor(field.corners);
-  const alongLevel = clearTransmittanceOf(level) * forTransmittance.levelLength;
-  const alongUpright = upright === null ? 0 : clearTransmittanceOf(upright) * forTransmittance.uprightLength;
-  const linearTransmittance = conductance - alongLevel - alongUpright;
-  return { linearTransmittance, conductance, lower, upper, temperatureFactor: factor, place: { x, y }, cell, field };
+  return { temperatureFactor: factor, place: { x, y }, cell, field };
 }

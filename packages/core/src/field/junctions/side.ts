@@ -10,20 +10,24 @@ export interface Ply {
   timber: Stuff | null;
 }
 
+/** Resistances straight through a side [m²·K/W]. */
+export interface SideResistances {
+  /** ΣR between the framing. */
+  resistance: number;
+  /** Rsi for U, Rse for U, Rse for the surface's humidity. */
+  inside: number;
+  outside: number;
+  outsideForMoisture: number;
+}
+
 /** A build-up at a junction, from its outer face inwards. */
-export interface Side {
+export interface Side extends SideResistances {
   plies: readonly Ply[];
   /** Index of the ply with the main framing: the thickest one. */
   frame: number;
   /** Width of a framing member [m]. */
   member: number;
   thickness: number;
-  /** ΣR between the framing [m²·K/W]. */
-  resistance: number;
-  /** Rsi for U, Rse for U, Rse for the surface's humidity [m²·K/W]. */
-  inside: number;
-  outside: number;
-  outsideForMoisture: number;
 }
 
 /** Width of a framing member where the file tells only a share [m] (common practice in timber frames). */
@@ -68,6 +72,6 @@ function plyOf(counted: CountedLayer): Ply {
 }
 
 /** U between the framing [W/(m²·K)]: what ψ is told beside. */
-export function clearTransmittanceOf({ inside, resistance, outside }: Side): number {
+export function clearTransmittanceOf({ inside, resistance, outside }: SideResistances): number {
   return 1 / (inside + resistance + outside);
 }

@@ -1,14 +1,17 @@
-import { evenly } from "../cell-stuffs.ts";
-import { emptyScene, fill, type Stuff, surround } from "../scene.ts";
+import { plainStuff } from "../cell-stuffs.ts";
+import { emptyScene, fill, surround } from "../scene.ts";
 import { type JunctionCell, type JunctionSurfaces, reachOf } from "./junction-cell.ts";
-import type { Side } from "./side.ts";
+import type { Side, SideResistances } from "./side.ts";
 
-/** The frame of a window [m], its λ [W/(m·K)], and how far it stands back from the wall's outer face [m]. */
+/** The frame of a window [m], its λ [W/(m·K)], and how it stands in the wall. */
 export interface WindowFrameMeasures {
   width: number;
   depth: number;
   conductivity: number;
+  /** From the outer face of all that is drawn of the wall [m]. */
   setBack: number;
+  /** Insulation behind the reveal's lining [m], λ 0.04 W/(m·K); none by default. */
+  reveal?: number;
 }
 
 /** Depth of the air that is drawn [m]; no figure depends on it. */
@@ -48,19 +51,25 @@ export function windowSide(
   surround(scene, room, { x0: 0, x1: reach, y0: y, y1: y + AIR_STRIP });
   surround(scene, outdoors, { x0: -width, x1: reach, y0: -AIR_STRIP, y1: 0 });
   surround(scene, outdoors, { x0: -width, x1: 0, y0: 0, y1: setBack });
-  fill(scene, frameStuff(frame.conductivity), { x0: -width, x1: 0, y0: setBack, y1: back });
+  fill(scene, plainStuff("window frame", frame.conductivity), { x0: -width, x1: 0, y0: setBack, y1: back });
   const lining = wall.plies.at(-1)!;
-  fill(scene, lining.stuff, { x0: -lining.thickness, x1: 0, y0: back, y1: y });
+  const reveal = frame.reveal ?? 0;
+  fill(scene, lining.stuff, { x0: Math.max(-width, -reveal - lining.thickness), x1: 0, y0: back, y1: y });
+  fill(scene, plainStuff("insulation in the reveal", REVEAL_CONDUCTIVITY), { x0: -reveal, x1: 0, y0: back, y1: y });
   return { scene, levelLength: reach, uprightLength: width, corner: { x: 0, y } };
 }
 
-function frameStuff(conductivity: number): Stuff {
-  // Vapour is not worked out at a window; the permeability is not read.
-  return {
-    name: "window frame",
-    material: null,
-    isAir: false,
-    conductivity: evenly(conductivity),
-    permeability: evenly(1),
-  };
+/** λ of insulation in a reveal [W/(m·K)]: wood fibre or wool board. */
+const REVEAL_CONDUCTIVITY = 0.04;
+
+/**
+ * What the frame is beside the wall, for ψ: heat straight through it.
+ *
+ * @param wall - the wall that it stands in
+ * @param frame - the frame
+ * @returns its resistances [m²·K/W]
+ */
+export function frameAsSide(wall: Side, { depth, conductivity }: WindowFrameMeasures): SideResistances {
+  const { inside, outside, outsideForMoisture } = wall;
+  return { inside, outside, outsideForMoisture, resistance: depth / conductivity };
 }

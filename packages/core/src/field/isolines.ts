@@ -1,0 +1,89 @@
+import type { Mesh } from "./mesh.ts";
+
+/** A line of equal value: places [m] in order, x then y. */
+export interface Isoline {
+  value: number;
+  points: readonly (readonly [number, number])[];
+}
+
+/** A piece of a line within one cell, between two of its edges; an edge is told by its two nodes. */
+interface Piece {
+  from: string;
+  to: string;
+}
+
+/**
+ * Lines of equal value through a field given at the corners of a mesh.
+ *
+ * @param mesh - its mesh
+ * @param values - at every crossing of its lines; nodes that are not shown are not numbers
+ * @param levels - values of the lines
+ * @returns lines, each from end to end or closed [m]
+ * Source: marching squares with linear interpolation along the edges of the cells.
+ */
+export function isolines(mesh: Mesh, values: Float64Array, levels: readonly number[]): Isoline[] {
+  return levels.flatMap((level) => {
+    const crossings = new Map<string, readonly [number, number]>();
+    const pieces = piecesAt(mesh, values, level, crossings);
+    return joined(pieces).map((edges) => ({ value: level, points: edges.map((edge) => crossings.get(edge)!) }));
+  });
+}
+
+function piecesAt(
+  { xs, ys, columns, rows }: Mesh,
+  values: Float64Array,
+  level: number,
+  crossings: Map<string, readonly [number, number]>,
+): Piece[] {
+  const across = columns + 1;
+  const crossing = (one: number, other: number): string | null => {
+    const [low, high] = [values[one]! - level, values[other]! - level];
+    if (!(low < 0 !== high < 0) || Number.isNaN(low + high)) return null;
+    const share = low / (low - high);
+    const place = (lines: Float64Array, from: number, to: number): number =>
+      lines[from]! + share * (lines[to]! - lines[from]!);
+    const key = `${one} ${other}`;
+    const row = (node: number): number => Math.floor(node / across);
+    crossings.set(key, [place(xs, one % across, other % across), place(ys, row(one), row(other))]);
+    return key;
+  };
+  const pieces: Piece[] = [];
+  for (let row = 0; row < rows; row += 1) {
+    for (let column = 0; column < columns; column += 1) {
+      const node = row * across + column;
+      const around = [
+        crossing(node, node + 1),
+        crossing(node + 1, node + across + 1),
+        crossing(node + across, node + across + 1),
+        crossing(node, node + across),
+      ].filter((edge) => edge !== null);
+      // Two crossings are a piece; four are two pieces, told apart in the order of the edges.
+      for (let edge = 0; edge + 1 < around.length; edge += 2)
+        pieces.push({ from: around[edge]!, to: around[edge + 1]! });
+    }
+  }
+  return pieces;
+}
+
+/** Pieces put end to end: lists of edges. */
+function joined(pieces: readonly Piece[]): string[][] {
+  const at = new Map<string, Piece[]>();
+  for (const piece of pieces) for (const edge of [piece.from, piece.to]) at.set(edge, [...(at.get(edge) ?? []), piece]);
+  const left = new Set(pieces);
+  const follow = (line: string[]): string[] => {
+    for (;;) {
+      const end = line.at(-1)!;
+      const next = at.get(end)!.find((piece) => left.has(piece));
+      if (next === undefined) return line;
+      left.delete(next);
+      line.push(next.from === end ? next.to : next.from);
+    }
+  };
+  const lines: string[][] = [];
+  for (const piece of pieces) {
+    if (!left.delete(piece)) continue;
+    const forwards = follow([piece.from, piece.to]);
+    lines.push(follow(forwards.toReversed()));
+  }
+  return lines;
+}

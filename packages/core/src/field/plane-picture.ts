@@ -1,0 +1,183 @@
+import type { DrawnStuff, PictureBox, PlanePicture } from "../result/types.ts";
+import { isolines } from "./isolines.ts";
+import type { HeatField } from "./plane-heat.ts";
+import type { Box, Scene, Stuff } from "./scene.ts";
+import { type Place, thinned } from "./thinned.ts";
+
+/**
+ * How a scene is turned for a picture, in which x runs to the right and y down: a cell's depth to the right, a junction
+ * with its y upwards, or as it is.
+ */
+export type PictureView = "depth to the right" | "y upwards" | "y downwards";
+
+/** What is shown of a field. */
+export interface PictureQuestion {
+  field: HeatField;
+  /** What is shown of the scene [m]. */
+  frame: Box;
+  view: PictureView;
+  /** Temperature of every node [°C]. */
+  temperature: Float64Array;
+  /** Water at every node [kg/m]; null without. */
+  held: Float64Array | null;
+  /** Where the words for the airs stand in the scene [m]. */
+  inside: Place;
+  outside: Place;
+  coldest: Place | null;
+  /** The strip with most water, by its middle and width along x [m]. */
+  strip: { middle: number; width: number } | null;
+}
+
+/** Places are rounded to this [m], and lines thinned by as much: finer than any print shows. */
+const FINEST = 1e-4;
+
+/** Dots that are drawn at most [–]. */
+const MOST_DOTS = 60;
+
+/** Less than this part of the wettest node's water is not shown [–]. */
+const LEAST_SHARE = 0.02;
+
+/** Steps between isotherms [K], and how many there may be. */
+const STEPS = [0.5, 1, 2, 5, 10] as const;
+const MOST_ISOTHERMS = 12;
+
+/**
+ * A picture as data: what stands where, isotherms, and where water lies.
+ *
+ * @param question - the field, what of it is shown, temperature [°C] and water [kg/m] of its nodes
+ * @returns the picture, small enough to travel in a result
+ * Source: none; what is shown is worked out elsewhere.
+ */
+export function planePicture(question: PictureQuestion): PlanePicture {
+  const { field, frame, view, temperature, held, coldest, strip } = question;
+  const { mesh, net, scene } = field;
+  const turn = VIEWS[view];
+  const shown = temperature.map((value, node) => (net.active[node] === 1 ? value : Number.NaN));
+  const point = (place: Place): [number, number] => {
+    const [x, y] = turn(place);
+    return [fine(x), fine(y)];
+  };
+  const at = (place: Place): { x: number; y: number } => {
+    const [x, y] = point(place);
+    return { x, y };
+  };
+  return {
+    frame: turned(frame, turn),
+    stuffs: scene.stuffs.map(drawnStuff),
+    rectangles: drawnRectangles(scene, frame).map(({ stuff, box }) => ({ ...turned(box, turn), stuff })),
+    isotherms: isolines(mesh, shown, levelsOf(shown))
+      .flatMap(({ value, points }) => stretchesWithin(points, frame).map((stretch) => ({ value, stretch })))
+      .map(({ value, stretch }) => ({ value, points: thinned(stretch, FINEST).map(point) })),
+    water: held === null ? [] : waterOf(field, held, frame).map(({ place, share }) => ({ ...at(place), share })),
+    airs: [
+      { side: "inside", ...at(question.inside) },
+      { side: "outside", ...at(question.outside) },
+    ],
+    coldest: coldest === null ? null : at(coldest),
+    strip:
+      strip === null ? null : { y0: fine(strip.middle - strip.width / 2), y1: fine(strip.middle + strip.width / 2) },
+  };
+}
+
+const VIEWS: Readonly<Record<PictureView, (place: Place) => Place>> = {
+  "depth to the right": ([x, y]) => [y, x],
+  "y upwards": ([x, y]) => [x, -y],
+  "y downwards": (place) => place,
+};
+
+function turned({ x0, x1, y0, y1 }: Box, turn: (place: Place) => Place): PictureBox {
+  const [one, other] = [turn([x0, y0]), turn([x1, y1])];
+  const sorted = (axis: 0 | 1): [number, number] => [
+    Math.min(one[axis], other[axis]),
+    Math.max(one[axis], other[axis]),
+  ];
+  const [left, right] = sorted(0);
+  const [top, bottom] = sorted(1);
+  return { x0: fine(left), x1: fine(right), y0: fine(top), y1: fine(bottom) };
+}
+
+function drawnStuff(stuff: Stuff): DrawnStuff {
+  const { name, material, isAir, conductivity } = stuff;
+  // Only sheets have other properties along than across.
+  const isSheet = conductivity.x !== conductivity.y;
+  return {
+    name,
+    type: isAir ? "air" : isSheet ? "sheet" : "material",
+    kind: material?.kind ?? null,
+    group: material?.group ?? null,
+    conductivity: isSheet ? null : conductivity.x,
+    density: material?.density ?? null,
+  };
+}
+
+function drawnRectangles({ rectangles }: Scene, frame: Box): { stuff: number; box: Box }[] {
+  return rectangles
+    .filter(({ filling }) => filling === "stuff")
+    .map(({ index, x0, x1, y0, y1 }) => ({
+      stuff: index,
+      box: {
+        x0: Math.max(x0, frame.x0),
+        x1: Math.min(x1, frame.x1),
+        y0: Math.max(y0, frame.y0),
+        y1: Math.min(y1, frame.y1),
+      },
+    }))
+    .filter(({ box }) => box.x1 > box.x0 && box.y1 > box.y0);
+}
+
+/** Whole steps between the least and the greatest temperature [°C]. */
+function levelsOf(shown: Float64Array): number[] {
+  const [least, greatest] = shown.reduce(
+    ([low, high], value) => (Number.isNaN(value) ? [low, high] : [Math.min(low, value), Math.max(high, value)]),
+    [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY],
+  );
+  const step = STEPS.find((each) => (greatest - least) / each <= MOST_ISOTHERMS) ?? STEPS.at(-1)!;
+  const first = Math.ceil(least / step + FINEST) * step;
+  const count = Math.max(0, Math.floor((greatest - first) / step - FINEST) + 1);
+  return Array.from({ length: count }, (_, index) => first + index * step);
+}
+
+/** The parts of a line that lie within the frame, cut at its edges. */
+function stretchesWithin(points: readonly Place[], frame: Box): Place[][] {
+  const stretches: Place[][] = [[]];
+  for (const [index, place] of points.entries()) {
+    const before = points[index - 1];
+    const isInside = isWithin(place, frame);
+    if (before !== undefined && isWithin(before, frame) !== isInside)
+      stretches.at(-1)!.push(isInside ? atEdge(place, before, frame) : atEdge(before, place, frame));
+    if (isInside) stretches.at(-1)!.push(place);
+    else if (stretches.at(-1)!.length > 0) stretches.push([]);
+  }
+  return stretches.filter(({ length }) => length > 1);
+}
+
+/** Where a line leaves the frame, from a place within it to one beyond. */
+function atEdge([x, y]: Place, [beyondX, beyondY]: Place, { x0, x1, y0, y1 }: Box): Place {
+  const reach = (from: number, to: number, least: number, most: number): number => {
+    if (to > most) return (most - from) / (to - from);
+    return to < least ? (least - from) / (to - from) : 1;
+  };
+  const share = Math.max(0, Math.min(reach(x, beyondX, x0, x1), reach(y, beyondY, y0, y1)));
+  return [x + share * (beyondX - x), y + share * (beyondY - y)];
+}
+
+/** Places of water, the wettest first. */
+function waterOf({ mesh, net }: HeatField, held: Float64Array, frame: Box): { place: Place; share: number }[] {
+  const most = held.reduce((greatest, amount) => Math.max(greatest, amount), 0);
+  if (!(most > 0)) return [];
+  return Array.from(held, (amount, node) => ({
+    place: [mesh.xs[node % net.columns]!, mesh.ys[Math.floor(node / net.columns)]!] as const,
+    share: Math.round((100 * amount) / most) / 100,
+  }))
+    .filter(({ place, share }) => share >= LEAST_SHARE && isWithin(place, frame))
+    .sort((one, other) => other.share - one.share)
+    .slice(0, MOST_DOTS);
+}
+
+function isWithin([x, y]: Place, { x0, x1, y0, y1 }: Box): boolean {
+  return x >= x0 - FINEST && x <= x1 + FINEST && y >= y0 - FINEST && y <= y1 + FINEST;
+}
+
+function fine(place: number): number {
+  return Math.round(place / FINEST) / Math.round(1 / FINEST) + 0;
+}

@@ -1,0 +1,32 @@
+import type { CountedLayer } from "../heat/types.ts";
+import type { Framing, SolidLayer } from "../project/types.ts";
+import { materialSd, wholeSd } from "../vapour/layer-sd.ts";
+
+/** A layer is tight from this sd on [m]: what makes a candidate for the vapour layer (METHOD, the vapour layer). */
+const TIGHT_FROM = 0.5;
+
+/** And has this many times the sd of the framing beside it [–] (this project's rule): less makes no difference worth telling. */
+const TIMES_THE_FRAMING = 10;
+
+/** A layer that framing interrupts. */
+export interface InterruptedLayer {
+  index: number;
+  layer: SolidLayer;
+}
+
+/**
+ * Tight layers that end at framing which vapour passes: it goes round them, through the timber or the gap beside them.
+ *
+ * @param counted - counted layers
+ * @param framing - the framing
+ * @returns the layers, from the room outwards
+ * Source: this project's rule (METHOD, the plane).
+ */
+export function interruptedLayers(counted: readonly CountedLayer[], framing: Framing): InterruptedLayer[] {
+  return counted.flatMap(({ index, layer, framing: own }) => {
+    if (layer.type === "air" || own?.name !== framing.name) return [];
+    const sd = wholeSd(layer, "dry");
+    const beside = materialSd(framing.material, layer.thickness, "dry");
+    return sd >= TIGHT_FROM && sd >= TIMES_THE_FRAMING * beside ? [{ index, layer }] : [];
+  });
+}

@@ -1,0 +1,61 @@
+import type { BuildUpCalculation } from "../calculate-build-up.ts";
+import { drawnFraming } from "../field/repeating-cell.ts";
+import type { Taping } from "../project/types.ts";
+import { channelHeat } from "./channel-heat.ts";
+import { type InterruptedLayer, interruptedLayers } from "./interrupted-layers.ts";
+import { type JointCase, planeRun } from "./plane-run.ts";
+import type { PlaneCheck } from "./types.ts";
+
+/** Gap that boards cut by hand leave beside timber [m] (common practice): told where the file says nothing. */
+export const USUAL_GAP = 0.002;
+
+/** Tape from board to board over the framing between them. */
+const OVER_THE_FRAMING: Taping = { kind: "over the framing" };
+
+/**
+ * What the plane tells of a build-up that straight sections do not see: tight layers between framing, and channels.
+ *
+ * @param calculation - the build-up's figures
+ * @param all - with the runs that are told beside the one judged
+ * @returns null where straight sections see all there is
+ * Source: METHOD, the plane. What the file does not say is run as boards that touch the framing, without tape.
+ */
+export function planeCheck(calculation: BuildUpCalculation, all: boolean): PlaneCheck | null {
+  const { heat, buildUp } = calculation;
+  const framing = drawnFraming(heat.counted);
+  if (framing === null || buildUp.ground !== null || buildUp.void !== null) return null;
+  if (framing.origin.kind === "channel") {
+    const asBuilt = planeRun(calculation, framing, () => null, TIGHT);
+    const channel = channelHeat(heat, framing);
+    const isSaid = { gap: true, taped: true };
+    return { framing, interrupted: [], isSaid, asBuilt, withTape: null, withGap: null, channel };
+  }
+  const layers = interruptedLayers(heat.counted, framing);
+  const tightest = layers[0];
+  if (tightest === undefined) return null;
+  const run = (change: Partial<JointCase>): PlaneCheck["asBuilt"] => {
+    const cases = new Map(layers.map((each) => [each.index, { ...jointAsSaid(each), ...change }]));
+    return planeRun(calculation, framing, (layer) => cases.get(layer) ?? null, cases.get(tightest.index)!);
+  };
+  const isTaped = layers.every(({ layer }) => layer.taped?.kind === OVER_THE_FRAMING.kind);
+  const isSaid = {
+    gap: layers.every(({ layer }) => layer.gapBesideFraming !== null),
+    taped: layers.every(({ layer }) => layer.taped !== null),
+  };
+  return {
+    framing,
+    interrupted: layers.map(({ index }) => index),
+    isSaid,
+    asBuilt: run({}),
+    withTape: all && !isTaped ? run({ taped: OVER_THE_FRAMING }) : null,
+    withGap: all && !isTaped && !isSaid.gap ? run({ gap: USUAL_GAP }) : null,
+    channel: null,
+  };
+}
+
+/** Boards that touch the framing, without tape. */
+const TIGHT: JointCase = { gap: 0, taped: { kind: "no" } };
+
+function jointAsSaid({ layer }: InterruptedLayer): JointCase {
+  return { gap: layer.gapBesideFraming ?? TIGHT.gap, taped: layer.taped ?? TIGHT.taped };
+}

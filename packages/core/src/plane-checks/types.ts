@@ -1,0 +1,69 @@
+import type { BoundedHeat } from "../field/heat-within-bounds.ts";
+import type { StackRow } from "../field/layer-stack.ts";
+import type { HeatField } from "../field/plane-heat.ts";
+import type { PlaneYear } from "../field/plane-vapour.ts";
+import type { Cell } from "../field/repeating-cell.ts";
+import type { Framing, Taping } from "../project/types.ts";
+
+/** Water in the worst strip of 50 mm [kg/m²]. */
+export interface StripWater {
+  /** Greatest month-end amount and its month, 0 to 11. */
+  amount: number;
+  month: number;
+  /** Middle of the strip [m] from the middle of a framing member. */
+  middle: number;
+  /** Left after twelve months, and what the next year adds to it. */
+  left: number;
+  growthPerYear: number;
+}
+
+/** A place on the depth of the cell: the rows that meet there; the same row twice within one. */
+export interface DepthInCell {
+  inner: StackRow | null;
+  outer: StackRow | null;
+}
+
+/** A year of vapour in the cell of a build-up. */
+export interface PlaneRun {
+  /** Gap beside the framing [m] and tape over it, of the layers that the framing interrupts. */
+  gap: number;
+  taped: Taping;
+  cell: Cell;
+  field: HeatField;
+  year: PlaneYear;
+  /** Water at every month's end [kg/m²]: over the whole cell, and in its worst strip. */
+  months: readonly { mean: number; strip: number }[];
+  /** Null where it stays dry. */
+  strip: StripWater | null;
+  /** Where most of the water lies; null where it stays dry. */
+  place: DepthInCell | null;
+}
+
+/** Heat through channels in the plane. */
+export interface ChannelHeat {
+  /** With the surface resistances of U. */
+  heat: BoundedHeat;
+  /** U [W/(m²·K)] without corrections, and its bounds. */
+  transmittance: number;
+  lower: number;
+  upper: number;
+  /** fRsi [–] over the channel, and of the surface as a whole. */
+  temperatureFactor: number;
+  wholeTemperatureFactor: number;
+}
+
+/** What the plane tells of a build-up. */
+export interface PlaneCheck {
+  framing: Framing;
+  /** Tight layers that the framing interrupts, by index; none with channels. */
+  interrupted: readonly number[];
+  /** What the file says of their joints; what it does not say is run at its unfavourable value or as said in METHOD. */
+  isSaid: { gap: boolean; taped: boolean };
+  asBuilt: PlaneRun;
+  /** The same with tape over the framing; null with channels, and where it is taped so. Only told, never judged. */
+  withTape: PlaneRun | null;
+  /** The same with a gap of 2 mm; null where the file says the gap, or the joints are taped over the framing. */
+  withGap: PlaneRun | null;
+  /** Null without channels. */
+  channel: ChannelHeat | null;
+}
