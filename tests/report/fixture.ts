@@ -245,6 +245,7 @@ export function buildUpFixture(
   const least = margins.reduce((best, entry) => (entry.margin < best.margin ? entry : best));
   const decidingMonth = wet ? MONTH_NAMES[changes.indexOf(Math.max(...changes))]! : least.month;
   return {
+    plane: null,
     name,
     slug,
     element: "wall",
@@ -476,6 +477,7 @@ export const WALL_LAYERS: readonly LayerSketch[] = [
 export function projectFixture(buildUps: BuildUpResult[], change: Partial<ProjectResult> = {}): ProjectResult {
   return {
     format: 2,
+    junctions: [],
     method: "ISO 13788:2012 clause 6",
     project: "Alder Row pottery studio",
     reference: "AR-7",

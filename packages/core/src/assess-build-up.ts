@@ -6,11 +6,15 @@ import type { Evidence } from "./findings/types.ts";
 import { checksThatJudge, furtherChecks } from "./further-checks/further-checks.ts";
 import type { SurfaceQuestion } from "./heat/surface.ts";
 import { surfaceOfBuildUp } from "./heat/surface-of-cases.ts";
+import { withHeatOfChannels } from "./plane-checks/channel-heat.ts";
+import { planeCheck } from "./plane-checks/plane-check.ts";
+import type { PlaneCheck } from "./plane-checks/types.ts";
 import type { BuildUp } from "./project/types.ts";
 import type { BuildUpResult, Judgement } from "./result/types.ts";
 import { ALL_RUNS, RUNS_THAT_JUDGE, sensitivityRuns } from "./sensitivity/sensitivity-runs.ts";
 import type { Surroundings } from "./surroundings/surroundings.ts";
 import { assessVapourLayer } from "./vapour-layer/assess-vapour-layer.ts";
+import { worseVerdict } from "./year/verdicts.ts";
 
 /**
  * Assesses one build-up: its figures, its vapour layer, what happens under other assumptions, findings and judgement.
@@ -50,8 +54,10 @@ export function judgeBuildUp(buildUp: BuildUp, surroundings: Surroundings, scope
   const { sites, rooms, humidityMargin } = surroundings;
   const room = rooms.get(buildUp.room)!;
   const farRoom = rooms.get(buildUp.faces) ?? null;
-  const calculation = calculateBuildUp(buildUp, sites.reported, { yearsAfter: sites.mean });
-  const surface = surfaceOfBuildUp(buildUp, calculation.heat, surfaceQuestion(calculation, farRoom !== null));
+  const straight = calculateBuildUp(buildUp, sites.reported, { yearsAfter: sites.mean });
+  const plane = planeCheck(straight, scope === "all");
+  const calculation = withHeatOfChannels(straight, plane?.channel ?? null);
+  const surface = surfaceOfBuildUp(buildUp, calculation.heat, surfaceQuestion(calculation, farRoom !== null, plane));
   const { result: vapourLayer, tightLayer, tightLayers } = assessVapourLayer(calculation);
   const all = scope === "all";
   const sensitivity = sensitivityRuns(calculation, sites, tightLayer, all ? ALL_RUNS : RUNS_THAT_JUDGE);
@@ -71,12 +77,23 @@ export function judgeBuildUp(buildUp: BuildUp, surroundings: Surroundings, scope
     tightLayers,
     sensitivity,
     checks,
+    plane,
   };
   const findings = allFindings(evidence);
-  const judgement = judge(findings, calculation.governing.withinMonth.verdict);
+  const judgement = judge(
+    findings,
+    worseVerdict(calculation.governing.withinMonth.verdict, plane?.asBuilt.year.verdict ?? "dry"),
+  );
   return { evidence, findings, judgement };
 }
 
-function surfaceQuestion({ buildUp, inside, farSide }: BuildUpCalculation, otherRoom: boolean): SurfaceQuestion {
-  return { inside, outside: farSide.months, otherRoom, junctions: buildUp.junctionFactors };
+function surfaceQuestion(
+  { buildUp, inside, farSide }: BuildUpCalculation,
+  otherRoom: boolean,
+  plane: PlaneCheck | null,
+): SurfaceQuestion {
+  const question = { inside, outside: farSide.months, otherRoom, junctions: buildUp.junctionFactors };
+  if (plane === null || plane.channel === null) return question;
+  const { temperatureFactor: lowest, wholeTemperatureFactor: whole } = plane.channel;
+  return { ...question, channel: { framing: plane.framing.name, lowest, whole } };
 }

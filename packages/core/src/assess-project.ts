@@ -1,5 +1,7 @@
 import { assessBuildUp } from "./assess-build-up.ts";
+import { junctionResult } from "./describe/junction-result.ts";
 import { monthsOfAir } from "./describe/months-of-air.ts";
+import { checkJunctions, withJunctions } from "./plane-checks/project-junctions.ts";
 import type { BuildUp, Project, Room } from "./project/types.ts";
 import { usedRooms } from "./project/used-rooms.ts";
 import { findRemedies } from "./remedies/find-remedies.ts";
@@ -12,13 +14,16 @@ import { type Surroundings, surroundingsOf } from "./surroundings/surroundings.t
 /**
  * Assesses every build-up of a project.
  *
- * @param project - as `readProject` gives it
+ * @param written - the project, as `readProject` gives it
  * @param reached - called after every build-up and every variant with how many are done, of how many
  * @returns plain data, unrounded SI
  * @throws RangeError when a value is out of range
  */
-export function assessProject(project: Project, reached: Reached = () => undefined): ProjectResult {
-  const surroundings = surroundingsOf(project);
+export function assessProject(written: Project, reached: Reached = () => undefined): ProjectResult {
+  const surroundings = surroundingsOf(written);
+  const site = surroundings.sites.reported;
+  const junctions = checkJunctions(written, site);
+  const project = withJunctions(written, junctions);
   const next = countedUp(project, reached);
   const buildUps = project.buildUps.map((buildUp) => next(assessWithRemedies(buildUp, surroundings)));
   const comparison = compareVariants(project, buildUps, next);
@@ -40,6 +45,7 @@ export function assessProject(project: Project, reached: Reached = () => undefin
     },
     rooms: usedRooms(project).map((room) => roomResult(room, project.humidityMargin, surroundings.sites.reported)),
     buildUps,
+    junctions: junctions.map((junction) => junctionResult(junction, site)),
     oddities: project.oddities.map((oddity) => ({ ...oddity })),
     ...(comparison === null ? {} : { comparison }),
   };

@@ -8,6 +8,7 @@ import { heatResult } from "./heat-result.ts";
 import { framingResults, layerResults } from "./layer-result.ts";
 import { moistureResult } from "./moisture-result.ts";
 import { monthsOfAir } from "./months-of-air.ts";
+import { planeResult } from "./plane-result.ts";
 
 /**
  * A build-up's result from all that is known about it.
@@ -22,7 +23,7 @@ export function buildUpResult(
   findings: readonly FindingWithEffect[],
   judgement: Judgement,
 ): BuildUpResult {
-  const { buildUp, calculation, site, surface, vapourLayer, sensitivity, checks } = evidence;
+  const { buildUp, calculation, site, surface, vapourLayer, sensitivity, checks, plane } = evidence;
   const beyond = findings.find(({ effect }) => effect === "beyond")?.finding ?? null;
   const heatIsBeyond = beyond !== null && BEYOND_HEAT.has(beyond.code);
   return {
@@ -47,6 +48,7 @@ export function buildUpResult(
     vapourLayer,
     ...checksInWords(checks, buildUp),
     beyond: beyond === null ? null : { code: beyond.code, reason: beyond.message, askFor: beyond.advice ?? "" },
+    plane: heatIsBeyond ? null : planeResult(plane, calculation.inside, calculation.farSide.months),
     findings: findings.map(({ finding }) => finding),
     judgement,
     remedies: [],

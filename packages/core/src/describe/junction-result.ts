@@ -2,6 +2,7 @@ import { MONTH_NAMES } from "../constants.ts";
 import { temperaturesOf } from "../field/plane-heat.ts";
 import { planePicture } from "../field/plane-picture.ts";
 import type { Box } from "../field/scene.ts";
+import { junctionInWords } from "../findings/words/junction.ts";
 import type { JunctionCheck } from "../plane-checks/junction-check.ts";
 import type { JunctionResult, PlanePicture } from "../result/types.ts";
 import type { Site } from "../surroundings/far-side-months.ts";
@@ -16,28 +17,29 @@ import type { Site } from "../surroundings/far-side-months.ts";
 export function junctionResult(check: JunctionCheck, site: Site): JunctionResult {
   const { junction, buildUps, beyond, assumed, required, heat, alternatives } = check;
   const meets = (factor: number): boolean | null => (required === null ? null : factor >= required.factor);
+  const figures =
+    heat === null
+      ? null
+      : {
+          temperatureFactor: heat.temperatureFactor,
+          required,
+          meetsMould: meets(heat.temperatureFactor),
+          linearTransmittance: heat.linearTransmittance,
+          uncertainty: (heat.upper - heat.lower) / 2,
+          alternatives: alternatives.map(({ change, temperatureFactor }) => ({
+            change,
+            temperatureFactor,
+            meetsMould: meets(temperatureFactor),
+          })),
+        };
   return {
     name: junction.name,
     kind: junction.kind,
     buildUps: buildUps.map(({ slug }) => slug),
     beyond,
     assumed: [...assumed],
-    figures:
-      heat === null
-        ? null
-        : {
-            temperatureFactor: heat.temperatureFactor,
-            required,
-            meetsMould: meets(heat.temperatureFactor),
-            linearTransmittance: heat.linearTransmittance,
-            uncertainty: (heat.upper - heat.lower) / 2,
-            alternatives: alternatives.map(({ change, temperatureFactor }) => ({
-              change,
-              temperatureFactor,
-              meetsMould: meets(temperatureFactor),
-            })),
-            picture: pictureOf(check, site),
-          },
+    ...junctionInWords({ name: junction.name, kind: junction.kind, beyond, assumed, figures }),
+    figures: figures === null ? null : { ...figures, picture: pictureOf(check, site) },
   };
 }
 

@@ -4,7 +4,7 @@ import { planePicture } from "../field/plane-picture.ts";
 import { STRIP_WIDTH } from "../field/strips.ts";
 import type { PlaneCheck, PlaneRun } from "../plane-checks/types.ts";
 import type { AirMonths } from "../project/types.ts";
-import type { PlanePicture, PlaneResult, PlaneRunResult } from "../result/types.ts";
+import type { MonthName, PlanePicture, PlaneResult, PlaneRunResult } from "../result/types.ts";
 
 /**
  * What the plane tells of a build-up, in the shape of the result.
@@ -41,7 +41,7 @@ export function planeResult(check: PlaneCheck | null, inside: AirMonths, outside
 }
 
 function runResult({ gap, taped, cell, year, strip, months }: PlaneRun): PlaneRunResult {
-  const nameOf = (month: number | null): string | null => (month === null ? null : MONTH_NAMES[month]!);
+  const nameOf = (month: number | null): MonthName | null => (month === null ? null : MONTH_NAMES[month]!);
   return {
     gap,
     taped,

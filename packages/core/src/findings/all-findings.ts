@@ -8,6 +8,7 @@ import { condensationFindings } from "./condensation.ts";
 import { gapsFindings } from "./gaps.ts";
 import { heatFindings } from "./heat.ts";
 import { mouldAtInterfaceFindings } from "./mould-at-interface.ts";
+import { planeFindings } from "./plane.ts";
 import { framingFindings } from "./sections.ts";
 import { differingYears } from "./standard-and-within-month.ts";
 import { surfaceFindings } from "./surface.ts";
@@ -25,6 +26,7 @@ import { wordFinding } from "./words/word-finding.ts";
 const RULES: readonly FindingRule[] = [
   beyondFindings,
   condensationFindings,
+  planeFindings,
   differingYears,
   flatRoofFindings,
   tightLayerFindings,
@@ -70,8 +72,17 @@ function withoutComfort(findings: readonly RuledFinding[]): RuledFinding[] {
   const idle = new Set([
     ...(has("change by guidance") || has("beyond") ? ["forgives-gaps"] : []),
     ...(has("beyond") ? ["stays-dry"] : []),
+    ...(isWetInThePlane(findings) ? ["stays-dry", "forgives-gaps"] : []),
   ]);
   return findings.filter(({ code }) => !idle.has(code));
+}
+
+/** Over a trace beside the framing. */
+function isWetInThePlane(findings: readonly RuledFinding[]): boolean {
+  return findings.some(
+    (finding) =>
+      (finding.code === "interrupted-layer" || finding.code === "water-at-channel") && finding.effect !== "none",
+  );
 }
 
 function withId(ruled: RuledFinding, count: number, buildUp: BuildUp): Finding {

@@ -34,7 +34,11 @@ export interface AmountLimit {
  * @returns limits [kg/m²]; the general one is always among them
  * Source: DIN 4108-3 (from memory); common practice for smooth surfaces.
  */
-export function amountLimits(zone: WaterZone, section: SectionCalculation, buildUp: BuildUp): AmountLimit[] {
+export function amountLimits(
+  zone: Pick<WaterZone, "layers">,
+  section: Pick<SectionCalculation, "path">,
+  buildUp: BuildUp,
+): AmountLimit[] {
   const limits: AmountLimit[] = [{ amount: MOST_CONDENSATE, by: { kind: "anywhere" } }];
   for (const index of zone.layers) {
     const layer = buildUp.layers[index];
@@ -65,7 +69,11 @@ export function amountLimits(zone: WaterZone, section: SectionCalculation, build
  * @returns true on sheets, metal, plastic foam and facings when no wood, board, paper or masonry touches the water
  * Source: common practice.
  */
-export function sitsOnSmooth(zone: WaterZone, section: SectionCalculation, buildUp: BuildUp): boolean {
+export function sitsOnSmooth(
+  zone: Pick<WaterZone, "layers">,
+  section: Pick<SectionCalculation, "path">,
+  buildUp: BuildUp,
+): boolean {
   const touching = zone.layers.flatMap((index) => {
     const layer = buildUp.layers[index];
     return layer === undefined ? [] : [{ layer, material: materialAlong(layer, section.path) }];

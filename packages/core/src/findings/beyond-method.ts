@@ -1,5 +1,6 @@
 import { cooledMonths } from "../climate/cooled-months.ts";
 import { METAL_CONDUCTIVITY, metalBridging } from "../heat/bridging.ts";
+import { distinctFramings } from "../heat/paths.ts";
 import type { Layer } from "../project/types.ts";
 import { BEYOND, found } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
@@ -19,11 +20,18 @@ export function beyondFindings(evidence: Evidence): RuledFinding[] {
 /** Codes after which the heat figures are not shown. */
 export const BEYOND_HEAT: ReadonlySet<string> = new Set(["metal-bridging"]);
 
-function metal({ buildUp }: Evidence): RuledFinding[] {
-  const framing = metalBridging(buildUp);
+function metal({ buildUp, calculation, plane }: Evidence): RuledFinding[] {
+  const channel = distinctFramings(calculation.heat.counted).find(({ origin }) => origin.kind === "channel") ?? null;
+  const framing = metalBridging(buildUp) ?? (plane === null ? channel : null);
   if (framing === null) return [];
   const { name: material, conductivity } = framing.material;
-  const figures = { framing: framing.name, material, conductivity: conductivity!, limit: METAL_CONDUCTIVITY };
+  const figures = {
+    framing: framing.name,
+    material,
+    conductivity: conductivity!,
+    limit: METAL_CONDUCTIVITY,
+    isChannel: framing.origin.kind === "channel",
+  };
   return [found("metal-bridging", BEYOND, figures)];
 }
 

@@ -98,7 +98,7 @@ function coldJunctions(evidence: Evidence): RuledFinding[] {
   if (mould === null) return [];
   return evidence.surface.junctions
     .filter(({ meetsMould }) => meetsMould === false)
-    .map(({ name, factor }) =>
-      found("junction-mould", CONDITION, { name, factor, required: mould.factor, month: mould.month }),
+    .map(({ name, factor, workedOut }) =>
+      found("junction-mould", CONDITION, { name, factor, workedOut, required: mould.factor, month: mould.month }),
     );
 }

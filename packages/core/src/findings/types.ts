@@ -1,5 +1,6 @@
 import type { BuildUpCalculation } from "../calculate-build-up.ts";
 import type { FurtherChecks } from "../further-checks/types.ts";
+import type { PlaneCheck } from "../plane-checks/types.ts";
 import type { BuildUp, Room } from "../project/types.ts";
 import type {
   FindingCode,
@@ -51,6 +52,8 @@ export interface Evidence {
   tightLayers: readonly TightLayer[];
   sensitivity: readonly SensitivityRun[];
   checks: FurtherChecks;
+  /** What the plane tells; null where straight sections see all there is. */
+  plane: PlaneCheck | null;
 }
 
 /** A rule: looks at the evidence and gives its findings, none where it has nothing to say. */

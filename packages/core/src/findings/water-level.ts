@@ -81,8 +81,8 @@ function growthOf({ withinMonth, repeating }: SectionCalculation, zone: WaterZon
   return repeating?.growthPerYear ?? withinMonth.carriedOver;
 }
 
-/** What leaves next to nothing behind is judged by its amount, like what dries. */
-function levelOf(judged: Pick<WaterJudged, "amount" | "limit" | "growthPerYear" | "yearsToGather">): WaterLevel {
+/** How much water that is; what leaves next to nothing behind is judged by its amount, like what dries. */
+export function levelOf(judged: Pick<WaterJudged, "amount" | "limit" | "growthPerYear" | "yearsToGather">): WaterLevel {
   const { amount, growthPerYear, yearsToGather } = judged;
   const slow = yearsToGather !== null && yearsToGather >= LONG_ENOUGH;
   const settlesAtTrace = growthPerYear === 0 && amount <= TRACE;

@@ -18,7 +18,9 @@ export interface SurfaceQuestion {
   outside: AirMonths;
   /** True for a face to another room, whose own side is judged as well. */
   otherRoom: boolean;
-  junctions: readonly { name: string; factor: number }[];
+  junctions: readonly { name: string; factor: number; workedOut?: boolean }[];
+  /** Factors of the plane [–], over metal channels and of the surface as a whole; absent where straight sections tell them. */
+  channel?: { framing: string; lowest: number; whole: number };
 }
 
 /**
@@ -37,12 +39,17 @@ export function assessSurface(heat: HeatCalculation, question: SurfaceQuestion):
     ...whereOf(path, framed),
     factor: pathTemperatureFactor(heat.counted, path, beyond),
   }));
+  const { channel } = question;
   const combined = {
     where: "combined",
     sectionId: null,
-    factor: combinedTemperatureFactor(heat.counted, heat.paths, beyond),
+    factor: channel?.whole ?? combinedTemperatureFactor(heat.counted, heat.paths, beyond),
   };
-  const temperatureFactors = framed ? [...alongPaths, combined] : alongPaths;
+  const inPlane =
+    channel === undefined
+      ? []
+      : [{ ...whereOf({ through: [channel.framing], share: 0 }, framed), factor: channel.lowest }];
+  const temperatureFactors = framed ? [...alongPaths, ...inPlane, combined] : alongPaths;
   const required = MONTH_NAMES.map((month, index) => ({ month, ...requiredIn(inside, outside, index) }));
   const critical = {
     mould: criticalMonth(required, "mould"),
@@ -150,9 +157,10 @@ function junctionsAgainst(
   { mould, condensation }: JunctionRequirement,
   { junctions }: SurfaceQuestion,
 ): SurfaceResult["junctions"] {
-  return junctions.map(({ name, factor }) => ({
+  return junctions.map(({ name, factor, workedOut = false }) => ({
     name,
     factor,
+    workedOut,
     meetsMould: mould === null ? null : factor >= mould.factor,
     meetsCondensation: condensation === null ? null : factor >= condensation.factor,
   }));

@@ -6,7 +6,7 @@ import { metalBridging } from "../heat/bridging.ts";
 import { CRITICAL_SURFACE_HUMIDITY, requiredTemperatureFactor } from "../heat/temperature-factor.ts";
 import type { HeatCalculation } from "../heat/types.ts";
 import type { BuildUp, Junction } from "../project/types.ts";
-import type { AssumedMeasure, JunctionChange } from "../result/types.ts";
+import type { AssumedMeasure, JunctionChange, MonthName } from "../result/types.ts";
 import type { Site } from "../surroundings/far-side-months.ts";
 import { drawnJunction, type SettledJunction } from "./junction-question.ts";
 
@@ -19,7 +19,7 @@ export interface JunctionCheck {
   beyond: "other rooms" | "not outdoors" | "metal" | null;
   assumed: readonly AssumedMeasure[];
   /** fRsi that keeps mould away in the critical month [–]; null where no month asks. */
-  required: { factor: number; month: string } | null;
+  required: { factor: number; month: MonthName } | null;
   heat: JunctionHeat | null;
   /** Changes that make it warmer. */
   alternatives: readonly { change: JunctionChange; temperatureFactor: number }[];

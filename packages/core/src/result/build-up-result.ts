@@ -12,6 +12,7 @@ import type { HeatResult, SurfaceResult } from "./heat-result.ts";
 import type { Finding, Judgement, Remedy } from "./judgement-result.ts";
 import type { FramingResult, LayerResult } from "./layer-result.ts";
 import type { MoistureResult } from "./moisture-result.ts";
+import type { PlaneResult } from "./plane-result.ts";
 import type { SpreadResult } from "./spread-study.ts";
 import type { SensitivityResult, VapourLayerResult } from "./vapour-layer-result.ts";
 
@@ -43,6 +44,8 @@ export interface BuildUpResult {
   variableResistance: VariableResistanceResult | null;
   /** Why heat or moisture is null, or what kind of assessment to ask for instead; null when within the method. */
   beyond: { code: string; reason: string; askFor: string } | null;
+  /** What the plane tells that straight sections do not see; null where they see all there is. */
+  plane: PlaneResult | null;
   findings: Finding[];
   judgement: Judgement;
   remedies: Remedy[];

@@ -114,7 +114,13 @@ export interface SurfaceResult {
     condensationMonths: MonthName[];
   } | null;
   /** Junctions against what this face asks, or the other one where only that room is the warmer. */
-  junctions: { name: string; factor: number; meetsMould: boolean | null; meetsCondensation: boolean | null }[];
+  junctions: {
+    name: string;
+    factor: number;
+    workedOut: boolean;
+    meetsMould: boolean | null;
+    meetsCondensation: boolean | null;
+  }[];
   /** Months in which the room surface itself is at saturation. */
   condensationMonths: MonthName[];
   /** Which case of a slightly ventilated air layer gives the lower factor, and stands here; null without such a layer. */

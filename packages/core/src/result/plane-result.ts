@@ -1,4 +1,5 @@
 import type { CornerPosts, Taping } from "../project/types.ts";
+import type { MonthName } from "./places.ts";
 import type { PlanePicture } from "./plane-picture.ts";
 import type { VerdictWord } from "./words.ts";
 
@@ -6,7 +7,7 @@ import type { VerdictWord } from "./words.ts";
 export interface StripResult {
   /** Greatest month-end amount, and its month. */
   amount: number;
-  month: string;
+  month: MonthName;
   /** Middle of the strip from the middle of a framing member [m]. */
   middle: number;
   /** Left after twelve months, and what the next year adds. */
@@ -21,13 +22,13 @@ export interface PlaneRunResult {
   taped: Taping;
   verdict: VerdictWord;
   /** Greatest month-end amount over the whole build-up [kg/m²]; month null where it stays dry. */
-  peak: { amount: number; month: string | null };
+  peak: { amount: number; month: MonthName | null };
   carriedOver: number;
-  dryBy: string | null;
+  dryBy: MonthName | null;
   /** Null where it stays dry. */
   strip: StripResult | null;
   /** Water at every month's end [kg/m²], over the whole build-up and in its worst strip. */
-  months: { month: string; mean: number; strip: number }[];
+  months: { month: MonthName; mean: number; strip: number }[];
 }
 
 /** Channels in the plane: U [W/(m²·K)] without corrections and its bounds, fRsi [–] over the channel and as a whole. */
@@ -53,7 +54,7 @@ export interface PlaneResult {
   channel: ChannelResult | null;
   /** In the month with most water in a strip, or January. */
   picture: PlanePicture;
-  pictureMonth: string;
+  pictureMonth: MonthName;
 }
 
 /** A measure of a junction that the file does not say, with the unfavourable value that it was run with. */
@@ -78,6 +79,11 @@ export interface JunctionResult {
   kind: "outer corner" | "floor edge" | "roof edge" | "window side";
   /** Slugs of the build-ups that meet, the wall first. */
   buildUps: string[];
+  /** What is so in a sentence, and in full with what follows; what to do; the source. */
+  short: string;
+  message: string;
+  advice: string | null;
+  source: string;
   /** Why it is not worked out; null where it is. */
   beyond: "other rooms" | "not outdoors" | "metal" | null;
   assumed: AssumedMeasure[];
@@ -86,7 +92,7 @@ export interface JunctionResult {
     /** Lowest fRsi of the room's surfaces [–]. */
     temperatureFactor: number;
     /** What keeps mould away in the critical month; null where no month asks. */
-    required: { factor: number; month: string } | null;
+    required: { factor: number; month: MonthName } | null;
     meetsMould: boolean | null;
     /** ψ by outer dimensions [W/(m·K)], and how far the bounds lie from it. */
     linearTransmittance: number;

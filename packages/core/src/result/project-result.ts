@@ -2,6 +2,7 @@ import type { ClimateResult, RoomResult } from "./air-result.ts";
 import type { BuildUpResult } from "./build-up-result.ts";
 import type { ComparisonStudy } from "./comparison-study.ts";
 import type { PlacementStudy } from "./placement-study.ts";
+import type { JunctionResult } from "./plane-result.ts";
 import type { SweepStudy } from "./sweep-study.ts";
 
 /** A whole project, assessed. */
@@ -24,6 +25,8 @@ export interface ProjectResult {
   buildUps: BuildUpResult[];
   /** Odd but possible values; `accepted` when the file acknowledges them. */
   oddities: { code: string; path: string; message: string; accepted: boolean }[];
+  /** Where build-ups meet, worked out in the plane, in the order of the file. */
+  junctions: JunctionResult[];
   /** The vapour layer in each sensible position, in several climates; only when the study was asked for. */
   placement?: PlacementStudy;
   /** The variants beside the build-ups they belong to; only where the file has any. */

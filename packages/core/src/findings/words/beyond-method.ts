@@ -9,9 +9,11 @@ const TRANSIENT_FOR_WET_ROOMS = "Ask for a transient assessment to EN 15026 by s
 
 /** Findings that put a build-up beyond the method, each with what to ask for instead. */
 export const BEYOND_WORDINGS: Wordings<keyof BeyondFindings> = {
-  "metal-bridging": ({ figures: { framing, material, conductivity, limit } }) => ({
+  "metal-bridging": ({ figures: { framing, material, conductivity, limit, isChannel } }) => ({
     says: `${framing} of ${material} (λ ${conductivity} W/(m·K), limit ${limit}) bridges the insulation: the combined method does not cover metal.`,
-    advice: "Ask for a detailed calculation to ISO 10211.",
+    advice: isChannel
+      ? "Ask for a detailed calculation to ISO 10211: channels are worked out here only in build-ups that face outdoors or a room."
+      : "Write C or U studs with their measures, for example `{ material: steel, channel: { sheet: 1.2 mm, flange: 50 mm, lip: 12 mm }, spacing: 600 mm }`: they are then worked out in the plane. A share of the area says too little of metal. For anything else ask for a detailed calculation to ISO 10211.",
     source: "ISO 6946:2017 clause 6.7.2.1 (from memory)",
   }),
   "rain-wetted-masonry": () => ({

@@ -28,10 +28,10 @@ export const SURFACE_WORDINGS: Wordings<keyof SurfaceFindings> = {
   "surface-mould-other-face": ({ figures }, buildUp) => mould(figures, otherFace(buildUp)),
   "surface-condensation": ({ figures }) => drops(figures, OWN_FACE),
   "surface-condensation-other-face": ({ figures }, buildUp) => drops(figures, otherFace(buildUp)),
-  "junction-mould": ({ figures: { name, factor, required, month } }) => ({
+  "junction-mould": ({ figures: { name, factor, workedOut, required, month } }) => ({
     says: `The junction "${name}" has a temperature factor of ${figure(factor)}; ${month} asks for ${figure(required)}.`,
     advice: "Insulate the junction, or keep the room drier.",
-    source: "ISO 13788:2012 clause 5 with a factor as stated (from memory)",
+    source: `ISO 13788:2012 clause 5 with a factor ${workedOut ? "worked out in the plane to ISO 10211:2017" : "as stated"} (from memory)`,
   }),
   "mould-at-interface": ({ figures, severity }, buildUp) => ({
     says:

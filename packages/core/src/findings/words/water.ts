@@ -100,10 +100,11 @@ function mostOf({ amount, month, growthPerYear }: WaterFigures): string {
 }
 
 function limitOf({ limit, limitBy }: WaterFigures): string {
-  return `The limit there is ${grams(limit)} (${reasonInWords(limitBy)}).`;
+  return `The limit there is ${grams(limit)} (${limitInWords(limitBy)}).`;
 }
 
-function reasonInWords(by: LimitReason): string {
+/** Why a limit applies: "3 % of the dry mass of oriented strand board". */
+export function limitInWords(by: LimitReason): string {
   switch (by.kind) {
     case "anywhere":
       return "the most that is accepted anywhere";

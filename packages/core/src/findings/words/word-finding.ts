@@ -4,6 +4,7 @@ import { ASSUMPTION_WORDINGS } from "./assumptions.ts";
 import { BEYOND_WORDINGS } from "./beyond-method.ts";
 import { CHECK_WORDINGS } from "./checks.ts";
 import { HEAT_WORDINGS } from "./heat.ts";
+import { PLANE_WORDINGS } from "./plane.ts";
 import { ROOF_WORDINGS } from "./roofs.ts";
 import { SURFACE_WORDINGS } from "./surface.ts";
 import { TIGHT_LAYER_WORDINGS } from "./tight-layers.ts";
@@ -19,6 +20,7 @@ const WORDINGS: Wordings<FindingCode> = {
   ...TIGHT_LAYER_WORDINGS,
   ...SURFACE_WORDINGS,
   ...HEAT_WORDINGS,
+  ...PLANE_WORDINGS,
   ...ROOF_WORDINGS,
   ...BEYOND_WORDINGS,
   ...CHECK_WORDINGS,

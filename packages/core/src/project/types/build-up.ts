@@ -59,7 +59,8 @@ export interface BuildUp {
   /** Null when the file does not say. */
   wettedByRain: WettedByRain | null;
   unheatedSkin: boolean;
-  junctionFactors: readonly { name: string; factor: number }[];
+  /** As the file states them, or worked out in the plane. */
+  junctionFactors: readonly { name: string; factor: number; workedOut?: boolean }[];
   twoSeasonCheck: boolean;
   leak: AirLeak | null;
   trappedWater: readonly TrappedWater[];

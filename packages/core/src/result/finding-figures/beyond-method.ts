@@ -9,8 +9,8 @@ export type NoFigures = Readonly<Record<string, never>>;
 
 /** Figures of findings that put a build-up beyond the method, by code. */
 export interface BeyondFindings {
-  /** Conductivities [W/(m·K)] */
-  "metal-bridging": { framing: string; material: string; conductivity: number; limit: number };
+  /** Conductivities [W/(m·K)]; a channel is beyond the method only next to the ground or a void. */
+  "metal-bridging": { framing: string; material: string; conductivity: number; limit: number; isChannel: boolean };
   "rain-wetted-masonry": NoFigures;
   "sun-driven-moisture": NoFigures;
   "unheated-metal-skin": NoFigures;

@@ -1,6 +1,7 @@
 import type { BeyondFindings } from "./beyond-method.ts";
 import type { CheckFindings } from "./checks.ts";
 import type { HeatFindings } from "./heat-and-roofs.ts";
+import type { PlaneFindings } from "./plane.ts";
 import type { SurfaceFindings } from "./surface.ts";
 import type { VapourLayerFindings } from "./vapour-layer.ts";
 import type { WaterFindings } from "./water.ts";
@@ -10,6 +11,7 @@ export interface FindingFigures
   extends BeyondFindings,
     CheckFindings,
     HeatFindings,
+    PlaneFindings,
     SurfaceFindings,
     VapourLayerFindings,
     WaterFindings {}

@@ -35,7 +35,7 @@ export interface SurfaceFindings {
   "surface-mould-other-face": FaceMould;
   "surface-condensation": FaceCondensation;
   "surface-condensation-other-face": FaceCondensation;
-  "junction-mould": { name: string; factor: number; required: number; month: MonthName };
+  "junction-mould": { name: string; factor: number; workedOut: boolean; required: number; month: MonthName };
   "mould-at-interface": {
     section: SectionId;
     place: Place;

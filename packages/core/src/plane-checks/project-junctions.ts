@@ -1,0 +1,43 @@
+import { calculateBuildUp } from "../calculate-build-up.ts";
+import type { BuildUp, Project } from "../project/types.ts";
+import type { Site } from "../surroundings/far-side-months.ts";
+import { type JunctionCheck, junctionCheck, partsOf } from "./junction-check.ts";
+
+/**
+ * Every junction of a project.
+ *
+ * @param project - the project
+ * @param site - outdoor air and rooms of the reported year
+ * @returns their figures, in the order of the file
+ */
+export function checkJunctions({ junctions, buildUps }: Project, site: Site): JunctionCheck[] {
+  return junctions.map((junction) => {
+    const meeting = partsOf(junction).map((slug) => buildUps.find((buildUp) => buildUp.slug === slug)!);
+    const heats = meeting.map((buildUp) => calculateBuildUp(buildUp, site, { runOn: false }).heat);
+    return junctionCheck(junction, meeting, heats, site);
+  });
+}
+
+/**
+ * A project whose build-ups, and their variants, have the factors of the junctions that they are part of beside those that
+ * the file states. Those of variants are the build-up's own.
+ *
+ * @param project - the project
+ * @param junctions - its junctions
+ * @returns the project
+ */
+export function withJunctions(project: Project, junctions: readonly JunctionCheck[]): Project {
+  return { ...project, buildUps: project.buildUps.map((buildUp) => withOwnJunctions(buildUp, junctions)) };
+}
+
+function withOwnJunctions(buildUp: BuildUp, junctions: readonly JunctionCheck[]): BuildUp {
+  const own = junctions.flatMap(({ junction, buildUps, heat }) =>
+    heat !== null && buildUps.some(({ slug }) => slug === buildUp.slug)
+      ? [{ name: junction.name, factor: heat.temperatureFactor, workedOut: true }]
+      : [],
+  );
+  if (own.length === 0) return buildUp;
+  const withFactors = (one: BuildUp): BuildUp => ({ ...one, junctionFactors: [...one.junctionFactors, ...own] });
+  const variants = buildUp.variants.map((variant) => ({ ...variant, buildUp: withFactors(variant.buildUp) }));
+  return { ...withFactors(buildUp), variants };
+}

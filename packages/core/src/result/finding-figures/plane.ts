@@ -1,0 +1,57 @@
+import type { Taping } from "../../project/types.ts";
+import type { MonthName, Place } from "../places.ts";
+import type { VerdictWord } from "../words.ts";
+import type { LimitReason, WaterLevel } from "./water.ts";
+
+/** Water in the strip of 50 mm that holds most of it, held against its limit: amounts in kg/m². */
+export interface StripFigures {
+  level: WaterLevel;
+  verdict: VerdictWord;
+  /** Greatest month-end amount over the whole build-up, and in the strip. */
+  mean: number;
+  strip: number;
+  /** Null where it stays dry, as the rest. */
+  month: MonthName | null;
+  dryBy: MonthName | null;
+  place: Place | null;
+  limit: number | null;
+  limitBy: LimitReason | null;
+  /** What a year leaves behind: 0 where it settles, null where all of it dries. */
+  growthPerYear: number | null;
+  yearsToGather: number | null;
+}
+
+/** The same joints in another state. */
+export interface OtherJoints {
+  verdict: VerdictWord;
+  /** Most in the strip [kg/m²]. */
+  strip: number;
+}
+
+/** Figures of findings in the plane, by code. */
+export interface PlaneFindings {
+  "interrupted-layer": StripFigures & {
+    framing: string;
+    /** The tight layers that end at the framing, from 0. */
+    layers: number[];
+    /** Gap beside the framing [m] and tape over it, as run, and whether the file says them. */
+    gap: number;
+    taped: Taping;
+    isSaid: { gap: boolean; taped: boolean };
+    withTape: OtherJoints | null;
+    /** With its gap [m]. */
+    withGap: (OtherJoints & { gap: number }) | null;
+  };
+  "water-at-channel": StripFigures & { framing: string };
+  "channel-in-the-plane": {
+    framing: string;
+    /** U without corrections and its bounds [W/(m²·K)]; fRsi over the channel and of the whole [–]. */
+    transmittance: number;
+    lower: number;
+    upper: number;
+    temperatureFactor: number;
+    wholeTemperatureFactor: number;
+    /** U between the channels [W/(m²·K)]. */
+    clearTransmittance: number;
+  };
+}
