@@ -20,6 +20,9 @@ const worked: Told = (project) =>
   );
 /** The result whole, for words that are only repeated. */
 const repeated: Told = (project) => assessProject(project);
+/** What junctions come to. */
+const joined: Told = (project) =>
+  assessProject(project).junctions.map(({ name, figures }) => ({ name, figures: figures?.linearTransmittance }));
 const compared: Told = (project) => assessProject(project).comparison;
 const noted: Told = (project) => assessProject(project).oddities;
 const placed: Told = (project) => studyPlacement(project).climates;
@@ -72,6 +75,27 @@ const layer = (keys: string, more: Pieces = {}) =>
       - { material: oriented strand board, thickness: 11 mm }`,
     ...more,
   });
+/** Foil-faced boards between studs. */
+const boards = (keys: string) =>
+  file({
+    layers: `
+      - { material: gypsum plasterboard, thickness: 12.5 mm }
+      - { material: foil-faced PIR board, thickness: 90 mm, framing: { material: softwood timber, width: 45 mm, spacing: 600 mm }, ${keys} }
+      - { material: oriented strand board, thickness: 11 mm }`,
+  });
+/** Steel channels. */
+const channel = (keys: string) =>
+  layer(
+    `material: mineral wool slab, thickness: 100 mm, framing: { material: steel, channel: { ${keys} }, spacing: 600 mm }`,
+  );
+/** A junction of a project with walls, floors and roofs. */
+const junction = (keys: string) => {
+  const more = (name: string, element: string, depth: number): string =>
+    `  - name: ${name}\n    element: ${element}\n    layers:${LAYERS.replace("140 mm", `${depth} mm`)}\n`;
+  const others = [more("Other wall", "wall", 100), more("Floor", "floor", 145), more("Deck", "floor", 195)];
+  const roofs = [more("Roof", "flat roof\n    pitch: 2 °", 170), more("Other roof", "flat roof\n    pitch: 2 °", 220)];
+  return `${file({ top: `junctions: [ { ${keys} } ]` })}${[...others, ...roofs].join("")}`;
+};
 /** A board or a sheet given on the spot, in front of wool. */
 const material = (keys: string, thickness = ", thickness: 20 mm", more = "") =>
   file({
@@ -264,6 +288,26 @@ export const KEY_EFFECTS: readonly KeyEffect[] = [
       - { material: bitumen sheet, thickness: 4 mm }` })],
   ["layer/resistance", air("air: 25 mm, ventilation: none, resistance: «0.1 m2 K/W|0.2 m2 K/W»")],
   ["layer/emissivity", air("air: 25 mm, ventilation: none, emissivity: «0.9|0.5»")],
+
+  ["layer/gap beside framing", boards("gap beside framing: «0 mm|2 mm»")],
+  ["layer/taped", boards("taped: «no|yes»")],
+  ["framing/channel/sheet", channel("sheet: «1.2 mm|1.5 mm», flange: 50 mm, lip: 12 mm")],
+  ["framing/channel/flange", channel("sheet: 1.2 mm, flange: «50 mm|40 mm», lip: 12 mm")],
+  ["framing/channel/lip", channel("sheet: 1.2 mm, flange: 50 mm, lip: «12 mm|20 mm»")],
+  ["junctions/name", junction("name: «One|Two», outer corner: Wall"), joined],
+  ["junctions/outer corner", junction("name: One, «outer corner: Wall, posts: 2|window side: Wall, frame: { width: 70 mm, depth: 70 mm }»"), joined],
+  ["junctions/floor edge", junction("name: One, floor edge: [Wall, «Floor|Deck»]"), joined],
+  ["junctions/roof edge", junction("name: One, roof edge: [Wall, «Roof|Other roof»]"), joined],
+  ["junctions/window side", junction("name: One, window side: «Wall|Other wall», frame: { width: 70 mm, depth: 70 mm }"), joined],
+  ["junctions/posts", junction("name: One, outer corner: Wall, posts: «2|solid»"), joined],
+  ["junctions/rim", junction("name: One, floor edge: [Wall, Floor], rim: «45 mm|90 mm»"), joined],
+  ["junctions/blocking", junction("name: One, roof edge: [Wall, Roof], blocking: «45 mm|90 mm»"), joined],
+  ["junctions/plates", junction("name: One, floor edge: [Wall, Floor], plates: «1|2»"), joined],
+  ["junctions/trimmers", junction("name: One, window side: Wall, trimmers: «1|2», frame: { width: 70 mm, depth: 70 mm }"), joined],
+  ["junctions/frame/width", junction("name: One, window side: Wall, frame: { width: «60 mm|70 mm», depth: 70 mm }"), joined],
+  ["junctions/frame/depth", junction("name: One, window side: Wall, frame: { width: 70 mm, depth: «60 mm|70 mm» }"), joined],
+  ["junctions/frame/conductivity", junction("name: One, window side: Wall, frame: { width: 70 mm, depth: 70 mm, conductivity: «0.13 W/(m K)|0.18 W/(m K)» }"), joined],
+  ["junctions/frame/set back", junction("name: One, window side: Wall, frame: { width: 70 mm, depth: 70 mm, set back: «0 mm|30 mm» }"), joined],
 
   ["ground/area", slab("area: «80 m2|90 m2», perimeter: 36 m")],
   ["ground/perimeter", slab("area: 80 m2, perimeter: «36 m|38 m»")],

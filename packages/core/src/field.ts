@@ -4,10 +4,8 @@
  */
 
 export { channelCell } from "./field/channel-cell.ts";
-// its heat
 export type { MeshRule } from "./field/graded-lines.ts";
 export { type BoundedHeat, heatWithinBounds } from "./field/heat-within-bounds.ts";
-// its picture
 export { type Isoline, isolines } from "./field/isolines.ts";
 export { type JunctionHeat, junctionHeat } from "./field/junctions/junction-heat.ts";
 export { floorEdge, roofEdge } from "./field/junctions/level-edge.ts";
@@ -16,11 +14,15 @@ export { type Side, sideOf } from "./field/junctions/side.ts";
 export { frameAsSide, windowSide } from "./field/junctions/window-side.ts";
 export { type Mesh, meshOf } from "./field/mesh.ts";
 export { type HeatField, heatField, lowestSurfaceFactor, temperaturesOf } from "./field/plane-heat.ts";
-export { type PictureQuestion, type PictureView, planePicture } from "./field/plane-picture.ts";
-// its vapour
+export {
+  type DrawnStuff,
+  type PictureBox,
+  type PictureQuestion,
+  type PictureView,
+  type PlanePicture,
+  planePicture,
+} from "./field/plane-picture.ts";
 export { type PlaneYear, planeYear } from "./field/plane-vapour.ts";
 export { type Cell, type CellQuestion, drawnFraming, type Joint, repeatingCell } from "./field/repeating-cell.ts";
-// a section drawn
 export { type Box, emptyScene, fill, type Scene, type Stuff, type SurroundingAir, surround } from "./field/scene.ts";
 export { type WorstStrip, worstStrip } from "./field/strips.ts";
-export type { DrawnStuff, PictureBox, PlanePicture } from "./result/types.ts";

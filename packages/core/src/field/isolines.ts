@@ -16,8 +16,8 @@ interface Piece {
  * Lines of equal value through a field given at the corners of a mesh.
  *
  * @param mesh - its mesh
- * @param values - at every crossing of its lines; nodes that are not shown are not numbers
- * @param levels - values of the lines
+ * @param values - at every crossing of its lines [any unit]; nodes that are not shown are not numbers
+ * @param levels - values of the lines [the same unit]
  * @returns lines, each from end to end or closed [m]
  * Source: marching squares with linear interpolation along the edges of the cells.
  */

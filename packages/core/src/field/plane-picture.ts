@@ -4,6 +4,8 @@ import type { HeatField } from "./plane-heat.ts";
 import type { Box, Scene, Stuff } from "./scene.ts";
 import { type Place, thinned } from "./thinned.ts";
 
+export type { DrawnStuff, PictureBox, PlanePicture };
+
 /**
  * How a scene is turned for a picture, in which x runs to the right and y down: a cell's depth to the right, a junction
  * with its y upwards, or as it is.

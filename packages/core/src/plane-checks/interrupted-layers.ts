@@ -25,8 +25,13 @@ export interface InterruptedLayer {
 export function interruptedLayers(counted: readonly CountedLayer[], framing: Framing): InterruptedLayer[] {
   return counted.flatMap(({ index, layer, framing: own }) => {
     if (layer.type === "air" || own?.name !== framing.name) return [];
-    const sd = wholeSd(layer, "dry");
-    const beside = materialSd(framing.material, layer.thickness, "dry");
-    return sd >= TIGHT_FROM && sd >= TIMES_THE_FRAMING * beside ? [{ index, layer }] : [];
+    return isTightBetween(layer, framing) ? [{ index, layer }] : [];
   });
+}
+
+/** Whether a layer is tight, and far tighter than framing as deep. */
+export function isTightBetween(layer: SolidLayer, framing: Framing): boolean {
+  const sd = wholeSd(layer, "dry");
+  const beside = materialSd(framing.material, layer.thickness, "dry");
+  return sd >= TIGHT_FROM && sd >= TIMES_THE_FRAMING * beside;
 }

@@ -8,10 +8,6 @@ export const NOT_WORKED_OUT_YET: ReadonlySet<string> = new Set([
   "wetted by rain: sheltered",
   "purpose: deck",
   "bonded",
-  "gap beside framing",
-  "taped",
-  "channel",
-  "junctions",
 ]);
 
 /**

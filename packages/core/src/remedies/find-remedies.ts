@@ -8,8 +8,9 @@ import { reachTarget, wantsWarmthOnly } from "./reach-target.ts";
 import { remedyOf } from "./remedy-of-step.ts";
 import { searchInWords } from "./search-in-words.ts";
 import { sizesWorthOffering } from "./size-change.ts";
+import { tapeFraming } from "./tape-framing.ts";
 import { type Goal, type Trials, trialsOn } from "./trials.ts";
-import type { ChangeStep, WarmSide } from "./types.ts";
+import { type ChangeStep, EFFORT, type Situation, type WarmSide } from "./types.ts";
 
 /** What was found, how the search went in a sentence, and how many calculations it took at most. */
 export interface RemedySearch {
@@ -19,7 +20,12 @@ export interface RemedySearch {
 }
 
 /** Conditions that a change of the build-up may take away; the others are answered on site. */
-const REMEDIABLE = ["depends-on-vapour-layer", "condensation-dries-out", "two-tight-layers"] as const;
+const REMEDIABLE = [
+  "depends-on-vapour-layer",
+  "condensation-dries-out",
+  "two-tight-layers",
+  "interrupted-layer",
+] as const;
 
 /**
  * Changes that put a build-up right, each sized to the least that does it and assessed in full; pairs where no single
@@ -45,6 +51,8 @@ export function findRemedies(buildUp: BuildUp, surroundings: Surroundings, asses
     const search = searchInWords.target(assessed.target!, tried, found.length, trials.isSpent());
     return { remedies: listed(buildUp, found, trials), search, calculations: trials.spent() };
   }
+  const tape = tapeThatDoes(situation, assessed, goal, trials);
+  if (tape !== null) return onlyTape(situation, tape, trials);
   const changes = changesOf(situation);
   const singles = changes.flatMap((change) =>
     sizesWorthOffering(change, goal, trials).map((step) => ({ step, effort: change.effort })),
@@ -56,6 +64,36 @@ export function findRemedies(buildUp: BuildUp, surroundings: Surroundings, asses
   const pairs = findPairs(situation, changes, goal, trials);
   const search = searchInWords.pairs(changes.length, pairs.tried, pairs.found.length, trials.isSpent());
   return { remedies: listed(buildUp, pairs.found, trials), search, calculations: trials.spent() };
+}
+
+/** Tape over the framing, where vapour that passes there is a reason against the build-up and tape is enough. */
+function tapeThatDoes(
+  situation: Situation,
+  { findings, judgement }: BuildUpResult,
+  goal: Goal,
+  trials: Trials,
+): ChangeStep | null {
+  const isReason = findings.some(({ id, code }) => code === "interrupted-layer" && judgement.reasons.includes(id));
+  const step = isReason ? tapeFraming(situation)[0]?.steps[0] : undefined;
+  return step !== undefined && trials.reaches(step, goal, false) ? step : null;
+}
+
+/** Nothing else is looked for then but what it takes to meet the target as well. */
+function onlyTape(situation: Situation, tape: ChangeStep, trials: Trials): RemedySearch {
+  const found: { step: ChangeStep; effort: number }[] = [{ step: tape, effort: EFFORT.tapeFraming }];
+  const { result } = trials.assess(tape)!;
+  if (wantsWarmthOnly(result)) {
+    const warmer = reachTarget({ ...situation, buildUp: tape.buildUp }, result, trials).found;
+    found.push(
+      ...warmer.map(({ step, effort }) => {
+        const both = { ...step, words: `${tape.words}; and ${step.words}` };
+        trials.takeAs(both, step);
+        return { step: both, effort: EFFORT.tapeFraming + effort };
+      }),
+    );
+  }
+  const search = searchInWords.taped(found.length > 1);
+  return { remedies: listed(situation.buildUp, found, trials), search, calculations: trials.spent() };
 }
 
 const NOTHING_WANTED: RemedySearch = { remedies: [], search: null, calculations: 0 };

@@ -24,12 +24,20 @@ export function isFitToOffer(
     !findings.some(isRefusedByGuidance) &&
     !findings.some(findsDeckTooCold) &&
     keepsWaterMargin(calculation) &&
+    !findings.some(isWetInThePlane) &&
     (!blamesColdSheet(before) || sheetsLieWarm(buildUp, calculation.heat.counted, warmSide))
   );
 }
 
 function isRefusedByGuidance({ effect }: FindingWithEffect): boolean {
   return effect === "change by guidance";
+}
+
+/** More than half of the limit beside the framing: the margin that water inside a section is held to as well. */
+function isWetInThePlane({ finding }: FindingWithEffect): boolean {
+  if (finding.code !== "interrupted-layer" && finding.code !== "water-at-channel") return false;
+  const { strip, limit } = finding.figures;
+  return limit !== null && strip > limit / 2;
 }
 
 /** More than a third of a roof's resistance below its deck. */

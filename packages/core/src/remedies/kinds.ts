@@ -6,12 +6,14 @@ import { moveSheet } from "./move-sheet.ts";
 import { openColdSide } from "./open-cold-side.ts";
 import { sheetOnWarmSide } from "./sheet-on-warm-side.ts";
 import { takeOutSheet } from "./take-out-sheet.ts";
+import { tapeFraming } from "./tape-framing.ts";
 import type { Change, ChangeKind, Situation } from "./types.ts";
 import { ventilate } from "./ventilate.ts";
 import { leavesAloneWhatMustStay } from "./what-must-stay.ts";
 
 /** Every kind of change, from the least to the greatest. */
 const KINDS: readonly ChangeKind[] = [
+  tapeFraming,
   closeGaps,
   takeOutSheet,
   sheetOnWarmSide,

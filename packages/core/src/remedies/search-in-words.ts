@@ -9,6 +9,8 @@ export const searchInWords: {
   turnedRound: string;
   singles: (tried: number, found: number, goal: Goal, isSpent: boolean) => string;
   pairs: (singlesTried: number, pairsTried: number, found: number, isSpent: boolean) => string;
+  /** Tape over the framing is enough. */
+  taped: (meetsTarget: boolean) => string;
   /** Only the target is missed [W/(m²·K)]. */
   target: (target: number, tried: number, found: number, isSpent: boolean) => string;
 } = {
@@ -17,6 +19,8 @@ export const searchInWords: {
     "No change was looked for: the layers look written from outside, and any change would answer another build-up.",
   singles,
   pairs,
+  taped: (meetsTarget) =>
+    `Tape over the framing is enough: no other change was looked for${meetsTarget ? " but the least insulation outside that meets the target as well" : ""}.`,
   target,
 };
 

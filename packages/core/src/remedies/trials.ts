@@ -1,6 +1,7 @@
 import { type JudgedBuildUp, judgeBuildUp } from "../assess-build-up.ts";
 import { buildUpResult } from "../describe/build-up-result.ts";
 import { ventilationCases } from "../heat/slight-ventilation.ts";
+import { isTightBetween } from "../plane-checks/interrupted-layers.ts";
 import { greatestResistance } from "../project/resolve/check-resistance.ts";
 import type { BuildUp } from "../project/types.ts";
 import type { BuildUpResult, JudgementWord } from "../result/types.ts";
@@ -29,6 +30,8 @@ export interface Trials {
   assess: (step: ChangeStep) => Tried | null;
   /** Whether a step leads to a goal, is fit to be offered, and loses no warmth where it must not. */
   reaches: (step: ChangeStep, goal: Goal, keepsWarmth: boolean) => boolean;
+  /** Takes the assessment of a step for that of another that is the same build-up in other words. */
+  takeAs: (step: ChangeStep, same: ChangeStep) => void;
   spent: () => number;
   isSpent: () => boolean;
 }
@@ -52,7 +55,7 @@ export function trialsOn(situation: Situation, before: BuildUpResult): Trials {
       return null;
     }
     spent += cost;
-    const judged = judgeBuildUp(step.buildUp, step.surroundings ?? situation.surroundings);
+    const judged = judgeBuildUp(step.buildUp, step.surroundings ?? situation.surroundings, "a change that is tried");
     const result = buildUpResult(judged.evidence, judged.findings, judged.judgement);
     spent = Math.min(MOST_CALCULATIONS, spent + calculationsOfRunOn(result) * sizeOf(step.buildUp));
     const tried = { judged, result };
@@ -67,7 +70,11 @@ export function trialsOn(situation: Situation, before: BuildUpResult): Trials {
     if (!good || (keepsWarmth && losesWarmth(heat.transmittance, before.heat?.transmittance ?? null))) return false;
     return isFitToOffer(before, situation.warmSide, tried.judged);
   };
-  return { assess, reaches, spent: () => spent, isSpent: () => spent >= MOST_CALCULATIONS };
+  const takeAs = (step: ChangeStep, same: ChangeStep): void => {
+    const known = results.get(same);
+    if (known !== undefined) results.set(step, known);
+  };
+  return { assess, reaches, takeAs, spent: () => spent, isSpent: () => spent >= MOST_CALCULATIONS };
 }
 
 /** Compared at two decimals, as transmittances are. */
@@ -83,7 +90,20 @@ function calculationsAtMost(buildUp: BuildUp): number {
   const withGaps = buildUp.layers.filter((layer) => layer.type !== "air" && layer.gaps !== null).length;
   const water = CALCULATIONS_OF_TRAPPED_WATER * buildUp.trappedWater.length;
   const cases = ventilationCases(buildUp) === null ? 1 : 2;
-  return cases * (CALCULATIONS_OF_ASSESSMENT + withGaps + water) * sizeOf(buildUp);
+  const plane = isInThePlane(buildUp) ? CALCULATIONS_OF_THE_PLANE : 0;
+  return cases * (CALCULATIONS_OF_ASSESSMENT + withGaps + water) * sizeOf(buildUp) + plane;
+}
+
+/** Calculations that a year in the plane takes as long as: some ten with tight layers between framing, more with channels. */
+const CALCULATIONS_OF_THE_PLANE = 12;
+
+/** Layers that framing interrupts may be worked out in the plane. */
+function isInThePlane({ layers }: BuildUp): boolean {
+  return layers.some((layer) => {
+    const { framing } = layer;
+    if (framing === null) return false;
+    return framing.origin.kind === "channel" || (layer.type !== "air" && isTightBetween(layer, framing));
+  });
 }
 
 /** Calculations that trapped water counts for: it is followed until it is dry, with each change that may help. */

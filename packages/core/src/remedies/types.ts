@@ -46,6 +46,7 @@ export type ChangeKind = (situation: Situation) => Change[];
 
 /** How much of a change each kind is, from closing gaps to building anew (this project's order). */
 export const EFFORT = {
+  tapeFraming: 0.5,
   closeGaps: 1,
   takeOut: 2,
   sheetOnWarmSide: 3,

@@ -68,6 +68,7 @@ const REVEAL_CONDUCTIVITY = 0.04;
  * @param wall - the wall that it stands in
  * @param frame - the frame
  * @returns its resistances [m²·K/W]
+ * Source: resistances in series.
  */
 export function frameAsSide(wall: Side, { depth, conductivity }: WindowFrameMeasures): SideResistances {
   const { inside, outside, outsideForMoisture } = wall;
