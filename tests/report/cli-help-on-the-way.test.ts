@@ -28,6 +28,14 @@ describe("Help", () => {
     },
   );
 
+  it("says in its first line where files are looked for", async () => {
+    const folder = command.folder();
+    for (const words of [[], ["--help"], ["assess", "--help"]]) {
+      const { out, err } = await command.run(words, { cwd: folder });
+      expect((out + err).split("\n")[0]).toBe(`Files are looked for in ${folder}`);
+    }
+  });
+
   it.each(["place", "compare", "vary", "spread"])("of %s says where its report goes", async (name) => {
     expect((await command.run([name, "--help"])).out.replaceAll(/\s+/g, " ")).toContain(`as NAME-${name}-report.html`);
   });
@@ -231,6 +239,14 @@ describe("explain", () => {
   it("relates the units of vapour as the calculation does", async () => {
     expect((await command.run(["explain", "gauge"])).out).toContain("1000 gauge is 0.25 mm");
     expect((await command.run(["explain", "vapour", "resistance"])).out).toContain("1 MN s/g is an sd of 0.2 m");
+  });
+
+  it.each([
+    ["sauna", /Beyond this method[\s\S]*Ask the maker/],
+    ["is 2 kW enough", /Add up U times area[\s\S]*heat load/],
+    ["U-value only", /does not depend on the place/],
+  ])("answers what is often asked and is not worked out: %s", async (asked, says) => {
+    expect((await command.run(["explain", ...asked.split(" ")])).out.replaceAll(/\s+/g, " ")).toMatch(says);
   });
 
   it("offers near words", async () => {

@@ -5,6 +5,8 @@ export const SHAPE_WORDINGS: Wordings = {
   "key-missing": ({ text }) => ({
     says: `${text("key") || "this"} is missing`,
     expected: text("expected"),
+    likelySlip:
+      text("key") === "climate" ? "Only the U-value is wanted: write any place, it does not depend on it" : null,
     write: text("example") === "" ? null : `${text("key")}: ${text("example")}`,
   }),
   "value-missing": ({ subject, text }) => ({

@@ -6,7 +6,7 @@ import { COMMANDS } from "./commands.ts";
 import { clearAfterInterruption } from "./interruption.ts";
 import { paragraph } from "./lines.ts";
 import type { Run } from "./registration.ts";
-import { textFor } from "./terminal.ts";
+import { harmless, textFor } from "./terminal.ts";
 import { usageProblem } from "./usage-problem.ts";
 
 /** What is printed on each stream, and how the command ends. */
@@ -36,7 +36,10 @@ async function resultOf(words: readonly string[], context: CommandContext): Prom
   });
   const printed = catchPrinted(program, context);
   try {
-    if (words.length === 0) return refused({ asIs: program.helpInformation() });
+    if (words.length === 0) {
+      program.outputHelp();
+      return refused({ asIs: printed.text });
+    }
     await program.parseAsync(words, { from: "user" });
     return result ?? done({ asIs: printed.text });
   } catch (error) {
@@ -72,10 +75,16 @@ export function describeProgram(context: CommandContext, run: Run): Command {
       "after",
       "\nExample:\n  warmside assess studio.yaml\nwrites studio-report.html beside the file and prints the short answers.\n",
     )
+    .addHelpText("beforeAll", `${harmless(whereFilesAre(context))}\n`)
     .showSuggestionAfterError();
   for (const register of COMMANDS) register(program, run);
   prepare(program, context);
   return program;
+}
+
+/** A path that is no whole one begins where the user stands; under npm, what is not there is looked for in the package. */
+function whereFilesAre({ folder, startedIn }: CommandContext): string {
+  return `Files are looked for in ${folder}${startedIn === folder ? "" : `, then in ${startedIn}`}`;
 }
 
 /** Errors are thrown, never printed or ended with, in this command and all below it. */

@@ -1,5 +1,6 @@
 import type { Column } from "../table.ts";
 import { ANSWER_TERMS } from "./answer-terms.ts";
+import { BEYOND_TERMS } from "./beyond-terms.ts";
 import { BUILDING_TERMS } from "./building-terms.ts";
 import { HEAT_TERMS } from "./heat-terms.ts";
 import type { Term } from "./term.ts";
@@ -13,6 +14,7 @@ export const TERMS: readonly Term[] = [
   ...BUILDING_TERMS,
   ...VAPOUR_TERMS,
   ...HEAT_TERMS,
+  ...BEYOND_TERMS,
 ];
 
 /**
