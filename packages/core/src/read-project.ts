@@ -3,9 +3,11 @@ import { climateAtSite, siteStated } from "./climate/climate-at-site.ts";
 import { resolveClimate } from "./climate/resolve-climate.ts";
 import { materialsOfProject } from "./materials/materials-of-project.ts";
 import { pricesOfProject } from "./materials/prices-of-project.ts";
+import { offers } from "./problems/offers.ts";
 import { orderProblems } from "./problems/order-problems.ts";
 import { ProblemsError } from "./problems/problems-error.ts";
 import type { Reading } from "./problems/types.ts";
+import type { WorkCount } from "./problems/work-count.ts";
 import { collectNotes, type NoteCollector, noteIdleAcceptances } from "./project/accept-notes.ts";
 import { findPlaces, type Supplies } from "./project/find-text.ts";
 import { noteNotWorkedOutYet } from "./project/not-worked-out-yet.ts";
@@ -36,14 +38,33 @@ export type { Supplies };
  * @returns the project with all names resolved and all quantities in SI, or its problems ordered by line
  */
 export function readProject(text: string, supplies?: Supplies): Reading<Project> {
-  const parsed = parseFileText(text);
+  return readCounted(text, supplies, { steps: 0 });
+}
+
+/**
+ * Reads a project file and counts the steps that it takes.
+ *
+ * @param text - YAML or JSON
+ * @param supplies - hands out the tables that the project names by path
+ * @param work - where steps are counted
+ * @returns the project, or its problems
+ */
+export function readCounted(text: string, supplies: Supplies | undefined, work: WorkCount): Reading<Project> {
+  const parsed = parseFileText(text, work);
   if (!parsed.ok) return { ok: false, problems: orderProblems(parsed.problems) };
   const file = parsed.value;
   const collector = collectProblems(file);
   const notes = collectNotes(file.data);
-  const materials = materialsOfProject(SHIPPED_MATERIALS, supplies, { file, collector });
+  const materials = materialsOfProject(SHIPPED_MATERIALS, supplies, { file, collector }, work);
   const shape = readShape(file.data);
-  const context: ReadingContext = { file, shape, collector, findMaterial: materials.find, note: notes.note };
+  const context: ReadingContext = {
+    file,
+    shape,
+    collector,
+    findMaterial: materials.find,
+    nearNames: offers(work),
+    note: notes.note,
+  };
   addProblemsOfIssues(shape.issues, [], file, collector);
 
   const rooms = resolveRooms(context);

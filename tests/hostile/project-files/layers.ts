@@ -432,4 +432,15 @@ export const BAD_LAYERS: readonly BadFile[] = [
       { line: 14, code: "framing-unknown", says: "Write `studs`" },
     ],
   },
+  {
+    title: "seven framings that cross",
+    text: changed(
+      "{ material: softwood timber, thickness: 20 mm }",
+      Array.from(
+        { length: 7 },
+        () => "{ material: plywood, thickness: 9 mm, framing: { material: spruce, fraction: 9 % } }",
+      ).join("\n      - "),
+    ).replace("ventilation: well", "ventilation: none"),
+    problems: [{ line: 12, code: "too-many-ways", says: "Layers 5, 6, 7, 8, 9, 10 and 11 have the same spruce" }],
+  },
 ];

@@ -1,5 +1,6 @@
 import { namesAlike } from "../problems/names-alike.ts";
 import { comparable, nearNames } from "../problems/near-names.ts";
+import type { WorkCount } from "../problems/work-count.ts";
 import type { Found } from "../project/reading-context.ts";
 import type { Material } from "../project/types.ts";
 import { everydayName } from "./everyday-names.ts";
@@ -22,11 +23,16 @@ export function materialTable(materials: readonly Material[]): MaterialTable {
  *
  * @param name - as a project file writes it
  * @param tables - the shipped table, then the user's own
+ * @param work - where the letters compared are counted
  * @returns the material; else the names that are likely meant, what has to be known to choose, and where there are none
  * the names that share a word
  * @example findInTables("Steel", []) // { found: null, near: [], question: null, alike: [] }
  */
-export function findInTables(name: string, tables: readonly MaterialTable[]): Found<Material> {
+export function findInTables(
+  name: string,
+  tables: readonly MaterialTable[],
+  work: WorkCount = { steps: 0 },
+): Found<Material> {
   const wanted = comparable(name);
   const found = tables.findLast((table) => table.has(wanted))?.get(wanted);
   if (found !== undefined) return { found };
@@ -34,6 +40,6 @@ export function findInTables(name: string, tables: readonly MaterialTable[]): Fo
   const everyday = everydayName(name);
   const question = everyday?.question ?? null;
   const meant = everyday?.materials.filter((candidate) => names.includes(candidate)) ?? [];
-  const near = meant.length > 0 || question !== null ? meant : nearNames(name, names);
+  const near = meant.length > 0 || question !== null ? meant : nearNames(name, names, work);
   return { found: null, near, question, alike: near.length > 0 ? [] : namesAlike(name, names) };
 }

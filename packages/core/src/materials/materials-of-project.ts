@@ -1,4 +1,7 @@
+import { comparable } from "../problems/near-names.ts";
+import { MOST_OFFERS } from "../problems/offers.ts";
 import type { Problem } from "../problems/types.ts";
+import type { WorkCount } from "../problems/work-count.ts";
 import { fetchTable, type Supplies } from "../project/find-text.ts";
 import type { Found, ReadingContext } from "../project/reading-context.ts";
 import type { Material } from "../project/types.ts";
@@ -20,24 +23,35 @@ export interface MaterialsOfProject {
  * @param shipped - the shipped materials
  * @param supplies - hands out files
  * @param context - data and problems
+ * @param work - where the letters compared are counted
  * @returns the look-up; rows of the user's table win over shipped ones of the same name
  */
 export function materialsOfProject(
   shipped: readonly Material[],
   supplies: Supplies | undefined,
   context: Pick<ReadingContext, "file" | "collector">,
+  work: WorkCount,
 ): MaterialsOfProject {
+  let unknown = 0;
   const tables = [shippedTable(shipped)];
   const written = textAt(context.file.data, ["materials"]);
   const own = written === null ? null : fetchTable(written, ["materials"], supplies, context);
   const reading = own === null ? null : readMaterialTable(own.text, own.file);
   if (reading?.ok) tables.push(materialTable(reading.value));
   return {
-    find: (name) => findInTables(name, tables),
+    find(name) {
+      work.steps += 1;
+      if (tables.some((table) => table.has(comparable(name)))) return findInTables(name, tables);
+      unknown += 1;
+      return unknown > MOST_OFFERS ? NOTHING_NEAR : findInTables(name, tables, work);
+    },
     problems: reading === null || reading.ok ? [] : reading.problems,
     isComplete: written === null || (reading?.ok ?? false),
   };
 }
+
+/** What is told of a name that is not known after many others. */
+const NOTHING_NEAR: Found<Material> = { found: null, near: [], question: null, alike: [] };
 
 /** Each list of shipped materials is made ready once. */
 const readyTables = new WeakMap<readonly Material[], MaterialTable>();

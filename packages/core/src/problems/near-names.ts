@@ -1,20 +1,24 @@
+import type { WorkCount } from "./work-count.ts";
+
 /**
  * Names that are likely meant by one that is not known: the same letters in another order of words, or a few letters off.
  *
  * @param name - as the reader wrote it
  * @param known - the names there are
+ * @param work - where the letters compared are counted
  * @returns up to three, nearest first; empty when nothing is near
  * @example nearNames("minral wool slab", ["mineral wool slab", "steel"]) // ["mineral wool slab"]
  */
-export function nearNames(name: string, known: Iterable<string>): string[] {
+export function nearNames(name: string, known: Iterable<string>, work: WorkCount = { steps: 0 }): string[] {
   const wanted = comparable(name);
-  if (wanted.length > LONGEST_COMPARED) return [];
-  const scored = [...known].map((candidate) => ({
-    candidate,
-    distance: distanceBetween(wanted, comparable(candidate)),
-  }));
+  if (wanted === "" || wanted.length > LONGEST_COMPARED) return [];
+  const words = wanted.split(" ");
+  const scored: { candidate: string; distance: number }[] = [];
+  for (const candidate of known) {
+    const distance = distanceBetween(wanted, words, comparable(candidate), work);
+    if (distance < Number.POSITIVE_INFINITY) scored.push({ candidate, distance });
+  }
   return scored
-    .filter(({ candidate, distance }) => distance <= farthest(Math.min(wanted.length, comparable(candidate).length)))
     .sort((one, other) => one.distance - other.distance || one.candidate.localeCompare(other.candidate, "en"))
     .filter(({ distance }, _, [best]) => distance < best!.distance + 1)
     .slice(0, MOST_OFFERED)
@@ -46,32 +50,37 @@ function farthest(length: number): number {
   return Math.max(1, Math.floor(length / 4));
 }
 
-/** Part of another name, or the same words: near; else the number of letters to change. */
-function distanceBetween(wanted: string, candidate: string): number {
-  if (wanted === "") return Number.POSITIVE_INFINITY;
-  const words = wanted.split(" ");
+/** Part of another name, or the same words: near; else the letters to change, without end where they are too many. */
+function distanceBetween(wanted: string, words: readonly string[], candidate: string, work: WorkCount): number {
   const candidateWords = candidate.split(" ");
+  work.steps += words.length + candidateWords.length;
   if (words.every((word) => candidateWords.includes(word))) return 1 - words.length / candidateWords.length;
-  if (words.length > 1 && candidateWords.every((word) => words.includes(word))) return 1;
-  return lettersToChange(wanted, candidate);
+  const most = farthest(Math.min(wanted.length, candidate.length));
+  const hasAll = words.length > 1 && candidateWords.every((word) => words.includes(word));
+  return hasAll ? 1 : lettersToChange(wanted, candidate, most, work);
 }
 
-/** Insertions, deletions, replacements and swaps of neighbours between two words. */
-function lettersToChange(one: string, other: string): number {
-  if (Math.abs(one.length - other.length) > LONGEST_COMPARED / 4) return Number.POSITIVE_INFINITY;
+/** Insertions, deletions, replacements and swaps of neighbours between two words; without end where they are more. */
+function lettersToChange(one: string, other: string, most: number, work: WorkCount): number {
+  if (Math.abs(one.length - other.length) > most) return Number.POSITIVE_INFINITY;
   let beforeLast: number[] = [];
   let last = Array.from({ length: other.length + 1 }, (_, index) => index);
   for (let row = 1; row <= one.length; row += 1) {
     const current = [row];
+    let least = row;
     for (let column = 1; column <= other.length; column += 1) {
       const same = one[row - 1] === other[column - 1];
-      const swapped = one[row - 1] === other[column - 2] && one[row - 2] === other[column - 1];
-      const steps = [last[column]! + 1, current[column - 1]! + 1, last[column - 1]! + (same ? 0 : 1)];
-      if (swapped && row > 1 && column > 1) steps.push(beforeLast[column - 2]! + 1);
-      current.push(Math.min(...steps));
+      const swapped = row > 1 && column > 1 && one[row - 1] === other[column - 2] && one[row - 2] === other[column - 1];
+      let steps = Math.min(last[column]! + 1, current[column - 1]! + 1, last[column - 1]! + (same ? 0 : 1));
+      if (swapped) steps = Math.min(steps, beforeLast[column - 2]! + 1);
+      current.push(steps);
+      least = Math.min(least, steps);
     }
+    work.steps += other.length;
+    if (least > most) return Number.POSITIVE_INFINITY;
     beforeLast = last;
     last = current;
   }
-  return last[other.length]!;
+  const distance = last[other.length]!;
+  return distance <= most ? distance : Number.POSITIVE_INFINITY;
 }

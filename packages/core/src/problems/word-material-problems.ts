@@ -61,6 +61,14 @@ export const MATERIAL_WORDINGS: Wordings = {
     expected: "less than 100 %",
     likelySlip: "Spacing is measured between centres; solid timber is a layer of timber",
   }),
+  "too-many-ways": ({ text, list }) => ({
+    says: `${text("framings")} framings cross here, which is more than ${text("most")} ways through`,
+    expected: "at most six framings of different names in one build-up",
+    likelySlip:
+      list("alike").length > 0
+        ? `Layers ${inSpeech(list("alike"), "and")} have the same ${text("material")} in them: where it is one timber, describe it once under \`framings\` and write its name at each of these layers`
+        : "Timber that runs through several layers is described once under `framings` and named at each of them",
+  }),
   "channel-has-its-own": ({ text }) => ({
     says: `a channel takes no \`${text("key")}\`: its sheet, flanges and spacing describe it`,
     expected: "material, channel and spacing only",

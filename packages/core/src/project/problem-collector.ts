@@ -23,6 +23,7 @@ export interface ProblemCollector {
 export function collectProblems(file: FileData): ProblemCollector {
   const problems: Problem[] = [];
   const make = (code: ProblemCode, path: ProblemPath, details: Problem["details"], atKey: boolean): Problem => {
+    file.work.steps += 1;
     const { place, subject } = placeInWords(path, file.data);
     return {
       code,

@@ -19,6 +19,8 @@ export interface ReadingContext {
   shape: Shape;
   collector: ProblemCollector;
   findMaterial(name: string): Found<Material>;
+  /** Names that may be meant by one that is not known; none after the first so many of a file. */
+  nearNames(name: string, known: Iterable<string>): string[];
   /** Notes of odd but possible values. */
   note(code: ProblemCode, path: ProblemPath, sentence: string): void;
 }

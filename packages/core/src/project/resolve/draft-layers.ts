@@ -1,4 +1,4 @@
-import { comparable, nearNames } from "../../problems/near-names.ts";
+import { comparable } from "../../problems/near-names.ts";
 import type { ProblemPath } from "../../problems/types.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import type { WrittenLayer } from "../schema/schema-layer.ts";
@@ -62,7 +62,11 @@ export function findInDraft(
   if (only === undefined) {
     if (original.some(({ layer }) => layer === null)) return null;
     const known = [...new Set([...original, ...putIn].map(({ layer }) => layer!.name))];
-    context.collector.add("change-layer-unknown", path, { name: wanted, near: nearNames(wanted, known), known });
+    context.collector.add("change-layer-unknown", path, {
+      name: wanted,
+      near: context.nearNames(wanted, known),
+      known,
+    });
     return null;
   }
   const at = draft.findIndex((layer) => (only.base === null ? layer === only : layer.base === only.base));

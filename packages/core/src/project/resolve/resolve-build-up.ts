@@ -8,6 +8,7 @@ import type { BuildUp, Element, Layer } from "../types.ts";
 import { listAt, textAt } from "../value-at.ts";
 import { WITHOUT_EFFECT } from "../without-effect.ts";
 import { checkResistance } from "./check-resistance.ts";
+import { checkWays } from "./check-ways.ts";
 import { framingsApart } from "./framings-apart.ts";
 import { noteLayersOverlooked } from "./note-layers-overlooked.ts";
 import { checkFacing, checkSpace, resolveFacing } from "./resolve-facing.ts";
@@ -50,6 +51,7 @@ export function resolveBuildUp(
   checkSpace(written, path, rooms.get(faces) ?? null, context);
   checkOpenings(written, path, context);
   checkResistance(layers, [...path, "layers"], context);
+  if (layers.every((layer) => layer !== null)) checkWays(framingsApart(layers), [...path, "layers"], context);
   checkEdgeInsulation(written, path, context);
   const trappedWater = resolveTrappedWater(written, layers, path, context);
   if (context.collector.problems.length > before || layers.some((layer) => layer === null)) return null;

@@ -1,4 +1,3 @@
-import { nearNames } from "../../problems/near-names.ts";
 import type { ProblemPath } from "../../problems/types.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import type { WrittenBuildUp } from "../schema/schema-build-up.ts";
@@ -18,7 +17,11 @@ export function resolveFacing(path: ProblemPath, rooms: Rooms, context: ReadingC
   const faces = textAt(context.file.data, [...path, "faces"]) ?? "outdoors";
   if (FACES_WITHOUT_ROOM.includes(faces) || rooms.has(faces)) return faces;
   const known = [...FACES_WITHOUT_ROOM, ...rooms.keys()];
-  context.collector.add("faces-unknown", [...path, "faces"], { name: faces, near: nearNames(faces, known), known });
+  context.collector.add("faces-unknown", [...path, "faces"], {
+    name: faces,
+    near: context.nearNames(faces, known),
+    known,
+  });
   return null;
 }
 

@@ -1,4 +1,4 @@
-import { comparable, nearNames } from "../../problems/near-names.ts";
+import { comparable } from "../../problems/near-names.ts";
 import type { ProblemPath } from "../../problems/types.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import type { WrittenJunction } from "../schema/schema-junction.ts";
@@ -97,7 +97,7 @@ function findBuildUp(
   const found = known.find((buildUp) => comparable(buildUp.name) === comparable(name));
   if (found !== undefined) return found;
   const names = known.map((buildUp) => buildUp.name);
-  context.collector.add("build-up-unknown", path, { name, near: nearNames(name, names), known: names });
+  context.collector.add("build-up-unknown", path, { name, near: context.nearNames(name, names), known: names });
   return null;
 }
 

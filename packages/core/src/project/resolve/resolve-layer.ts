@@ -1,4 +1,3 @@
-import { nearNames } from "../../problems/near-names.ts";
 import type { ProblemPath } from "../../problems/types.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import type { WrittenLayer } from "../schema/schema-layer.ts";
@@ -94,7 +93,7 @@ function namedFraming(
   if (framings.has(name)) return framings.get(name) ?? "faulty";
   context.collector.add("framing-unknown", path, {
     name,
-    near: nearNames(name, framings.keys()),
+    near: context.nearNames(name, framings.keys()),
     known: [...framings.keys()],
   });
   return "faulty";

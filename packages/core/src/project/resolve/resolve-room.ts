@@ -1,4 +1,3 @@
-import { nearNames } from "../../problems/near-names.ts";
 import type { ProblemPath } from "../../problems/types.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import type { WrittenRoom } from "../schema/schema-room.ts";
@@ -48,7 +47,7 @@ export function findRoom(name: string, path: ProblemPath, rooms: Rooms, context:
   const known = [...rooms.keys()];
   if (name === USUAL_ROOM) {
     if (!standsUnderAnotherName(name, context)) context.collector.add("indoor-missing", path);
-  } else context.collector.add("room-unknown", path, { name, near: nearNames(name, known), known });
+  } else context.collector.add("room-unknown", path, { name, near: context.nearNames(name, known), known });
   return null;
 }
 

@@ -1,4 +1,4 @@
-import { comparable, nearNames } from "../../problems/near-names.ts";
+import { comparable } from "../../problems/near-names.ts";
 import type { ProblemPath } from "../../problems/types.ts";
 import { hasTimber, readTimber } from "../read-timber.ts";
 import type { ReadingContext } from "../reading-context.ts";
@@ -90,7 +90,7 @@ function findLayer(
   }
   if (layers.some((layer) => layer === null)) return null;
   const names = layers.map((layer) => layer!.name);
-  context.collector.add("layer-unknown", path, { name: wanted, near: nearNames(wanted, names), known: names });
+  context.collector.add("layer-unknown", path, { name: wanted, near: context.nearNames(wanted, names), known: names });
   return null;
 }
 

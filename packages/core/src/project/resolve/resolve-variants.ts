@@ -7,6 +7,7 @@ import { makeSlug } from "../slug.ts";
 import type { BuildUp, Layer, TrappedWater, Variant } from "../types.ts";
 import { listAt, textAt } from "../value-at.ts";
 import { checkResistance } from "./check-resistance.ts";
+import { checkWays } from "./check-ways.ts";
 import { type DraftLayer, draftOf } from "./draft-layers.ts";
 import { framingsApart } from "./framings-apart.ts";
 import { applyChange } from "./resolve-change.ts";
@@ -73,11 +74,9 @@ function resolveVariant(
   }
   if (context.collector.problems.length === before && layers.length === 0)
     context.collector.add("variant-nothing-left", [...path, "changes"]);
-  checkResistance(
-    layers.map(({ layer }) => layer),
-    [...path, "changes"],
-    context,
-  );
+  const changed = layers.map(({ layer }) => layer);
+  checkResistance(changed, [...path, "changes"], context);
+  if (changed.every((layer) => layer !== null)) checkWays(framingsApart(changed), [...path, "changes"], context);
   return context.collector.problems.length > before
     ? null
     : { name: textAt(data, [...path, "name"]) ?? "", changes, layers };

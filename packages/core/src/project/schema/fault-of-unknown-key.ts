@@ -1,8 +1,9 @@
 import { comparable, nearNames } from "../../problems/near-names.ts";
 import { keysAlsoCalled } from "../../problems/other-keys.ts";
 import type { ProblemPath } from "../../problems/types.ts";
+import type { WorkCount } from "../../problems/work-count.ts";
 import type { FileData } from "../text/file-data.ts";
-import { keysOf, valueAt } from "../value-at.ts";
+import { valueAt } from "../value-at.ts";
 import { keysAt } from "./keys-of-schema.ts";
 import { faultOfKey, type ShapeFault } from "./shape-fault.ts";
 
@@ -23,26 +24,26 @@ export function faultOfUnknownKey(key: string, around: ProblemPath, file: FileDa
     return faultOfKey("comma-in-braces", path, { key, first: firstHalf.key, write });
   }
   const known = keysAt(around);
-  const joined = joinedKey(key, known);
+  const joined = joinedKey(key, known, file.work);
   if (joined !== null) {
     return faultOfKey("key-joined", path, { key, near: [joined.key], write: `${joined.key}: ${joined.value}` });
   }
-  return faultOfKey("key-unknown", path, { key, near: keysMeant(key, known), known });
+  return faultOfKey("key-unknown", path, { key, near: keysMeant(key, known, file.work), known });
 }
 
 /** The key spelt otherwise, one that the trade calls so, or else those a few letters off. */
-function keysMeant(key: string, known: readonly string[]): string[] {
+function keysMeant(key: string, known: readonly string[], work: WorkCount): string[] {
   const spelled = known.find((candidate) => comparable(candidate) === comparable(key));
   if (spelled !== undefined) return [spelled];
   const called = keysAlsoCalled(key, known);
-  return called.length > 0 ? called : nearNames(key, known);
+  return called.length > 0 ? called : nearNames(key, known, work);
 }
 
 /** A key and its value without a space after the colon, which YAML in braces reads as one key. */
-function joinedKey(written: string, known: readonly string[]): { key: string; value: string } | null {
+function joinedKey(written: string, known: readonly string[], work: WorkCount): { key: string; value: string } | null {
   const [, first = "", value = ""] = /^([^:]+):(\S.*)$/s.exec(written) ?? [];
   if (first === "") return null;
-  const [key] = keysMeant(first, known);
+  const [key] = keysMeant(first, known, work);
   return key === undefined ? null : { key, value };
 }
 
@@ -56,29 +57,15 @@ function joinedKey(written: string, known: readonly string[]): { key: string; va
  */
 export function isHalfOfComma(path: ProblemPath, file: FileData): boolean {
   const around = path.slice(0, -1);
-  const keys = keysInOrder(around, file);
-  const next = keys[keys.indexOf(String(path[path.length - 1])) + 1];
-  return next !== undefined && firstHalfOf(next, around, file) !== null;
+  const next = file.source.keyAfter(path);
+  return next !== null && firstHalfOf(next, around, file) !== null;
 }
 
 function firstHalfOf(key: string, around: ProblemPath, file: FileData): { key: string; value: number } | null {
   if (!SECOND_HALF.test(key) || valueAt(file.data, [...around, key]) !== null) return null;
-  const keys = keysInOrder(around, file);
-  const before = keys[keys.indexOf(key) - 1];
-  const value = before === undefined ? undefined : valueAt(file.data, [...around, before]);
-  return before !== undefined && typeof value === "number" ? { key: before, value } : null;
+  const before = file.source.keyBefore([...around, key]);
+  const value = before === null ? undefined : valueAt(file.data, [...around, before]);
+  return before !== null && typeof value === "number" ? { key: before, value } : null;
 }
-
-/** In the order of the text: an object of JavaScript puts keys of digits first. */
-function keysInOrder(around: ProblemPath, file: FileData): string[] {
-  const offset = (key: string): number => {
-    const { line, column } = file.source.keyPositionOf([...around, key]) ?? { line: 0, column: 0 };
-    return line * LONGEST_LINE + column;
-  };
-  return keysOf(file.data, around).sort((one, other) => offset(one) - offset(other));
-}
-
-/** More columns than any line has. */
-const LONGEST_LINE = 10_000_000;
 
 const SECOND_HALF = /^\d+( |$)/;

@@ -28,6 +28,7 @@ export function addProblemsOfIssues(
   file: FileData,
   collector: ProblemCollector,
 ): void {
+  file.work.steps += issues.length;
   const faults = issues.flatMap((issue) => faultsOfIssue(issue, around, file));
   for (const { code, path, details, isAtKey } of withoutMisspelled(faults)) {
     if (isAtKey) collector.addAtKey(code, path, details);
@@ -37,11 +38,16 @@ export function addProblemsOfIssues(
 
 /** A key that is missing because it stands beside under another name is told once. */
 function withoutMisspelled(faults: readonly ShapeFault[]): ShapeFault[] {
-  const misspelt = faults.filter(({ code }) => code === "key-unknown" || code === "key-joined");
-  const meantIn = (around: ProblemPath): unknown[] =>
-    misspelt
-      .filter(({ path }) => pathKey(path.slice(0, -1)) === pathKey(around))
-      .map(({ details: { near } }) => (Array.isArray(near) ? near[0] : null));
+  const meantAround = new Map<string, string[]>();
+  for (const { code, path, details } of faults) {
+    const [first] = code === "key-unknown" || code === "key-joined" ? listed(details.near) : [];
+    if (first === undefined) continue;
+    const around = pathKey(path.slice(0, -1));
+    const others = meantAround.get(around);
+    if (others === undefined) meantAround.set(around, [first]);
+    else if (!others.includes(first)) others.push(first);
+  }
+  const meantIn = (around: ProblemPath): readonly unknown[] => meantAround.get(pathKey(around)) ?? [];
   const isTold = ({ code, path, details }: ShapeFault): boolean => {
     if (code === "key-missing") return meantIn(path.slice(0, -1)).includes(path[path.length - 1]);
     const meant = meantIn(path);
@@ -75,7 +81,7 @@ function faultsOfIssue(issue: Issue, around: ProblemPath, file: FileData): Shape
     case "invalid_union":
       return faultsOfUnion(issue, path, file);
     case "invalid_value":
-      return [faultOfChoice(issue.values.map(String), path, file.data)];
+      return [faultOfChoice(issue.values.map(String), path, file)];
     case "too_small":
     case "too_big":
       return [faultOfSize(issue, path)];
@@ -106,14 +112,14 @@ function faultsOfUnion(issue: z.core.$ZodIssueInvalidUnion, path: ProblemPath, f
   return faultsOfKind(isNumber && asQuantity !== undefined ? asQuantity.message : issue.message, path, file);
 }
 
-function faultOfChoice(options: readonly string[], path: ProblemPath, data: unknown): ShapeFault {
-  const received = valueAt(data, path);
+function faultOfChoice(options: readonly string[], path: ProblemPath, file: FileData): ShapeFault {
+  const received = valueAt(file.data, path);
   const expected = options.length === 1 ? String(options[0]) : `one of ${inSpeech(options, "or")}`;
   const details = { expected, key: String(path[path.length - 1]), example: options[0] ?? null };
   if (received === undefined) return faultOfKey("key-missing", path, details);
   if (received === null) return faultOfKey("value-missing", path, details);
   const meant = isWord(received) ? valueMeant(details.key, String(received)) : null;
-  const near = meant?.near ?? (typeof received === "string" ? nearNames(received, options) : []);
+  const near = meant?.near ?? (typeof received === "string" ? nearNames(received, options, file.work) : []);
   return faultOfValue("not-one-of", path, { options, near, hint: meant?.hint ?? null });
 }
 

@@ -1,6 +1,7 @@
-import { type Document, isAlias, isMap, isScalar, isSeq, type Node, type YAMLMap } from "yaml";
+import { type Document, isAlias, isMap, isNode, isScalar, isSeq, type Node, type YAMLMap } from "yaml";
 import { placeInWords } from "../../problems/place-in-words.ts";
 import type { Problem, ProblemPath, Reading, TextPosition } from "../../problems/types.ts";
+import type { WorkCount } from "../../problems/work-count.ts";
 import type { FileData } from "./file-data.ts";
 import { inBrief, valueOfScalar, writtenBetween } from "./scalars.ts";
 import { pathKey, type SourceEntry, sourceMap } from "./source-map.ts";
@@ -20,9 +21,15 @@ type PositionAt = (offset: number) => TextPosition;
  * @param document - without errors
  * @param text - the text it was parsed from
  * @param positionAt - line and column of an offset
+ * @param work - where the values visited are counted
  * @returns the data, or problems: repeated keys, keys that are no text, nesting and repetition without end
  */
-export function dataOfDocument(document: Document, text: string, positionAt: PositionAt): Reading<FileData> {
+export function dataOfDocument(
+  document: Document,
+  text: string,
+  positionAt: PositionAt,
+  work: WorkCount,
+): Reading<FileData> {
   const entries = new Map<string, SourceEntry>();
   const problems: Problem[] = [];
   let values = 0;
@@ -36,19 +43,23 @@ export function dataOfDocument(document: Document, text: string, positionAt: Pos
     return range === null ? null : positionAt(range[0]);
   };
 
+  const anchored = new Map<string, unknown>();
   const visit = (node: unknown, path: ProblemPath, key: TextPosition | null, open: readonly unknown[]): unknown => {
     values += 1;
+    work.steps += 1;
     if (values > MOST_VALUES || problems.length > MOST_PROBLEMS) return null;
     const position = startOf(node) ?? key ?? FIRST_LETTER;
     if (open.length > DEEPEST_NESTING) return refuse("nesting-too-deep", path, position);
     if (isAlias(node)) {
-      const target = node.resolve(document);
+      const target = anchored.get(node.source);
       if (target === undefined || open.includes(target))
         return refuse("yaml-anchor", path, position, `*${node.source}`);
       return visit(target, path, key, [...open, node]);
     }
-    const isThing = isMap(node) || isSeq(node);
-    entries.set(pathKey(path), { key, value: position, written: isThing ? inBrief(node) : writtenBetween(text, node) });
+    // Parts that are repeated were visited where they stand, with the anchors in them.
+    if (isNode(node) && hasAnchor(node) && !open.some(isAlias)) anchored.set(node.anchor, node);
+    const written = isMap(node) || isSeq(node) ? inBrief(node) : writtenBetween(text, node);
+    entries.set(pathKey(path), { key, value: position, written, keyBefore: null, keyAfter: null });
     if (isMap(node)) return visitMap(node, path, position, [...open, node]);
     if (isSeq(node)) return node.items.map((item, index) => visit(item, [...path, index], null, [...open, node]));
     return isScalar(node) ? valueOfScalar(node, path) : null;
@@ -56,13 +67,21 @@ export function dataOfDocument(document: Document, text: string, positionAt: Pos
 
   const visitMap = (map: YAMLMap, path: ProblemPath, position: TextPosition, open: readonly unknown[]): unknown => {
     const data: Record<string, unknown> = {};
+    let before: SourceEntry | null = null;
+    let keyBefore: string | null = null;
     for (const { key, value } of map.items) {
       const keyPosition = startOf(key) ?? position;
       const name = nameOfKey(key);
       if (name === null) refuse("key-not-text", path, keyPosition);
       else if (FORBIDDEN_KEYS.has(name)) refuse("key-forbidden", path, keyPosition, name);
       else if (Object.hasOwn(data, name)) refuse("key-twice", path, keyPosition, name);
-      else data[name] = visit(value, [...path, name], keyPosition, open);
+      else {
+        data[name] = visit(value, [...path, name], keyPosition, open);
+        const here = entries.get(pathKey([...path, name])) ?? null;
+        if (here !== null) here.keyBefore = keyBefore;
+        if (before !== null) before.keyAfter = name;
+        [before, keyBefore] = [here, name];
+      }
     }
     return data;
   };
@@ -71,7 +90,7 @@ export function dataOfDocument(document: Document, text: string, positionAt: Pos
   if (values > MOST_VALUES) {
     problems.splice(0, problems.length, tooManyValues());
   }
-  if (problems.length === 0) return { ok: true, value: { data, source: sourceMap(entries) } };
+  if (problems.length === 0) return { ok: true, value: { data, source: sourceMap(entries), work } };
   return { ok: false, problems: problems.map((problem) => withPlace(problem, data)) };
 }
 
@@ -82,6 +101,10 @@ const FIRST_LETTER: TextPosition = { line: 1, column: 1 };
 
 /** Keys that mean something to the language this is written in: what every object has by itself. */
 const FORBIDDEN_KEYS = new Set([...Object.getOwnPropertyNames(Object.prototype), "prototype"]);
+
+function hasAnchor(node: Node): node is Node & { anchor: string } {
+  return "anchor" in node && typeof node.anchor === "string";
+}
 
 function nameOfKey(node: unknown): string | null {
   if (!isScalar(node)) return null;

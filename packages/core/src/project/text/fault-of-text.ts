@@ -22,7 +22,7 @@ export function faultOfText(text: string): Problem | null {
 export const LONGEST_PROJECT_FILE = 2_000_000;
 
 /** Signs that part values: YAML is read only when there are as few as a project can have. */
-const SIGNS = /[\n\r,:[\]{}?-]/g;
+const SIGNS = /[\n\r,:[\]{}?!&*-]/g;
 
 /** Parting signs at most: a hundred build-ups of sixty layers have half as many. */
 export const MOST_SIGNS = 60_000;

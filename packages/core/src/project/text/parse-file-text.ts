@@ -1,5 +1,6 @@
 import { type Document, LineCounter, parseDocument } from "yaml";
 import type { Reading, TextPosition } from "../../problems/types.ts";
+import type { WorkCount } from "../../problems/work-count.ts";
 import { dataOfDocument } from "./data-of-document.ts";
 import { faultOfText } from "./fault-of-text.ts";
 import type { FileData } from "./file-data.ts";
@@ -9,11 +10,13 @@ import { problemsOfYaml } from "./problems-of-yaml.ts";
  * Reads the text of a project file into plain data; nothing in it is evaluated or fetched.
  *
  * @param text - YAML or JSON
+ * @param work - where steps are counted
  * @returns the data with positions, or every problem of the text itself
  */
-export function parseFileText(text: string): Reading<FileData> {
+export function parseFileText(text: string, work: WorkCount): Reading<FileData> {
   const fault = faultOfText(text);
   if (fault !== null) return { ok: false, problems: [fault] };
+  work.steps += text.length;
   const lineCounter = new LineCounter();
   const positionAt = (offset: number): TextPosition => {
     const { line, col } = lineCounter.linePos(offset);
@@ -26,8 +29,8 @@ export function parseFileText(text: string): Reading<FileData> {
       problems: [{ code: "nesting-too-deep", path: [], position: null, received: null, details: {} }],
     };
   }
-  const problems = problemsOfYaml(document, text, positionAt);
-  return problems.length > 0 ? { ok: false, problems } : dataOfDocument(document, text, positionAt);
+  const problems = problemsOfYaml(document, text, positionAt, work);
+  return problems.length > 0 ? { ok: false, problems } : dataOfDocument(document, text, positionAt, work);
 }
 
 /** Null when brackets stand inside one another without end. */

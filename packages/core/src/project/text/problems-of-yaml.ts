@@ -1,5 +1,6 @@
 import { type Document, isCollection, isScalar, visit, type YAMLError } from "yaml";
 import type { Problem, TextPosition } from "../../problems/types.ts";
+import type { WorkCount } from "../../problems/work-count.ts";
 
 /**
  * What the YAML package found, as problems. A slip in the structure upsets the lines that follow, so only the first
@@ -8,15 +9,22 @@ import type { Problem, TextPosition } from "../../problems/types.ts";
  * @param document - with errors or warnings
  * @param text - the text it was parsed from
  * @param positionAt - line and column of an offset
+ * @param work - where the errors looked at are counted
  * @returns problems in the order of the text
  */
 export function problemsOfYaml(
   document: Document.Parsed,
   text: string,
   positionAt: (offset: number) => TextPosition,
+  work: WorkCount,
 ): Problem[] {
   const errors = [...document.errors, ...document.warnings].sort((one, other) => one.pos[0] - other.pos[0]);
-  const named = errors.map((error) => ({ error, code: codeOf(error, text) }));
+  work.steps += errors.length;
+  const isTabbed = ({ pos: [offset] }: YAMLError): boolean => {
+    TABBED.lastIndex = offset - (positionAt(offset).column - 1);
+    return TABBED.test(text);
+  };
+  const named = errors.map((error) => ({ error, code: codeOf(error, isTabbed) }));
   const tooDeep = named.find(({ code }) => code === "nesting-too-deep");
   const firstOfStructure = named.find(({ code }) => STRUCTURE.has(code));
   const told = tooDeep
@@ -79,12 +87,13 @@ const STRUCTURE = new Set([
 /** Slips that are found at the end of what was opened, and belong to its beginning. */
 const OPENED = new Set(["yaml-open", "yaml-quote"]);
 
-function codeOf({ code, message, pos }: YAMLError, text: string): string {
+function codeOf(error: YAMLError, isTabbed: (error: YAMLError) => boolean): string {
+  const { code, message } = error;
   if (/^Missing closing .quote/.test(message)) return "yaml-quote";
   if (/^Flow (map|sequence) in block collection/.test(message)) return "yaml-open";
   if (/without - indicator/.test(message)) return "yaml-indent";
   const known = CODES[code] ?? "yaml-form";
-  return STRUCTURE.has(known) && /^ *\t/.test(lineAround(text, pos[0])) ? "yaml-tab" : known;
+  return STRUCTURE.has(known) && isTabbed(error) ? "yaml-tab" : known;
 }
 
 function hasTabs(named: readonly { code: string }[]): boolean {
@@ -115,8 +124,5 @@ function receivedAt(code: string, offset: number, text: string): string | null {
 
 const LONGEST_RECEIVED = 60;
 
-function lineAround(text: string, offset: number): string {
-  const start = text.lastIndexOf("\n", offset - 1) + 1;
-  const end = text.indexOf("\n", offset);
-  return text.slice(start, end === -1 ? text.length : end);
-}
+/** A line that begins with spaces and a tab, looked at from its beginning. */
+const TABBED = / *\t/y;

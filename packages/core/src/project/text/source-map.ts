@@ -7,6 +7,9 @@ export interface SourceEntry {
   value: TextPosition;
   /** The value as the reader wrote it, shortened. */
   written: string;
+  /** The keys before and after it in the same thing, in the order of the text; null at the ends, and in a list. */
+  keyBefore: string | null;
+  keyAfter: string | null;
 }
 
 /** Where everything in a file stands. */
@@ -15,6 +18,10 @@ export interface SourceMap {
   positionOf(path: ProblemPath): TextPosition | null;
   /** Of a key, or of the nearest thing around it. */
   keyPositionOf(path: ProblemPath): TextPosition | null;
+  /** The key before one in the text, in the same thing: an object of JavaScript puts keys of digits first. */
+  keyBefore(path: ProblemPath): string | null;
+  /** The key after one in the text, in the same thing. */
+  keyAfter(path: ProblemPath): string | null;
   /** As written; null where the file has nothing there. */
   writtenAt(path: ProblemPath): string | null;
 }
@@ -34,6 +41,8 @@ export function sourceMap(entries: ReadonlyMap<string, SourceEntry>): SourceMap 
     return { entry: undefined, isExact: false };
   };
   return {
+    keyBefore: (path) => entries.get(pathKey(path))?.keyBefore ?? null,
+    keyAfter: (path) => entries.get(pathKey(path))?.keyAfter ?? null,
     positionOf(path) {
       const { entry, isExact } = nearest(path);
       return (isExact ? entry?.value : (entry?.key ?? entry?.value)) ?? null;
