@@ -20,6 +20,8 @@ await build({
   banner: {
     js: 'import { createRequire as __createRequire } from "node:module"; const require = __createRequire(import.meta.url);',
   },
+  // Packages that find files of their own beside them.
+  external: ["playwright-core", "esbuild"],
   logLevel: "warning",
 });
 const done = spawnSync(process.execPath, [join(folder, "bench.mjs"), ...process.argv.slice(2)], {
