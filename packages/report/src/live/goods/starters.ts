@@ -96,7 +96,7 @@ const PARTS: Readonly<Record<string, Parts>> = {
       "material: plywood, thickness: 9 mm",
       "material: polyethylene sheet 0.15 mm, purpose: vapour layer",
       "material: mineral wool slab, thickness: 75 mm, framing: battens",
-      "name: steel skin, material: steel, thickness: 2 mm, purpose: weather skin",
+      "name: steel skin, material: steel, thickness: 2 mm",
     ],
   },
   "log cabin": {

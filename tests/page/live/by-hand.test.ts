@@ -1,0 +1,247 @@
+/// <reference lib="dom" />
+import { assessProject, readProjectOrThrow } from "@warmside/core";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { readCase } from "../../practice/cases.ts";
+import { describeLive, drawn, settled, textOf } from "./live-page.ts";
+
+/** Somebody at the page who has a question of the practice corpus: every click, choice and figure typed is an action. */
+class Hand {
+  readonly page: Page;
+  actions = 0;
+
+  constructor(page: Page) {
+    this.page = page;
+  }
+
+  async press(name: string | RegExp): Promise<void> {
+    this.actions += 1;
+    await this.page.getByRole("button", { name }).first().click();
+    await drawn(this.page);
+  }
+
+  async choose(label: string | RegExp, value: string): Promise<void> {
+    this.actions += 1;
+    await this.page.getByLabel(label).first().selectOption(value);
+    await drawn(this.page);
+  }
+
+  async type(label: string | RegExp, value: number): Promise<void> {
+    this.actions += 1;
+    await this.page.getByLabel(label).first().fill(String(value));
+    await drawn(this.page);
+  }
+
+  /** A layer in front of or behind another: chosen from what is offered first, or searched for. */
+  async put(where: string | RegExp, name: string, search?: string): Promise<void> {
+    await this.press(where);
+    await this.pick(name, search);
+  }
+
+  async exchange(layer: number, name: string, search?: string): Promise<void> {
+    await this.takeUp(layer);
+    await this.press("Exchange");
+    await this.pick(name, search);
+  }
+
+  async takeUp(layer: number): Promise<void> {
+    this.actions += 1;
+    await this.page.locator(`#tab-${layer - 1}`).click();
+    await drawn(this.page);
+  }
+
+  async thickness(layer: number, millimetres: number): Promise<void> {
+    await this.type(new RegExp(`^Thickness of layer ${layer},`), millimetres);
+  }
+
+  /** The sheet by its flag. */
+  async flag(between: string): Promise<void> {
+    this.actions += 1;
+    await settled(this.page);
+    await this.page.getByLabel(new RegExp(`^${between.replace("|", "\\|")},`)).check();
+    await settled(this.page);
+  }
+
+  private async pick(name: string, search?: string): Promise<void> {
+    if (search !== undefined) {
+      this.actions += 1;
+      await this.page.getByLabel("Search").fill(search);
+      await drawn(this.page);
+    }
+    this.actions += 1;
+    await this.page
+      .locator(".shelves")
+      .getByRole("button", { name: new RegExp(`^${name}( |$)`) })
+      .first()
+      .click();
+    await drawn(this.page);
+  }
+}
+
+const HEATED = "Heated to, °C";
+const USE = "Use of the room: how damp its air is";
+
+/** Ten questions, each with what is done and how many actions it may take. */
+const QUESTIONS: [file: string, most: number, enter: (hand: Hand) => Promise<void>][] = [
+  [
+    "03-wood-fibre-wall.yaml",
+    13,
+    async (hand) => {
+      await hand.press(/^stud wall/);
+      await hand.exchange(2, "cellulose blown", "cellulose");
+      await hand.thickness(2, 200);
+      await hand.takeUp(3);
+      await hand.press("Towards the room");
+      await hand.thickness(2, 15);
+      await hand.exchange(4, "wood fibre insulation board");
+      await hand.thickness(4, 60);
+    },
+  ],
+  [
+    "06-cooled-shop-sheet-inside.yaml",
+    10,
+    async (hand) => {
+      await hand.press(/^stud wall/);
+      await hand.choose("Place", "melbourne-florida");
+      await hand.choose(USE, "measured");
+      await hand.choose("Cooling in summer", "yes");
+      await hand.type("Cooled to, °C", 22);
+      await hand.thickness(2, 90);
+      await hand.type("Width of the studs, mm", 38);
+      await hand.type("Spacing of the studs, mm", 400);
+      await hand.thickness(5, 20);
+      await hand.flag("1|2");
+    },
+  ],
+  [
+    "10-nordic-wall.yaml",
+    15,
+    async (hand) => {
+      await hand.press(/^stud wall/);
+      await hand.choose("Place", "oslo");
+      await hand.choose(USE, "class 2");
+      await hand.thickness(2, 200);
+      await hand.type("Width of the studs, mm", 48);
+      await hand.exchange(3, "fibreboard 250", "fibreboard");
+      await hand.thickness(3, 12);
+      await hand.takeUp(4);
+      await hand.press("Take out");
+      await hand.thickness(4, 23);
+      await hand.thickness(5, 19);
+      await hand.flag("1|2");
+    },
+  ],
+  [
+    "13-rain-wetted-brick-lined-inside.yaml",
+    7,
+    async (hand) => {
+      await hand.press(/^lined masonry/);
+      await hand.choose("Place", "heathrow");
+      await hand.exchange(2, "polyethylene sheet 0.15 mm");
+      await hand.thickness(3, 95);
+      await hand.choose("Rain reaches its outside", "yes");
+    },
+  ],
+  [
+    "21-steel-box-bonded-foam.yaml",
+    14,
+    async (hand) => {
+      await hand.press(/^container/);
+      await hand.choose("Place", "heathrow");
+      await hand.type(HEATED, 18);
+      await hand.choose(USE, "class 2");
+      await hand.exchange(1, "gypsum plasterboard");
+      await hand.takeUp(2);
+      await hand.press("Take out");
+      await hand.exchange(2, "polyurethane foam unfaced", "foam");
+      await hand.thickness(2, 80);
+      await hand.page.getByLabel("battens through it").uncheck();
+      hand.actions += 1;
+    },
+  ],
+  [
+    "25-warm-roof-with-vapour-layer.yaml",
+    9,
+    async (hand) => {
+      await hand.press(/^warm flat roof/);
+      await hand.exchange(3, "oriented strand board");
+      await hand.thickness(3, 18);
+      await hand.exchange(6, "bitumen sheet", "bitumen sheet");
+    },
+  ],
+  [
+    "29-cold-roof-ventilated.yaml",
+    10,
+    async (hand) => {
+      await hand.press(/^cold flat roof/);
+      await hand.choose("Place", "heathrow");
+      await hand.choose(USE, "class 2");
+      await hand.type("Width of the joists, mm", 45);
+      await hand.thickness(3, 150);
+      await hand.exchange(5, "plywood");
+      await hand.thickness(5, 18);
+      await hand.thickness(6, 5);
+    },
+  ],
+  [
+    "39-raised-floor.yaml",
+    10,
+    async (hand) => {
+      await hand.press(/^raised floor/);
+      await hand.choose("Place", "heathrow");
+      await hand.choose(USE, "class 2");
+      await hand.type("Width of the joists, mm", 45);
+      await hand.exchange(1, "particleboard", "particleboard");
+      await hand.thickness(1, 22);
+      await hand.thickness(2, 150);
+    },
+  ],
+  [
+    "45-damp-room-wall.yaml",
+    13,
+    async (hand) => {
+      await hand.press(/^stud wall/);
+      await hand.type(HEATED, 22);
+      await hand.choose(USE, "class 5");
+      await hand.exchange(1, "cement-bonded particleboard", "cement-bonded");
+      await hand.thickness(1, 12);
+      await hand.takeUp(3);
+      await hand.put(/^Add a layer after 3/, "wood fibre insulation board");
+      await hand.thickness(4, 60);
+      await hand.flag("1|2");
+    },
+  ],
+  [
+    "60-plank-cabin.yaml",
+    4,
+    async (hand) => {
+      await hand.press(/^log cabin/);
+      await hand.choose("Place", "munich");
+      await hand.choose(USE, "class 2");
+      await hand.thickness(1, 120);
+    },
+  ],
+];
+
+describeLive("ten questions of the practice corpus, entered by hand", ({ open }) => {
+  let page: Page | undefined;
+
+  test.each(QUESTIONS)("%s, in at most %i actions", async (file, most, enter) => {
+    page ??= (await open()).page;
+    await page.getByRole("button", { name: "New", exact: true }).click();
+    const hand = new Hand(page);
+    await enter(hand);
+    await settled(page);
+    const [entered] = assessProject(readProjectOrThrow(await textOf(page))).buildUps;
+    const [asked] = assessProject(readCase(file)).buildUps;
+    expect((await page.locator("#answer-word").textContent())!.trim()).toBe(asked!.judgement.word);
+    expect(entered!.judgement.reasons.map((reason) => reason.split("/")[1])).toEqual(
+      asked!.judgement.reasons.map((reason) => reason.split("/")[1]),
+    );
+    expect(hand.actions).toBeLessThanOrEqual(most);
+    if (process.env.WARMSIDE_SHOTS) {
+      process.stdout.write(`${file}: ${hand.actions}\n`);
+      await page.screenshot({ path: `${process.env.WARMSIDE_SHOTS}/${file}.png`, fullPage: true });
+    }
+  });
+});
