@@ -1,4 +1,6 @@
-import * as z from "zod";
+import type * as z from "zod";
+// Not by way of `z.core`: a bundle would take all of that in.
+import { config, util } from "zod/v4/core";
 import type { ProblemPath } from "../../problems/types.ts";
 import { pathKey } from "../text/source-map.ts";
 import { valueAt } from "../value-at.ts";
@@ -30,7 +32,7 @@ const LEFT_UNREAD: ReadonlySet<Issue["code"]> = new Set(["invalid_union", "too_b
 export function readShape(data: unknown): Shape {
   // `safeParse` keeps nothing beside an issue; `run`, which it is made of, hands back the parts that could be read.
   const { value, issues: raw } = projectSchema._zod.run({ value: data, issues: [] }, {}) as z.core.ParsePayload;
-  const issues = raw.map((issue) => z.core.util.finalizeIssue(issue, {}, z.core.config()));
+  const issues = raw.map((issue) => util.finalizeIssue(issue, {}, config()));
   const faulty = new Set<string>();
   const unread = new Set<string>();
   for (const { path, code } of issues) {

@@ -1,4 +1,4 @@
-import { type Material, SHIPPED_MATERIALS } from "@warmside/core";
+import { type Material, SHIPPED_EVERYDAY_NAMES, SHIPPED_MATERIALS } from "@warmside/core";
 import { trimmed } from "../../numbers.ts";
 import type { Data } from "../edit/parsed.ts";
 
@@ -48,9 +48,9 @@ const USUAL_THICKNESS: Readonly<Record<string, string>> = {
 const OTHER_THICKNESS = "10 mm";
 
 const AIR: readonly Choice[] = [
-  air("ventilated gap", "25 mm, open at both ends", { air: "25 mm", ventilation: "well", open: "both ends" }),
+  air("ventilated air gap", "25 mm, open at both ends", { air: "25 mm", ventilation: "well", open: "both ends" }),
   air("closed air space", "25 mm, no openings", { air: "25 mm", ventilation: "none" }),
-  air("gap with a few openings", "25 mm, slightly ventilated", { air: "25 mm", ventilation: "slight" }),
+  air("air gap with a few openings", "25 mm, slightly ventilated", { air: "25 mm", ventilation: "slight" }),
 ];
 
 /**
@@ -70,14 +70,24 @@ export function shelvesFor(query: string): Shelf[] {
   ];
   shelves.set(
     "ordinary goods",
-    first.filter((choice) => fits(`${choice.words} air`) || fits(choice.words)),
+    first.filter((choice) => fits(choice.words)),
   );
   for (const material of SHIPPED_MATERIALS) {
     const group = material.group ?? "other";
     if (!fits(`${material.name} ${group}`)) continue;
     shelves.set(group, [...(shelves.get(group) ?? []), choiceOf(material)]);
   }
+  if (words.length > 0) shelves.set("also called", alsoCalled(fits));
   return [...shelves].flatMap(([name, choices]) => (choices.length === 0 ? [] : [{ name, choices }]));
+}
+
+/** Materials by what they are called on site. */
+function alsoCalled(fits: (text: string) => boolean): Choice[] {
+  return SHIPPED_EVERYDAY_NAMES.filter(({ name }) => fits(name)).flatMap(({ name, materials }) =>
+    materials
+      .flatMap((row) => SHIPPED_MATERIALS.filter((material) => material.name === row))
+      .map((material) => ({ ...choiceOf(material), words: `${name}: ${material.name}` })),
+  );
 }
 
 function choiceOf(material: Material): Choice {

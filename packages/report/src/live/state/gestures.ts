@@ -56,11 +56,22 @@ export function putInLayer(at: number, layer: Data): void {
   rearrangeLayers(entries, null, at);
 }
 
-/** Another layer in the place of one. */
+/** Another layer in the place of one. Of the same form, it keeps the thickness, the framing and the purpose. */
 export function exchangeLayer(at: number, layer: Data): void {
-  const entries: Entry[] = layerIndices();
-  entries[at] = layer as Entry;
-  rearrangeLayers(entries, null, at);
+  const old = dataAt(dataOf(state().text), pathOf("layers", at)) as Record<string, Data> | undefined;
+  const { material, thickness } = layer as Record<string, Data>;
+  const isSameForm = old?.material !== undefined && (old.thickness === undefined) === (thickness === undefined);
+  if (material === undefined || !isSameForm) {
+    const entries: Entry[] = layerIndices();
+    entries[at] = layer as Entry;
+    rearrangeLayers(entries, null, at);
+    return;
+  }
+  setAll([
+    [pathOf("layers", at, "material"), material],
+    [pathOf("layers", at, "name"), null],
+  ]);
+  show({ picking: null });
 }
 
 /** The vapour sheet into a gap, counted among the layers without it; null takes it out. */

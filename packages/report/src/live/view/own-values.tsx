@@ -27,6 +27,15 @@ export function OwnValues({ choose }: { choose: (layer: Data) => void }) {
             Thickness, mm <input name="thickness" type="number" min="0.1" max="5000" step="any" />
           </label>
         </fieldset>
+        <label>
+          What it is made of{" "}
+          <select name="kind">
+            <option value="">not said</option>
+            {KINDS.map((kind) => (
+              <option key={kind}>{kind}</option>
+            ))}
+          </select>
+        </label>
         <fieldset>
           <legend>Or a sheet</legend>
           <label>
@@ -43,14 +52,18 @@ export function OwnValues({ choose }: { choose: (layer: Data) => void }) {
 function layerFrom(form: FormData): Data | null {
   const text = (name: string): string => String(form.get(name) ?? "").trim();
   const name = text("name");
-  if (text("sd") !== "") return { material: { name, sd: `${text("sd")} m` } };
+  const kind: Record<string, string> = text("kind") === "" ? {} : { kind: text("kind") };
+  if (text("sd") !== "") return { material: { name, sd: `${text("sd")} m`, ...kind } };
   if (["conductivity", "factor", "thickness"].some((key) => text(key) === "")) return null;
   return {
     material: {
       name,
       conductivity: `${text("conductivity")} W/(m K)`,
       "vapour resistance factor": Number(text("factor")),
+      ...kind,
     },
     thickness: `${text("thickness")} mm`,
   };
 }
+
+const KINDS = ["wood", "board", "mineral", "metal", "plastic", "paper"];
