@@ -5,7 +5,7 @@ import { describe, expect, it } from "vitest";
 import { type CoreSource, coreSources, sourceOf } from "./core-sources.ts";
 
 /** Packages the core may use, and what of each. */
-const PACKAGES = ["#csv-parse", "mathjs", "yaml", "zod"];
+const PACKAGES = ["#csv-parse", "mathjs", "yaml", "zod", "zod/v4/core"];
 
 /** Names that reach out of the core: to the machine, the clock, chance, the screen or the net. */
 const OUTSIDE = [

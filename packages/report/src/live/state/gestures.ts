@@ -70,6 +70,10 @@ export function exchangeLayer(at: number, layer: Data): void {
   setAll([
     [pathOf("layers", at, "material"), material],
     [pathOf("layers", at, "name"), null],
+    // What comes from a datasheet has a thickness of its own.
+    ...(typeof material === "string" || thickness === undefined
+      ? []
+      : [[pathOf("layers", at, "thickness"), thickness] as const]),
   ]);
   show({ picking: null });
 }
