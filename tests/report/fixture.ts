@@ -315,6 +315,7 @@ export function buildUpFixture(
       },
       reason: null,
       humidityStood: { month: "January", mould: 0.66, condensation: 0.83 },
+      coldest: null,
       otherFace: null,
       junctions: [],
       condensationMonths: [],
@@ -323,6 +324,7 @@ export function buildUpFixture(
       ...summary,
       section: framingShare > 0 ? "between framing" : "whole",
       governing: 0,
+      skyOffset: 0,
       sections: [
         {
           ...summary,

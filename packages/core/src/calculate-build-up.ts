@@ -52,6 +52,8 @@ export interface BuildUpCalculation {
   heat: HeatCalculation;
   inside: AirMonths;
   farSide: FarSide;
+  /** Taken off the outer temperature in the profile, under a clear sky [K]; 0 without. */
+  skyOffset: number;
   sections: readonly SectionCalculation[];
   /** The section that governs: worst verdict, then most carried over, then highest peak. */
   governing: SectionCalculation;
@@ -60,7 +62,7 @@ export interface BuildUpCalculation {
 }
 
 /** Taken off the outer temperature of a roof under a clear sky, in the profile only [K]. Source: ISO 13788:2012 clause 4.3 (from memory). */
-export const CLEAR_SKY_OFFSET = 2;
+const CLEAR_SKY_OFFSET = 2;
 
 /**
  * Heat, vapour and year of a build-up: figures only, no opinion.
@@ -112,7 +114,12 @@ function calculateCase(buildUp: BuildUp, site: Site, options: CalculationOptions
     calculateSection(sectionOfPath(path, anyFraming), path, buildUp, heat, air, airAfter, options),
   );
   const governing = sections.reduce((worst, section) => (compareSections(section, worst) > 0 ? section : worst));
-  return { buildUp, heat, inside, farSide, sections, governing, slightVentilationCase: null };
+  const skyOffset = skyOffsetOf(buildUp);
+  return { buildUp, heat, inside, farSide, skyOffset, sections, governing, slightVentilationCase: null };
+}
+
+function skyOffsetOf({ clearSky }: BuildUp): number {
+  return clearSky ? CLEAR_SKY_OFFSET : 0;
 }
 
 /** The air on both sides of a build-up. */
@@ -145,7 +152,7 @@ function calculateSection(
   const slices = sectionSlices(heat.counted, path, vapourChoice(heat, options), options.sdOverrides);
   const line = nodeLine(slices, options.largestPart ?? LARGEST_PART_RESISTANCE);
   const surfaces = heat.surfaceResistances;
-  const skyOffset = buildUp.clearSky ? CLEAR_SKY_OFFSET : 0;
+  const skyOffset = skyOffsetOf(buildUp);
   const climateOf = ({ inside, outside }: AirOnBothSides): SectionClimate =>
     sectionClimate(line, inside, outside, surfaces.inside, surfaces.outsideForMoisture, skyOffset);
   const climate = climateOf(air);

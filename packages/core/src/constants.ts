@@ -54,3 +54,9 @@ export const MONTHS_PER_YEAR = 12;
 
 /** Days of each month; February has 28. Source: ISO 13788:2012 clause 6 works with calendar months (from memory). */
 export const DAYS_IN_MONTH: readonly number[] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+
+/**
+ * Relative humidity from which mould can grow where it is warm [–]. Source: ISO 13788:2012 clause 5.3 (from memory); the
+ * same in Hukka and Viitanen 1999 above 20 °C.
+ */
+export const MOULD_HUMIDITY = 0.8;

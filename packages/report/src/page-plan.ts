@@ -85,7 +85,7 @@ function headHeight({ query, project }: ProjectResult): number {
 
 /** Name, marks, and the row's paragraphs. */
 function rowHeight(result: ProjectResult, index: number): number {
-  const said = rowLines(result.buildUps[index]!, result.rooms);
+  const said = rowLines(result.buildUps[index]!);
   const text = said.reduce((sum, { head, words }) => sum + lines(`${head ?? ""}${words}`, ROW_LINE), 0);
   return 17 + LINE * text + 0.6 * said.length;
 }

@@ -1,4 +1,4 @@
-import { type BuildUpResult, CRITICAL_SURFACE_HUMIDITY, type ProjectResult, saturationPressure } from "@warmside/core";
+import { type BuildUpResult, CRITICAL_SURFACE_HUMIDITY } from "@warmside/core";
 import { fixed, percent } from "./numbers.ts";
 import { roomWords } from "./words.ts";
 
@@ -7,21 +7,12 @@ import { roomWords } from "./words.ts";
  * says that to nobody who does not know it.
  *
  * @param buildUp - a build-up of the result
- * @param rooms - the project's rooms
  * @returns such as "In December the coldest surface of the room is 15.2 °C, the air on it 93 % damp; mould can grow from
  * 80 %."; null where another reason comes first
  */
-export function surfaceFelt(
-  { findings, judgement, room, farSide }: BuildUpResult,
-  rooms: ProjectResult["rooms"],
-): string | null {
+export function surfaceFelt({ findings, judgement, room, surface }: BuildUpResult): string | null {
   const reason = findings.find(({ id }) => id === judgement.decisive);
-  if (reason?.code !== "surface-mould") return null;
-  const { month, factor } = reason.figures;
-  const inside = rooms.find(({ name }) => name === room)?.months.find((entry) => entry.month === month);
-  const outside = farSide.months.find((entry) => entry.month === month);
-  if (inside === undefined || outside === undefined) return null;
-  const temperature = outside.temperature + factor * (inside.temperature - outside.temperature);
-  const humidity = Math.min(1, inside.vapourPressure / saturationPressure(temperature));
-  return `In ${inside.month} the coldest surface of ${roomWords(room)} is ${fixed(temperature, 1)} °C, the air on it ${percent(humidity, 0)} damp; mould can grow from ${percent(CRITICAL_SURFACE_HUMIDITY.mould, 0)}.`;
+  if (reason?.code !== "surface-mould" || !surface?.coldest) return null;
+  const { month, temperature, relativeHumidity } = surface.coldest;
+  return `In ${month} the coldest surface of ${roomWords(room)} is ${fixed(temperature, 1)} °C, the air on it ${percent(relativeHumidity, 0)} damp; mould can grow from ${percent(CRITICAL_SURFACE_HUMIDITY.mould, 0)}.`;
 }

@@ -6,12 +6,12 @@ import {
   SOIL_CONDUCTIVITY,
   WIND_SHIELDING,
 } from "../heat/ground-floor.ts";
+import { type EndOfHeat, heatOverTheYear } from "../heat/heat-over-the-year.ts";
 import { resistanceAlong, sectionName, sectionOfPath } from "../heat/paths.ts";
 import { lowestFactor } from "../heat/surface.ts";
 import type { HeatCalculation } from "../heat/types.ts";
 import type { AirMonths, UnderfloorVoid } from "../project/types.ts";
 import type { FloorBasis, HeatResult, SurfaceResult } from "../result/types.ts";
-import { heatOverTheYear } from "./heat-over-the-year.ts";
 
 /**
  * The heat side of a calculation in the shape of the result.
@@ -22,7 +22,8 @@ import { heatOverTheYear } from "./heat-over-the-year.ts";
  * @returns heat figures with their working
  */
 export function heatResult(calculation: BuildUpCalculation, surface: SurfaceResult, outdoor: AirMonths): HeatResult {
-  const { heat } = calculation;
+  const { buildUp, heat, inside, farSide } = calculation;
+  const overTheYear = heatOverTheYear(buildUp, heat, { inside, farSide: farSide.months, outdoor });
   const framed = heat.counted.some(({ framing }) => framing !== null);
   const outside = heat.surfaceResistances.outside + heat.addedOutside;
   return {
@@ -56,9 +57,19 @@ export function heatResult(calculation: BuildUpCalculation, surface: SurfaceResu
     groundResistance: heat.groundResistance,
     groundBasis: floorBasis(calculation),
     slightVentilation: heat.slightVentilation ?? null,
-    ...heatOverTheYear(calculation, outdoor),
+    heatPerYear: overTheYear?.amount ?? null,
+    heatPerYearNote: overTheYear === null ? null : NOTES_ON_HEAT[overTheYear.to],
   };
 }
+
+/** What is said beside every figure of heat over the year. */
+const NO_HEATING_LIMIT = "from monthly means without a heating limit: it overstates what is paid for";
+
+const NOTES_ON_HEAT: Readonly<Record<EndOfHeat, string>> = {
+  "far side": NO_HEATING_LIMIT,
+  "outdoors past the void": `from the room to outdoors, as U is, by way of the void; ${NO_HEATING_LIMIT}`,
+  "stated void": `from the floor alone to the void's stated temperature, ${NO_HEATING_LIMIT}`,
+};
 
 function floorBasis({ buildUp, heat }: BuildUpCalculation): FloorBasis | null {
   const base = buildUp.ground ?? buildUp.void;

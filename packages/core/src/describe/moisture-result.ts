@@ -26,6 +26,7 @@ export function moistureResult(calculation: BuildUpCalculation): MoistureResult 
     ...yearSummary(governing.year),
     section: governing.name,
     governing: sections.indexOf(governing),
+    skyOffset: calculation.skyOffset,
     sections: sections.map((section) => sectionResult(section, calculation)),
   };
 }

@@ -5,7 +5,7 @@ import {
   MOST_CONDENSATE_ON_TIGHT,
   MOST_IN_BOARD,
   MOST_IN_TIMBER,
-} from "../further-checks/two-season/plane-limit.ts";
+} from "../further-checks/water-limits.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { BuildUp, Layer, Material } from "../project/types.ts";
 import type { LimitReason } from "../result/types.ts";

@@ -1,5 +1,5 @@
 import { liesOutsideCountedLayers } from "../further-checks/trapped-water/trapped-water.ts";
-import { MOST_CONDENSATE_ON_TIGHT } from "../further-checks/two-season/plane-limit.ts";
+import { MOST_CONDENSATE_ON_TIGHT } from "../further-checks/water-limits.ts";
 import type { TrappedWaterData } from "../result/types.ts";
 import { CONDITION, found, NOTE } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";

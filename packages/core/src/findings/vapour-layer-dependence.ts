@@ -1,3 +1,4 @@
+import { mainInsulation } from "../heat/main-insulation.ts";
 import type { WaterWithout } from "../result/types.ts";
 import type { SensitivityRun } from "../sensitivity/sensitivity-runs.ts";
 import { CONDITION, found, NOTE } from "./found.ts";
@@ -46,8 +47,6 @@ function isOfBoards({ tightLayer, buildUp }: Evidence): boolean {
 
 /** A solid wall that is its own vapour layer has no laps to seal. */
 function isItselfTheInsulation({ tightLayer, calculation }: Evidence): boolean {
-  const thickest = calculation.heat.counted.reduce((main, layer) =>
-    layer.resistance > main.resistance ? layer : main,
-  );
-  return tightLayer!.parts.every(({ layer, part }) => layer === thickest.index && part === "whole");
+  const main = mainInsulation(calculation.heat.counted)?.index;
+  return tightLayer!.parts.every(({ layer, part }) => layer === main && part === "whole");
 }

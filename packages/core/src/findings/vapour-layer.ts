@@ -1,4 +1,5 @@
 import { saturationPressure } from "../air/saturation-pressure.ts";
+import { MOULD_HUMIDITY } from "../constants.ts";
 import type { Side, TightLayerFigures } from "../result/types.ts";
 import { betweenFraming } from "../vapour-layer/assess-vapour-layer.ts";
 import type { TightLayer } from "../vapour-layer/candidates.ts";
@@ -7,7 +8,7 @@ import type { Evidence, RuledFinding } from "./types.ts";
 import { isTooMuch, judgeWater } from "./water-level.ts";
 
 /** A layer on the cold side matters where the air at its warm face stands this damp [–] … */
-export const DAMP_FACE = 0.8;
+export const DAMP_FACE: number = MOULD_HUMIDITY;
 /** … for this many months (both this project's rules). */
 export const DAMP_MONTHS = 2;
 

@@ -64,6 +64,7 @@ export function assessSurface(heat: HeatCalculation, question: SurfaceQuestion):
     critical,
     reason: critical.mould === null ? "in no month is the room at least 3 K warmer than the other side" : null,
     humidityStood: critical.mould === null ? null : humidityStood(lowest, inside, outside, critical.mould.month),
+    coldest: critical.mould === null ? null : surfaceAt(lowest, inside, outside, critical.mould.month),
     otherFace: other,
     junctions: junctionsAgainst(
       critical.mould === null && other !== null ? requiredOfOther(other) : critical,
@@ -138,6 +139,16 @@ function humidityStood(
     if (standsLess || (standsAlike && month === criticalMonth)) least = { month, mould, condensation };
   }
   return least;
+}
+
+/** The coldest part of the surface in a month, and the air on it. */
+function surfaceAt(factor: number, inside: AirMonths, outside: AirMonths, month: MonthName): SurfaceResult["coldest"] {
+  const index = MONTH_NAMES.indexOf(month);
+  const room = inside.temperature[index]!;
+  const other = outside.temperature[index]!;
+  const temperature = other + factor * (room - other);
+  const relativeHumidity = Math.min(1, inside.vapourPressure[index]! / saturationPressure(temperature));
+  return { month, temperature, relativeHumidity };
 }
 
 /** Humidities closer than this are the same [–]. */

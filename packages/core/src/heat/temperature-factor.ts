@@ -1,4 +1,5 @@
 import { dewPoint } from "../air/dew-point.ts";
+import { MOULD_HUMIDITY } from "../constants.ts";
 import { combinedResistance, resistanceOfPath } from "./combined-resistance.ts";
 import type { CountedLayer, Path } from "./types.ts";
 
@@ -6,7 +7,11 @@ import type { CountedLayer, Path } from "./types.ts";
 export const SURFACE_RESISTANCE_FOR_HUMIDITY = 0.25;
 
 /** Critical surface relative humidity by what is to be avoided [–]. Source: ISO 13788:2012 clause 5.2 (from memory). */
-export const CRITICAL_SURFACE_HUMIDITY = { mould: 0.8, condensation: 1, corrosion: 0.6 } as const;
+export const CRITICAL_SURFACE_HUMIDITY: Readonly<Record<"mould" | "condensation" | "corrosion", number>> = {
+  mould: MOULD_HUMIDITY,
+  condensation: 1,
+  corrosion: 0.6,
+};
 
 /** Only months with at least this drive count [K] (this project's rule: below it the factor means nothing). */
 export const SMALLEST_DIFFERENCE = 3;

@@ -5,9 +5,8 @@ import { holdsStatedWater, insertLayers, removeLayer, replaceLayer, spliceLayers
 import { boardsFor, outerPlace, thicknesses } from "./insulate-outside.ts";
 import { boardLayer, emptiedLayer, sheetLayer } from "./new-layers.ts";
 import { outerProtectionInWords } from "./outer-protection.ts";
-import { type InsulationExtent, insulationExtent, sdOf } from "./places.ts";
+import { type InsulationExtent, insulationExtent, isVapourSheet, sdOf } from "./places.ts";
 import { DECK_SHEET, sheetInWords } from "./stock.ts";
-import { WORTH_TAKING_OUT } from "./take-out-sheet.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 import { mustStay } from "./what-must-stay.ts";
 
@@ -101,7 +100,7 @@ function emptyLayer(buildUp: BuildUp, index: number): BuildUp {
 
 /** Neighbouring still air layers are one space. */
 function mergeStillAir(buildUp: BuildUp): BuildUp {
-  const index = buildUp.layers.findIndex((layer, at) => isStillAir(layer) && isStillAir(buildUp.layers[at + 1]));
+  const index = buildUp.layers.findIndex((layer, at) => isClosedSpace(layer) && isClosedSpace(buildUp.layers[at + 1]));
   if (index === -1 || holdsStatedWater(buildUp, index) || holdsStatedWater(buildUp, index + 1)) return buildUp;
   const inner = buildUp.layers[index] as AirLayer;
   const outer = buildUp.layers[index + 1] as AirLayer;
@@ -109,10 +108,6 @@ function mergeStillAir(buildUp: BuildUp): BuildUp {
   return mergeStillAir(spliceLayers(buildUp, index, 2, [space]));
 }
 
-function isStillAir(layer: Layer | undefined): boolean {
+function isClosedSpace(layer: Layer | undefined): boolean {
   return layer?.type === "air" && layer.ventilation === "none" && layer.resistance === null;
-}
-
-function isVapourSheet(layer: Layer): boolean {
-  return layer.type === "sheet" && sdOf(layer) >= WORTH_TAKING_OUT;
 }

@@ -82,6 +82,14 @@ export function sdOf(layer: Layer): number {
   return layerSd(layer, "dry");
 }
 
+/** A sheet more open than this holds nothing back [m] (this project's rule, as for candidates). */
+const LEAST_VAPOUR_SHEET = 0.5;
+
+/** A sheet that holds vapour back. */
+export function isVapourSheet(layer: Layer): boolean {
+  return layer.type === "sheet" && sdOf(layer) >= LEAST_VAPOUR_SHEET;
+}
+
 /** A layer's name, with its count where the name occurs before: tells layers apart while others come and go. */
 export function nameWithCount(buildUp: BuildUp, at: number): string {
   const { name } = buildUp.layers[at]!;

@@ -2,7 +2,7 @@ import type { BuildUp, Material } from "../project/types.ts";
 import { TIGHT } from "../vapour/tight.ts";
 import { insertLayers, replaceLayer } from "./edit-layers.ts";
 import { sheetLayer } from "./new-layers.ts";
-import { endOfCounted, layersBySide, placeInWords, sdOf, warmFace } from "./places.ts";
+import { endOfCounted, isVapourSheet, layersBySide, placeInWords, sdOf, warmFace } from "./places.ts";
 import { sheetInWords, WARM_SIDE_SHEETS } from "./stock.ts";
 import { type Change, type ChangeStep, changeOf, EFFORT, type Situation } from "./types.ts";
 import { mustStay } from "./what-must-stay.ts";
@@ -25,7 +25,7 @@ export function sheetOnWarmSide(situation: Situation): Change[] {
   if (at === null) return [];
   const { warm } = layersBySide(situation);
   const tightest = Math.max(0, ...warm.map((index) => sdOf(buildUp.layers[index]!)));
-  const there = warm.find((index) => isVapourSheet(buildUp, index)) ?? null;
+  const there = warm.find((index) => isSpareVapourSheet(buildUp, index)) ?? null;
   const most = hasSpareTightSheet(situation) ? TIGHT : Number.POSITIVE_INFINITY;
   const sheets = WARM_SIDE_SHEETS.filter((sheet) => sdOfSheet(sheet) > tightest && sdOfSheet(sheet) < most);
   const steps = sheets.map((sheet): ChangeStep => {
@@ -68,15 +68,8 @@ function sdOfSheet(sheet: Material): number {
 }
 
 /** A sheet that holds vapour back and may be exchanged. */
-function isVapourSheet(buildUp: BuildUp, index: number): boolean {
+function isSpareVapourSheet(buildUp: BuildUp, index: number): boolean {
   const layer = buildUp.layers[index]!;
-  return (
-    layer.type === "sheet" &&
-    layer.material.group !== "coating" &&
-    sdOf(layer) >= LEAST_VAPOUR_SHEET &&
-    !mustStay(buildUp, index)
-  );
+  const isCoating = layer.type === "sheet" && layer.material.group === "coating";
+  return isVapourSheet(layer) && !isCoating && !mustStay(buildUp, index);
 }
-
-/** A sheet more open than this holds nothing back [m] (this project's rule, as for candidates). */
-const LEAST_VAPOUR_SHEET = 0.5;

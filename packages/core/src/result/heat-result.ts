@@ -99,6 +99,8 @@ export interface SurfaceResult {
   reason: string | null;
   /** Room relative humidity the coldest surface would stand in its worst month (fraction) before mould and before drops. */
   humidityStood: { month: MonthName; mould: number; condensation: number } | null;
+  /** The coldest part of the surface in the critical month [°C], with the humidity on it [–]; null without such a month. */
+  coldest: { month: MonthName; temperature: number; relativeHumidity: number } | null;
   /**
    * The other face of a partition, judged by the other room's air; null otherwise. `temperatureFactor` is the lowest,
    * at `where`; `required` and `criticalMonth` keep mould away, `condensation` drops.

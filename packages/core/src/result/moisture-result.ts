@@ -22,6 +22,8 @@ export interface MoistureResult extends YearSummary {
   section: string;
   /** Index of the governing section in `sections`, from 0: a name may be shared, a place cannot. */
   governing: number;
+  /** Taken off the outer temperature in the profile, under a clear sky [K]; 0 without. */
+  skyOffset: number;
   sections: SectionResult[];
 }
 

@@ -5,7 +5,7 @@ import type { BuildUp } from "../project/types.ts";
 import type { SensitivityName, SensitivityResult } from "../result/types.ts";
 import type { Site } from "../surroundings/far-side-months.ts";
 import type { AssessmentSites } from "../surroundings/surroundings.ts";
-import { vapourDrive } from "../vapour/drive.ts";
+import { vapourDrive } from "../vapour/warm-side.ts";
 import type { TightLayer } from "../vapour-layer/candidates.ts";
 import { rankOfVerdict } from "../year/verdicts.ts";
 import { withVapourLayerOpened } from "./opened-vapour-layer.ts";

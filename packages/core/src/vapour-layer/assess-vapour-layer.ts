@@ -1,7 +1,7 @@
 import type { BuildUpCalculation, SectionCalculation } from "../calculate-build-up.ts";
 import { MONTH_NAMES } from "../constants.ts";
 import type { Side, VapourLayerResult, WarmSide } from "../result/types.ts";
-import { vapourDrive } from "../vapour/drive.ts";
+import { vapourDrive } from "../vapour/warm-side.ts";
 import { type InsulationPlace, type TightLayer, tightLayers } from "./candidates.ts";
 import { type DewPointMargin, dewPointMargin } from "./dew-point-margin.ts";
 import { vapourLayerMessage } from "./vapour-layer-message.ts";

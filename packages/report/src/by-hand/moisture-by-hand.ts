@@ -24,7 +24,8 @@ export function moistureByHand(view: SectionView, surfaces: { inside: number; ou
   const layersResistance = section.layers.reduce((sum, { resistance }) => sum + resistance, 0);
   const totalResistance = printed(surfaces.inside + layersResistance + surfaces.outside, DECIMALS.resistance);
   const indoor = air(deciding.indoor);
-  const felt = outerTemperature(view, surfaces);
+  const skyOffset = view.buildUp.moisture?.skyOffset ?? 0;
+  const felt = deciding.outdoor.temperature - skyOffset;
   const outdoor = { ...air(deciding.outdoor), temperature: printed(felt, DECIMALS.temperature) };
   const days = DAYS_IN_MONTH[MONTH_NAMES.indexOf(deciding.month as (typeof MONTH_NAMES)[number])] ?? 0;
   const gramsPerPascal = printed(VAPOUR_PERMEABILITY_OF_AIR * days * SECONDS_PER_DAY * GRAMS_PER_KILOGRAM, 5);
@@ -50,7 +51,7 @@ export function moistureByHand(view: SectionView, surfaces: { inside: number; ou
   });
   setPressures(nodes, last, indoor.pressure.value, outdoor.pressure.value, deciding.planes.length > 0);
   const flows = deciding.planes.length > 0 ? flowsBetween(nodes, gramsPerPascal.value) : [];
-  const underSky = Math.abs(felt - deciding.outdoor.temperature) > SKY_SHOWS_FROM;
+  const underSky = skyOffset > 0;
   const base = {
     month: deciding.month,
     days,
@@ -64,8 +65,6 @@ export function moistureByHand(view: SectionView, surfaces: { inside: number; ou
   };
   return { ...base, balances: balancesOf(view, nodes, flows) };
 }
-
-const SKY_SHOWS_FROM = 0.01;
 
 /** Decimals that tell the sd of neighbours apart: a flow is divided by their distance, however thin the layer. */
 function decimalsApart(sd: readonly number[]): number {
@@ -94,15 +93,6 @@ function resistanceTo(view: SectionView, node: number): number {
   const { near, far } = resistancesTo(view, node);
   const { indoor, outdoor } = view.deciding;
   return indoor.temperature >= outdoor.temperature ? far : near;
-}
-
-/** Temperature that the outer surface looks at: the air's, or colder under a clear sky. */
-function outerTemperature(view: SectionView, surfaces: { inside: number; outside: number }): number {
-  const { indoor, outdoor, nodes } = view.deciding;
-  const layers = view.section.layers.reduce((sum, { resistance }) => sum + resistance, 0);
-  const fall = (indoor.temperature - nodes.at(-1)!.temperature) / (surfaces.inside + layers);
-  const felt = nodes.at(-1)!.temperature - fall * surfaces.outside;
-  return Math.abs(felt - outdoor.temperature) > SKY_SHOWS_FROM ? felt : outdoor.temperature;
 }
 
 function setPressures(nodes: NodeByHand[], last: number, inside: number, outside: number, wet: boolean): void {

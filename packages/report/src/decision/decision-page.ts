@@ -27,7 +27,7 @@ export function decision(result: ProjectResult, order: readonly number[], breaks
   const { word, sentence: answer } = answerSentence(asked);
   return html`<p class="question">${result.query?.question ?? "May the build-ups be closed as drawn?"}</p>
 <p class="verdict-line ${ANSWER_CLASSES[word]}"><strong>${word}</strong>${answer.slice(word.length)}</p>
-<ol class="rows">${order.map((index) => row(result.buildUps[index]!, index, result.rooms, breaks.includes(index)))}</ol>
+<ol class="rows">${order.map((index) => row(result.buildUps[index]!, index, breaks.includes(index)))}</ol>
 <p class="aside">Sound, dry and dries out speak of vapour diffusion through whole layers. <a href="#left-out">What is left out</a></p>`;
 }
 
@@ -50,9 +50,9 @@ function meets({ heat }: Marks): boolean | null {
   return heat === null || heat === "untold" ? null : heat === "pass";
 }
 
-function row(buildUp: BuildUpResult, index: number, rooms: ProjectResult["rooms"], breaks: boolean): Html {
+function row(buildUp: BuildUpResult, index: number, breaks: boolean): Html {
   const marks = marksOf(buildUp);
-  const lines = rowLines(buildUp, rooms);
+  const lines = rowLines(buildUp);
   return html`<li class="row ${MARK_CLASSES[worstOf(marks)]}${breaks ? " breaks" : null}">${thumbnail(buildUp, `thumb-${index + 1}`)}<div>
 <p class="name"><a href="#build-up-${index + 1}">${index + 1} ${shorten(buildUp.name, LONGEST_NAME)}</a> <span class="aside">${ELEMENT_WORDS[buildUp.element].toLowerCase()}</span></p>
 <ul class="marks">${markWords(buildUp, marks).map(([mark, words]) => html`<li>${markSign(mark)}${words}</li>`)}</ul>
@@ -109,13 +109,12 @@ export interface RowLine {
  * change it to.
  *
  * @param buildUp - a build-up of the result
- * @param rooms - the project's rooms
  * @returns paragraphs
  */
-export function rowLines(buildUp: BuildUpResult, rooms: ProjectResult["rooms"]): RowLine[] {
+export function rowLines(buildUp: BuildUpResult): RowLine[] {
   const { judgement, beyond } = buildUp;
   if (beyond !== null) return [line(null, `${sentence(beyond.reason)} ${sentence(beyond.askFor)}`)];
-  const felt = surfaceFelt(buildUp, rooms);
+  const felt = surfaceFelt(buildUp);
   const also = alsoFound(buildUp);
   const standard = standardWords(buildUp);
   const remedy = remedyWords(buildUp);

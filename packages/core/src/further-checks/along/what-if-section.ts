@@ -1,4 +1,4 @@
-import { type BuildUpCalculation, CLEAR_SKY_OFFSET } from "../../calculate-build-up.ts";
+import type { BuildUpCalculation } from "../../calculate-build-up.ts";
 import { type NodeLine, nodeLine } from "../../vapour/node-line.ts";
 import { sectionClimate } from "../../vapour/section-climate.ts";
 import type { Slice } from "../../vapour/section-slices.ts";
@@ -25,8 +25,8 @@ export interface WhatIfSection extends DrivenSection {
 export function whatIfSection(calculation: BuildUpCalculation, slices: readonly Slice[]): WhatIfSection {
   const line = nodeLine(slices);
   const { inside, outsideForMoisture } = calculation.heat.surfaceResistances;
-  const sky = calculation.buildUp.clearSky ? CLEAR_SKY_OFFSET : 0;
-  const climate = sectionClimate(line, calculation.inside, calculation.farSide.months, inside, outsideForMoisture, sky);
+  const { inside: room, farSide, skyOffset } = calculation;
+  const climate = sectionClimate(line, room, farSide.months, inside, outsideForMoisture, skyOffset);
   return { slices, line, sd: line.sd, climate, faces: facesOfSlices(line, slices) };
 }
 

@@ -2,9 +2,9 @@ import { type BuildUpCalculation, calculateBuildUp } from "../../calculate-build
 import type { BuildUp, SolidLayer } from "../../project/types.ts";
 import type { GapsData, GapsYear } from "../../result/types.ts";
 import type { Site } from "../../surroundings/far-side-months.ts";
-import { vapourDrive } from "../../vapour/drive.ts";
 import { layerSd, sdWithGaps, wholeSd } from "../../vapour/layer-sd.ts";
 import type { SdOverrides } from "../../vapour/section-slices.ts";
+import { vapourDrive } from "../../vapour/warm-side.ts";
 import { peakOfYear } from "../along/peak-of-year.ts";
 import { framedPart } from "./framed-part.ts";
 

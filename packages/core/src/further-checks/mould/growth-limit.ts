@@ -1,3 +1,4 @@
+import { MOULD_HUMIDITY } from "../../constants.ts";
 /**
  * Relative humidity over which mould can grow on material that feeds it.
  *
@@ -11,7 +12,7 @@
 export function growthLimit(temperature: number): number {
   if (!Number.isFinite(temperature)) throw new RangeError(`temperature must be a number, was ${temperature}`);
   if (temperature <= COLDEST_GROWTH) return 1;
-  if (temperature > CONSTANT_ABOVE) return LIMIT_WHEN_WARM;
+  if (temperature > CONSTANT_ABOVE) return MOULD_HUMIDITY;
   const [constant, linear, square, cube] = PERCENT_BY_TEMPERATURE;
   const percent = constant + linear * temperature + square * temperature ** 2 + cube * temperature ** 3;
   return percent / 100;
@@ -23,4 +24,3 @@ const PERCENT_BY_TEMPERATURE = [100, -3.13, 0.16, -0.00267] as const;
 /** No growth at and below this [°C]; the limit is constant above this [°C]; that constant [–]. Same source. */
 const COLDEST_GROWTH = 0;
 const CONSTANT_ABOVE = 20;
-const LIMIT_WHEN_WARM = 0.8;

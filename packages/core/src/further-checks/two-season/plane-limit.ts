@@ -3,14 +3,7 @@ import type { BuildUp, Material } from "../../project/types.ts";
 import type { Slice } from "../../vapour/section-slices.ts";
 import { materialOfSlice } from "../along/material-of-slice.ts";
 import type { Touching } from "../along/places.ts";
-
-/** Most condensate anywhere, and where a touching layer takes up no water [kg/m²]. Source: DIN 4108-3 (from memory). */
-export const MOST_CONDENSATE = 1;
-export const MOST_CONDENSATE_ON_TIGHT = 0.5;
-
-/** Most condensate in timber and in wood-based board, share of dry mass [–]. Source: DIN 4108-3 (from memory). */
-export const MOST_IN_TIMBER = 0.05;
-export const MOST_IN_BOARD = 0.03;
+import { MOST_CONDENSATE, MOST_CONDENSATE_ON_TIGHT, MOST_IN_BOARD, MOST_IN_TIMBER } from "../water-limits.ts";
 
 /**
  * The most condensate that is accepted at a plane, by the two materials that touch it.

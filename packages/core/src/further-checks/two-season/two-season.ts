@@ -5,7 +5,8 @@ import type { Place, SectionId, TwoSeasonData } from "../../result/types.ts";
 import { sectionClimate } from "../../vapour/section-climate.ts";
 import { emptyMonthState, solveMonth } from "../../year/month-balance.ts";
 import { facesOfSlices, placeOf, slicesTouching } from "../along/places.ts";
-import { limitAtPlane, MOST_CONDENSATE } from "./plane-limit.ts";
+import { MOST_CONDENSATE } from "../water-limits.ts";
+import { limitAtPlane } from "./plane-limit.ts";
 import { reasonOutOfScope } from "./two-season-scope.ts";
 
 /** Surface resistances [m²·K/W]. Source: DIN 4108-3 since 2014 (from memory); Rsi was 0.13 before. */
