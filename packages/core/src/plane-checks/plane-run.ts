@@ -1,5 +1,4 @@
 import type { BuildUpCalculation } from "../calculate-build-up.ts";
-import { CLEAR_SKY_OFFSET } from "../calculate-build-up.ts";
 import { MONTHS_PER_YEAR } from "../constants.ts";
 import { channelCell } from "../field/channel-cell.ts";
 import type { MeshRule } from "../field/graded-lines.ts";
@@ -43,7 +42,7 @@ export function planeRun(
   jointOf: (layer: number) => JointCase | null,
   told: JointCase,
 ): PlaneRun {
-  const { heat, inside, farSide, buildUp } = calculation;
+  const { heat, inside, farSide, skyOffset, buildUp } = calculation;
   const surfaces = { inside: heat.surfaceResistances.inside, outside: heat.surfaceResistances.outsideForMoisture };
   const question: CellQuestion = { counted: heat.counted, framing, surfaces, sheets: true };
   const cell =
@@ -51,7 +50,7 @@ export function planeRun(
       ? channelCell(question)
       : repeatingCell({ ...question, jointOf: (layer) => jointDrawn(jointOf(layer)) });
   const field = heatField(cell.scene, meshWithin(cell.scene, VAPOUR_MESH, MOST_NODES));
-  const year = planeYear(field, [inside, farSide.months], buildUp.clearSky ? CLEAR_SKY_OFFSET : 0);
+  const year = planeYear(field, [inside, farSide.months], skyOffset);
   const months = year.held.map((held) => monthOf(field, cell, held));
   const strip = year.startMonth === null ? null : stripOf(field, year, months);
   return { ...told, cell, field, year, months, strip, place: strip === null ? null : wettestDepth(field, cell, year) };
