@@ -42,7 +42,7 @@ export function planeRun(
   jointOf: (layer: number) => JointCase | null,
   told: JointCase,
 ): PlaneRun {
-  const { heat, inside, farSide, skyOffset, buildUp } = calculation;
+  const { heat, inside, farSide, skyOffset } = calculation;
   const surfaces = { inside: heat.surfaceResistances.inside, outside: heat.surfaceResistances.outsideForMoisture };
   const question: CellQuestion = { counted: heat.counted, framing, surfaces, sheets: true };
   const cell =
