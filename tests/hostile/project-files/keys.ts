@@ -22,7 +22,7 @@ export const BAD_KEYS: readonly BadFile[] = [
     "",
     1,
     "key-missing",
-    "climate is missing. Expected the name of a place, or the path of a climate table. Perhaps only the U-value is wanted: write any place, it does not depend on it. Write `climate: …`",
+    "climate is missing. Expected the name of a place, or the path of a climate table; for the U-value alone any place will do. Write `climate: …`",
   ),
   piece("no name", "  - name: Studio wall\n    element", "  - element", 7, "key-missing", "name is missing"),
   piece("an empty name", "name: Studio wall", "name: ''", 7, "text-empty", "name is empty"),

@@ -4,9 +4,7 @@ import { didYouMean, oneOf, onlyOne, type Wordings } from "./wording.ts";
 export const SHAPE_WORDINGS: Wordings = {
   "key-missing": ({ text }) => ({
     says: `${text("key") || "this"} is missing`,
-    expected: text("expected"),
-    likelySlip:
-      text("key") === "climate" ? "Only the U-value is wanted: write any place, it does not depend on it" : null,
+    expected: `${text("expected")}${text("key") === "climate" ? "; for the U-value alone any place will do" : ""}`,
     write: text("example") === "" ? null : `${text("key")}: ${text("example")}`,
   }),
   "value-missing": ({ subject, text }) => ({
