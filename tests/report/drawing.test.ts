@@ -1,6 +1,7 @@
 import { governingView, sectionDrawing } from "@warmside/report";
 import { describe, expect, test } from "vitest";
 import { millimetres } from "../../packages/report/src/numbers.ts";
+import { sideWords } from "../../packages/report/src/words.ts";
 import { assessText } from "../core/corpus.ts";
 import { demoResult } from "./demo.ts";
 import { everyPart } from "./every-part.ts";
@@ -64,7 +65,8 @@ describe.each([...demoResult().buildUps, ...everyPart().buildUps].map((buildUp) 
       }
       const total = buildUp.layers.reduce((sum, { thickness }) => sum + thickness, 0);
       expect(svg).toContain(`>${millimetres(total)} mm in all</text>`);
-      expect(svg.match(isUpright ? /◂ [^<]+</g : /[▴▾] [^<]+</g)).toHaveLength(isUpright ? 1 : 2);
+      const { room, far } = sideWords(buildUp);
+      for (const side of [room, far]) expect(svg).toContain(`>${side}</text>`);
     });
 
     test("numbers do not lie on each other, nor do thicknesses", () => {

@@ -13,7 +13,7 @@ import { checklist } from "./sections/checklist.ts";
 import { methodAndSources } from "./sections/closing.ts";
 import { sheet } from "./sheet/sheet.ts";
 import { documentStrip, fingerprintOf } from "./strip.ts";
-import { type Study, studyOf, studyPages } from "./studies/study.ts";
+import { type Study, studyAnswer, studyOf, studyParts } from "./studies/study.ts";
 import { styleSheet } from "./style.ts";
 
 /** What a document says of itself; only what the caller gives is printed. */
@@ -112,8 +112,9 @@ async function ofStudy(result: ProjectResult, strip: Html, study: Study): Promis
     { id: "method", title: "Method and sources", page: null },
   ];
   return {
-    first: head(result.project, study.title, strip, html`${studyPages(study)}`),
+    first: head(result.project, study.title, strip, studyAnswer(study)),
     main: [
+      ...studyParts(study),
       ...(study.details === null
         ? []
         : [

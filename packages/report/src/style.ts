@@ -103,7 +103,7 @@ const DECISION = `
 .change{--mark:var(--change);--tone:var(--change-tint)}
 .beyond{--mark:var(--beyond);--tone:var(--beyond-tint)}
 .study-answers{padding-left:0;list-style:none;max-width:none}
-.study-part{margin-top:1.6rem}`;
+main>section.study-part{margin-top:1.6rem;border-top:0;padding-top:0}`;
 
 const SHEET = `
 .sheet>.front>h2{border-left:6px solid var(--mark);padding-left:.6rem}

@@ -213,7 +213,7 @@ function sides(buildUp: BuildUpResult, geometry: Geometry): string {
     const y = size.height - 4;
 
     return (
-      word(2, y, "start", `◂ ${shorten(room, 18)}`, true) +
+      word(2, y, "start", shorten(room, 18), true) +
       turnedWord(origin.x + across + AIR + 14, origin.y + along / 2, shorten(far, 22))
     );
   }
@@ -221,8 +221,8 @@ function sides(buildUp: BuildUpResult, geometry: Geometry): string {
   const below = lie === "room above" ? far : room;
   const top = Math.min(origin.y, placed(geometry, across, 0).y);
   return (
-    word(origin.x, top - AIR - 6, "start", `▴ ${shorten(above, 34)}`, true) +
-    word(origin.x, size.height - 4, "start", `▾ ${shorten(below, 30)}`, true)
+    word(origin.x, top - AIR - 6, "start", shorten(above, 34), true) +
+    word(origin.x, size.height - 4, "start", shorten(below, 30), true)
   );
 }
 

@@ -31,7 +31,7 @@ export function monthTable(view: SectionView): Html {
       ? [
           { head: "gc", unit: "g/m²", kind: "figures" as const },
           { head: several ? "Ma, all" : "Ma", unit: "g/m²", kind: "figures" as const },
-          { head: "", kind: "words" as const },
+          { head: html`<span class="hidden">bar of Ma</span>`, kind: "words" as const },
         ]
       : []),
     { head: "fRsi required", kind: "figures" },

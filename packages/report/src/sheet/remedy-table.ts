@@ -11,10 +11,11 @@ export const MOST_REMEDIES = 2;
  * Changes that were calculated to turn the judgement or to meet the target, with what they cost in thickness and U.
  *
  * @param buildUp - a build-up of the result
- * @param most - how many are shown
+ * @param most - how many are shown; the conditions of each are told where there are more than on a sheet
  * @returns the table; the sentence of the search where none was found; null where none was looked for
  */
 export function remedyTable({ remedies, remedySearch, target }: BuildUpResult, most: number): Html | null {
+  const isWhole = most > MOST_REMEDIES;
   if (remedies.length === 0) return remedySearch === null ? null : html`<h3>Remedies</h3><p>${remedySearch}</p>`;
   const shown = remedies.slice(0, most);
   const table = tableMarkup({
@@ -28,7 +29,7 @@ export function remedyTable({ remedies, remedySearch, target }: BuildUpResult, m
     ],
     rows: shown.map((remedy) => [
       html`${sentence(remedy.change)}${values(remedy)}`,
-      html`${remedy.judgement}${remedy.conditionFindings.length > 0 ? html`<span class="remark">${remedy.conditionFindings.map(({ short }) => sentence(short)).join(" ")}</span>` : null}`,
+      remedy.judgement,
       grams(remedy.peak.amount),
       html`${fixed(remedy.transmittance, 2)}${target !== null && !meetsTarget(remedy.transmittance, target) ? html` <span class="remark">over the target</span>` : null}`,
       signed((remedy.thicknessInside + remedy.thicknessOutside) * MILLIMETRES_PER_METRE, 0),
@@ -39,7 +40,14 @@ export function remedyTable({ remedies, remedySearch, target }: BuildUpResult, m
           note: html`<p class="aside">${remedySearch}${remedies.length > most ? ` ${remedies.length - most} more in the annex.` : null}</p>`,
         }),
   });
-  return table;
+  return html`${table}${isWhole ? conditionsOf(remedies) : null}`;
+}
+
+/** What each remedy that is sound with conditions rests on. */
+function conditionsOf(remedies: readonly Remedy[]): Html | null {
+  const some = remedies.filter(({ conditionFindings }) => conditionFindings.length > 0);
+  if (some.length === 0) return null;
+  return html`<ul>${some.map(({ change, conditionFindings }) => html`<li>${sentence(change)}: ${conditionFindings.map(({ short }) => sentence(short)).join(" ")}</li>`)}</ul>`;
 }
 
 /** λ, μ and sd of what a remedy brings in: the layer table holds only what is there. */

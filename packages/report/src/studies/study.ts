@@ -124,14 +124,34 @@ function numberOf(result: ProjectResult, slug: string): number {
 }
 
 /**
- * The first page of a study, in the body of the document: question and answers; then plot and table of each build-up.
+ * The question of a study and its answers, one for each build-up.
  *
  * @param study - the study
- * @returns question, answers and parts
+ * @returns what stands below its title
  */
-export function studyPages({ question, answers, parts }: Study): Html {
+export function studyAnswer(study: Study): Html {
+  const { question, answers } = study;
   const isAlone = answers.length === 1;
   return html`<p class="question">${question}</p>
-<ul class="study-answers">${answers.map(({ name, number, answer }) => html`<li>${isAlone ? null : html`<a href="#study-${number}">${number} ${name}</a>: `}<strong>${answer}</strong></li>`)}</ul>
-${parts.map(({ name, number, body }, index) => html`<section class="study-part${index > 0 ? " page" : null}" id="study-${number}">${isAlone ? null : html`<h2>${number} ${name}</h2>`}${body}</section>`)}`;
+<ul class="study-answers">${answers.map(({ name, number, answer }) => html`<li>${isAlone ? html`<strong>${answer}</strong>` : html`${named(study, number, name)}: ${answer}`}</li>`)}</ul>`;
+}
+
+/** The name of a build-up, leading to its part where it has one. */
+function named({ parts }: Study, number: number, name: string): Html {
+  const title = `${number} ${name}`;
+  return parts.some((part) => part.number === number) ? html`<a href="#study-${number}">${title}</a>` : html`${title}`;
+}
+
+/**
+ * Plot and table of each build-up of a study; every one after the first begins a page.
+ *
+ * @param study - the study
+ * @returns sections
+ */
+export function studyParts({ parts, answers }: Study): Html[] {
+  const isAlone = answers.length === 1;
+  return parts.map(
+    ({ name, number, body }, index) =>
+      html`<section class="study-part${index > 0 ? " page" : null}" id="study-${number}">${isAlone ? null : html`<h2>${number} ${name}</h2>`}${body}</section>`,
+  );
 }
