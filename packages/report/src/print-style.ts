@@ -43,7 +43,7 @@ h4{font-size:10.5pt;margin:.8rem 0 .2rem}
 h5{font-size:9.5pt;margin:.6rem 0 .15rem}
 h1,h2,h3,h4,h5,caption,.plot-title{break-after:avoid;break-inside:avoid}
 .aside,.unit,.remark,figcaption,.kicker,.strip,.marks{font-size:8.2pt}
-code{font-size:.9em}
+code{font-size:1em}
 header.first{display:flex;flex-direction:column}
 header.first>.kicker{order:-3}
 header.first>h1{order:-2}
