@@ -7,9 +7,11 @@ import { type CoreSource, coreSources, sourceOf, stageOf } from "./core-sources.
  * A folder or a file at the top of packages/core/src is a stage.
  */
 const STAGES = [
+  "require.ts",
   "problems",
   "constants.ts",
   "quantities",
+  "given",
   "air",
   "project",
   "tables",
@@ -17,6 +19,7 @@ const STAGES = [
   "materials",
   "climate",
   "rooms",
+  "builders",
   "read-project.ts",
   "result",
   "heat",
@@ -39,7 +42,7 @@ const STAGES = [
 
 /** Beside the flow: what makes climate tables of weather records, and what it may use. */
 const BESIDE: Readonly<Record<string, readonly string[]>> = {
-  records: ["air", "problems", "tables", "climate", "quantities", "constants.ts"],
+  records: ["require.ts", "air", "problems", "tables", "climate", "quantities", "constants.ts"],
 };
 
 /** The entries that give the public names: they may take from everywhere, and nothing takes from them. */

@@ -1,9 +1,12 @@
-import { type BuildUpCalculation, calculateBuildUp } from "./calculate-build-up.ts";
+import { type BuildUpCalculation, figuresOfBuildUp } from "./calculate-build-up.ts";
 import { buildUpResult } from "./describe/build-up-result.ts";
 import { allFindings, type FindingWithEffect } from "./findings/all-findings.ts";
 import { judge } from "./findings/judgement.ts";
 import type { Evidence } from "./findings/types.ts";
 import { checksThatJudge, furtherChecks } from "./further-checks/further-checks.ts";
+import { checkBuildUp } from "./given/build-up.ts";
+import { refuseFaults } from "./given/faults.ts";
+import { checkSurroundings } from "./given/surroundings.ts";
 import type { SurfaceQuestion } from "./heat/surface.ts";
 import { surfaceOfBuildUp } from "./heat/surface-of-cases.ts";
 import { withHeatOfChannels } from "./plane-checks/channel-heat.ts";
@@ -27,6 +30,7 @@ import { worseVerdict } from "./year/verdicts.ts";
  * Source: each stage names its clause.
  */
 export function assessBuildUp(buildUp: BuildUp, surroundings: Surroundings): BuildUpResult {
+  refuseFaults([...checkBuildUp(buildUp, ["buildUp"]), ...checkSurroundings(surroundings, ["surroundings"])]);
   const { evidence, findings, judgement } = judgeBuildUp(buildUp, surroundings);
   return buildUpResult(evidence, findings, judgement);
 }
@@ -57,7 +61,7 @@ export function judgeBuildUp(buildUp: BuildUp, surroundings: Surroundings, scope
   const { sites, rooms, humidityMargin } = surroundings;
   const room = rooms.get(buildUp.room)!;
   const farRoom = rooms.get(buildUp.faces) ?? null;
-  const straight = calculateBuildUp(buildUp, sites.reported, { yearsAfter: sites.mean });
+  const straight = figuresOfBuildUp(buildUp, sites.reported, { yearsAfter: sites.mean });
   const plane = planeCheck(straight, scope === "all");
   const calculation = withHeatOfChannels(straight, plane?.channel ?? null);
   const surface = surfaceOfBuildUp(buildUp, calculation.heat, surfaceQuestion(calculation, farRoom !== null, plane));

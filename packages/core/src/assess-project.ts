@@ -2,9 +2,12 @@ import { assessBuildUp } from "./assess-build-up.ts";
 import { junctionResult } from "./describe/junction-result.ts";
 import { monthsOfAir } from "./describe/months-of-air.ts";
 import { checkJunctions, withJunctions } from "./plane-checks/project-junctions.ts";
+import { refuseFaults } from "./given/faults.ts";
+import { checkProject } from "./given/project.ts";
 import type { BuildUp, Project, Room } from "./project/types.ts";
 import { usedRooms } from "./project/used-rooms.ts";
 import { findRemedies } from "./remedies/find-remedies.ts";
+import { requireFunction } from "./require.ts";
 import type { BuildUpResult, ProjectResult, RoomResult } from "./result/types.ts";
 import { describeRoom } from "./rooms/describe-room.ts";
 import { compareVariants } from "./studies/variants.ts";
@@ -20,6 +23,8 @@ import { type Surroundings, surroundingsOf } from "./surroundings/surroundings.t
  * @throws RangeError when a value is out of range
  */
 export function assessProject(written: Project, reached: Reached = () => undefined): ProjectResult {
+  requireFunction(reached, "reached");
+  refuseFaults(checkProject(written, ["project"]));
   const surroundings = surroundingsOf(written);
   const site = surroundings.sites.reported;
   const junctions = checkJunctions(written, site);

@@ -1,3 +1,6 @@
+import { checkBuildUp } from "./given/build-up.ts";
+import { refuseFaults } from "./given/faults.ts";
+import { checkSite } from "./given/surroundings.ts";
 import { countsForVapour } from "./heat/bridging.ts";
 import { heatFlowDirection } from "./heat/heat-flow-direction.ts";
 import { calculateHeat } from "./heat/heat-of-build-up.ts";
@@ -6,6 +9,7 @@ import { distinctFramings, pathsThrough, sectionName, sectionOfPath } from "./he
 import { heatOfBuildUp, ventilationCases } from "./heat/slight-ventilation.ts";
 import type { HeatCalculation, Path } from "./heat/types.ts";
 import type { AirMonths, BuildUp } from "./project/types.ts";
+import { requireObject } from "./require.ts";
 import type { SectionId } from "./result/types.ts";
 import { type FarSide, farSideMonths, roomOf, type Site } from "./surroundings/far-side-months.ts";
 import { LARGEST_PART_RESISTANCE, type NodeLine, nodeLine } from "./vapour/node-line.ts";
@@ -71,10 +75,17 @@ const CLEAR_SKY_OFFSET = 2;
  * @param site - outdoor air and rooms, twelve months each
  * @param options - what may be varied
  * @returns heat figures and every section's year
- * @throws RangeError when a value is out of range
+ * @throws TypeError or RangeError when a value is of the wrong kind or out of range, with its name, unit and range
  * Source: ISO 6946:2017 and ISO 13788:2012 clause 6; each step names its clause.
  */
 export function calculateBuildUp(buildUp: BuildUp, site: Site, options: CalculationOptions = {}): BuildUpCalculation {
+  requireObject(options, "options");
+  refuseFaults([...checkBuildUp(buildUp, ["buildUp"]), ...checkSite(site, ["site"])]);
+  return figuresOfBuildUp(buildUp, site, options);
+}
+
+/** The same of a build-up and a site that were looked at before: what asks "what if" calls it again and again. */
+export function figuresOfBuildUp(buildUp: BuildUp, site: Site, options: CalculationOptions = {}): BuildUpCalculation {
   const cases = ventilationCases(buildUp);
   if (cases === null) return calculateCase(buildUp, site, options);
   const closed = calculateCase(cases.closed, site, options);

@@ -25,7 +25,12 @@ export type { HeatCalculation } from "./heat/types.ts";
 
 // what surrounds the build-ups
 export type { FarSide, Site } from "./surroundings/far-side-months.ts";
-export { type AssessmentSites, type Surroundings, surroundingsOf } from "./surroundings/surroundings.ts";
+export {
+  type AssessmentSites,
+  type PlaceAndRooms,
+  type Surroundings,
+  surroundingsOf,
+} from "./surroundings/surroundings.ts";
 
 // heat → year: figures only
 export type { RepeatingYear, SectionYear } from "./year/types.ts";

@@ -63,6 +63,14 @@ export { applySeverity, MEAN_YEAR, ONE_IN_TEN_COLDER, ONE_IN_TEN_WARMER } from "
 export { type ImpossibleMonth, impossibleMonths } from "./rooms/impossible-months.ts";
 export { roomMonths } from "./rooms/room-months.ts";
 
+// build-ups, rooms and projects without a project file
+export { type BuildUpValues, buildUp } from "./builders/build-up.ts";
+export { type FramingValues, framing } from "./builders/framing.ts";
+export { airLayer, layer } from "./builders/layer.ts";
+export { type MaterialValues, material } from "./builders/material.ts";
+export { type ProjectValues, project } from "./builders/project.ts";
+export { type RoomValues, room } from "./builders/room.ts";
+
 // the tables that travel with the package
 
 // a project file, read
@@ -81,7 +89,12 @@ export type { HeatCalculation } from "./heat/types.ts";
 
 // what surrounds the build-ups
 export type { FarSide, Site } from "./surroundings/far-side-months.ts";
-export { type AssessmentSites, type Surroundings, surroundingsOf } from "./surroundings/surroundings.ts";
+export {
+  type AssessmentSites,
+  type PlaceAndRooms,
+  type Surroundings,
+  surroundingsOf,
+} from "./surroundings/surroundings.ts";
 
 // heat → year: figures only
 export type { RepeatingYear, SectionYear } from "./year/types.ts";

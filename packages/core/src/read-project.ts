@@ -25,6 +25,7 @@ import { noteIdleHourRate, noteIdleMargin, pricesOf, queryOf } from "./project/t
 import type { BuildUp, OutdoorClimate, Project, Room } from "./project/types.ts";
 import { usedRooms } from "./project/used-rooms.ts";
 import { listAt } from "./project/value-at.ts";
+import { requireText } from "./require.ts";
 import { checkRoomsInYear } from "./rooms/check-rooms-in-year.ts";
 import { SHIPPED_CLIMATES, SHIPPED_MATERIALS } from "./shipped-tables.ts";
 
@@ -38,6 +39,7 @@ export type { Supplies };
  * @returns the project with all names resolved and all quantities in SI, or its problems ordered by line
  */
 export function readProject(text: string, supplies?: Supplies): Reading<Project> {
+  requireText(text, "text");
   return readCounted(text, supplies, { steps: 0 });
 }
 

@@ -1,3 +1,5 @@
+import { requireNumber } from "../require.ts";
+
 /**
  * Saturation pressure of water vapour over water at and above 0 °C and over ice below.
  *
@@ -50,7 +52,5 @@ const COLDEST = -100;
 const HOTTEST = 200;
 
 function requireTemperature(temperature: number): void {
-  if (!(temperature >= COLDEST && temperature <= HOTTEST)) {
-    throw new RangeError(`temperature must lie between ${COLDEST} and ${HOTTEST} °C, was ${temperature}`);
-  }
+  requireNumber(temperature, "temperature", "°C", COLDEST, HOTTEST);
 }

@@ -1,5 +1,8 @@
+import { refuseFaults } from "../given/faults.ts";
+import { checkClimate } from "../given/surroundings.ts";
 import type { AltitudeCorrection, OutdoorClimate } from "../project/types.ts";
 import { formatNumber } from "../quantities/format-quantity.ts";
+import { requireObject } from "../require.ts";
 
 /**
  * Fall of the air's temperature with height when the file states none [K/m]: 6.5 K/km.
@@ -21,6 +24,8 @@ export const NOTABLE_ALTITUDE_DIFFERENCE = 300;
  * Assumes the same relative humidity at both heights; cold air pooling in valleys is not covered.
  */
 export function correctForAltitude(climate: OutdoorClimate, correction: AltitudeCorrection): OutdoorClimate {
+  requireObject(correction, "correction", ["altitude", "lapseRate"]);
+  refuseFaults(checkClimate(climate, ["climate"]));
   if (climate.altitude === null) throw new RangeError(`the climate ${climate.name} does not state its altitude`);
   const heightAboveStation = correction.altitude - climate.altitude;
   const change = -correction.lapseRate * heightAboveStation;

@@ -1,4 +1,6 @@
 import { MONTH_NAMES } from "../constants.ts";
+import { refuseFaults } from "../given/faults.ts";
+import { checkClimate, checkRoom } from "../given/surroundings.ts";
 import { inSpeech } from "../problems/wording.ts";
 import type { OutdoorClimate, Room } from "../project/types.ts";
 import { formatQuantity } from "../quantities/format-quantity.ts";
@@ -27,6 +29,7 @@ export const HOT_HUMID_SEASON = 3;
  * @returns notes, none when everything fits
  */
 export function checkFit(climate: OutdoorClimate, room: Room): FitNote[] {
+  refuseFaults([...checkClimate(climate, ["climate"]), ...checkRoom(room, ["room"])]);
   const checks = [hotHumidHeatedOnly, heatingNeverRuns, coolingNeverRuns, classInCooledRoom];
   return checks.map((check) => check(climate, room)).filter((note) => note !== null);
 }

@@ -1,4 +1,6 @@
 import { vapourPressure } from "../air/humidity.ts";
+import { refuseFaults } from "../given/faults.ts";
+import { checkClimate } from "../given/surroundings.ts";
 import type { AirMonths, OutdoorClimate } from "../project/types.ts";
 
 /**
@@ -9,6 +11,7 @@ import type { AirMonths, OutdoorClimate } from "../project/types.ts";
  * Source: ISO 13788:2012 clause 4.2 (from memory): pe = φe · psat(θe) of the monthly means.
  */
 export function climateMonths(climate: OutdoorClimate): AirMonths {
+  refuseFaults(checkClimate(climate, ["climate"]));
   const pressures = climate.temperature.map((temperature, month) =>
     vapourPressure(climate.relativeHumidity[month]!, temperature),
   );

@@ -1,3 +1,4 @@
+import { requireOneOf, requireText } from "../require.ts";
 import { plainNumber } from "../tables/plain-number.ts";
 import { HIGHEST_ALTITUDE, LOWEST_ALTITUDE } from "./climate-limits.ts";
 
@@ -14,6 +15,8 @@ export const MOST_LONGITUDE = 180;
  * @example readDegrees("0.449 W", "longitude") // -0.449
  */
 export function readDegrees(text: string, axis: "latitude" | "longitude"): number | null {
+  requireText(text, "text");
+  requireOneOf(axis, "axis", ["latitude", "longitude"]);
   const { positive, negative, most } = AXES[axis];
   const letter = text.slice(-1).toUpperCase();
   const lettered = letter === positive || letter === negative;
@@ -32,6 +35,7 @@ export function readDegrees(text: string, axis: "latitude" | "longitude"): numbe
  * @example readAltitude("25 m") // 25
  */
 export function readAltitude(text: string): number | null {
+  requireText(text, "text");
   const metres = plainNumber(text.replace(/\s*m$/, ""));
   return metres !== null && metres >= LOWEST_ALTITUDE && metres <= HIGHEST_ALTITUDE ? metres : null;
 }

@@ -1,4 +1,5 @@
 import type { OutdoorClimate } from "../project/types.ts";
+import { requireObject } from "../require.ts";
 import { NOTABLE_ALTITUDE_DIFFERENCE } from "./altitude.ts";
 import { MOST_LATITUDE, MOST_LONGITUDE } from "./degrees.ts";
 
@@ -36,6 +37,8 @@ export interface NearClimate {
  * @throws RangeError when the position is out of range or not a number
  */
 export function nearestClimates(climates: readonly OutdoorClimate[], site: PlaceOnEarth): NearClimate[] {
+  if (!Array.isArray(climates)) throw new TypeError("climates must be a list");
+  requireObject(site, "site", ["latitude", "longitude", "altitude"]);
   const near = climates.flatMap((climate) => {
     if (climate.latitude === null || climate.longitude === null) return [];
     const distance = distanceBetween(site.latitude, site.longitude, climate.latitude, climate.longitude);

@@ -1,6 +1,7 @@
 import { orderProblems } from "../problems/order-problems.ts";
 import type { Problem, Reading } from "../problems/types.ts";
 import type { OutdoorClimate } from "../project/types.ts";
+import { requireText } from "../require.ts";
 import { readTable, type TableForm, type TableRow } from "../tables/read-table.ts";
 import { tableProblem } from "../tables/table-problem.ts";
 import { LONGEST_CLIMATE_TABLE, MOST_CLIMATE_ROWS } from "./climate-limits.ts";
@@ -24,6 +25,8 @@ export const CLIMATE_COLUMNS: TableForm = {
  * @returns the climate, or every problem of the table at once, ordered by line
  */
 export function readClimate(text: string, name: string): Reading<OutdoorClimate> {
+  requireText(text, "text");
+  requireText(name, "name");
   if (text.length > LONGEST_CLIMATE_TABLE) return { ok: false, problems: [tooLong(text)] };
   const table = readTable(text, CLIMATE_COLUMNS);
   const header = readClimateHeader(table.comments);

@@ -1,3 +1,5 @@
+import { refuseFaults } from "../given/faults.ts";
+import { checkClimate, checkSeverity } from "../given/surroundings.ts";
 import type { OutdoorClimate, Severity } from "../project/types.ts";
 
 /** Change of the year met once in ten years [K]. Source: ISO 13788:2012 clause 4.2 (from memory). */
@@ -22,8 +24,7 @@ export const ONE_IN_TEN_WARMER: Severity = { name: "one in ten warmer", offset: 
  * Source: ISO 13788:2012 clause 4.2 (from memory).
  */
 export function applySeverity(climate: OutdoorClimate, severity: Severity): OutdoorClimate {
-  if (!Number.isFinite(severity.offset))
-    throw new RangeError(`temperature offset must be finite, was ${severity.offset}`);
+  refuseFaults([...checkClimate(climate, ["climate"]), ...checkSeverity(severity, ["severity"])]);
   if (severity.offset === 0) return climate;
   const shifted = climate.temperature.map((temperature) => temperature + severity.offset);
   const remark = `severity: ${severity.name}, ${signed(severity.offset)} K in every month, relative humidity unchanged`;

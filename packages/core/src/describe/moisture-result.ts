@@ -1,5 +1,6 @@
 import type { BuildUpCalculation, SectionCalculation } from "../calculate-build-up.ts";
 import { DAYS_IN_MONTH, MONTH_NAMES, MONTHS_PER_YEAR } from "../constants.ts";
+import { requireObject } from "../require.ts";
 import type {
   MoistureResult,
   MonthName,
@@ -21,6 +22,7 @@ const WATER_SHOWN = 1e-9;
  * @returns verdict of the governing section and every section with its twelve months
  */
 export function moistureResult(calculation: BuildUpCalculation): MoistureResult {
+  requireObject(calculation, "calculation", ["sections", "governing"]);
   const { governing, sections } = calculation;
   return {
     ...yearSummary(governing.year),

@@ -1,3 +1,4 @@
+import { requireText } from "../require.ts";
 import type { Finding, FindingCode } from "../result/types.ts";
 
 /**
@@ -7,5 +8,6 @@ import type { Finding, FindingCode } from "../result/types.ts";
  * @returns whether a finding is of that code; for `find` and `filter`
  */
 export function isFinding<Code extends FindingCode>(code: Code): (finding: Finding) => finding is Finding<Code> {
+  requireText(code, "code");
   return (finding): finding is Finding<Code> => finding.code === code;
 }

@@ -14,7 +14,7 @@ const MILLIMETRES_PER_DAY = 1000 * SECONDS_PER_DAY;
  * The insulation that lies over the weather skin of a roof, where rain runs below it: an inverted roof.
  *
  * @param buildUp - the build-up
- * @returns indices of the insulating layers outside the outermost skin; empty for every other build-up
+ * @returns indices [–] of the insulating layers outside the outermost skin; empty for every other build-up
  * Source: METHOD.md, Corrections (common practice for what a skin is).
  */
 export function insulationOverSkin({ element, pitch, faces, layers }: BuildUp): number[] {

@@ -1,3 +1,4 @@
+import { requireFinite } from "../require.ts";
 /** Decimals at which a transmittance is compared with its target. Source: this project's rule (METHOD.md, Targets and rounding). */
 export const TARGET_DECIMALS = 2;
 
@@ -11,6 +12,8 @@ export const TARGET_DECIMALS = 2;
  * @example meetsTarget(0.301, 0.3) // true
  */
 export function meetsTarget(transmittance: number, target: number): boolean {
+  requireFinite(transmittance, "transmittance", "W/(m²·K)");
+  requireFinite(target, "target", "W/(m²·K)");
   const rounded = (value: number): number => Math.round(value * 10 ** TARGET_DECIMALS);
   return rounded(transmittance) <= rounded(target);
 }

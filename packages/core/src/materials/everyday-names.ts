@@ -1,5 +1,6 @@
 import { comparable } from "../problems/near-names.ts";
 import type { EverydayName } from "../project/types.ts";
+import { requireText } from "../require.ts";
 import { SHIPPED_EVERYDAY_NAMES } from "../shipped-tables.ts";
 
 /**
@@ -10,6 +11,7 @@ import { SHIPPED_EVERYDAY_NAMES } from "../shipped-tables.ts";
  * @example everydayName("OSB")?.materials // ["oriented strand board"]
  */
 export function everydayName(name: string): EverydayName | null {
+  requireText(name, "name");
   const wanted = comparable(name);
   return BY_NAME.get(wanted) ?? BY_NAME.get(wanted.replace(/s$/, "")) ?? null;
 }

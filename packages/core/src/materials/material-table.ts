@@ -1,8 +1,11 @@
+import { checkMaterial } from "../given/build-up.ts";
+import { refuseFaults } from "../given/faults.ts";
 import { namesAlike } from "../problems/names-alike.ts";
 import { comparable, nearNames } from "../problems/near-names.ts";
 import type { WorkCount } from "../problems/work-count.ts";
 import type { Found } from "../project/reading-context.ts";
 import type { Material } from "../project/types.ts";
+import { requireText } from "../require.ts";
 import { everydayName } from "./everyday-names.ts";
 
 /** Materials that can be found by name, case and spaces forgiven. */
@@ -15,6 +18,8 @@ export type MaterialTable = ReadonlyMap<string, Material>;
  * @returns the table
  */
 export function materialTable(materials: readonly Material[]): MaterialTable {
+  if (!Array.isArray(materials)) throw new TypeError("materials must be a list of materials");
+  refuseFaults(materials.flatMap((material, index) => checkMaterial(material, ["materials", index])));
   return new Map(materials.map((material) => [comparable(material.name), material]));
 }
 
@@ -33,6 +38,8 @@ export function findInTables(
   tables: readonly MaterialTable[],
   work: WorkCount = { steps: 0 },
 ): Found<Material> {
+  requireText(name, "name");
+  if (!Array.isArray(tables)) throw new TypeError("tables must be a list of material tables");
   const wanted = comparable(name);
   const found = tables.findLast((table) => table.has(wanted))?.get(wanted);
   if (found !== undefined) return { found };

@@ -1,6 +1,7 @@
 import { orderProblems } from "../problems/order-problems.ts";
 import type { Reading } from "../problems/types.ts";
 import type { EverydayName } from "../project/types.ts";
+import { requireText } from "../require.ts";
 import { readTable, type TableForm } from "../tables/read-table.ts";
 import { cellReader } from "../tables/table-cells.ts";
 import { inFile } from "../tables/table-problem.ts";
@@ -20,6 +21,8 @@ export const EVERYDAY_NAME_COLUMNS: TableForm = {
  * @returns the names, or every problem at once, ordered by line
  */
 export function readEverydayNames(text: string, file: string): Reading<EverydayName[]> {
+  requireText(text, "text");
+  requireText(file, "file");
   const { rows, problems } = readTable(text, EVERYDAY_NAME_COLUMNS);
   const names = rows.map((row): EverydayName => {
     const cells = cellReader(row, problems);

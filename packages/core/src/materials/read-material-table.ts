@@ -3,6 +3,7 @@ import { comparable } from "../problems/near-names.ts";
 import { orderProblems } from "../problems/order-problems.ts";
 import type { Problem, Reading } from "../problems/types.ts";
 import type { Material, ValueBasis } from "../project/types.ts";
+import { requireText } from "../require.ts";
 import { readTable, type TableForm, type TableRow } from "../tables/read-table.ts";
 import { type CellReader, cellReader } from "../tables/table-cells.ts";
 import { inFile } from "../tables/table-problem.ts";
@@ -25,6 +26,8 @@ export const MATERIAL_COLUMNS: TableForm = {
  * @returns the materials, or every problem at once, ordered by line
  */
 export function readMaterialTable(text: string, file: string): Reading<Material[]> {
+  requireText(text, "text");
+  requireText(file, "file");
   const { rows, problems } = readTable(text, MATERIAL_COLUMNS);
   const firstLine = new Map<string, number>();
   const materials: Material[] = [];

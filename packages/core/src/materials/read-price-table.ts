@@ -3,6 +3,7 @@ import type { Reading } from "../problems/types.ts";
 import { samePriceKey } from "../project/resolve/resolve-price-list.ts";
 import { PRICE_UNITS } from "../project/schema/schema-price.ts";
 import type { PriceEntry } from "../project/types.ts";
+import { requireText } from "../require.ts";
 import { readTable, type TableForm } from "../tables/read-table.ts";
 import { type CellReader, cellReader } from "../tables/table-cells.ts";
 import { inFile } from "../tables/table-problem.ts";
@@ -22,6 +23,8 @@ export const PRICE_COLUMNS: TableForm = {
  * @returns one entry a row, or every problem at once, ordered by line
  */
 export function readPriceTable(text: string, file: string): Reading<PriceEntry[]> {
+  requireText(text, "text");
+  requireText(file, "file");
   const { rows, problems } = readTable(text, PRICE_COLUMNS);
   const entries: PriceEntry[] = [];
   const taken = new Set<string>();

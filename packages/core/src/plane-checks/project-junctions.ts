@@ -1,4 +1,4 @@
-import { calculateBuildUp } from "../calculate-build-up.ts";
+import { figuresOfBuildUp } from "../calculate-build-up.ts";
 import type { BuildUp, Project } from "../project/types.ts";
 import type { Site } from "../surroundings/far-side-months.ts";
 import { type JunctionCheck, junctionCheck, partsOf } from "./junction-check.ts";
@@ -13,7 +13,7 @@ import { type JunctionCheck, junctionCheck, partsOf } from "./junction-check.ts"
 export function checkJunctions({ junctions, buildUps }: Project, site: Site): JunctionCheck[] {
   return junctions.map((junction) => {
     const meeting = partsOf(junction).map((slug) => buildUps.find((buildUp) => buildUp.slug === slug)!);
-    const heats = meeting.map((buildUp) => calculateBuildUp(buildUp, site, { runOn: false }).heat);
+    const heats = meeting.map((buildUp) => figuresOfBuildUp(buildUp, site, { runOn: false }).heat);
     return junctionCheck(junction, meeting, heats, site);
   });
 }

@@ -1,3 +1,4 @@
+import { requireObject, requireText, requireTexts } from "../require.ts";
 import type { WorkCount } from "./work-count.ts";
 
 /**
@@ -10,11 +11,14 @@ import type { WorkCount } from "./work-count.ts";
  * @example nearNames("minral wool slab", ["mineral wool slab", "steel"]) // ["mineral wool slab"]
  */
 export function nearNames(name: string, known: Iterable<string>, work: WorkCount = { steps: 0 }): string[] {
+  requireText(name, "name");
+  const names = requireTexts(known, "known");
+  requireObject(work, "work", ["steps"]);
   const wanted = comparable(name);
   if (wanted === "" || wanted.length > LONGEST_COMPARED) return [];
   const words = wanted.split(" ");
   const scored: { candidate: string; distance: number }[] = [];
-  for (const candidate of known) {
+  for (const candidate of names) {
     const distance = distanceBetween(wanted, words, comparable(candidate), work);
     if (distance < Number.POSITIVE_INFINITY) scored.push({ candidate, distance });
   }

@@ -1,3 +1,4 @@
+import { requireObject } from "../require.ts";
 import { pathInText } from "./path-in-text.ts";
 import type { Problem, WordedProblem } from "./types.ts";
 import { CLIMATE_WORDINGS } from "./word-climate-problems.ts";
@@ -36,6 +37,7 @@ export const WORDINGS: Wordings = {
  * @throws RangeError when its code has no wording
  */
 export function wordProblem(problem: Problem): WordedProblem {
+  requireObject(problem, "problem", ["code", "path", "details"]);
   const wording = WORDINGS[problem.code];
   if (wording === undefined) throw new RangeError(`no wording for the problem ${problem.code}`);
   const said = wording(factsOf(problem));
@@ -59,7 +61,9 @@ export function wordProblem(problem: Problem): WordedProblem {
  * @param worded - from `wordProblem`
  * @returns such as "line 12: build-up 1, Wall, layer 3, mineral wool slab: thickness is missing a unit. Expected a length, for example 140 mm; found 140. Write `140 mm`."
  */
-export function problemInText({ line, message, expected, received, likelySlip, write }: WordedProblem): string {
+export function problemInText(worded: WordedProblem): string {
+  requireObject(worded, "worded", ["message", "expected"]);
+  const { line, message, expected, received, likelySlip, write } = worded;
   const sentences = [line === null ? message : `line ${line}: ${message}`];
   const isRepeated = received === null || message.includes(received);
   if (expected !== null) sentences.push(`Expected ${expected}${isRepeated ? "" : `; found ${received}`}.`);

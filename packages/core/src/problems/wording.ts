@@ -1,3 +1,4 @@
+import { requireOneOf, requireTexts } from "../require.ts";
 import type { Problem } from "./types.ts";
 
 /** What a problem says; the place, and what was found, are added to it. */
@@ -60,6 +61,8 @@ export function factsOf(problem: Problem): Facts {
  * @example inSpeech(["a", "b", "c"], "or") // "a, b or c"
  */
 export function inSpeech(names: readonly string[], joint: "and" | "or"): string {
+  requireTexts(names, "names");
+  requireOneOf(joint, "joint", ["and", "or"]);
   if (names.length < 2) return names.join("");
   const apart = names.map((name) => (name.includes(",") ? `“${name}”` : name));
   return LISTS[joint].format(apart);

@@ -1,4 +1,5 @@
 import { VAPOUR_PERMEABILITY_OF_AIR } from "../constants.ts";
+import { requireNumber } from "../require.ts";
 import { converted } from "./unit-reader.ts";
 
 /**
@@ -11,7 +12,7 @@ import { converted } from "./unit-reader.ts";
  * @example sdFromVapourResistance(250) // 50
  */
 export function sdFromVapourResistance(resistance: number): number {
-  requireNotNegative("vapour resistance", resistance);
+  requireNumber(resistance, "vapour resistance", "MN·s/g", 0, MOST_CONVERTED);
   return VAPOUR_PERMEABILITY_OF_AIR * converted(resistance, "MN s/g", "N s/kg");
 }
 
@@ -25,7 +26,7 @@ export function sdFromVapourResistance(resistance: number): number {
  * @example sdFromPerms(1) // 3.497
  */
 export function sdFromPerms(perms: number): number {
-  if (!(perms > 0)) throw new RangeError(`a permeance must be above 0 perm, was ${perms}`);
+  requireNumber(perms, "permeance", "perm", LEAST_PERMEANCE, MOST_CONVERTED);
   return VAPOUR_PERMEABILITY_OF_AIR / converted(perms, "perm", "kg/(m^2 s Pa)");
 }
 
@@ -39,6 +40,7 @@ export function sdFromPerms(perms: number): number {
  * @example metresFromInches(2) // 0.0508
  */
 export function metresFromInches(inches: number): number {
+  requireNumber(inches, "length", "inches", -MOST_CONVERTED, MOST_CONVERTED);
   return converted(inches, "inch", "m");
 }
 
@@ -52,6 +54,7 @@ export function metresFromInches(inches: number): number {
  * @example celsiusFromFahrenheit(68) // 20
  */
 export function celsiusFromFahrenheit(fahrenheit: number): number {
+  requireNumber(fahrenheit, "temperature", "°F", -MOST_CONVERTED, MOST_CONVERTED);
   return converted(fahrenheit, "degF", "degC");
 }
 
@@ -65,13 +68,12 @@ export function celsiusFromFahrenheit(fahrenheit: number): number {
  * @example resistanceFromImperial(20) // 3.522
  */
 export function resistanceFromImperial(resistance: number): number {
-  requireNotNegative("thermal resistance", resistance);
+  requireNumber(resistance, "thermal resistance", "h·ft²·°F/Btu", 0, MOST_CONVERTED);
   // A difference of 1 °F is one of 1 °R, whose scale has no offset.
   return converted(resistance, "hour ft^2 degR/BTU", "m^2 K/W");
 }
 
-function requireNotNegative(name: string, value: number): void {
-  if (!(value >= 0 && value < Number.POSITIVE_INFINITY)) {
-    throw new RangeError(`a ${name} must be a number of 0 or more, was ${value}`);
-  }
-}
+/** Numbers are converted up to this size [–]: far past everything that is built. */
+const MOST_CONVERTED = 1e12;
+/** Least permeance taken [perm]: an sd of three and a half million kilometres. */
+const LEAST_PERMEANCE = 1e-9;

@@ -1,3 +1,4 @@
+import { requireFinite, requireNumber } from "../require.ts";
 import type { QuantityName } from "./quantity-names.ts";
 import { type Quantity, quantityOf } from "./vocabulary.ts";
 
@@ -11,6 +12,7 @@ import { type Quantity, quantityOf } from "./vocabulary.ts";
  * @example formatQuantity(0.0125, "thickness") // "12.5 mm"
  */
 export function formatQuantity(value: number, name: QuantityName): string {
+  requireFinite(value, "value");
   const { unit } = quantityOf(name);
   const digits = formatInShownUnit(value, name);
   return unit.shown === "" ? digits : `${digits} ${unit.shown}`;
@@ -27,6 +29,7 @@ export function formatQuantity(value: number, name: QuantityName): string {
  * @example formatInShownUnit(0.00007, "condensate") // "under 0.1"
  */
 export function formatInShownUnit(value: number, name: QuantityName, decimals?: number): string {
+  requireFinite(value, "value");
   const quantity = quantityOf(name);
   const shown = value * quantity.unit.perSi;
   if (decimals !== undefined) return formatNumber(shown, decimals);
@@ -46,6 +49,8 @@ export function formatInShownUnit(value: number, name: QuantityName, decimals?: 
  * @example formatNumber(0.125, 2) // "0.13"
  */
 export function formatNumber(value: number, decimals: number): string {
+  requireFinite(value, "value");
+  requireNumber(decimals, "decimals", "", 0, MOST_DECIMALS);
   if (!Number.isFinite(value)) throw new RangeError(`only a finite number can be shown, was ${value}`);
   const scaled = steady(Math.abs(value) * 10 ** decimals);
   const rounded = Math.round(scaled) / 10 ** decimals;
@@ -65,6 +70,7 @@ export function formatNumber(value: number, decimals: number): string {
  * @example writeQuantity(0.14, "thickness") // "140 mm"
  */
 export function writeQuantity(value: number, name: QuantityName): string {
+  requireFinite(value, "value");
   const { unit } = quantityOf(name);
   if (!Number.isFinite(value)) throw new RangeError(`only a finite number can be written, was ${value}`);
   const digits = plainDigits(value * unit.perSi);
@@ -91,6 +97,8 @@ function steady(value: number): number {
   return Number(value.toPrecision(STEADY_DIGITS));
 }
 
+/** Digits after the point at most. */
+const MOST_DECIMALS = 20;
 /** Narrow no-break space, between thousands. */
 const THIN_SPACE = "\u202f";
 const LONGEST_UNGROUPED = 4;

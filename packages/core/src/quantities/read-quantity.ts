@@ -1,4 +1,5 @@
 import type { Problem, Reading } from "../problems/types.ts";
+import { requireText } from "../require.ts";
 import { faultOfForm } from "./faults-of-form.ts";
 import { faultOfUnit } from "./faults-of-unit.ts";
 import { plainDigits } from "./format-quantity.ts";
@@ -18,6 +19,7 @@ import { type Quantity, quantityOf } from "./vocabulary.ts";
  * @example readQuantity("140 mm", "thickness") // { ok: true, value: 0.14 }
  */
 export function readQuantity(text: string, name: QuantityName): Reading<number> {
+  requireText(text, "text");
   const quantity = quantityOf(name);
   const plain = normaliseText(text);
   const formFault = faultOfForm(plain, quantity);

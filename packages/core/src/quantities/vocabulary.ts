@@ -148,10 +148,13 @@ export const VOCABULARY: Record<QuantityName, Quantity> = {
  *
  * @param name - its name in the vocabulary
  * @returns how it is named, written, shown and limited
+ * @throws RangeError when the vocabulary has no such name
  * @example quantityOf("thickness").unit.written // "mm"
  */
 export function quantityOf(name: QuantityName): Quantity {
-  return VOCABULARY[name];
+  const found = Object.hasOwn(VOCABULARY, name as PropertyKey) ? VOCABULARY[name] : undefined;
+  if (found === undefined) throw new RangeError(`quantity must be one of the vocabulary's names, was ${String(name)}`);
+  return found;
 }
 
 /**

@@ -1,6 +1,7 @@
 import { CLIMATE_COLUMNS } from "../climate/read-climate.ts";
 import { MONTH_NAMES, SECONDS_PER_DAY } from "../constants.ts";
 import { formatNumber, plainDigits } from "../quantities/format-quantity.ts";
+import { requireObject } from "../require.ts";
 import { TEMPERATURE_DECIMALS } from "./monthly-means.ts";
 import type { RecordMonths } from "./types.ts";
 
@@ -26,6 +27,8 @@ export interface RecordsPlace {
  * @returns the table, each line ended; `readClimate` reads it
  */
 export function climateTable(records: RecordMonths, place: RecordsPlace): string {
+  requireObject(records, "records", ["months", "firstDay"]);
+  requireObject(place, "place");
   const header = [...placeLines(place), ...recordLines(records), ...sourceLines(place)];
   const rows = records.months.map((month, index) => {
     const temperature = month.temperature.toFixed(TEMPERATURE_DECIMALS);

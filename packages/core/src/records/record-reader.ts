@@ -1,4 +1,5 @@
 import type { Reading } from "../problems/types.ts";
+import { requireObject, requireText } from "../require.ts";
 import { splitLines } from "../tables/split-lines.ts";
 import { looksBinary, type TextLine } from "../tables/text-lines.ts";
 import { columnsInWords } from "./choose-columns.ts";
@@ -29,6 +30,7 @@ export interface RecordReader {
  * @returns the reader
  */
 export function createRecordReader(options: RecordOptions = {}): RecordReader {
+  requireObject(options, "options");
   const problems = collectRecordProblems();
   const summer = createMonthSummer();
   const splitter = createLineSplitter();
@@ -101,6 +103,7 @@ export function createRecordReader(options: RecordOptions = {}): RecordReader {
  * @returns the months, or every problem of the records
  */
 export function readRecords(text: string, options: RecordOptions = {}): Reading<RecordMonths> {
+  requireText(text, "text");
   const reader = createRecordReader(options);
   for (let start = 0; start < text.length; start += LENGTH_OF_PIECE) {
     reader.take(text.slice(start, start + LENGTH_OF_PIECE));

@@ -1,5 +1,9 @@
 import { saturationPressure } from "../air/saturation-pressure.ts";
+import { checkAir } from "../given/build-up.ts";
+import { refuseFaults } from "../given/faults.ts";
+import { checkRoom } from "../given/surroundings.ts";
 import type { AirMonths, Room } from "../project/types.ts";
+import { requireNumber } from "../require.ts";
 import { roomMonth } from "./room-months.ts";
 
 /** Saturation may be passed by this part before a month counts as impossible [–]: last digits of the arithmetic only. */
@@ -26,6 +30,8 @@ export interface ImpossibleMonth {
  * Source: definition, air holds no more than its saturation pressure.
  */
 export function impossibleMonths(room: Room, outdoor: AirMonths, humidityMargin: number): ImpossibleMonth[] {
+  refuseFaults([...checkRoom(room, ["room"]), ...checkAir(outdoor, ["outdoor"])]);
+  requireNumber(humidityMargin, "humidity margin", "", 0.01, 10);
   return outdoor.temperature.flatMap((_, month) => {
     const air = roomMonth(room, month, outdoor, humidityMargin);
     const states = [air, air.ordinaryDays].map(({ temperature, vapourPressure }) => ({

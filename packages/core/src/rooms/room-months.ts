@@ -1,6 +1,10 @@
 import { isCooled } from "../climate/cooled-months.ts";
 import { MONTHS_PER_YEAR } from "../constants.ts";
+import { checkAir } from "../given/build-up.ts";
+import { refuseFaults } from "../given/faults.ts";
+import { checkRoom } from "../given/surroundings.ts";
 import type { AirMonths, HumidityRule, Room } from "../project/types.ts";
+import { requireNumber } from "../require.ts";
 import { temperatureOnOrdinaryDays, temperatureOnOtherDays } from "./room-temperature.ts";
 import { roomVapourPressure } from "./room-vapour-pressure.ts";
 
@@ -24,6 +28,8 @@ export interface RoomMonth {
  * Source: ISO 13788:2012 clause 4 and Annex A, EN 15026:2007 Annex C (from memory).
  */
 export function roomMonths(room: Room, outdoor: AirMonths, humidityMargin: number): AirMonths {
+  requireNumber(humidityMargin, "humidity margin", "", 0.01, 10);
+  refuseFaults([...checkRoom(room, ["room"]), ...checkAir(outdoor, ["outdoor"])]);
   const months = outdoor.temperature.map((_, month) => roomMonth(room, month, outdoor, humidityMargin));
   return {
     temperature: months.map((month) => month.temperature),

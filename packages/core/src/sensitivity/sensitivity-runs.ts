@@ -1,4 +1,4 @@
-import { type BuildUpCalculation, calculateBuildUp } from "../calculate-build-up.ts";
+import { type BuildUpCalculation, figuresOfBuildUp } from "../calculate-build-up.ts";
 import { MONTH_NAMES } from "../constants.ts";
 import { MORE_OPEN } from "../further-checks/trapped-water/drying-variants.ts";
 import type { BuildUp } from "../project/types.ts";
@@ -72,8 +72,8 @@ function runOf(
   tightLayer: TightLayer | null,
 ): BuildUpCalculation | null {
   const run = (changed: BuildUp, site: Site, vapourResistance: "dry" | "unfavourable" = "dry"): BuildUpCalculation =>
-    calculateBuildUp(changed, site, { vapourResistance, runOn: false });
-  const once = (site: Site): BuildUpCalculation => calculateBuildUp(buildUp, site, { yearsAfter: mean });
+    figuresOfBuildUp(changed, site, { vapourResistance, runOn: false });
+  const once = (site: Site): BuildUpCalculation => figuresOfBuildUp(buildUp, site, { yearsAfter: mean });
   const opened = (factor: number): BuildUpCalculation | null =>
     tightLayer === null ? null : run(withVapourLayerOpened(buildUp, tightLayer, factor), reported);
   switch (name) {

@@ -2,7 +2,10 @@ import { assessBuildUp, judgeBuildUp } from "../assess-build-up.ts";
 import { climateMonths } from "../climate/climate-months.ts";
 import { applySeverity } from "../climate/severity.ts";
 import { buildUpResult } from "../describe/build-up-result.ts";
+import { refuseFaults } from "../given/faults.ts";
+import { checkProject } from "../given/project.ts";
 import type { AirMonths, BuildUp, OutdoorClimate, Project, Room } from "../project/types.ts";
+import { requireFunction, requireList } from "../require.ts";
 import type {
   PlacementCell,
   PlacementOfBuildUp,
@@ -43,6 +46,9 @@ export function studyPlacement(
   climates: readonly OutdoorClimate[] = climatesFor(project),
   reached: (done: number, of: number) => void = () => undefined,
 ): PlacementStudy {
+  requireList(climates, "climates");
+  requireFunction(reached, "reached");
+  refuseFaults(checkProject(project, ["project"]));
   const others = climates
     .filter(({ name }) => name !== project.climate.name)
     .map((climate) => applySeverity(climate, project.severity));

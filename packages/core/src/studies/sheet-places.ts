@@ -1,4 +1,7 @@
 import { judgeBuildUp } from "../assess-build-up.ts";
+import { checkBuildUp } from "../given/build-up.ts";
+import { refuseFaults } from "../given/faults.ts";
+import { checkSurroundings } from "../given/surroundings.ts";
 import type { BuildUp, SolidLayer } from "../project/types.ts";
 import { holdsStatedWater, insertLayers, removeLayer } from "../remedies/edit-layers.ts";
 import { sheetLayer } from "../remedies/new-layers.ts";
@@ -20,6 +23,7 @@ import type { Surroundings } from "../surroundings/surroundings.ts";
  * Source: this project's rule: gaps end at well-ventilated air, and an outer face that the weather reaches is none.
  */
 export function sheetPlaces(buildUp: BuildUp, surroundings: Surroundings): SheetPlaces | null {
+  refuseFaults([...checkBuildUp(buildUp, ["buildUp"]), ...checkSurroundings(surroundings, ["surroundings"])]);
   if (mainInsulationIndex(buildUp) === null || buildUp.faces === "ground") return null;
   const own = ownSheet(buildUp);
   const sheet = own === null ? ordinarySheet() : (buildUp.layers[own] as SolidLayer);

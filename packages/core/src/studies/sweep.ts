@@ -1,6 +1,9 @@
 import { assessBuildUp, judgeBuildUp } from "../assess-build-up.ts";
+import { refuseFaults } from "../given/faults.ts";
+import { checkProject } from "../given/project.ts";
 import { meetsTarget } from "../heat/target.ts";
 import type { BuildUp, Project } from "../project/types.ts";
+import { requireObject } from "../require.ts";
 import type { JudgementWord, SweepPoint, SweepStudy, SweepTurn } from "../result/types.ts";
 import { type Surroundings, surroundingsOf } from "../surroundings/surroundings.ts";
 import { sweepInWords } from "./sweep/sweep-in-words.ts";
@@ -17,6 +20,8 @@ import { withThickness } from "./sweep/with-thickness.ts";
  * @throws RangeError when the layer has no thickness, or the thicknesses are out of range
  */
 export function sweepThickness(project: Project, question: SweepQuestion): SweepStudy {
+  requireObject(question, "question", ["buildUp", "layer", "from", "to", "step"]);
+  refuseFaults(checkProject(project, ["project"]));
   const surroundings = surroundingsOf(project);
   const buildUp = project.buildUps[question.buildUp];
   const layer = buildUp?.layers[question.layer];

@@ -1,6 +1,9 @@
 import { assessBuildUp } from "../assess-build-up.ts";
+import { refuseFaults } from "../given/faults.ts";
+import { checkProject } from "../given/project.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { BuildUp, Project } from "../project/types.ts";
+import { requireFunction, requireList } from "../require.ts";
 import type { BuildUpResult, ComparisonOfBuildUp, ComparisonRow, ComparisonStudy } from "../result/types.ts";
 import { type Surroundings, surroundingsOf } from "../surroundings/surroundings.ts";
 import { againstBase, type PlainRow } from "./variants/against-base.ts";
@@ -21,6 +24,9 @@ export function compareVariants(
   assessed?: readonly BuildUpResult[],
   next: Next = (result) => result,
 ): ComparisonStudy | null {
+  requireFunction(next, "next");
+  if (assessed !== undefined && assessed !== null) requireList(assessed, "assessed");
+  refuseFaults(checkProject(project, ["project"]));
   const varied = project.buildUps.filter(({ variants }) => variants.length > 0);
   if (varied.length === 0) return null;
   const surroundings = surroundingsOf(project);

@@ -1,5 +1,7 @@
 import { climateMonths } from "../climate/climate-months.ts";
 import { isOneInTen, MEAN_YEAR, ONE_IN_TEN_COLDER, ONE_IN_TEN_WARMER, oneInTenYear } from "../climate/severity.ts";
+import { refuseFaults } from "../given/faults.ts";
+import { checkClimate, checkPlaceAndRooms } from "../given/surroundings.ts";
 import type { OutdoorClimate, Project, Room, Severity } from "../project/types.ts";
 import { heatedDaily } from "../rooms/heated-daily.ts";
 import { roomMonths } from "../rooms/room-months.ts";
@@ -28,18 +30,23 @@ export interface Surroundings {
   humidityMargin: number;
 }
 
+/** What of a project decides the air around its build-ups. */
+export interface PlaceAndRooms extends Pick<Project, "climate" | "rooms" | "humidityMargin"> {
+  /** The mean year where it is left out. */
+  severity?: Severity;
+}
+
 /**
  * What surrounds a project's build-ups: the reported year, and every other that is tried beside it.
  *
  * @param project - the project; its climate already carries severity (the mean year unless said) and altitude
  * @param climate - another outdoor climate to put the project in, with the project's severity (default its own)
  * @returns sites and rooms
+ * @throws TypeError or RangeError when a value is of the wrong kind or out of range, with its name, unit and range
  * Source: ISO 13788:2012 clause 4.2 (from memory).
  */
-export function surroundingsOf(
-  project: Pick<Project, "climate" | "rooms" | "humidityMargin"> & { severity?: Severity },
-  climate: OutdoorClimate = project.climate,
-): Surroundings {
+export function surroundingsOf(project: PlaceAndRooms, climate: OutdoorClimate = project?.climate): Surroundings {
+  refuseFaults([...checkPlaceAndRooms(project, ["project"]), ...checkClimate(climate, ["climate"])]);
   const { severity = MEAN_YEAR, rooms, humidityMargin } = project;
   const all = [...rooms.values()];
   const reported = siteOf(climate, all, humidityMargin);

@@ -14,9 +14,11 @@ let used = 0;
  *
  * @param length - how many numbers, ≥ 0
  * @returns the list
+ * @throws RangeError when the length is none; a length that is none leaves nothing behind for the next call
  * @example zeros(2) // [0, 0]
  */
 export function zeros(length: number): Float64Array {
+  requireLength(length);
   if (length > BLOCK_SIZE) return new Float64Array(length);
   if (used + length > BLOCK_SIZE) {
     block = new Float64Array(BLOCK_SIZE);
@@ -38,6 +40,7 @@ let indicesUsed = 0;
  * @example wholeZeros(2) // [0, 0]
  */
 export function wholeZeros(length: number): Int32Array {
+  requireLength(length);
   if (length > BLOCK_SIZE) return new Int32Array(length);
   if (indicesUsed + length > BLOCK_SIZE) {
     indexBlock = new Int32Array(BLOCK_SIZE);
@@ -59,4 +62,8 @@ export function copyOf(values: Float64Array): Float64Array {
   const copy = zeros(values.length);
   for (let index = 0; index < values.length; index += 1) copy[index] = values[index]!;
   return copy;
+}
+
+function requireLength(length: number): void {
+  if (!(Number.isSafeInteger(length) && length >= 0)) throw new RangeError(`a list cannot have ${length} numbers`);
 }

@@ -1,4 +1,4 @@
-import { type BuildUpCalculation, calculateBuildUp } from "../../calculate-build-up.ts";
+import { type BuildUpCalculation, figuresOfBuildUp } from "../../calculate-build-up.ts";
 import type { BuildUp, SolidLayer } from "../../project/types.ts";
 import type { GapsData, GapsYear } from "../../result/types.ts";
 import type { Site } from "../../surroundings/far-side-months.ts";
@@ -91,6 +91,6 @@ function withLayer(buildUp: BuildUp, index: number, layer: SolidLayer): BuildUp 
 }
 
 function yearWith(buildUp: BuildUp, site: Site, sdOverrides?: SdOverrides): GapsYear {
-  const { year } = calculateBuildUp(buildUp, site, { sdOverrides, runOn: false }).governing;
+  const { year } = figuresOfBuildUp(buildUp, site, { sdOverrides, runOn: false }).governing;
   return { verdict: year.verdict, peak: peakOfYear(year) };
 }

@@ -1,15 +1,11 @@
 import type { ProblemPath } from "../../problems/types.ts";
+import { usualOtherTimber } from "../other-timber.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import type { WrittenFraming } from "../schema/schema-material.ts";
 import type { Element, Framing, Material } from "../types.ts";
 import { keysOf, textAt } from "../value-at.ts";
 import { nameInPrint, saysAnd } from "./framings-apart.ts";
 import { findMaterial, resolveMaterial } from "./resolve-material.ts";
-
-/** Rails, plates, noggins and corners beside the studs, as a share of the area [–]. Common practice. */
-export const OTHER_TIMBER_IN_WALLS = 0.075;
-/** Noggins and trimmers beside joists and rafters, as a share of the area [–]. Common practice. */
-export const OTHER_TIMBER_IN_ROOFS_AND_FLOORS = 0.01;
 
 /** A build-up's framings by name; null for one that has problems of its own. */
 export type Framings = ReadonlyMap<string, Framing | null>;
@@ -113,8 +109,4 @@ function channelFraming(
 export function checkFramingNames(path: ProblemPath, context: ReadingContext): void {
   const name = textAt(context.file.data, [...path, "material"]);
   if (name !== null) findMaterial(name, [...path, "material"], context);
-}
-
-function usualOtherTimber(element: Element): number {
-  return element === "wall" || element === "partition" ? OTHER_TIMBER_IN_WALLS : OTHER_TIMBER_IN_ROOFS_AND_FLOORS;
 }

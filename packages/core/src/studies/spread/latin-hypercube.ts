@@ -1,3 +1,4 @@
+import { requireNumber } from "../../require.ts";
 import { seededNumbers } from "./seeded-numbers.ts";
 
 /** Samples of several inputs: `dimensions` numbers a sample, one sample after the other, each 0 to 1. */
@@ -19,8 +20,10 @@ export interface SampleTable {
  * Source: the design of McKay, Beckman and Conover 1979, named after the Latin square.
  */
 export function latinHypercube(count: number, dimensions: number, seed: number): SampleTable {
-  if (!(Number.isInteger(count) && count >= 1))
-    throw new RangeError(`the samples must be a whole number from 1, were ${count}`);
+  requireNumber(dimensions, "dimensions", "", 0, MOST_DIMENSIONS);
+  requireNumber(seed, "seed", "", 0, 2 ** 32 - 1);
+  if (!(Number.isInteger(count) && count >= 1 && count <= MOST_SAMPLES))
+    throw new RangeError(`the samples must be a whole number from 1 to ${MOST_SAMPLES}, were ${String(count)}`);
   const next = seededNumbers(seed);
   const values = new Float64Array(count * dimensions);
   const strips = new Uint32Array(count);
@@ -43,3 +46,8 @@ function shuffle(strips: Uint32Array, next: () => number): void {
     strips[other] = kept;
   }
 }
+
+/** Inputs at most: more than any build-up has. */
+const MOST_DIMENSIONS = 10_000;
+/** Samples at most. */
+const MOST_SAMPLES = 10_000_000;

@@ -1,6 +1,10 @@
 import { judgeBuildUp } from "../../assess-build-up.ts";
 import type { SectionCalculation } from "../../calculate-build-up.ts";
+import { checkBuildUp } from "../../given/build-up.ts";
+import { refuseFaults } from "../../given/faults.ts";
+import { checkSurroundings } from "../../given/surroundings.ts";
 import type { BuildUp } from "../../project/types.ts";
+import { requireNumber } from "../../require.ts";
 import type { JudgementWord } from "../../result/types.ts";
 import type { Surroundings } from "../../surroundings/surroundings.ts";
 import { VERDICTS } from "../../year/verdicts.ts";
@@ -39,6 +43,7 @@ export interface SpreadQuestion {
  * Source: this project's study: materials, framing share, gaps and indoor humidity; thicknesses and climate stay.
  */
 export function spreadQuestion(buildUp: BuildUp, surroundings: Surroundings): SpreadQuestion {
+  refuseFaults([...checkBuildUp(buildUp, ["buildUp"]), ...checkSurroundings(surroundings, ["surroundings"])]);
   const { calculation, vapourLayer } = judgeBuildUp(buildUp, surroundings).evidence;
   const copy = { buildUp: copyOfBuildUp(buildUp), surroundings: copyOfSurroundings(surroundings) };
   const counted = copy.buildUp.layers.slice(0, calculation.heat.counted.length);
@@ -68,6 +73,7 @@ export function spreadQuestion(buildUp: BuildUp, surroundings: Surroundings): Sp
  * @returns a place for each sample
  */
 export function emptyOutcomes(count: number): SpreadOutcomes {
+  requireNumber(count, "count", "", 0, MOST_OUTCOMES);
   return {
     verdict: new Uint8Array(count),
     judgement: new Uint8Array(count),
@@ -118,3 +124,6 @@ function copyOfBuildUp(buildUp: BuildUp): BuildUp {
 function copyOfSurroundings(surroundings: Surroundings): Surroundings {
   return { ...surroundings, sites: structuredClone(surroundings.sites) };
 }
+
+/** Outcomes kept at most. */
+const MOST_OUTCOMES = 10_000_000;

@@ -2,6 +2,7 @@ import { THICKEST_STILL_AIR } from "../../constants.ts";
 import { comparable, nearNames } from "../../problems/near-names.ts";
 import { inSpeech } from "../../problems/wording.ts";
 import type { BuildUp, Layer, Project } from "../../project/types.ts";
+import { requireFinite, requireObject, requireText } from "../../require.ts";
 import type { SweepQuestion } from "./types.ts";
 
 /** The layer that is meant, or why none is, in sentences. */
@@ -22,6 +23,10 @@ export function findSweepLayer(
   buildUpName: string | null,
   thickest: number,
 ): SweepLayer {
+  requireObject(project, "project", ["buildUps"]);
+  requireText(layerName, "layer");
+  if (buildUpName !== null) requireText(buildUpName, "build-up");
+  requireFinite(thickest, "thickest", "m");
   const all = project.buildUps.map((buildUp, index) => ({ buildUp, index }));
   const asked = all.filter(({ buildUp }) => buildUpName === null || isCalled(buildUp.name, buildUpName));
   if (asked.length === 0)

@@ -1,4 +1,5 @@
 import { formatInShownUnit, formatQuantity } from "../../quantities/format-quantity.ts";
+import { requireFinite } from "../../require.ts";
 import type { SweepStudy } from "../../result/types.ts";
 
 /**
@@ -32,6 +33,7 @@ export function sweepInWords(study: Omit<SweepStudy, "message">): string {
  * @returns such as "19 mm" for 18.9 mm
  */
 export function fromThickness(thickness: number): string {
+  requireFinite(thickness, "thickness", "m");
   return `${Math.ceil(thickness * MILLIMETRES_PER_METRE - SMALLEST_PART)} mm`;
 }
 

@@ -1,4 +1,5 @@
 import { formatInShownUnit, formatNumber, formatQuantity } from "../../quantities/format-quantity.ts";
+import { requireFinite, requireText } from "../../require.ts";
 import type { AgainstBase } from "../../result/types.ts";
 import type { PlainRow } from "./against-base.ts";
 
@@ -33,6 +34,8 @@ export function variantInWords(variant: PlainRow, base: PlainRow, difference: Ag
  * @example moneyInWords(-12.5, "£") // "£12.50"
  */
 export function moneyInWords(amount: number, currency: string, decimals?: number): string {
+  requireFinite(amount, "amount");
+  requireText(currency, "currency");
   const size = Math.abs(amount);
   const figure = formatNumber(size, decimals ?? (size < WHOLE_FROM ? 2 : 0));
   if (currency === "") return figure;

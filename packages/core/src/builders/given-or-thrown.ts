@@ -1,0 +1,17 @@
+import { type Check, problemsOfFaults } from "../given/faults.ts";
+import { ProblemsError } from "../problems/problems-error.ts";
+
+/**
+ * What a builder has made, looked at as the reader of a project file looks at its values.
+ *
+ * @param made - the thing
+ * @param check - what it must be
+ * @param name - what it is called in a message
+ * @returns the thing
+ * @throws ProblemsError with every problem, in the reader's words
+ */
+export function checked<Made>(made: Made, check: Check, name: string): Made {
+  const problems = problemsOfFaults(check(made, [name]));
+  if (problems.length > 0) throw new ProblemsError(problems);
+  return made;
+}

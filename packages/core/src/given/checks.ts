@@ -1,0 +1,103 @@
+import { MONTHS_PER_YEAR } from "../constants.ts";
+import type { QuantityName } from "../quantities/quantity-names.ts";
+import { quantityOf } from "../quantities/vocabulary.ts";
+import type { Check, Fault } from "./faults.ts";
+
+/** Narrower or wider limits than the vocabulary's [SI]. */
+export interface Limits {
+  low?: number;
+  high?: number;
+}
+
+/** A number within the possible range of a quantity, or within other limits. */
+export function quantity(name: QuantityName, limits: Limits = {}): Check {
+  return (value, path) => {
+    if (typeof value !== "number" || Number.isNaN(value)) return fault(path, value, quantityOf(name).kind);
+    const { possible } = quantityOf(name);
+    const low = limits.low ?? possible?.low ?? Number.NEGATIVE_INFINITY;
+    const high = limits.high ?? possible?.high ?? Number.POSITIVE_INFINITY;
+    const inside = value >= low && value <= high && Number.isFinite(value);
+    return inside ? [] : [{ kind: "range", path, value, quantity: name, low, high }];
+  };
+}
+
+/** A whole number from one limit to another. */
+export function whole(low: number, high: number): Check {
+  return (value, path) =>
+    Number.isInteger(value) && (value as number) >= low && (value as number) <= high
+      ? []
+      : fault(path, value, `a whole number from ${low} to ${high}`);
+}
+
+/** One of a few words or numbers. */
+export function oneOf(...options: readonly (string | number)[]): Check {
+  return (value, path) =>
+    options.includes(value as string) ? [] : [{ kind: "choice", path, value, options: options.map(String) }];
+}
+
+/** Any text. */
+export const text: Check = (value, path) => (typeof value === "string" ? [] : fault(path, value, "a text"));
+/** True or false. */
+export const truth: Check = (value, path) => (typeof value === "boolean" ? [] : fault(path, value, "true or false"));
+
+/** Null, or what the check takes. */
+export function orNull(check: Check): Check {
+  return (value, path) => (value === null ? [] : check(value, path));
+}
+
+/** Left out, or what the check takes. */
+export function optional(check: Check): Check {
+  return (value, path) => (value === undefined ? [] : check(value, path));
+}
+
+/** A list whose entries the check takes. */
+export function listOf(check: Check, least = 0, most: number = Number.POSITIVE_INFINITY): Check {
+  return (value, path) => {
+    if (!Array.isArray(value)) return fault(path, value, "a list");
+    if (value.length < least || value.length > most) return fault(path, value, `a list of ${lengths(least, most)}`);
+    return value.flatMap((entry, index) => check(entry, [...path, index]));
+  };
+}
+
+/** Twelve months, January first. */
+export function months(check: Check): Check {
+  return listOf(check, MONTHS_PER_YEAR, MONTHS_PER_YEAR);
+}
+
+/** An object with these keys; others are not looked at. */
+export function keys(checks: Readonly<Record<string, Check>>): Check {
+  return (value, path) => {
+    if (typeof value !== "object" || value === null || Array.isArray(value)) return fault(path, value, "an object");
+    const object = value as Readonly<Record<string, unknown>>;
+    return Object.entries(checks).flatMap(([key, check]) => check(object[key], [...path, key]));
+  };
+}
+
+/** An object that says by one of its keys of which kind it is. */
+export function byKind(key: string, kinds: Readonly<Record<string, Check>>): Check {
+  return (value, path) => {
+    const notObject = keys({})(value, path);
+    if (notObject.length > 0) return notObject;
+    const kind = (value as Readonly<Record<string, unknown>>)[key];
+    const known = typeof kind === "string" && Object.hasOwn(kinds, kind);
+    if (!known) return [{ kind: "choice", path: [...path, key], value: kind, options: Object.keys(kinds) }];
+    return kinds[kind]!(value, path);
+  };
+}
+
+/** A Map whose values the check takes. */
+export function mapOf(check: Check): Check {
+  return (value, path) =>
+    value instanceof Map
+      ? [...value].flatMap(([key, entry]) => check(entry, [...path, String(key)]))
+      : fault(path, value, "a Map");
+}
+
+function fault(path: Parameters<Check>[1], value: unknown, expected: string): Fault[] {
+  return [{ kind: "type", path, value, expected }];
+}
+
+function lengths(least: number, most: number): string {
+  if (least === most) return `${least}`;
+  return most === Number.POSITIVE_INFINITY ? `${least} or more` : `${least} to ${most}`;
+}

@@ -1,0 +1,183 @@
+import { readFileSync } from "node:fs";
+import * as core from "@warmside/core";
+import { describe, expect, it } from "vitest";
+
+/**
+ * Every public function of `packages/core/api.md`, called as somebody's program may call it by mistake: each argument in
+ * turn is of the wrong kind, no number, infinite or far out of range. It refuses with a RangeError or TypeError that
+ * says what was wrong, or answers with finite numbers; and it never changes what it was given.
+ */
+
+const demo = core.readProjectOrThrow(readFileSync("shared/alder-row-pottery.yaml", "utf8"), {
+  file: () => ({ failure: "none" }),
+});
+const project = { ...demo, buildUps: demo.buildUps.slice(0, 1) };
+const buildUp = project.buildUps[0]!;
+const surroundings = core.surroundingsOf(project);
+const site = surroundings.sites.reported;
+const room = project.rooms.get("indoor")!;
+const calculation = core.calculateBuildUp(buildUp, site);
+const problem = { code: "table-quotes", path: [], position: null, received: null, details: {} };
+
+/** What each type of `api.md` may be given. */
+const SAMPLES: Readonly<Record<string, unknown>> = {
+  BuildUp: buildUp,
+  Surroundings: surroundings,
+  Project: project,
+  PlaceAndRooms: project,
+  Site: site,
+  Room: room,
+  AirMonths: site.outdoor,
+  OutdoorClimate: project.climate,
+  Severity: core.ONE_IN_TEN_COLDER,
+  AltitudeCorrection: { altitude: 300, lapseRate: 0.0065 },
+  BuildUpCalculation: calculation,
+  Problem: problem,
+  WordedProblem: core.wordProblem(problem),
+  PlaceOnEarth: { latitude: 50, longitude: 5, altitude: 100 },
+  SweepQuestion: { buildUp: 0, layer: 2, from: 0.1, to: 0.14, step: 0.02 },
+  "readonly OutdoorClimate[]": [project.climate],
+  "readonly Material[]": core.SHIPPED_MATERIALS,
+  "readonly MaterialTable[]": [core.materialTable(core.SHIPPED_MATERIALS)],
+  "readonly string[]": ["a", "b"],
+  "Iterable<string>": ["a", "b"],
+  '"and" | "or"': "and",
+  '"latitude" | "longitude"': "latitude",
+  'Pick<Project, "buildUps">': project,
+  QuantityName: "thickness",
+  Code: "trace",
+  string: "text",
+  "string | null": "text",
+  number: 0.5,
+};
+
+interface Parameter {
+  name: string;
+  type: string;
+  optional: boolean;
+}
+
+const api = readFileSync("packages/core/api.md", "utf8").split("## @warmside/core/")[0]!;
+const FUNCTIONS = [...api.matchAll(/^function (\w+)(?:<[^(]*>)?\(((?:[^()]|\([^()]*\) =>)*)\): /gm)].map(
+  ([, name, written]) => ({
+    name: name!,
+    parameters: [...written!.matchAll(/(\w+)(\?)?: ((?:[^,()]|\([^)]*\) => \w+)+)/g)].map(
+      ([, parameter, mark, type]): Parameter => ({ name: parameter!, type: type!.trim(), optional: mark === "?" }),
+    ),
+  }),
+);
+
+const HOSTILE: readonly unknown[] = [
+  Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, -1, 5e-324, 1e308, "text", "", null, true, {}, [], Symbol.iterator,
+]; // biome-ignore format: one table
+
+/** The engine's own complaints tell nobody which argument was wrong. */
+const OF_THE_ENGINE =
+  /Cannot (read|convert|destructure|set)|is not (a function|iterable|defined)|undefined \(reading|of null|Invalid (array|typed)|BigInt|Maximum call/;
+
+function frozen<Thing>(thing: Thing, seen = new Set<unknown>()): Thing {
+  if (typeof thing !== "object" || thing === null || seen.has(thing) || ArrayBuffer.isView(thing)) return thing;
+  seen.add(thing);
+  for (const value of thing instanceof Map ? thing.values() : Object.values(thing)) frozen(value, seen);
+  return Object.freeze(thing);
+}
+
+function unfinished(value: unknown, path: string, seen = new Set<unknown>()): string | null {
+  if (typeof value === "number") return Number.isFinite(value) ? null : `${path} is ${value}`;
+  if (typeof value === "string") return /\bNaN\b|undefined|\[object/.test(value) ? `${path} says ${value}` : null;
+  if (typeof value !== "object" || value === null || seen.has(value)) return null;
+  seen.add(value);
+  const entries = value instanceof Map ? [...value] : Object.entries(value);
+  for (const [key, entry] of entries) {
+    const found = unfinished(entry, `${path}.${String(key)}`, seen);
+    if (found !== null) return found;
+  }
+  return null;
+}
+
+/** What is wrong with a call; null where it is refused in its own words, or answered with finite numbers. */
+function wrongWith(name: string, values: readonly unknown[]): string | null {
+  try {
+    const answer = (core as unknown as Record<string, (...values: readonly unknown[]) => unknown>)[name]!(...values);
+    return unfinished(answer, "answer");
+  } catch (error) {
+    if (!(error instanceof RangeError || error instanceof TypeError || error instanceof core.ProblemsError)) {
+      return `throws ${String(error)}`;
+    }
+    return OF_THE_ENGINE.test(error.message) || error.message.length < 12 ? `is refused by: ${error.message}` : null;
+  }
+}
+
+const shown = (value: unknown): string => (typeof value === "object" ? JSON.stringify(value) : String(value));
+
+describe("public functions given what they cannot take", () => {
+  it("are all found in the API report", () => {
+    const values = Object.entries(core).filter(([name, value]) => typeof value === "function" && !/^[A-Z]/.test(name));
+    expect(FUNCTIONS.map(({ name }) => name).sort()).toEqual(values.map(([name]) => name).sort());
+  });
+
+  it.each(FUNCTIONS)("$name", ({ name, parameters }) => {
+    const usual = parameters.map((parameter) => frozen(SAMPLES[parameter.type]));
+    const faults = parameters.flatMap((parameter, index) =>
+      HOSTILE.flatMap((hostile) => {
+        const values = usual.with(index, hostile);
+        const wrong = wrongWith(name, values);
+        return wrong === null ? [] : [`${parameter.name} ${shown(hostile)}: ${wrong}`];
+      }),
+    );
+    expect(faults).toEqual([]);
+  });
+});
+
+/** Every path to a number in an object, the first so many. */
+function numbersIn(value: unknown, path: readonly string[] = []): string[][] {
+  if (typeof value === "number") return [[...path]];
+  if (typeof value !== "object" || value === null || value instanceof Map || ArrayBuffer.isView(value)) return [];
+  return Object.entries(value).flatMap(([key, entry]) => numbersIn(entry, [...path, key]));
+}
+
+function withValueAt(thing: unknown, [step, ...rest]: readonly string[], value: unknown): unknown {
+  if (step === undefined) return value;
+  const inner = withValueAt((thing as Record<string, unknown>)[step], rest, value);
+  return Array.isArray(thing) ? thing.with(Number(step), inner) : { ...(thing as object), [step]: inner };
+}
+
+describe("a build-up with one number that is none", () => {
+  const { variants: _variants, ...plain } = buildUp;
+  const drawn = { ...plain, variants: [] };
+
+  it.each(numbersIn(drawn).map((path) => [path.join("."), path] as const))("%s", (_, path) => {
+    for (const value of [Number.NaN, Number.POSITIVE_INFINITY, -1, "0.1", null]) {
+      const changed = withValueAt(drawn, path, value);
+      expect(wrongWith("assessBuildUp", [changed, surroundings]), String(value)).toBeNull();
+      expect(wrongWith("calculateBuildUp", [changed, site]), String(value)).toBeNull();
+    }
+  });
+
+  it("leaves nothing behind for the next call", () => {
+    const before = JSON.stringify(core.assessBuildUp(buildUp, surroundings));
+    const [first, ...others] = buildUp.layers;
+    const broken = { ...first!, thickness: Number.NaN };
+    expect(() => core.assessBuildUp({ ...buildUp, layers: [broken, ...others] }, surroundings)).toThrow(TypeError);
+    expect(JSON.stringify(core.assessBuildUp(buildUp, surroundings))).toBe(before);
+  });
+
+  it.each([
+    ["thickness", -1, RangeError, "layers[0].thickness must be a length from 0.001 mm to 3000 mm, was -1000 mm"],
+    ["thickness", "12 mm", TypeError, 'layers[0].thickness must be a length, was "12 mm"'],
+  ] as const)("says where, what and in which range: %s %s", (key, value, kind, message) => {
+    const [first, ...others] = buildUp.layers;
+    const changed = { ...buildUp, layers: [{ ...first!, [key]: value }, ...others] } as core.BuildUp;
+    expect(() => core.assessBuildUp(changed, surroundings)).toThrow(kind);
+    expect(() => core.assessBuildUp(changed, surroundings)).toThrow(message);
+  });
+
+  it("an element that is none and a share over 1 are refused", () => {
+    const door = { ...buildUp, element: "door" } as unknown as core.BuildUp;
+    expect(() => core.assessBuildUp(door, surroundings)).toThrow("buildUp.element must be one of wall,");
+    const layers = buildUp.layers.map((layer) =>
+      layer.framing === null ? layer : { ...layer, framing: { ...layer.framing, share: 2 } },
+    );
+    expect(() => core.assessBuildUp({ ...buildUp, layers }, surroundings)).toThrow(RangeError);
+  });
+});
