@@ -17,7 +17,10 @@ async function run(blocks: readonly Block[]): Promise<unknown[]> {
     compilerOptions: { module: ts.ModuleKind.ESNext, target: ts.ScriptTarget.ES2023, verbatimModuleSyntax: true },
   });
   const linked = outputText
-    .replace(/^import \{([^}]*)\} from "([^"]+)";$/gm, 'const {$1} = modules["$2"];')
+    .replace(
+      /^import \{([^}]*)\} from "([^"]+)";$/gm,
+      (_, names: string, from: string) => `const {${names.replaceAll(" as ", ": ")}} = modules["${from}"];`,
+    )
     .replace(/^export \{\};$/m, "");
   return await new Promise((finish, fail) => {
     const body = `return (async () => {${linked}})();`;

@@ -1,9 +1,9 @@
 import { assessBuildUp } from "./assess-build-up.ts";
 import { junctionResult } from "./describe/junction-result.ts";
 import { monthsOfAir } from "./describe/months-of-air.ts";
-import { checkJunctions, withJunctions } from "./plane-checks/project-junctions.ts";
 import { refuseFaults } from "./given/faults.ts";
 import { checkProject } from "./given/project.ts";
+import { checkJunctions, withJunctions } from "./plane-checks/project-junctions.ts";
 import type { BuildUp, Project, Room } from "./project/types.ts";
 import { usedRooms } from "./project/used-rooms.ts";
 import { findRemedies } from "./remedies/find-remedies.ts";
