@@ -71,7 +71,7 @@ const CLEAR_SKY_OFFSET = 2;
 /**
  * Heat, vapour and year of a build-up: figures only, no opinion.
  *
- * @param buildUp - the build-up, within the method (see `assess-build-up.ts` for what is beyond it)
+ * @param buildUp - the build-up; whether the method covers it is asked afterwards (`findings/beyond-method.ts`)
  * @param site - outdoor air and rooms, twelve months each
  * @param options - what may be varied
  * @returns heat figures and every section's year

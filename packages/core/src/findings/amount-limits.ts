@@ -1,5 +1,5 @@
 import type { SectionCalculation } from "../calculate-build-up.ts";
-import { materialAlong } from "../further-checks/along/material-of-slice.ts";
+import { materialAlong } from "../further-checks/section-nodes/material-of-slice.ts";
 import {
   MOST_CONDENSATE,
   MOST_CONDENSATE_ON_TIGHT,

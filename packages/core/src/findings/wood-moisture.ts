@@ -1,7 +1,7 @@
 import { relativeHumidity } from "../air/humidity.ts";
 import { MONTH_NAMES, MONTHS_PER_YEAR } from "../constants.ts";
-import { humidityAtNode } from "../further-checks/along/humidity-at-node.ts";
 import { MORE_HUMID_THAN_OUTDOORS } from "../further-checks/mould/humid-interfaces.ts";
+import { humidityAtNode } from "../further-checks/section-nodes/humidity-at-node.ts";
 import {
   moistureAt,
   pieceInWords,

@@ -1,7 +1,7 @@
 import type { BuildUpCalculation, SectionCalculation } from "../calculate-build-up.ts";
 import { amountLimits, TRACE } from "../findings/amount-limits.ts";
 import { type WaterZone, waterZones } from "../findings/water-zones.ts";
-import { materialAlong } from "../further-checks/along/material-of-slice.ts";
+import { materialAlong } from "../further-checks/section-nodes/material-of-slice.ts";
 
 /**
  * Share of its limit that the water of a remedied build-up may reach [–] (this project's rule): a remedy is built by

@@ -1,7 +1,7 @@
 import { dewPoint } from "../air/dew-point.ts";
 import type { SectionCalculation } from "../calculate-build-up.ts";
 import { MONTH_NAMES } from "../constants.ts";
-import { facesOfSlices } from "../further-checks/along/places.ts";
+import { facesOfSlices } from "../further-checks/section-nodes/places.ts";
 import type { AirMonths } from "../project/types.ts";
 import type { MonthName, Side } from "../result/types.ts";
 

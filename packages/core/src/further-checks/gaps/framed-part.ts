@@ -3,9 +3,9 @@ import type { SolidLayer } from "../../project/types.ts";
 import type { GapsData } from "../../result/types.ts";
 import { layerSd } from "../../vapour/layer-sd.ts";
 import type { SectionYear } from "../../year/types.ts";
-import { isThroughFraming } from "../along/material-of-slice.ts";
-import { peakOfYear } from "../along/peak-of-year.ts";
-import { sdOfLayer, standardYear, whatIfSection, withSd } from "../along/what-if-section.ts";
+import { isThroughFraming } from "../section-nodes/material-of-slice.ts";
+import { peakOfYear } from "../section-nodes/peak-of-year.ts";
+import { sdOfLayer, standardYear, whatIfSection, withSd } from "../section-nodes/what-if-section.ts";
 
 /**
  * The framed part with no vapour layer in front of it: as it is where the vapour layer stops at the framing, and as it

@@ -5,7 +5,7 @@ import type { Site } from "../../surroundings/far-side-months.ts";
 import { layerSd, sdWithGaps, wholeSd } from "../../vapour/layer-sd.ts";
 import type { SdOverrides } from "../../vapour/section-slices.ts";
 import { vapourDrive } from "../../vapour/warm-side.ts";
-import { peakOfYear } from "../along/peak-of-year.ts";
+import { peakOfYear } from "../section-nodes/peak-of-year.ts";
 import { framedPart } from "./framed-part.ts";
 
 /** Share of a vapour layer taken to be missing when the file says nothing [–] (this project's rule, METHOD.md, Gaps in the vapour layer). */

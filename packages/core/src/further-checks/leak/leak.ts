@@ -3,7 +3,7 @@ import { MONTH_NAMES } from "../../constants.ts";
 import { mainInsulation } from "../../heat/main-insulation.ts";
 import type { LeakData, Place } from "../../result/types.ts";
 import { secondsOfMonth } from "../../year/month-balance.ts";
-import { facesOfSlices, placeOf, slicesTouching } from "../along/places.ts";
+import { facesOfSlices, placeOf, slicesTouching } from "../section-nodes/places.ts";
 import { leakAirFlow, leakWaterFlow } from "./leak-flow.ts";
 
 /**

@@ -3,9 +3,9 @@ import type { BuildUpCalculation, SectionCalculation } from "../../calculate-bui
 import { MONTH_NAMES, MONTHS_PER_YEAR } from "../../constants.ts";
 import type { AirMonths, BuildUp } from "../../project/types.ts";
 import type { MonthName, Place, SectionId } from "../../result/types.ts";
-import { humidityAtNode } from "../along/humidity-at-node.ts";
-import { materialOfSlice } from "../along/material-of-slice.ts";
-import { facesOfSlices, placeOf, slicesTouching, type Touching } from "../along/places.ts";
+import { humidityAtNode } from "../section-nodes/humidity-at-node.ts";
+import { materialOfSlice } from "../section-nodes/material-of-slice.ts";
+import { facesOfSlices, placeOf, slicesTouching, type Touching } from "../section-nodes/places.ts";
 import { growthLimit } from "./growth-limit.ts";
 
 /** An interface counts only where it is more humid than outdoors by this [–]: two points (this project's rule). */

@@ -1,5 +1,5 @@
 import type { Slice } from "../../vapour/section-slices.ts";
-import { isBody } from "../along/material-of-slice.ts";
+import { isBody } from "../section-nodes/material-of-slice.ts";
 
 /** Slices with one layer cut in two equal halves, and where the cut lies. */
 export interface CutSlices {

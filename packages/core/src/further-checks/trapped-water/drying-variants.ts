@@ -1,7 +1,7 @@
 import type { BuildUp, Layer, LayerPurpose } from "../../project/types.ts";
 import type { DryingChange } from "../../result/types.ts";
 import type { Slice } from "../../vapour/section-slices.ts";
-import { sdOfLayer, withSd } from "../along/what-if-section.ts";
+import { sdOfLayer, withSd } from "../section-nodes/what-if-section.ts";
 
 /** By how much a vapour layer is opened [–] (this project's rule, METHOD.md, Sensitivity). */
 export const MORE_OPEN = 10;

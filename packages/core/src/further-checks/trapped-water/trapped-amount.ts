@@ -1,7 +1,7 @@
 import type { Path } from "../../heat/types.ts";
 import { readTimber } from "../../project/read-timber.ts";
 import type { BuildUp, Layer, TrappedWater } from "../../project/types.ts";
-import { isThroughFraming } from "../along/material-of-slice.ts";
+import { isThroughFraming } from "../section-nodes/material-of-slice.ts";
 
 /** Timber at this reading is dry enough to close in [fraction of dry mass]. Source: common practice. */
 export const DRY_ENOUGH_TIMBER = 0.18;

@@ -1,8 +1,8 @@
 import type { Path } from "../../heat/types.ts";
 import type { BuildUp, Material } from "../../project/types.ts";
 import type { Slice } from "../../vapour/section-slices.ts";
-import { materialOfSlice } from "../along/material-of-slice.ts";
-import type { Touching } from "../along/places.ts";
+import { materialOfSlice } from "../section-nodes/material-of-slice.ts";
+import type { Touching } from "../section-nodes/places.ts";
 import { MOST_CONDENSATE, MOST_CONDENSATE_ON_TIGHT, MOST_IN_BOARD, MOST_IN_TIMBER } from "../water-limits.ts";
 
 /**

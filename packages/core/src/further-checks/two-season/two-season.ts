@@ -4,7 +4,7 @@ import type { AirMonths, BuildUp, Room } from "../../project/types.ts";
 import type { Place, SectionId, TwoSeasonData } from "../../result/types.ts";
 import { sectionClimate } from "../../vapour/section-climate.ts";
 import { emptyMonthState, solveMonth } from "../../year/month-balance.ts";
-import { facesOfSlices, placeOf, slicesTouching } from "../along/places.ts";
+import { facesOfSlices, placeOf, slicesTouching } from "../section-nodes/places.ts";
 import { MOST_CONDENSATE } from "../water-limits.ts";
 import { limitAtPlane } from "./plane-limit.ts";
 import { reasonOutOfScope } from "./two-season-scope.ts";

@@ -2,7 +2,7 @@ import { type BuildUpCalculation, compareSections } from "../../calculate-build-
 import { MONTH_NAMES } from "../../constants.ts";
 import type { BuildUp, Layer } from "../../project/types.ts";
 import type { VariableResistanceResult } from "../../result/types.ts";
-import { peakOfYear } from "../along/peak-of-year.ts";
+import { peakOfYear } from "../section-nodes/peak-of-year.ts";
 import { FIXED_POINT_TOLERANCE } from "./fixed-point.ts";
 import { type VaryingSection, varyingSection } from "./varying-section.ts";
 import { type VaryingYear, varyingYear } from "./varying-year.ts";

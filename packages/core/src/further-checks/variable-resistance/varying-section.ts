@@ -2,7 +2,7 @@ import type { BuildUp } from "../../project/types.ts";
 import type { NodeLine } from "../../vapour/node-line.ts";
 import type { SectionClimate } from "../../vapour/section-climate.ts";
 import type { Slice } from "../../vapour/section-slices.ts";
-import { humidityAtNode } from "../along/humidity-at-node.ts";
+import { humidityAtNode } from "../section-nodes/humidity-at-node.ts";
 import { type SdByHumidity, sdByHumidity } from "./sd-by-humidity.ts";
 
 /** A section whose slices change their sd with the humidity in them. */

@@ -3,9 +3,9 @@ import { MONTH_NAMES } from "../../constants.ts";
 import type { Layer } from "../../project/types.ts";
 import type { PieceOfWood, WoodResult } from "../../result/types.ts";
 import type { Slice } from "../../vapour/section-slices.ts";
-import { humidityAtNode } from "../along/humidity-at-node.ts";
-import { isThroughFraming, materialOfSlice } from "../along/material-of-slice.ts";
-import { type Faces, facesOfSlices } from "../along/places.ts";
+import { humidityAtNode } from "../section-nodes/humidity-at-node.ts";
+import { isThroughFraming, materialOfSlice } from "../section-nodes/material-of-slice.ts";
+import { type Faces, facesOfSlices } from "../section-nodes/places.ts";
 import { equilibriumMoisture } from "./equilibrium-moisture.ts";
 
 /** Over this, wood can rot [fraction of dry mass]. Source: common practice. */
