@@ -3,8 +3,12 @@ import { describe, expect, test } from "vitest";
 import { parse, stringify } from "yaml";
 import { assessBuildUp } from "../../packages/core/src/assess-build-up.ts";
 import { assessProject } from "../../packages/core/src/assess-project.ts";
+import type { BuildUp } from "../../packages/core/src/project/types.ts";
 import { readProjectOrThrow } from "../../packages/core/src/read-project.ts";
+import { layerChanges } from "../../packages/core/src/remedies/changes-as-written.ts";
+import { closeGaps } from "../../packages/core/src/remedies/close-gaps.ts";
 import { roomChange } from "../../packages/core/src/remedies/room-as-written.ts";
+import { tapeFraming } from "../../packages/core/src/remedies/tape-framing.ts";
 import type { BuildUpResult, LayerChange, LayerResult, Remedy } from "../../packages/core/src/result/types.ts";
 import { surroundingsOf } from "../../packages/core/src/surroundings/surroundings.ts";
 import { caseFiles, textOfCase } from "../practice/cases.ts";
@@ -111,6 +115,41 @@ describe("remedies written into the project file", () => {
         buildUp.layers.map(({ name }) => name),
       ),
     ).toEqual(remedy.layers.map(({ name }) => name));
+  });
+});
+
+describe("changes that leave a layer in its place", () => {
+  const text = `project: Alder Row tool store
+climate: de-bilt
+indoor: { heating: 20 °C, humidity: class 4 }
+build-ups:
+  - name: Wall
+    element: wall
+    framings: { studs: { material: softwood timber, width: 45 mm, spacing: 600 mm } }
+    layers:
+      - { material: gypsum plasterboard, thickness: 12.5 mm }
+      - { material: polyethylene sheet 0.15 mm, gaps: { width: 2 mm, spacing: 1.2 m } }
+      - { material: foil-faced PIR board, thickness: 100 mm, framing: studs }
+      - { material: oriented strand board, thickness: 11 mm }
+`;
+  const project = readProjectOrThrow(text);
+  const situation = { buildUp: project.buildUps[0]!, surroundings: surroundingsOf(project), warmSide: "room" } as const;
+
+  test.each([
+    ["gaps closed", closeGaps, "gaps: 0 %"],
+    ["framing taped over", tapeFraming, "taped: yes"],
+  ])("%s", (_, kind, keys) => {
+    const step = kind(situation)[0]!.steps[0]!;
+    const changes = layerChanges(situation.buildUp, step.buildUp);
+    expect(changes).toHaveLength(1);
+    const [key, value] = keys.split(": ") as [string, string];
+    expect(changes[0]!.change).toEqual({ set: situation.buildUp.layers[changes[0]!.at]!.name, [key]: value });
+    const written = parse(text) as Written;
+    written["build-ups"][0]!.variants = [{ name: "remedy", changes: changes.map(({ change }) => change) }];
+    const again = readProjectOrThrow(stringify(written)).buildUps[0]!.variants[0]!.buildUp;
+    const result = (buildUp: BuildUp) => assessBuildUp(buildUp, situation.surroundings);
+    expect(result(again).moisture!.sections).toEqual(result(step.buildUp).moisture!.sections);
+    expect(result(again).judgement.word).toBe(result(step.buildUp).judgement.word);
   });
 });
 

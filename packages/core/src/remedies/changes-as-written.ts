@@ -1,5 +1,5 @@
-import type { BuildUp, Layer } from "../project/types.ts";
-import type { LayerChange } from "../result/types.ts";
+import type { BuildUp, Layer, SolidLayer } from "../project/types.ts";
+import type { LayerAsWritten, LayerChange } from "../result/types.ts";
 import { layerAsWritten } from "./layer-as-written.ts";
 
 /**
@@ -62,11 +62,20 @@ function exchangesInDraft(draft: Layer[], after: BuildUp): LayerChange[] {
   return changes;
 }
 
-/** Gaps that are closed leave the layer as it is; anything else comes in its place. */
+/** Gaps closed and framing taped over leave the layer as it is; anything else comes in its place. */
 function exchange(here: Layer, target: Layer, at: number, buildUp: BuildUp): LayerChange {
   const isSame = here.type !== "air" && target.type !== "air" && here.material === target.material;
-  const change = isSame ? { set: here.name, gaps: "0 %" } : { swap: here.name, for: layerAsWritten(target, buildUp) };
+  const change = isSame
+    ? { set: here.name, ...keysSet(here, target) }
+    : { swap: here.name, for: layerAsWritten(target, buildUp) };
   return { at, to: null, change };
+}
+
+function keysSet(here: SolidLayer, target: SolidLayer): Pick<LayerAsWritten, "gaps" | "taped"> {
+  return {
+    ...(here.gaps !== null && target.gaps === null ? { gaps: "0 %" } : {}),
+    ...(target.taped?.kind === "over the framing" && here.taped?.kind !== "over the framing" ? { taped: "yes" } : {}),
+  };
 }
 
 function addition(draft: readonly Layer[], target: Layer, at: number, buildUp: BuildUp): LayerChange {

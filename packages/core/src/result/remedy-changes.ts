@@ -14,6 +14,7 @@ export interface LayerAsWritten {
   framing?: FramingAsWritten;
   purpose?: string;
   gaps?: string;
+  taped?: string;
   ventilation?: string;
   "ventilation area"?: string;
   open?: string;
