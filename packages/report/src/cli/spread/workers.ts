@@ -17,7 +17,7 @@ export interface Workers {
 const YOUNG_GENERATION = 64;
 
 /** Where the bundle puts the worker: beside the command. */
-const WORKER_FILE = new URL("./spread-worker.mjs", import.meta.url);
+const WORKER_FILE = fileURLToPath(new URL("./spread-worker.mjs", import.meta.url));
 
 /**
  * Starts threads where more than one is wanted and the bundled worker stands beside this file. They read their code
@@ -25,10 +25,10 @@ const WORKER_FILE = new URL("./spread-worker.mjs", import.meta.url);
  *
  * @param project - the project
  * @param count - threads, at least 1; with 1 the work is done in the command's own
+ * @param filename - what each thread runs
  * @returns to be closed when the work is done
  */
-export async function startWorkers(project: Project, count: number): Promise<Workers> {
-  const filename = fileURLToPath(WORKER_FILE);
+export async function startWorkers(project: Project, count: number, filename: string = WORKER_FILE): Promise<Workers> {
   return count === 1 || !existsSync(filename) ? workHere(project) : workOnThreads(project, count, filename);
 }
 
