@@ -76,7 +76,7 @@ describe("a climate and a room's use", () => {
 
   test("a named room is named", () => {
     expect(checkFit(hotHumid, { ...heated, name: "damp room" })[0]?.message).toContain(
-      "the room “damp room” is heated only",
+      "the room “damp room” is only heated",
     );
   });
 });

@@ -19,7 +19,7 @@ describe("layers written from outside", () => {
     expect(wall!.findings.find(({ id }) => id === reason)).toMatchObject({
       code: "insulation-beyond-ventilation",
       severity: "fault",
-      advice: expect.stringContaining("turn the list round"),
+      advice: expect.stringContaining("reverse the list"),
     });
     expect(wall!.remedies).toEqual([]);
     expect(wall!.remedySearch).toContain("written from outside");

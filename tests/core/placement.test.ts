@@ -143,7 +143,7 @@ describe("the grid of the demo", () => {
   test("a cooled room is capped at 24 °C and held at 55 % where the project states neither", () => {
     const rows = gridOf("Studio wall").rows.filter(({ use }) => use === "cooled");
     for (const { temperatureRule, humidityRule } of rows) {
-      expect(temperatureRule).toContain("cooled, never over 24 °C");
+      expect(temperatureRule).toContain("cooled to at most 24 °C");
       expect(humidityRule).toBe("relative humidity 55 % all year");
     }
   });
@@ -294,7 +294,7 @@ describe("which climates and rooms", () => {
   test("a stated cap and humidity are kept", () => {
     const { rows } = studyPlacement(readProjectOrThrow(textOfCase("06-cooled-shop-sheet-inside.yaml"))).buildUps[0]!;
     const cooled = rows.find(({ use }) => use === "cooled")!;
-    expect(cooled.temperatureRule).toContain("never over 22 °C");
+    expect(cooled.temperatureRule).toContain("to at most 22 °C");
     expect(cooled.humidityRule).toBe("relative humidity 50 % all year");
   });
 

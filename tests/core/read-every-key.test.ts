@@ -134,8 +134,8 @@ describe("a project with every key", () => {
         ({ code }) => code === "accepts-nothing",
       );
     expect(notesOf("[odd-thicknes, odd-area]").map(({ path, message }) => [path, message])).toEqual([
-      ["accept[0]", "accept names odd-thicknes, and this file has no such note. Is odd-thickness meant?"],
-      ["accept[1]", "accept names odd-area, and this file has no such note. Take it out."],
+      ["accept[0]", "accept names odd-thicknes, but this file has no such note. Perhaps you mean odd-thickness."],
+      ["accept[1]", "accept names odd-area, but this file has no such note. Remove it."],
     ]);
     expect(notesOf("[odd-thickness, cooling-never-runs]")).toEqual([]);
   });

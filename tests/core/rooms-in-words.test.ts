@@ -16,8 +16,9 @@ const twelve = (value: number): number[] => Array<number>(12).fill(value);
 describe("a room in words", () => {
   test("a heated room with a class", () => {
     expect(describeRoom(room)).toEqual({
-      temperatureRule: "heated to 20 °C; in a month warmer outdoors, as warm as outdoors",
-      humidityRule: "humidity class 3: a vapour excess over outdoors, falling to nothing at 20 °C outdoors",
+      temperatureRule: "heated to 20 °C; in warmer months it follows outdoors",
+      humidityRule:
+        "humidity class 3: in cold months damper than outdoors, from 20 °C outdoors the vapour pressure of outdoors",
       source: "ISO 13788:2012 Annex A (from memory)",
     });
   });
@@ -28,28 +29,26 @@ describe("a room in words", () => {
       temperature: { kind: "heated", setPoint: 18, daysPerWeek: 3, otherwise: 8 },
     });
     expect(words.temperatureRule).toBe(
-      "heated to 18 °C on 3 days a week, otherwise no colder than 8 °C; the month has the mean of its days, 3 in 7 " +
-        "heated, as if the walls warmed and cooled at once; in a month warmer outdoors, as warm as outdoors",
+      "heated to 18 °C on 3 days a week, on other days at least 8 °C; each month has the mean of its days, 3 in 7 " +
+        "heated, without heat stored in the walls; in warmer months it follows outdoors",
     );
-    expect(words.humidityRule).toContain(
-      "; on days without heating the vapour of outdoors, and the month has the mean of its days",
-    );
+    expect(words.humidityRule).toContain("; on unheated days the vapour pressure of outdoors");
     const oneDay = describeRoom({
       ...room,
       temperature: { kind: "heated", setPoint: 18, daysPerWeek: 1, otherwise: null },
     });
-    expect(oneDay.temperatureRule).toContain("on 1 day a week, otherwise as warm as outdoors");
+    expect(oneDay.temperatureRule).toContain("on 1 day a week, on other days the temperature of outdoors");
   });
 
   test.each([
-    [{ kind: "held", months: twelve(18.5) }, 24, "held at 18.5 °C; cooled, never over 24 °C"],
+    [{ kind: "held", months: twelve(18.5) }, 24, "held at 18.5 °C; cooled to at most 24 °C"],
     [
       { kind: "held", months: [-2, ...Array<number>(11).fill(5)] },
       null,
       "held at −2, 5, 5, 5, 5, 5, 5, 5, 5, 5, 5, 5 °C, January to December",
     ],
     [{ kind: "by outdoor temperature" }, null, "20 °C, rising to 25 °C as the outdoor mean goes from 10 °C to 20 °C"],
-    [{ kind: "unheated" }, null, "unheated: as warm as outdoors"],
+    [{ kind: "unheated" }, null, "unheated: the temperature of outdoors"],
   ] as const)("the temperature rule %o", (temperature, cooling, words) => {
     expect(describeRoom({ ...room, temperature, cooling }).temperatureRule).toBe(words);
   });
@@ -80,7 +79,7 @@ describe("a room in words", () => {
       "moisture balance: 6 kg of water a day into 90 m³ with 0.6 air changes an hour",
       "ISO 13788:2012 Annex A (from memory)",
     ],
-    [{ kind: "as outdoors" }, "the vapour of outdoors", "stated in the project file"],
+    [{ kind: "as outdoors" }, "the vapour pressure of outdoors", "stated in the project file"],
   ] as const)("the humidity rule %o", (humidity, words, source) => {
     expect(describeRoom({ ...room, humidity })).toMatchObject({ humidityRule: words, source });
   });

@@ -132,7 +132,7 @@ export const BAD_QUANTITIES: readonly BadFile[] = [
     "a μ under one",
     "{ material: { name: board, conductivity: 0.1 W/(m K), vapour resistance factor: 0.5 }, thickness: 20 mm }",
     "impossible-value",
-    "nothing is more open to vapour than still air",
+    "still air has 1, and nothing is more open",
   ),
   lastLayer(
     "a point without a digit",

@@ -78,7 +78,7 @@ export const BAD_ROOMS: readonly BadFile[] = [
     "no air changes at all",
     "{ heating: 18 °C, humidity: { production: 6 kg/day, volume: 90 m3, air changes: 0 /h } }",
     "impossible-value",
-    "no room is quite still",
+    "rooms change their air between 0.01 and 100 times an hour",
   ),
   damp(
     "an unheated room with a humidity",

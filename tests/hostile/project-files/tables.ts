@@ -72,7 +72,7 @@ export const BAD_TABLES: readonly BadFile[] = [
     "conductivity_W_mK is not a number",
   ),
   table("a conductivity below nothing", `${HEADER}board,,-0.1,5,,x\n`, 2, "cell-impossible", "cannot be -0.1"),
-  table("more open than air", `${HEADER}board,,0.1,0.5,,x\n`, 2, "cell-impossible", "nothing is more open to vapour"),
+  table("more open than air", `${HEADER}board,,0.1,0.5,,x\n`, 2, "cell-impossible", "nothing is more open"),
   table("infinity", `${HEADER}board,,0.1,Infinity,,x\n`, 2, "cell-not-number", "mu_dry is not a number"),
   table("a number past every number", `${HEADER}board,,0.1,1e400,,x\n`, 2, "cell-not-number", "is not a number"),
   table("a kind that is none", `${HEADER}board,stone,0.1,5,,x\n`, 2, "cell-not-one-of", "kind cannot be stone"),

@@ -7,7 +7,7 @@ import { formatQuantity } from "../quantities/format-quantity.ts";
 import { climateMonths } from "./climate-months.ts";
 import { cooledMonths } from "./cooled-months.ts";
 
-/** A climate and a room that sit oddly together: told, never acted on. */
+/** A climate and a room that are inconsistent: reported only. */
 export interface FitNote {
   code: "hot-humid-heated-only" | "heating-never-runs" | "cooling-never-runs" | "class-in-cooled-room";
   message: string;
@@ -42,8 +42,8 @@ function hotHumidHeatedOnly(climate: OutdoorClimate, room: Room): FitNote | null
   );
   if (season.length < HOT_HUMID_SEASON) return null;
   const message =
-    `${climate.name} is hot and humid in ${listed(season)}, and ${roomName(room)} is heated only. Rooms there are often ` +
-    "cooled, and then vapour is driven inwards: if this one is, state cooling and a humidity and assess again.";
+    `${climate.name} is hot and humid in ${listed(season)}, and ${roomName(room)} is only heated. Rooms there are often ` +
+    "cooled, and then vapour is driven inwards. If this one is, state its cooling and humidity and assess again.";
   return { code: "hot-humid-heated-only", message };
 }
 
@@ -63,8 +63,8 @@ function coolingNeverRuns(climate: OutdoorClimate, room: Room): FitNote | null {
   const warmest = Math.max(...climate.temperature);
   const message =
     `${roomName(room)} is cooled to ${room.cooling} °C, but no month at ${climate.name} is warmer than ` +
-    `${formatQuantity(warmest, "temperature")} on average: in monthly means the cooling never runs. Short hot spells are not seen by ` +
-    "this method.";
+    `${formatQuantity(warmest, "temperature")} on average: in monthly means the cooling never runs. Monthly means do not show ` +
+    "short hot spells.";
   return { code: "cooling-never-runs", message };
 }
 

@@ -7,6 +7,12 @@ export function grams(amount: number): string {
   return formatQuantity(amount, "condensate");
 }
 
+/** The most water there is [kg/m²]: "at most 187 g/m²"; a smaller trace is "under 0.1 g/m²". */
+export function atMost(amount: number): string {
+  const text = grams(amount);
+  return text.startsWith("under") ? text : `at most ${text}`;
+}
+
 /** Words as they begin a sentence: "The store". */
 export function capital(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);

@@ -44,7 +44,7 @@ export function judge(findings: readonly FindingWithEffect[], verdict: VerdictWo
 const SUPPORTING: ReadonlySet<string> = new Set(["stays-dry", "forgives-gaps", "trace", "condensation-dries-out"]);
 
 const SOUND: Readonly<Record<VerdictWord, string>> = {
-  dry: "No water condenses inside it in any month of the year.",
-  "dries out": "A little water condenses inside it and dries out again within the year.",
-  "stays wet": "Only a trace of water stays in it, too little to matter in the life of the building.",
+  dry: "No condensation in any month.",
+  "dries out": "A little water condenses and is gone within the year.",
+  "stays wet": "Only a trace of water remains, too little to matter in the life of the building.",
 };

@@ -93,7 +93,7 @@ export const LAYER_WORDINGS: Wordings = {
   }),
   "thinner-than-made": ({ received, text }) => ({
     says: `thickness cannot be ${received}: ${text("name")} is at least ${text("least")} thick`,
-    expected: "the thickness of the layer, such as 140 mm",
+    expected: "the thickness of the layer, for example 140 mm",
     likelySlip: text("write") === "" ? null : "The figure may be in metres",
     write: text("write") === "" ? null : text("write"),
   }),

@@ -47,7 +47,7 @@ export function noteIdleAcceptances(accept: readonly string[], notes: NoteCollec
   accept.forEach((code, index) => {
     if (codes.includes(code)) return;
     const near = nearNames(code, codes);
-    const then = near.length > 0 ? `Is ${inSpeech(near, "or")} meant?` : "Take it out.";
-    notes.add("accepts-nothing", ["accept", index], `accept names ${code}, and this file has no such note. ${then}`);
+    const then = near.length > 0 ? `Perhaps you mean ${inSpeech(near, "or")}.` : "Remove it.";
+    notes.add("accepts-nothing", ["accept", index], `accept names ${code}, but this file has no such note. ${then}`);
   });
 }

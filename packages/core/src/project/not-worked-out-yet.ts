@@ -22,7 +22,7 @@ export function noteNotWorkedOutYet(context: Pick<ReadingContext, "file" | "note
       for (const [key, value] of Object.entries(here)) {
         const said = [key, `${key}: ${value}`].find((one) => NOT_WORKED_OUT_YET.has(one));
         if (said === undefined) visit(value, [...path, key]);
-        else context.note(WITHOUT_EFFECT, [...path, key], `${said} changes nothing: it is not worked out yet`);
+        else context.note(WITHOUT_EFFECT, [...path, key], `${said} has no effect yet`);
       }
     }
   };

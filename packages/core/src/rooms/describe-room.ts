@@ -19,7 +19,7 @@ export interface RoomDescription {
  * Source: none of its own; the rules name theirs.
  */
 export function describeRoom(room: Room, humidityMargin = 1): RoomDescription {
-  const cap = room.cooling === null ? "" : `; cooled, never over ${short(room.cooling)} °C`;
+  const cap = room.cooling === null ? "" : `; cooled to at most ${short(room.cooling)} °C`;
   return {
     temperatureRule: temperatureInWords(room) + cap,
     humidityRule:
@@ -40,7 +40,7 @@ function temperatureInWords(room: Room): string {
         room.humidity.kind === "by outdoor temperature"
           ? ", rising by up to 5 K as the outdoor mean goes from 10 °C to 20 °C"
           : "";
-      const whenWarmer = "; in a month warmer outdoors, as warm as outdoors";
+      const whenWarmer = "; in warmer months it follows outdoors";
       return `heated to ${short(rule.setPoint)} °C${rise}${someDays(rule)}${whenWarmer}`;
     }
     case "held": {
@@ -52,38 +52,36 @@ function temperatureInWords(room: Room): string {
     case "by outdoor temperature":
       return "20 °C, rising to 25 °C as the outdoor mean goes from 10 °C to 20 °C";
     case "unheated":
-      return "unheated: as warm as outdoors";
+      return "unheated: the temperature of outdoors";
   }
 }
 
 function someDays(rule: { daysPerWeek: number; otherwise: number | null }): string {
   if (rule.daysPerWeek === DAYS_PER_WEEK) return "";
   const days = `${short(rule.daysPerWeek)} ${rule.daysPerWeek === 1 ? "day" : "days"} a week`;
-  const otherwise = rule.otherwise === null ? "as warm as outdoors" : `no colder than ${short(rule.otherwise)} °C`;
+  const otherwise = rule.otherwise === null ? "the temperature of outdoors" : `at least ${short(rule.otherwise)} °C`;
   return (
-    ` on ${days}, otherwise ${otherwise}; the month has the mean of its days, ` +
-    `${short(rule.daysPerWeek)} in ${DAYS_PER_WEEK} heated, as if the walls warmed and cooled at once`
+    ` on ${days}, on other days ${otherwise}; each month has the mean of its days, ` +
+    `${short(rule.daysPerWeek)} in ${DAYS_PER_WEEK} heated, without heat stored in the walls`
   );
 }
 
 function whenCooled({ humidityWhenCooled }: Room): string {
-  return humidityWhenCooled === null
-    ? ""
-    : `; relative humidity ${percent(humidityWhenCooled)} % in months in which it is cooled`;
+  return humidityWhenCooled === null ? "" : `; relative humidity ${percent(humidityWhenCooled)} % in cooled months`;
 }
 
 function onOtherDays(room: Room): string {
   const rule = room.temperature;
   const someDaysOnly = rule.kind === "heated" && rule.daysPerWeek !== DAYS_PER_WEEK;
   return someDaysOnly && room.humidity.kind !== "as outdoors"
-    ? "; on days without heating the vapour of outdoors, and the month has the mean of its days"
+    ? "; on unheated days the vapour pressure of outdoors"
     : "";
 }
 
 function humidityInWords(rule: HumidityRule): string {
   switch (rule.kind) {
     case "class":
-      return `humidity class ${rule.class}: a vapour excess over outdoors, falling to nothing at 20 °C outdoors`;
+      return `humidity class ${rule.class}: in cold months damper than outdoors, from 20 °C outdoors the vapour pressure of outdoors`;
     case "months": {
       const [first] = rule.relativeHumidity;
       return rule.relativeHumidity.every((month) => month === first)
@@ -99,7 +97,7 @@ function humidityInWords(rule: HumidityRule): string {
       return `moisture balance: ${production} kg of water a day into ${short(rule.volume)} m³ with ${airChangesInWords(rule.airChanges)} an hour`;
     }
     case "as outdoors":
-      return "the vapour of outdoors";
+      return "the vapour pressure of outdoors";
   }
 }
 

@@ -20,19 +20,19 @@ export function runInWords(name: SensitivityName, year: YearInShort): string {
 }
 
 const OPENING: Readonly<Record<SensitivityName, string>> = {
-  "one in ten colder year": "In a year 2 K colder than usual, as one in ten is, it",
-  "one in ten warmer year": "In a year 2 K warmer than usual, as one in ten is, it",
-  "heated every day": "Heated on every day of the week it",
-  "unfavourable vapour resistance": "With the less favourable of the two tabulated vapour resistances it",
+  "one in ten colder year": "In a cold year (1 in 10) it",
+  "one in ten warmer year": "In a warm year (1 in 10) it",
+  "heated every day": "Heated every day it",
+  "unfavourable vapour resistance": "With the unfavourable vapour resistances it",
   "vapour layer ten times more open": "With the vapour layer ten times more open it",
-  "no vapour layer": "With no vapour layer it",
+  "no vapour layer": "Without the vapour layer it",
   "wetter room": "With a wetter room it",
 };
 
 function outcome({ verdict, peak, carriedOver }: YearInShort): string {
   if (verdict === "dry") return "stays dry";
   const amount = formatQuantity(peak, "condensate");
-  const most = amount.startsWith("under") ? amount : `${amount} at most`;
-  if (verdict === "dries out") return `takes up water and dries out again, ${most}`;
-  return `stays wet, ${most} in the first year and ${formatQuantity(carriedOver, "condensate")} left over`;
+  const most = amount.startsWith("under") ? `a trace, ${amount}` : `at most ${amount}`;
+  if (verdict === "dries out") return `dries out, ${most}`;
+  return `stays wet, ${most} in the first year, and ${formatQuantity(carriedOver, "condensate")} remains`;
 }

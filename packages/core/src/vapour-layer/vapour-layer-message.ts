@@ -16,9 +16,9 @@ export function vapourLayerMessage(
   buildUp: Pick<BuildUp, "room" | "faces">,
 ): string {
   if (result.warmSide === "neither")
-    return "Nothing drives vapour through this build-up: both sides have the same vapour pressure all year.";
+    return "Nothing drives vapour through this build-up: the vapour pressure is the same on both sides all year.";
   const side = sideInWords(result.warmSide, buildUp);
-  if (name === null) return `There is no vapour layer. Over the year vapour is pushed from ${side}, the warm side.`;
+  if (name === null) return `There is no vapour layer. Over the year vapour comes from ${side}, the warm side.`;
   const sd = `sd ${formatQuantity(result.sd!, "sd")}`;
   if (result.onWarmSide === false) {
     return `There is no vapour layer on the warm side (${side}). The only tight layer, ${name} (${sd}), lies on the cold side.`;
@@ -28,10 +28,10 @@ export function vapourLayerMessage(
   const beside =
     skin === null
       ? ""
-      : ` On the cold side ${skin.name} (sd ${formatQuantity(skin.sd, "sd")}) is tighter still${isOuter ? ": a tight outer skin" : ""}.`;
+      : ` On the cold side ${skin.name} (sd ${formatQuantity(skin.sd, "sd")}) is even tighter${isOuter ? ": a tight outer skin" : ""}.`;
   const months = result.monthsOnWarmSide!;
   const always = months === 12 ? "in every month" : `in ${months} of 12 months`;
-  return `The vapour layer is ${name} (${sd}). It lies on the warm side (${side}) over the year, and ${always}.${beside}`;
+  return `The vapour layer is ${name} (${sd}). It is on the warm side (${side}) over the year, and ${always}.${beside}`;
 }
 
 /** A side in words for a sentence: "the room", "the damp room", "outdoors", "the ground". */

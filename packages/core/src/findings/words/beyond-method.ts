@@ -17,27 +17,27 @@ export const BEYOND_WORDINGS: Wordings<keyof BeyondFindings> = {
     source: "ISO 6946:2017 clause 6.7.2.1 (from memory)",
   }),
   "rain-wetted-masonry": () => ({
-    says: "Driving rain wets the outer leaf and insulation lies behind it: the monthly method knows no rain, and less heat reaches the leaf to dry it.",
+    says: "Driving rain wets the outer leaf, and the insulation behind it leaves less heat to dry it: the monthly method has no rain.",
     advice: TRANSIENT,
     source: "ISO 13788:2012 clause 1 (from memory)",
   }),
   "sun-driven-moisture": () => ({
-    says: "Sun on a rain-wet outer leaf pushes its moisture inwards, into a cooled building: the monthly method knows neither sun nor rain.",
+    says: "Sun on a rain-wet outer leaf drives its moisture inwards, into a cooled building: the monthly method has neither sun nor rain.",
     advice: TRANSIENT,
     source: "common practice",
   }),
   "unheated-metal-skin": () => ({
-    says: "A thin metal skin over an unheated room falls below the air's own temperature on clear nights and drips, whatever the monthly means say.",
-    advice: "Ask for advice on an absorbent lining or ventilation; no monthly sum answers it.",
+    says: "On clear nights a thin metal skin over an unheated room gets colder than the air and drips, whatever the monthly means say.",
+    advice: "Ask for advice on an absorbent lining or ventilation.",
     source: "common practice",
   }),
   "ground-feeds-water": () => ({
-    says: "The floor lies on the ground without a membrane: the ground feeds it water, liquid as well as vapour.",
-    advice: "Ask for a damp-proof membrane first; then the floor can be worked out.",
+    says: "The floor lies on the ground without a membrane: the ground feeds it water and vapour.",
+    advice: "Add a damp-proof membrane; then the floor can be assessed.",
     source: "common practice",
   }),
   "bursts-of-steam": ({ figures }) => ({
-    says: `${capital(touchedRoom(figures))} has short hot bursts of steam: a month's mean says nothing of them.`,
+    says: `${capital(touchedRoom(figures))} has short hot bursts of steam, which monthly means do not show.`,
     advice: TRANSIENT_FOR_WET_ROOMS,
     source: "ISO 13788:2012 clause 1 (from memory)",
   }),
@@ -47,7 +47,7 @@ export const BEYOND_WORDINGS: Wordings<keyof BeyondFindings> = {
     const margin = humidityMargin === 1 ? "" : ` with the project's margin of ${humidityMargin}`;
     return {
       says: hasPool
-        ? `${capital(name)} holds a pool: it is wetter than the humidity classes reach.`
+        ? `${capital(name)} has a pool: it is wetter than any humidity class.`
         : `In the coldest month ${name} holds ${formatQuantity(excess, "vapour pressure")} more vapour than outdoors; class 5, the wettest, has ${formatQuantity(classFive, "vapour pressure")}${margin}.`,
       advice: TRANSIENT_FOR_WET_ROOMS,
       source: "ISO 13788:2012 Annex A (from memory)",

@@ -14,8 +14,8 @@ export const CHECK_WORDINGS: Wordings<Codes & keyof CheckFindings> = {
     advice:
       severity === "note"
         ? null
-        : "Close the gap for air on the room side: tape, sealant, a batten over the edge of the sheet, sealed boxes and pipes.",
-    source: "orifice flow with a factor of 0.6; outward all the time, all the air cools to the plane: an upper bound",
+        : "Close the gap on the room side: tape, sealant, a batten over the edge of the sheet, sealed boxes and pipes.",
+    source: "orifice flow with a factor of 0.6, outwards all the time, all air cooling to the plane: an upper bound",
   }),
   "gaps-in-vapour-layer": ({ figures }, buildUp) => ({
     ...gapsInWords(figures, buildUp),
@@ -25,10 +25,8 @@ export const CHECK_WORDINGS: Wordings<Codes & keyof CheckFindings> = {
   }),
   "two-season-check": ({ figures }) => ({
     says: `Two-season check: ${outcome(figures)}`,
-    more: ["It is a second method and leaves the monthly verdict as it is."],
-    advice: figures.applies
-      ? null
-      : "Take the next step of the standard itself, or an assessment over time to EN 15026.",
+    more: ["It is a second method and does not change the monthly verdict."],
+    advice: figures.applies ? null : "Follow the standard itself, or ask for a transient assessment to EN 15026.",
     source: `${figures.edition}, Rsi ${figures.surfaceResistanceInside} m²·K/W`,
   }),
   "variable-resistance": ({ figures }, { layers }) => {
@@ -36,16 +34,16 @@ export const CHECK_WORDINGS: Wordings<Codes & keyof CheckFindings> = {
     const names = joined([...new Set(figures.layers.map((layer) => layers[layer]!.name))]);
     const amount = peakMonth === null ? "" : `, at most ${grams(peak)} at the end of ${peakMonth}`;
     return {
-      says: `With the vapour resistance of ${names || "no layer"} by the humidity in it: ${verdict}${amount}.`,
+      says: `With a vapour resistance of ${names || "no layer"} that follows its humidity: ${verdict}${amount}.`,
       more: [
-        `With the dry values, which rule: ${dryVerdict}.`,
+        `With the dry values, which count: ${dryVerdict}.`,
         converged
-          ? `It settled in at most ${rounds} rounds a month, to ${tolerance} of each value.`
-          : `It did not settle within ${rounds} rounds in every month (${tolerance} of each value was asked for): take it as no answer.`,
+          ? `The solution settled in at most ${rounds} rounds a month (tolerance ${tolerance}).`
+          : `The solution did not settle within ${rounds} rounds in every month (tolerance ${tolerance}). Not a valid result.`,
       ],
       advice:
         verdict !== dryVerdict && converged
-          ? "The answer hangs on how these layers change with humidity: ask the maker for the table of sd by relative humidity."
+          ? "The answer depends on how these layers change with humidity: ask the maker for sd by relative humidity."
           : null,
       source: "resistance by each layer's mean relative humidity (this project's rule)",
     };
@@ -54,9 +52,9 @@ export const CHECK_WORDINGS: Wordings<Codes & keyof CheckFindings> = {
 
 function outcome(check: TwoSeasonData): string {
   const { applies, passes, condensate, limit, summerCapacity } = check;
-  if (!applies) return `it gives no answer here; ${reasonInWords(check)}.`;
+  if (!applies) return `not applicable; ${reasonInWords(check)}.`;
   const plane = planeInWords(check);
-  if (plane === null) return "passed, nothing condenses in the winter.";
-  const amounts = `${grams(condensate)} condense in the winter ${plane}, the limit there is ${grams(limit)}, and ${grams(summerCapacity)} could dry in the summer`;
+  if (plane === null) return "passed, no condensation in winter.";
+  const amounts = `${grams(condensate)} condenses in winter ${plane} (limit ${grams(limit)}), and ${grams(summerCapacity)} can evaporate in summer`;
   return `${passes ? "passed" : "not passed"}: ${amounts}.`;
 }

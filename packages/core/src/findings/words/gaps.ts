@@ -1,7 +1,7 @@
 import { yearInWords } from "../../further-checks/figures.ts";
-import { sectionName } from "../../heat/paths.ts";
 import { formatQuantity } from "../../quantities/format-quantity.ts";
 import type { GapsData } from "../../result/types.ts";
+import { sectionInWords } from "./places.ts";
 import type { Named, Said } from "./wording.ts";
 
 /**
@@ -19,7 +19,7 @@ export function gapsInWords(gaps: GapsData, { layers }: Named): Pick<Said, "says
   const yearOfWhole = yearInWords(whole!.verdict, whole!.peak);
   if (kind === "usual") {
     return {
-      says: `No gaps are stated, so the vapour layer counts as whole: ${yearOfWhole}.`,
+      says: `No gaps are stated, so the vapour layer counts as unbroken: ${yearOfWhole}.`,
       more: [
         `As an example, with ${formatQuantity(share, "share")} of ${name} missing its sd of ${formatQuantity(sdWhole, "sd")} would count as ${formatQuantity(sdEffective, "sd")}: ${year}.`,
       ],
@@ -32,20 +32,20 @@ export function gapsInWords(gaps: GapsData, { layers }: Named): Pick<Said, "says
         : ` (holes of ${formatQuantity(holes.diameter, "width of a gap")}, ${formatQuantity(holes.perArea, "fasteners per area")})`
       : ` (laps of ${formatQuantity(laps.width, "width of a gap")} every ${formatQuantity(laps.spacing, "length")})`;
   return {
-    says: `${formatQuantity(share, "share")}${byForm} of ${name} is missing, as stated: its sd of ${formatQuantity(sdWhole, "sd")} counts as ${formatQuantity(sdEffective, "sd")}, and that rules the verdict, ${year}.`,
+    says: `${formatQuantity(share, "share")}${byForm} of ${name} is missing, as stated: its sd of ${formatQuantity(sdWhole, "sd")} counts as ${formatQuantity(sdEffective, "sd")}, with the verdict ${year}.`,
     more: [`Without gaps: ${yearOfWhole}.`],
   };
 }
 
 function framedPartInWords({ framedPart }: GapsData, name: string, year: string): Pick<Said, "says" | "more"> {
-  const section = sectionName(framedPart!.section);
+  const section = sectionInWords(framedPart!.section);
   if (framedPart!.stops) {
     return {
-      says: `${name} stops at the framing: ${section} there is no vapour layer, and that is how it was worked out: ${year}.`,
+      says: `${name} stops at the framing, so there is no vapour layer ${section}: ${year}.`,
     };
   }
   return {
-    says: `${name} runs across the framing and was worked out so.`,
-    more: [`If it stopped there, ${section} would come out as: ${year}.`],
+    says: `${name} runs across the framing.`,
+    more: [`If it stopped there, the result ${section} would be: ${year}.`],
   };
 }

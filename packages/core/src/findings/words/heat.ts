@@ -7,33 +7,33 @@ type Codes = Exclude<keyof HeatFindings, `${string}roof${string}` | "insulation-
 
 /** Findings of the heat figures. */
 export const HEAT_WORDINGS: Wordings<Codes> = {
-  "target-met": ({ figures }) => ({ ...againstTarget(figures, "met"), source: "compared at two decimals" }),
+  "target-met": ({ figures }) => ({ ...againstTarget(figures, "meets"), source: "compared at two decimals" }),
   "target-missed": ({ figures }) => ({
-    ...againstTarget(figures, "missed"),
+    ...againstTarget(figures, "misses"),
     advice: "More insulation, insulation across the framing, or less framing.",
     source: "compared at two decimals",
   }),
   "limits-far-apart": ({ figures: { limitsRatio, possibleError } }) => ({
-    says: `The upper limit of the resistance is ${formatNumber(limitsRatio, 2)} times the lower one: over 1.5 the combined method passes its own bound.`,
+    says: `The upper limit of the resistance is ${formatNumber(limitsRatio, 2)} times the lower one, and over 1.5 the combined method passes its own bound.`,
     more: [`The U-value may be ${formatQuantity(possibleError, "share")} off.`],
-    advice: "Ask for a detailed calculation to ISO 10211 where the U-value decides.",
+    advice: "Ask for a detailed calculation to ISO 10211 if the U-value matters.",
     source: "ISO 6946:2017 clause 6.7.2.1 (from memory)",
   }),
   "foil-without-air": ({ figures: { layers } }, buildUp) => ({
-    says: `The foil of ${namesOf(layers, buildUp)} has no still air in front of it: it does nothing for heat.`,
-    more: ["As a vapour layer it counts all the same."],
-    advice: "A closed air layer of 20 mm or so in front of a bright foil adds resistance.",
+    says: `The foil of ${namesOf(layers, buildUp)} has no still air in front of it, so it does nothing for heat.`,
+    more: ["It still counts as a vapour layer."],
+    advice: "A closed air layer of about 20 mm in front of a bright foil adds resistance.",
     source: "common practice",
   }),
   "insulation-beyond-ventilation": ({ figures: { layers, isAll } }, buildUp) => ({
-    says: `${namesOf(layers, buildUp)} lies outside a well-ventilated air layer: outdoor air passes on its warm side and it counts for nothing.`,
+    says: `${namesOf(layers, buildUp)} lies outside a well-ventilated air layer: outdoor air reaches its warm side, so it does not count.`,
     advice: isAll
-      ? "Layers run from the room outwards: if these are written from outside, turn the list round. Otherwise put the insulation on the room side of the ventilated air, or close that air."
+      ? "Layers run from the room outwards: if these are written from outside, reverse the list. Otherwise put the insulation on the room side of the ventilated air, or close that air."
       : "Put the insulation on the room side of the ventilated air, or close that air.",
     source: "ISO 6946:2017 clause 6.9.4 (from memory)",
   }),
   "openings-not-told": ({ figures: { layer } }, buildUp) => ({
-    says: `The openings of ${namesOf([layer], buildUp)} are not told: it is counted as well ventilated, which is the lower resistance.`,
+    says: `The openings of ${namesOf([layer], buildUp)} are not given: it counts as well ventilated, which is the lower resistance.`,
     advice: "Give its `ventilation area`.",
     source: "ISO 6946:2017 clause 6.9.3 (from memory)",
   }),
@@ -43,10 +43,10 @@ function namesOf(indices: readonly number[], { layers }: Named): string {
   return joined(indices.map((index) => layers[index]!.name));
 }
 
-function againstTarget(figures: TargetFigures, outcome: "met" | "missed"): { says: string; more: string[] } {
+function againstTarget(figures: TargetFigures, outcome: "meets" | "misses"): { says: string; more: string[] } {
   const { transmittance, target, clearTransmittance } = figures;
   return {
-    says: `With framing and corrections the U-value is ${formatQuantity(transmittance, "transmittance")}; the target is ${formatQuantity(target, "transmittance")}: ${outcome}.`,
+    says: `The U-value, with framing and corrections, is ${formatQuantity(transmittance, "transmittance")} and ${outcome} its target of ${formatQuantity(target, "transmittance")}.`,
     more: [`Without framing it would be ${formatQuantity(clearTransmittance, "transmittance")}.`],
   };
 }

@@ -20,18 +20,18 @@ export function leakInWords({
 }: Omit<LeakData, "months">): Pick<Said, "says" | "more"> {
   if (!(total > 0)) {
     return {
-      says: "Air through the stated gap leaves no water: the cold face of the insulation is never below the dew point of the room.",
+      says: "The stated gap leaves no water: the cold face of the insulation is never below the dew point of the room.",
     };
   }
   const litres = total >= 1 ? `, ${formatNumber(total, 1)} litres` : "";
   const says =
-    `Through the stated gap ${airInWords(airVolume * LITRES_PER_CUBIC_METRE)} of room air would pass each square metre in the wet season ` +
-    `and leave up to ${formatQuantity(total, "condensate")} of water${litres}, ${placeByMaterials(place)}.`;
+    `In the wet season the stated gap lets ${airInWords(airVolume * LITRES_PER_CUBIC_METRE)} of room air through each square metre ` +
+    `and leaves up to ${formatQuantity(total, "condensate")} of water${litres}, ${placeByMaterials(place)}.`;
   return { says, more: [besideDiffusion(total, diffusion)] };
 }
 
 function besideDiffusion(total: number, diffusion: number): string {
-  if (!(diffusion > 0)) return "Diffusion leaves none: what counts here is that the build-up is airtight.";
+  if (!(diffusion > 0)) return "Diffusion leaves none: airtightness decides.";
   const ratio = total / diffusion;
   const compared = `Diffusion leaves ${formatQuantity(diffusion, "condensate")}`;
   return ratio >= 1

@@ -1,5 +1,5 @@
-import { sectionName } from "../../heat/paths.ts";
 import type { PartOfLayer, Place, SectionId } from "../../result/types.ts";
+import { joined } from "../figures-in-words.ts";
 import type { Named } from "./wording.ts";
 
 /**
@@ -32,9 +32,21 @@ export function placeByLayers({ extent, inner, outer }: Place, { layers }: Named
   return `inside ${name(inner)}`;
 }
 
-/** A way through, in brackets behind what it is about; nothing where there is one way only. */
-export function sectionInBrackets(section: SectionId): string {
-  return section.kind === "whole" ? "" : ` (${sectionName(section)})`;
+/**
+ * A heat-flow path in words that follow what is there.
+ *
+ * @param section - which path
+ * @returns such as "between the framing", "at the studs"; "in the whole build-up" where there is one path only
+ * @example sectionInWords({ kind: "through framing", through: ["studs"] }) // "at the studs"
+ */
+export function sectionInWords({ kind, through }: SectionId): string {
+  if (kind === "whole") return "in the whole build-up";
+  return kind === "through framing" ? `at the ${joined(through)}` : "between the framing";
+}
+
+/** The same in brackets, with a space before it; nothing where there is one path only. */
+export function sectionPhrase(section: SectionId): string {
+  return section.kind === "whole" ? "" : ` (${sectionInWords(section)})`;
 }
 
 function isSamePart(one: PartOfLayer, other: PartOfLayer): boolean {

@@ -7,7 +7,7 @@ type Codes = "cold-flat-roof-ventilated" | "cold-flat-roof-unventilated" | "insu
 /** Findings of flat roofs. */
 export const ROOF_WORDINGS: Wordings<Codes> = {
   "cold-flat-roof-ventilated": ({ figures: { height } }) => ({
-    says: `A cold flat roof with ${formatQuantity(height, "thickness")} of ventilated air above the insulation, open at both ends: it rests on that air moving.`,
+    says: `This cold flat roof relies on air moving through the ${formatQuantity(height, "thickness")} above its insulation, which is open at both ends.`,
     advice:
       "Keep the height clear over its whole length, the openings free at both ends, and close every gap in the ceiling: room air must not get in.",
     source: "common practice",
@@ -17,10 +17,10 @@ export const ROOF_WORDINGS: Wordings<Codes> = {
     return {
       says: `A cold flat roof (insulation below the deck) ${faultInWords(figures)}.`,
       more: [
-        `${asks ? "Without 50 mm of air that is open at both ends guidance refuses it" : "Guidance refuses that"} however dry it calculates: the ceiling is never tight enough, and nothing carries the vapour away.`,
+        `${asks ? "Guidance rejects it without 50 mm of air open at both ends" : "Guidance rejects this"}, even where no condensation is predicted: no ceiling is tight enough, and nothing carries the vapour away.`,
       ],
       advice: asks
-        ? "Say in the file what is open (`open: both ends`, `ventilation area`), or put the insulation above the deck."
+        ? "Say in the file where air gets in (`open: both ends`, `ventilation area`), or put the insulation above the deck."
         : "Put the insulation above the deck (a warm roof), or give it 50 mm of ventilated height with a continuous 25 mm opening at both ends.",
       source: "common practice (BS 5250:2021, from memory)",
     };
@@ -31,7 +31,7 @@ export const ROOF_WORDINGS: Wordings<Codes> = {
       says: `${formatQuantity(shareBelow, "share")} of the roof's resistance lies below the deck.`,
       more: [
         "Up to a third is common practice: it keeps the deck and the vapour layer warm.",
-        isUsual ? "" : "Here the deck is too cold for that.",
+        isUsual ? "" : "Here the deck is too cold.",
       ],
       advice: isUsual ? null : "Move insulation from below to above the deck.",
       source: "common practice",
@@ -44,20 +44,20 @@ function faultInWords(figures: HeatFindings["cold-flat-roof-unventilated"]): str
     case "no air":
       return "has no ventilated air above its insulation";
     case "low":
-      return `has only ${formatQuantity(figures.height, "thickness")} of air above its insulation; 50 mm is needed`;
+      return `has only ${formatQuantity(figures.height, "thickness")} of air above its insulation and needs 50 mm`;
     case "closed":
       return "has air above its insulation that is closed";
     case "one end":
       return "has air above its insulation that is open at one end only";
     case "small openings":
       return (
-        `has openings of ${squareMillimetres(figures.openings!)} mm² per square metre of roof; ` +
-        `a continuous 25 mm at both ends, or its equal of ${squareMillimetres(figures.openingsNeeded)} mm², is needed`
+        `has openings of ${squareMillimetres(figures.openings!)} mm² per square metre of roof; it needs ` +
+        `a continuous 25 mm at both ends, or ${squareMillimetres(figures.openingsNeeded)} mm²`
       );
     case "slight":
       return "has only slightly ventilated air above its insulation";
     case "openings not told":
-      return "is said to be ventilated, but not where it is open";
+      return "is ventilated, but the file does not say where air gets in";
   }
 }
 

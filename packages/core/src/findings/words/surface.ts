@@ -1,5 +1,4 @@
 import { pieceInWords } from "../../further-checks/wood/wood-moisture.ts";
-import { sectionName } from "../../heat/paths.ts";
 import { formatNumber, formatQuantity } from "../../quantities/format-quantity.ts";
 import type {
   FaceCondensation,
@@ -12,7 +11,7 @@ import type {
 } from "../../result/types.ts";
 import { roomInWords } from "../../rooms/room-in-words.ts";
 import { capital, joined, monthsInWords } from "../figures-in-words.ts";
-import { placeByMaterials, sectionInBrackets } from "./places.ts";
+import { placeByMaterials, sectionPhrase } from "./places.ts";
 import type { Named, Said, Wordings } from "./wording.ts";
 
 const SURFACE = "ISO 13788:2012 clause 5 (from memory)";
@@ -29,15 +28,15 @@ export const SURFACE_WORDINGS: Wordings<keyof SurfaceFindings> = {
   "surface-condensation": ({ figures }) => drops(figures, OWN_FACE),
   "surface-condensation-other-face": ({ figures }, buildUp) => drops(figures, otherFace(buildUp)),
   "junction-mould": ({ figures: { name, factor, workedOut, required, month } }) => ({
-    says: `The junction "${name}" has a temperature factor of ${figure(factor)}; ${month} asks for ${figure(required)}.`,
+    says: `The junction "${name}" has a temperature factor of ${figure(factor)}; ${month} requires ${figure(required)}.`,
     advice: "Insulate the junction, or keep the room drier.",
-    source: `ISO 13788:2012 clause 5 with a factor ${workedOut ? "worked out in the plane to ISO 10211:2017" : "as stated"} (from memory)`,
+    source: `ISO 13788:2012 clause 5, with ${workedOut ? "a factor calculated in the plane to ISO 10211:2017" : "the stated factor"}`,
   }),
   "mould-at-interface": ({ figures, severity }, buildUp) => ({
     says:
-      `Mould can grow ${placeByMaterials(figures.place)}${sectionInBrackets(figures.section)}, on ${figures.food}: in ${monthsInWords(figures.months)} the air there is more humid than mould needs, at most ` +
+      `Mould can grow on ${figures.food} ${placeByMaterials(figures.place)}${sectionPhrase(figures.section)}: in ${monthsInWords(figures.months)} the air there exceeds the growth limit, at most ` +
       `${humidity(figures.relativeHumidity)} in ${figures.month} (limit ${humidity(figures.limit)} at ${formatQuantity(figures.temperature, "temperature")}, outdoors ${humidity(figures.outdoors)}).`,
-    more: [figures.places > 1 ? `It is one of ${figures.places} such places, the one that is humid longest.` : ""],
+    more: [figures.places > 1 ? `Of ${figures.places} such places it is humid longest.` : ""],
     advice: severity === "note" ? null : drierOrWarmer(figures, buildUp),
     source: "growth limit of Hukka and Viitanen 1999 (from memory), above outdoor humidity (this project's rule)",
   }),
@@ -45,12 +44,9 @@ export const SURFACE_WORDINGS: Wordings<keyof SurfaceFindings> = {
     const { piece, section, moisture, limit, months, monthsWithOutdoors, others } = figures;
     const name = (wood: PieceOfWood): string => pieceInWords(wood, buildUp.layers);
     const counted = months.length > 0 ? months : monthsWithOutdoors;
-    const over = `${name(piece)}${sectionInBrackets(section)} would come to ${formatQuantity(moisture, "moisture content")} moisture, over ${formatQuantity(limit, "moisture content")} in ${countOfMonths(counted)}`;
+    const over = `${name(piece)}${sectionPhrase(section)} reaches ${formatQuantity(moisture, "moisture content")} moisture at equilibrium, over ${formatQuantity(limit, "moisture content")} in ${countOfMonths(counted)}`;
     return {
-      says:
-        months.length > 0
-          ? `${over}, if the air at its face stayed so for ever: an equilibrium, which overstates short wet spells.`
-          : `${over}: no more than the air outdoors does to any wood at that time of year.`,
+      says: months.length > 0 ? `${over}.` : `${over}: no more than outdoor air alone would cause.`,
       more: [months.length > 0 && others.length > 0 ? `Also over it: ${joined(others.map(name))}.` : ""],
       advice:
         severity === "note"
@@ -76,8 +72,8 @@ function otherFace({ faces }: Named): FaceInWords {
 function needsDrierAir({ required, month }: FaceNeedsDrierAir, { room }: FaceInWords, surface: string): Said {
   return {
     says: `In ${month} ${room} is so damp that no construction keeps ${surface} below 80 % (the required temperature factor is ${figure(required)}, over 1).`,
-    more: ["That is a matter of ventilation, not of insulation."],
-    advice: "Make less vapour or change more air; wipeable, tiled or mineral surfaces stand more.",
+    more: ["Ventilation is the answer, not insulation."],
+    advice: "Make less vapour or ventilate more. Tiled, mineral or wipeable surfaces tolerate more damp.",
     source: SURFACE,
   };
 }
@@ -86,29 +82,29 @@ function mould({ factor, section, combined, required, month }: FaceMould, { name
   const source = "ISO 13788:2012 clause 5, critical surface humidity 80 % (from memory)";
   if (combined < required) {
     return {
-      says: `Mould can grow on ${name}: its temperature factor is ${figure(factor)} (${where(section)}), ${month} asks for ${figure(required)}.`,
-      advice: `Insulate more, or keep ${room} drier: less vapour made, more air changed.`,
+      says: `Mould can grow on ${name}: its temperature factor is ${figure(factor)}${where(section)}, and ${month} requires ${figure(required)}.`,
+      advice: `Insulate more, or keep ${room} drier: make less vapour, ventilate more.`,
       source,
     };
   }
   return {
-    says: `${capital(name)} ${where(section)} falls short of what keeps mould away: temperature factor ${figure(factor)}, ${month} asks for ${figure(required)}.`,
-    more: [`The surface as a whole meets it with ${figure(combined)}.`],
-    advice: "A layer of insulation across the framing closes the gap; so does a drier room.",
+    says: `${capital(name)}${where(section)} is too cold to keep mould away: its temperature factor is ${figure(factor)}, and ${month} requires ${figure(required)}.`,
+    more: [`The surface as a whole has ${figure(combined)} and meets it.`],
+    advice: "Insulate across the framing, or keep the room drier.",
     source,
   };
 }
 
 function drops({ factor, section, required, months }: FaceCondensation, { name, room }: FaceInWords): Said {
   return {
-    says: `Drops form on ${name} (${where(section)}) in ${months.join(", ")}: temperature factor ${figure(factor)}, ${figure(required)} is needed.`,
+    says: `Drops form on ${name}${where(section)} in ${joined(months)}: its temperature factor is ${figure(factor)} and must be ${figure(required)}.`,
     advice: `Insulate more, or keep ${room} drier.`,
     source: SURFACE,
   };
 }
 
 function where(section: SectionId | null): string {
-  return section === null ? "combined" : sectionName(section);
+  return section === null ? "" : sectionPhrase(section);
 }
 
 function humidity(value: number): string {
@@ -122,11 +118,11 @@ function figure(factor: number): string {
 /** What keeps a place inside drier or warmer, by the side that the vapour comes from. */
 function drierOrWarmer({ warmSide }: SurfaceFindings["mould-at-interface"], { faces }: Named): string {
   if (faces === "void") {
-    return "Cover the bare ground of the void, keep its openings clear, and insulate below that place so that it stays warmer.";
+    return "Cover the bare ground of the void, keep its openings clear, and insulate below that place to keep it warmer.";
   }
   return warmSide === "inside"
-    ? "Let less vapour reach that place (a tighter vapour layer on its room side) or more leave it (more open layers outside it), or insulate outside it so that it stays warmer."
-    : "Let less vapour reach that place from the far side, or more leave it towards the room: nothing tight on its room side.";
+    ? "Use a tighter vapour layer on its room side, more open layers outside it, or insulation outside it to keep it warmer."
+    : "Hold vapour back on its outer side, and keep its room side open to vapour.";
 }
 
 function countOfMonths(months: readonly MonthName[]): string {

@@ -1,7 +1,7 @@
 import { formatQuantity } from "../../quantities/format-quantity.ts";
 import type { VapourLayerFindings } from "../../result/types.ts";
 import { DROPS_GATHER } from "../amount-limits.ts";
-import { grams, joined, yearsInWords } from "../figures-in-words.ts";
+import { capital, grams, joined, yearsInWords } from "../figures-in-words.ts";
 import type { Named, Wordings } from "./wording.ts";
 
 type Codes = "tight-outer-skin" | "two-tight-layers" | "tight-sheet-under-floor";
@@ -10,14 +10,14 @@ type SkinFigures = VapourLayerFindings["tight-outer-skin"];
 /** Findings of tight layers that are not the vapour layer. */
 export const TIGHT_LAYER_WORDINGS: Wordings<Codes> = {
   "tight-outer-skin": ({ figures }) => ({
-    says: `A tight outer skin, ${figures.name} (sd ${formatQuantity(figures.sd, "sd")}), lets nothing leave outwards.`,
+    says: `The tight outer skin, ${figures.name} (sd ${formatQuantity(figures.sd, "sd")}), lets no vapour leave outwards.`,
     more: [dryingInwards(figures)],
     advice: adviceAtSkin(figures),
     source: "common practice",
   }),
   "two-tight-layers": ({ figures: { inner, outer, between, neverDries } }, buildUp) => ({
-    says: `Between two tight layers, ${namesOf(inner, buildUp)} and ${namesOf(outer, buildUp)}, lies ${namesOf(between, buildUp)}, which can hold water: what gets in can hardly leave.`,
-    more: [neverDries ? "The water that is built in does not dry within a year." : ""],
+    says: `${capital(namesOf(between, buildUp))}, which can hold water, lies between two tight layers, ${namesOf(inner, buildUp)} and ${namesOf(outer, buildUp)}: water that gets in can hardly leave.`,
+    more: [neverDries ? "Construction moisture does not dry within a year." : ""],
     advice:
       "Close it only when the timber is dry (under 20 %), and make one of the two layers more open where that is allowed.",
     source: "common practice; ISO 13788:2012 clause 7 for the trapped water (from memory)",
@@ -26,9 +26,9 @@ export const TIGHT_LAYER_WORDINGS: Wordings<Codes> = {
     const where = buildUp.element === "floor" ? "under the floor" : "outside the wall";
     return {
       says: `A tight sheet, ${namesOf([layer], buildUp)}, lies ${where} with ${namesOf(above.slice(-MOST_NAMED), buildUp)} on its room side.`,
-      more: ["Leaks, spills and wet timber cannot dry through it, even where vapour alone leaves only a trace."],
+      more: ["Leaks, spills and wet timber cannot dry through it."],
       advice:
-        "Use a breather membrane there. A damp-proof, gas or radon membrane against the ground is another matter: name its `purpose` in the file.",
+        "Use a breather membrane there. For a damp-proof, gas or radon membrane against the ground, name its `purpose` in the file.",
       source: "common practice",
     };
   },
@@ -42,10 +42,10 @@ function namesOf(indices: readonly number[], { layers }: Named): string {
 }
 
 function dryingInwards({ level, amount, growthPerYear, yearsToGather }: SkinFigures): string {
-  if (level === "none") return "Vapour alone brings no water to it.";
+  if (level === "none") return "Diffusion brings no water to it.";
   if (growthPerYear === null) return "What gathers there dries inwards within the year.";
-  if (yearsToGather === null) return "Drying inwards is not enough: it stays at a level and never dries.";
-  const until = amount < DROPS_GATHER ? `, ${yearsInWords(yearsToGather)} until that makes 200 g/m²` : "";
+  if (yearsToGather === null) return "Drying inwards is not enough: the water settles at a level and never dries.";
+  const until = amount < DROPS_GATHER ? `, 200 g/m² in ${yearsInWords(yearsToGather)}` : "";
   const how = level === "stays" ? "Drying inwards is not enough" : "Nearly all of it dries inwards";
   return `${how}: ${grams(growthPerYear)} more each year${until}.`;
 }

@@ -1,10 +1,9 @@
 import { MONTHS_PER_YEAR } from "../../constants.ts";
-import { sectionName } from "../../heat/paths.ts";
 import { formatQuantity } from "../../quantities/format-quantity.ts";
 import type { DryingChange, TrappedWaterData } from "../../result/types.ts";
 import { MOST_YEARS_OF_DRYING } from "../../year/trapped-water.ts";
 import { grams } from "../figures-in-words.ts";
-import { placeByMaterials } from "./places.ts";
+import { placeByMaterials, sectionInWords } from "./places.ts";
 import type { Named, Wordings } from "./wording.ts";
 
 const DAYS_PER_YEAR = 365;
@@ -17,7 +16,7 @@ export const TRAPPED_WATER_WORDINGS: Wordings<"trapped-water"> = {
     const { name } = buildUp.layers[figures.layer]!;
     if (!figures.isCounted) {
       return {
-        says: `${name} lies at or outside a well-ventilated layer: water in it dries to moving air and was not worked out.`,
+        says: `${name} lies at or outside a well-ventilated layer: water in it dries to moving air and is not calculated.`,
         source: "ISO 6946:2017 clause 6.9.4: layers outside a well-ventilated one do not count (from memory)",
       };
     }
@@ -50,17 +49,17 @@ export function dryingChangeInWords(by: DryingChange, { layers }: Pick<Named, "l
     case "vapour layer more open":
       return `with the vapour layer ten times more open (${by.layers.map(name).join(" with ")})`;
     case "breather membrane":
-      return `with a breather membrane of sd ${formatQuantity(by.sd, "sd")} in the place of ${name(by.layer)}`;
+      return `with a breather membrane of sd ${formatQuantity(by.sd, "sd")} instead of ${name(by.layer)}`;
     case "open wood fibre board":
-      return `with an open wood fibre board in the place of ${name(by.layer)}`;
+      return `with an open wood fibre board instead of ${name(by.layer)}`;
   }
 }
 
 function opening({ sectionId, amount, startMonth, daysToDry }: Water, name: string): string {
   const start = `${grams(amount)} of water ${whereItIs(sectionId, name)} at the beginning of ${startMonth}`;
-  if (daysToDry === null) return `${start} are not gone within ${MOST_YEARS_OF_DRYING} years.`;
-  if (daysToDry === 0) return `${start}: nothing that has to dry.`;
-  return `${start} are gone after ${Math.ceil(daysToDry)} days${inMonths(daysToDry)}.`;
+  if (daysToDry === null) return `${start} is not gone within ${MOST_YEARS_OF_DRYING} years.`;
+  if (daysToDry === 0) return `${start}: nothing needs to dry.`;
+  return `${start} is gone after ${Math.ceil(daysToDry)} days${inMonths(daysToDry)}.`;
 }
 
 /** In a layer between framing, or in the framing that runs through it. */
@@ -68,7 +67,7 @@ function whereItIs(section: Water["sectionId"], name: string): string {
   if (section.kind === "whole") return `in ${name}`;
   return section.kind === "through framing"
     ? `in the ${framings(section)} of ${name}`
-    : `in ${name} (${sectionName(section)})`;
+    : `in ${name} ${sectionInWords(section)}`;
 }
 
 function whatIsWet({ sectionId }: Water, name: string): string {
@@ -81,30 +80,28 @@ function framings({ through }: Water["sectionId"]): string {
 
 /** Timber framing also dries sideways, into what stands beside it; the method is one-dimensional. */
 function sideways({ sectionId }: Water): string {
-  return sectionId.kind === "through framing"
-    ? "Framing also dries sideways, which is not counted: it will be quicker."
-    : "";
+  return sectionId.kind === "through framing" ? "Framing also dries sideways, so it will be quicker." : "";
 }
 
 function inMonths(days: number): string {
-  return days > 60 ? `, about ${Math.round((days / DAYS_PER_YEAR) * MONTHS_PER_YEAR)} months` : "";
+  return days > 60 ? ` (about ${Math.round((days / DAYS_PER_YEAR) * MONTHS_PER_YEAR)} months)` : "";
 }
 
 function whereItGoes({ toRoom, toFarSide }: Water): string {
-  const side = (amount: number, name: string): string =>
-    amount >= 0 ? `${grams(amount)} left towards ${name}` : `${grams(-amount)} came in from ${name}`;
-  return `Meanwhile ${side(toRoom, "the room")} and ${side(toFarSide, "the far side")}.`;
+  const towardsRoom = toRoom >= 0 ? `${grams(toRoom)} left to the room` : `${grams(-toRoom)} entered from the room`;
+  const outwards = toFarSide >= 0 ? `${grams(toFarSide)} left outwards` : `${grams(-toFarSide)} entered from outside`;
+  return `Meanwhile ${towardsRoom} and ${outwards}.`;
 }
 
 function meanwhile({ mostHeldElsewhere, place }: Water): string {
-  if (place === null) return "None of it condenses elsewhere.";
-  return `Up to ${grams(mostHeldElsewhere)} of it stands elsewhere on the way, ${placeByMaterials(place)}.`;
+  if (place === null) return "None condensed elsewhere.";
+  return `Up to ${grams(mostHeldElsewhere)} gathered elsewhere, ${placeByMaterials(place)}.`;
 }
 
 function scope({ withinScope }: Water): string {
   return withinScope
     ? ""
-    : "The layer does not lie between two tight sides (sd 10 m each), so this use of the method is this project's own.";
+    : "The layer is not between two tight sides (sd 10 m each): this use of the check is this project's own.";
 }
 
 function fastest({ variants, daysToDry }: Water, buildUp: Named): string {

@@ -1,11 +1,10 @@
 import { WETTEST_CLASS } from "../../further-checks/two-season/two-season-scope.ts";
-import { sectionName } from "../../heat/paths.ts";
 import type { TwoSeasonData } from "../../result/types.ts";
-import { placeByMaterials } from "./places.ts";
+import { placeByMaterials, sectionPhrase } from "./places.ts";
 
 /** The wettest plane of the two-season check with its section; null where nothing condenses. */
 export function planeInWords({ place, sectionId }: TwoSeasonData): string | null {
-  return place === null ? null : `${placeByMaterials(place)}, ${sectionName(sectionId)}`;
+  return place === null ? null : `${placeByMaterials(place)}${sectionPhrase(sectionId)}`;
 }
 
 /** Why the two-season check does not apply; null where it does. */
@@ -14,16 +13,16 @@ export function reasonInWords(check: TwoSeasonData): string | null {
     case null:
       return null;
     case "not against outdoor air":
-      return "it is meant for build-ups against outdoor air";
+      return "it is for build-ups that face outdoors";
     case "not heated":
-      return "it is meant for heated rooms";
+      return "it is for heated rooms";
     case "cooled":
-      return "it is not meant for cooled rooms";
+      return "it is not for cooled rooms";
     case "pool or steam":
-      return "it is not meant for pools and rooms of steam";
+      return "it is not for pools and steam rooms";
     case "wetter than its class":
-      return `it is meant for rooms up to humidity class ${WETTEST_CLASS}, and this one is wetter`;
+      return `it is for rooms up to humidity class ${WETTEST_CLASS}, and this one is wetter`;
     case "more than one plane":
-      return `condensate forms at more than one plane (${planeInWords(check)}); the standard itself tells how to go on`;
+      return `water condenses at more than one plane (${planeInWords(check)}); the standard itself says how to continue`;
   }
 }

@@ -20,13 +20,13 @@ export function noteLayersOverlooked(
 ): void {
   if (looksTurnedRound(layers)) {
     const sentence =
-      "all the insulation lies outside a well-ventilated air layer, where it counts for nothing; layers run from the room outwards, and these look written from outside: turn the list round";
+      "all the insulation lies outside a well-ventilated air layer, where it does not count; layers run from the room outwards, and these look written from outside: reverse the list";
     context.note("layers-from-outside", [...path, "layers"], sentence);
   }
   const used = new Set(layers.map(({ framing }) => framing?.name));
   for (const name of Object.keys(written.framings ?? {})) {
     if (used.has(name)) continue;
-    const sentence = `no layer has it; write \`framing: ${name}\` at each layer that it runs through`;
+    const sentence = `no layer uses it; write \`framing: ${name}\` at each layer that it runs through`;
     context.note("framing-unused", [...path, "framings", name], sentence);
   }
 }
