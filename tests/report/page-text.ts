@@ -6,6 +6,7 @@ export function visibleText(page: string): string {
     page
       .replace(/<(style|script|title)[^>]*>[\s\S]*?<\/\1>/g, " ")
       .replace(/<desc[^>]*>[\s\S]*?<\/desc>/g, " ")
+      .replace(/<\/?code>/g, "")
       .replace(/<[^>]*>/g, " "),
   );
 }

@@ -76,7 +76,7 @@ function airTable(climate: ClimateResult, rooms: readonly RoomResult[], withOutd
   const cells = ({ temperature, relativeHumidity, vapourPressure }: MonthOfAir): string[] => [
     fixed(temperature, 2),
     fixed(relativeHumidity * PER_CENT, 1),
-    fixed(vapourPressure, 1),
+    fixed(vapourPressure, 2),
   ];
   return tableMarkup({
     caption: `Air month by month: ${[...(withOutdoors ? ["outdoors"] : []), ...rooms.map(({ name }) => roomWords(name))].join(", ")}`,

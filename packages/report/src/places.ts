@@ -133,3 +133,16 @@ export function governingLayerName(view: SectionView, node: number): { layer: st
   const slice = begins ?? ends;
   return { layer: slice === null ? "the surface" : name(view, slice), isInside: false };
 }
+
+/**
+ * Resistance from the room surface to a node.
+ *
+ * @param view - the section
+ * @param node - number of the node
+ * @returns where a group of layers is one node, on the side that gave its temperature [m²·K/W]
+ */
+export function resistanceTo(view: SectionView, node: number): number {
+  const { near, far } = resistancesTo(view, node);
+  const { indoor, outdoor } = view.deciding;
+  return indoor.temperature >= outdoor.temperature ? far : near;
+}

@@ -1,19 +1,19 @@
 import { dewPoint } from "@warmside/core";
 import { type Html, html } from "../html.ts";
 import { fixed, millimetres, PER_CENT, trimmed } from "../numbers.ts";
-import { isCut, placeOf } from "../places.ts";
+import { isCut, placeOf, resistanceTo } from "../places.ts";
 import type { SectionView } from "../section-view.ts";
 import { tableMarkup } from "../table.ts";
-import { pathWords } from "../words.ts";
+import { pathWords, shortMonth } from "../words.ts";
 import { moistureByHandPart } from "./moisture-by-hand.ts";
 import type { AnnexOf, Part } from "./part.ts";
 
 /** The critical month: every node of the governing path, and the hand check. */
-export function criticalMonthPart({ view, buildUp }: AnnexOf): Part | null {
+export function criticalMonthPart({ view, buildUp, result }: AnnexOf): Part | null {
   if (!view) return null;
   return {
     heading: `Critical month: ${view.deciding.month}`,
-    body: html`${nodeTable(view)}${moistureByHandPart(view, buildUp)}`,
+    body: html`${nodeTable(view)}${farSide(buildUp, result)}${moistureByHandPart(view, buildUp)}`,
   };
 }
 
@@ -25,6 +25,7 @@ function nodeTable(view: SectionView): Html {
     columns: [
       { head: "Place", kind: "words" },
       { head: "Depth", unit: "mm", kind: "figures" },
+      { head: "R to there", unit: "m²·K/W", kind: "figures" },
       { head: "sd", unit: "m", kind: "figures" },
       { head: "Temperature", unit: "°C", kind: "figures" },
       { head: "Saturation", unit: "Pa", kind: "figures" },
@@ -35,7 +36,8 @@ function nodeTable(view: SectionView): Html {
     rows: deciding.nodes.map((node) => [
       html`${nodePlace(view, node.node)}${wet.has(node.node) ? html` <strong class="wet">(water)</strong>` : null}`,
       millimetres(node.depth),
-      trimmed(node.sd, 4),
+      fixed(resistanceTo(view, node.node), 4),
+      trimmed(node.sd, 6),
       fixed(node.temperature, 2),
       fixed(node.saturationPressure, 1),
       fixed(node.vapourPressure, 1),
@@ -49,4 +51,24 @@ function nodeTable(view: SectionView): Html {
 /** A face in full words, a cut inside a layer by its layer alone: the depth stands beside it. */
 function nodePlace(view: SectionView, node: number): string {
   return isCut(view, node) ? `inside layer ${view.deciding.nodes[node]!.layer! + 1}` : placeOf(view, node);
+}
+
+/** The air of a void, or what lies below a slab: the design conditions have outdoors and the rooms. */
+function farSide({ farSide: { name, months }, faces }: AnnexOf["buildUp"], { rooms }: AnnexOf["result"]): Html | null {
+  if (faces === "outdoors" || rooms.some((room) => room.name === faces)) return null;
+  return tableMarkup({
+    caption: `Other side, month by month: ${name}`,
+    columns: [
+      { head: "Month", kind: "words" },
+      { head: "θ", unit: "°C", kind: "figures" },
+      { head: "φ", unit: "%", kind: "figures" },
+      { head: "p", unit: "Pa", kind: "figures" },
+    ],
+    rows: months.map(({ month, temperature, relativeHumidity, vapourPressure }) => [
+      shortMonth(month),
+      fixed(temperature, 2),
+      fixed(relativeHumidity * PER_CENT, 1),
+      fixed(vapourPressure, 2),
+    ]),
+  });
 }

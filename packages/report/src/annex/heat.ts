@@ -20,7 +20,7 @@ export function heatPart(page: AnnexOf): Part | null {
   const body = html`<p><strong>U ${fixed(heat.transmittance, 3)} W/(m²·K)</strong> with framing and corrections${targetWords(buildUp)}${framing}</p>
 <p>Heat flow ${heat.direction}: Rsi ${fixed(heat.surfaceResistanceInside, 2)}, Rse ${fixed(heat.surfaceResistanceOutside, 2)} m²·K/W for U; ${heat.groundResistance === null ? "Rse" : "below the slab the ground, Rg"} ${fixed(heat.surfaceResistanceOutsideMoisture, 2)}${heat.groundResistance === null ? null : " m²·K/W,"} for temperatures and vapour.</p>
 ${heat.heatPerYear === null ? null : html`<p>Heat over the year: ${fixed(heat.heatPerYear, 1)} kWh/m²${heat.heatPerYearNote ? ` (${heat.heatPerYearNote})` : null}.</p>`}
-${framings(buildUp)}
+${framings(buildUp)}<p class="aside">Heat over the year: U × Σ max(0, θi − θe) × 24 h × days / 1000. fRsi = 1 − 0.25 / (0.25 + R of the layers + Rse), the lowest of the paths and of the combined method.</p>
 ${corrections(heat)}
 ${byHand(heat, steps)}
 ${floorPart(page, steps.resistance)}`;

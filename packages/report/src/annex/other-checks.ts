@@ -47,7 +47,7 @@ function gaps({ gaps: found }: BuildUpResult): Html | null {
     ]),
     note: COVERED_BY_TABLE,
   });
-  return table;
+  return html`${table}<p class="aside">1 / sd with gaps = (1 − share) / sd + share / 0.01 m, the sd of the air in them.</p>`;
 }
 
 function leak({ leak: found }: BuildUpResult): Html | null {

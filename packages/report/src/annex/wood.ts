@@ -37,7 +37,7 @@ export function woodPart({ buildUp, view }: AnnexOf): Part | null {
           .join(" ");
   return {
     heading: "Wood moisture",
-    body: html`<p>${words} Equilibrium moisture content overstates short wet spells.</p>${table}${others(buildUp.wood, wood)}`,
+    body: html`<p>${words} Equilibrium moisture content overstates short wet spells.</p><p class="aside">u = 18 / W × (K·φ / (1 − K·φ) + (K1·K·φ + 2·K1·K2·K²·φ²) / (1 + K1·K·φ + K1·K2·K²·φ²)) with W = 349 + 1.29 θ + 0.0135 θ², K = 0.805 + 0.000736 θ − 0.00000273 θ², K1 = 6.27 − 0.00938 θ − 0.000303 θ², K2 = 1.91 + 0.0407 θ − 0.000293 θ²; θ in °C, at least −1.1; φ as a fraction.</p>${table}${others(buildUp.wood, wood)}`,
   };
 }
 

@@ -6,7 +6,7 @@ import {
   VAPOUR_PERMEABILITY_OF_AIR,
 } from "@warmside/core";
 import { GRAMS_PER_KILOGRAM } from "../numbers.ts";
-import { placeOf, resistancesTo, shortPlaceOf } from "../places.ts";
+import { placeOf, resistanceTo, shortPlaceOf } from "../places.ts";
 import type { SectionView } from "../section-view.ts";
 import { DECIMALS, type Printed, printed } from "./printed.ts";
 import type { BalanceByHand, FlowByHand, MoistureByHand, NodeByHand } from "./types.ts";
@@ -86,13 +86,6 @@ function chosenNodes(view: SectionView): number[] {
   const nearest = view.section.leastMargin?.node;
   const between = wet.length > 0 ? wet : nearest === undefined ? [] : [nearest];
   return [...new Set([0, ...between, last])].sort((one, other) => one - other);
-}
-
-/** Resistance from the room surface to a node; where a group of layers is one node, on the side that gave its temperature. */
-function resistanceTo(view: SectionView, node: number): number {
-  const { near, far } = resistancesTo(view, node);
-  const { indoor, outdoor } = view.deciding;
-  return indoor.temperature >= outdoor.temperature ? far : near;
 }
 
 function setPressures(nodes: NodeByHand[], last: number, inside: number, outside: number, wet: boolean): void {
