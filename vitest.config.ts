@@ -8,6 +8,7 @@ export default defineConfig({
   resolve: {
     alias: [
       { find: "@warmside/core/calculation", replacement: source("core/src/calculation.ts") },
+      { find: "@warmside/core/formulas", replacement: source("core/src/formulas.ts") },
       { find: "@warmside/core/field", replacement: source("core/src/field.ts") },
       { find: "@warmside/core", replacement: source("core/src/index.ts") },
       { find: "@warmside/report", replacement: source("report/src/index.ts") },

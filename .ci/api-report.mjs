@@ -13,7 +13,9 @@ const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const folder = mkdtempSync(join(tmpdir(), "warmside-api-"));
 try {
   compile();
-  const report = reportOn(...["index", "calculation", "field"].map((entry) => join(folder, `${entry}.d.ts`)));
+  const report = reportOn(
+    ...["index", "calculation", "formulas", "field"].map((entry) => join(folder, `${entry}.d.ts`)),
+  );
   if (process.argv.includes("--print")) process.stdout.write(report);
   else writeFileSync(join(root, "packages/core/api.md"), report);
 } finally {
@@ -29,9 +31,9 @@ function compile() {
   if (done.status !== 0) throw new Error(`the core does not compile:\n${done.stdout}${done.stderr}`);
 }
 
-function reportOn(whole, calculation, field) {
+function reportOn(whole, calculation, formulas, field) {
   const options = { module: ts.ModuleKind.NodeNext, moduleResolution: ts.ModuleResolutionKind.NodeNext, types: [] };
-  const program = ts.createProgram([whole, calculation, field], options);
+  const program = ts.createProgram([whole, calculation, formulas, field], options);
   const checker = program.getTypeChecker();
   const exportsOf = (file) =>
     checker
@@ -40,8 +42,9 @@ function reportOn(whole, calculation, field) {
       .sort(byName);
   const inWhole = exportsOf(whole);
   const inCalculation = exportsOf(calculation);
+  const inFormulas = exportsOf(formulas);
   const inField = exportsOf(field);
-  const known = [...new Set([...inWhole, ...inCalculation, ...inField])];
+  const known = [...new Set([...inWhole, ...inCalculation, ...inFormulas, ...inField])];
   const named = typesNamedBy(known, checker).sort(byName);
   return `# Public names of @warmside/core
 
@@ -56,6 +59,10 @@ ${inFence(inWhole)}
 
 The same declarations under the same names: ${inCalculation.map(({ name }) => `\`${name}\``).join(", ")}.
 ${onlyIn(inCalculation, inWhole)}
+## @warmside/core/formulas
+
+${inFence(inFormulas)}
+
 ## @warmside/core/field
 
 ${inFence(inField)}

@@ -1,5 +1,6 @@
 import * as core from "@warmside/core";
 import * as calculation from "@warmside/core/calculation";
+import * as formulas from "@warmside/core/formulas";
 import * as report from "@warmside/report";
 import ts from "typescript-5";
 import { describe, expect, test } from "vitest";
@@ -8,6 +9,7 @@ import { asProgram, type Block, blocksOf, type Stated, statedIn } from "./readme
 const MODULES: Record<string, unknown> = {
   "@warmside/core": core,
   "@warmside/core/calculation": calculation,
+  "@warmside/core/formulas": formulas,
   "@warmside/report": report,
 };
 
@@ -21,6 +23,7 @@ async function run(blocks: readonly Block[]): Promise<unknown[]> {
       /^import \{([^}]*)\} from "([^"]+)";$/gm,
       (_, names: string, from: string) => `const {${names.replaceAll(" as ", ": ")}} = modules["${from}"];`,
     )
+    .replace(/^import \* as (\w+) from "([^"]+)";$/gm, 'const $1 = modules["$2"];')
     .replace(/^export \{\};$/m, "");
   return await new Promise((finish, fail) => {
     const body = `return (async () => {${linked}})();`;

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import * as core from "@warmside/core";
+import * as formulas from "@warmside/core/formulas";
 import { describe, expect, it } from "vitest";
 
 /**
@@ -18,6 +19,19 @@ const site = surroundings.sites.reported;
 const room = project.rooms.get("indoor")!;
 const calculation = core.calculateBuildUp(buildUp, site);
 const problem = { code: "table-quotes", path: [], position: null, received: null, details: {} };
+
+const GROUND = {
+  area: 100,
+  perimeter: 40,
+  wallThickness: 0.3,
+  soil: "clay or silt",
+  edgeInsulation: null,
+  membrane: true,
+};
+const VOID = {
+  area: 40, perimeter: 26, wallThickness: 0.3, soil: "unknown", height: 0.3, wallTransmittance: 1.5, openings: 0.0015,
+  windSpeed: 4, shelter: "average", groundInsulation: 0,
+}; // biome-ignore format: one table
 
 /** What each type of `api.md` may be given. */
 const SAMPLES: Readonly<Record<string, unknown>> = {
@@ -49,6 +63,11 @@ const SAMPLES: Readonly<Record<string, unknown>> = {
   string: "text",
   "string | null": "text",
   number: 0.5,
+  HeatFlowDirection: "upward",
+  "readonly number[]": [1, 2],
+  "readonly LayerForLimits[]": [{ resistance: 4, framingResistance: 1 }],
+  Ground: GROUND,
+  UnderfloorVoid: VOID,
 };
 
 interface Parameter {
@@ -57,15 +76,32 @@ interface Parameter {
   optional: boolean;
 }
 
-const api = readFileSync("packages/core/api.md", "utf8").split("## @warmside/core/")[0]!;
-const FUNCTIONS = [...api.matchAll(/^function (\w+)(?:<[^(]*>)?\(((?:[^()]|\([^()]*\) =>)*)\): /gm)].map(
-  ([, name, written]) => ({
-    name: name!,
-    parameters: [...written!.matchAll(/(\w+)(\?)?: ((?:[^,()]|\([^)]*\) => \w+)+)/g)].map(
-      ([, parameter, mark, type]): Parameter => ({ name: parameter!, type: type!.trim(), optional: mark === "?" }),
-    ),
-  }),
-);
+const REPORT = readFileSync("packages/core/api.md", "utf8");
+const ENTRIES = { "@warmside/core": core, "@warmside/core/formulas": formulas };
+
+interface PublicFunction {
+  entry: keyof typeof ENTRIES;
+  name: string;
+  parameters: Parameter[];
+}
+
+const functionsIn = (entry: keyof typeof ENTRIES): PublicFunction[] =>
+  [...partOf(entry).matchAll(/^function (\w+)(?:<[^(]*>)?\(((?:[^()]|\([^()]*\) =>)*)\): /gm)].map(
+    ([, name, written]) => ({
+      entry,
+      name: name!,
+      parameters: [...written!.matchAll(/(\w+)(\?)?: ((?:[^,()]|\([^)]*\) => \w+)+)/g)].map(
+        ([, parameter, mark, type]): Parameter => ({ name: parameter!, type: type!.trim(), optional: mark === "?" }),
+      ),
+    }),
+  );
+
+/** What the report tells of an entry. */
+function partOf(entry: string): string {
+  return REPORT.split(/^## /m).find((part) => part.startsWith(`${entry}\n`))!;
+}
+
+const FUNCTIONS = [...functionsIn("@warmside/core"), ...functionsIn("@warmside/core/formulas")];
 
 const HOSTILE: readonly unknown[] = [
   Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, -1, 5e-324, 1e308, "text", "", null, true, {}, [], Symbol.iterator,
@@ -96,9 +132,15 @@ function unfinished(value: unknown, path: string, seen = new Set<unknown>()): st
 }
 
 /** What is wrong with a call; null where it is refused in its own words, or answered with finite numbers. */
-function wrongWith(name: string, values: readonly unknown[]): string | null {
+function wrongWith(
+  name: string,
+  values: readonly unknown[],
+  entry: keyof typeof ENTRIES = "@warmside/core",
+): string | null {
   try {
-    const answer = (core as unknown as Record<string, (...values: readonly unknown[]) => unknown>)[name]!(...values);
+    const answer = (ENTRIES[entry] as unknown as Record<string, (...values: readonly unknown[]) => unknown>)[name]!(
+      ...values,
+    );
     return unfinished(answer, "answer");
   } catch (error) {
     if (!(error instanceof RangeError || error instanceof TypeError || error instanceof core.ProblemsError)) {
@@ -112,16 +154,21 @@ const shown = (value: unknown): string => (typeof value === "object" ? JSON.stri
 
 describe("public functions given what they cannot take", () => {
   it("are all found in the API report", () => {
-    const values = Object.entries(core).filter(([name, value]) => typeof value === "function" && !/^[A-Z]/.test(name));
-    expect(FUNCTIONS.map(({ name }) => name).sort()).toEqual(values.map(([name]) => name).sort());
+    for (const [entry, names] of Object.entries(ENTRIES)) {
+      const values = Object.entries(names).filter(
+        ([name, value]) => typeof value === "function" && !/^[A-Z]/.test(name),
+      );
+      const found = FUNCTIONS.filter((each) => each.entry === entry).map(({ name }) => name);
+      expect(found.sort()).toEqual(values.map(([name]) => name).sort());
+    }
   });
 
-  it.each(FUNCTIONS)("$name", ({ name, parameters }) => {
+  it.each(FUNCTIONS)("$entry $name", ({ entry, name, parameters }) => {
     const usual = parameters.map((parameter) => frozen(SAMPLES[parameter.type]));
     const faults = parameters.flatMap((parameter, index) =>
       HOSTILE.flatMap((hostile) => {
         const values = usual.with(index, hostile);
-        const wrong = wrongWith(name, values);
+        const wrong = wrongWith(name, values, entry);
         return wrong === null ? [] : [`${parameter.name} ${shown(hostile)}: ${wrong}`];
       }),
     );

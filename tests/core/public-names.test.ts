@@ -5,6 +5,7 @@ import ts from "typescript-5";
 import { describe, expect, it } from "vitest";
 import * as calculation from "../../packages/core/src/calculation.ts";
 import * as field from "../../packages/core/src/field.ts";
+import * as formulas from "../../packages/core/src/formulas.ts";
 import * as core from "../../packages/core/src/index.ts";
 import { coreSources } from "./core-sources.ts";
 
@@ -28,6 +29,10 @@ describe("the public names of the core", () => {
     expect(declared.sort()).toEqual(Object.keys(core).sort());
     const listed = [...part("@warmside/core/calculation").matchAll(/`(\w+)`/g)].map(([, name]) => name);
     expect(listed).toEqual(expect.arrayContaining(Object.keys(calculation)));
+    const inFormulas = [...part("@warmside/core/formulas").matchAll(/^(?:function|const|class) (\w+)/gm)].map(
+      ([, name]) => name,
+    );
+    expect(inFormulas.sort()).toEqual(Object.keys(formulas).sort());
     const inField = [...part("@warmside/core/field").matchAll(/^(?:function|const|class) (\w+)/gm)].map(
       ([, name]) => name,
     );

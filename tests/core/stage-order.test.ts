@@ -32,6 +32,7 @@ const STAGES = [
   "further-checks",
   "vapour-layer",
   "sensitivity",
+  "formulas",
   "findings",
   "describe",
   "assess-build-up.ts",
@@ -46,7 +47,7 @@ const BESIDE: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** The entries that give the public names: they may take from everywhere, and nothing takes from them. */
-const ENTRIES = ["index.ts", "calculation.ts", "field.ts"];
+const ENTRIES = ["formulas.ts", "index.ts", "calculation.ts", "field.ts"];
 
 function allowedFor(stage: string): readonly string[] {
   if (ENTRIES.includes(stage)) return [...STAGES, ...Object.keys(BESIDE), stage];

@@ -1,5 +1,6 @@
 import { byKind, keys, listOf, months, oneOf, optional, orNull, quantity, text, truth, whole } from "./checks.ts";
 import type { Check, Fault } from "./faults.ts";
+import { checkGround, checkVoid } from "./floors.ts";
 
 /** A material as it is calculated with. */
 export const checkMaterial: Check = keys({
@@ -114,15 +115,8 @@ export const checkBuildUp: Check = keys({
   ),
   twoSeasonCheck: truth,
   variableResistance: truth,
-  ground: orNull(
-    keys({
-      area: quantity("area"),
-      perimeter: quantity("length"),
-      wallThickness: quantity("thickness of a wall"),
-      soil: oneOf("clay or silt", "sand or gravel", "rock", "unknown"),
-    }),
-  ),
-  void: orNull(keys({ area: quantity("area"), perimeter: quantity("length"), height: quantity("height") })),
+  ground: orNull(checkGround),
+  void: orNull(checkVoid),
   space: orNull(keys({ area: quantity("area"), volume: quantity("volume", { low: 0 }) })),
   roofSpace: orNull(oneOf("tiles without underlay", "felt or boards", "felt or boards, low emissivity")),
   variants: optional(listOf(keys({ name: text }))),

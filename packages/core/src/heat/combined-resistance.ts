@@ -1,3 +1,4 @@
+import { type BridgedLayer, bridgedResistance, combinedLimits } from "./combined-limits.ts";
 import { resistanceAlong } from "./paths.ts";
 import type { CombinedResistance, CountedLayer, Path } from "./types.ts";
 
@@ -18,10 +19,8 @@ export function combinedResistance(
   surfaceInside: number,
   surfaceOutside: number,
 ): CombinedResistance {
-  const surfaces = surfaceInside + surfaceOutside;
-  const upperLimit =
-    1 / paths.reduce((sum, path) => sum + path.share / (surfaces + resistanceOfPath(counted, path)), 0);
-  const lowerLimit = surfaces + counted.reduce((sum, layer) => sum + bridgedLayerResistance(layer), 0);
+  const ways = paths.map((path) => ({ share: path.share, resistance: resistanceOfPath(counted, path) }));
+  const { upperLimit, lowerLimit } = combinedLimits(ways, counted.map(asBridged), surfaceInside + surfaceOutside);
   const resistance = (upperLimit + lowerLimit) / 2;
   const limitsRatio = upperLimit / lowerLimit;
   const possibleError = (upperLimit - lowerLimit) / (2 * resistance);
@@ -35,10 +34,11 @@ export function resistanceOfPath(counted: readonly CountedLayer[], path: Path): 
 
 /** Resistance of one layer with its framing in parallel [m²·K/W]. Source: ISO 6946:2017 clause 6.7.2.4 (from memory). */
 export function bridgedLayerResistance(layer: CountedLayer): number {
-  if (layer.framing === null || !(layer.resistance > 0)) return layer.resistance;
-  const share = layer.framing.share;
-  const conductance = (1 - share) / layer.resistance + share / layer.framingResistance;
-  return 1 / conductance;
+  return bridgedResistance(asBridged(layer));
+}
+
+function asBridged({ resistance, framing, framingResistance }: CountedLayer): BridgedLayer {
+  return { resistance, share: framing?.share ?? 0, bridgeResistance: framingResistance };
 }
 
 /** Limits further apart than this are beyond the method's own bound. Source: ISO 6946:2017 clause 6.7.2.1 (from memory). */

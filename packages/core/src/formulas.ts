@@ -1,0 +1,20 @@
+/**
+ * The formulas of the trade by their names, in SI: each looks at what it is given and names its source. Runs in a browser
+ * as it is.
+ */
+
+// air
+export { dewPoint } from "./air/dew-point.ts";
+export { humidityByVolume, relativeHumidity, vapourPressure } from "./air/humidity.ts";
+export { saturationPressure } from "./air/saturation-pressure.ts";
+
+// heat, vapour, wood
+export { type LayerForLimits, type LimitsOfResistance, limitsOfResistance } from "./formulas/bridged-build-up.ts";
+export { type CondensationYear, condensationYear } from "./formulas/condensation-year.ts";
+export { correctedTransmittance } from "./formulas/corrected-transmittance.ts";
+export { slabOnGround, suspendedFloor } from "./formulas/floors.ts";
+export { requiredSurfaceFactor, surfaceTemperatureFactor } from "./formulas/inside-surface.ts";
+export { resistanceBesideHole, resistanceBesideSlit, sdWithMissingShare, waterFromLeak } from "./formulas/openings.ts";
+export { stillAirLayerResistance } from "./formulas/still-air-layer.ts";
+export { type VapourProfile, vapourProfile } from "./formulas/vapour-profile.ts";
+export { equilibriumMoistureOfWood, mouldGrowthLimit } from "./formulas/wood-and-mould.ts";
