@@ -1,0 +1,27 @@
+import { readFileSync } from "node:fs";
+import { test } from "vitest";
+import { textOfCase } from "../../practice/cases.ts";
+import { describeLive } from "./live-page.ts";
+import { expectSameFigures, expectSameReport } from "./same-bytes.ts";
+
+/** One of each element; all of them are held in the long test. */
+const SOME = [
+  "05-sheet-on-the-cold-side.yaml",
+  "30-cold-roof-filled.yaml",
+  "42-slab-with-membrane.yaml",
+  "48-damp-room-partitions.yaml",
+];
+const demo = readFileSync(new URL("../../../shared/alder-row-pottery.yaml", import.meta.url), "utf8");
+
+describeLive("the page's files are the command's, byte for byte", ({ open }) => {
+  test("the report of the demo and of one case of each element", { timeout: 120_000 }, async () => {
+    const { page } = await open();
+    await expectSameReport(page, "demo", demo);
+    for (const file of SOME) await expectSameReport(page, file.replace(".yaml", ""), textOfCase(file));
+  });
+
+  test("the figures of the demo as JSON", async () => {
+    const { page } = await open();
+    await expectSameFigures(page, "demo", demo);
+  });
+});
