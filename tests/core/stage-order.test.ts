@@ -10,6 +10,7 @@ const STAGES = [
   "require.ts",
   "problems",
   "constants.ts",
+  "arithmetic",
   "quantities",
   "given",
   "air",

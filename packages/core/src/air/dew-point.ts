@@ -1,3 +1,4 @@
+import { logarithm } from "../arithmetic/exponential.ts";
 import { requireNumber } from "../require.ts";
 import { ICE_OFFSET, ICE_SLOPE, TRIPLE_POINT_PRESSURE, WATER_OFFSET, WATER_SLOPE } from "./saturation-pressure.ts";
 
@@ -12,7 +13,7 @@ import { ICE_OFFSET, ICE_SLOPE, TRIPLE_POINT_PRESSURE, WATER_OFFSET, WATER_SLOPE
  */
 export function dewPoint(vapourPressure: number): number {
   requireNumber(vapourPressure, "vapour pressure", "Pa", LOWEST_PRESSURE, HIGHEST_PRESSURE);
-  const ratio = Math.log(vapourPressure / TRIPLE_POINT_PRESSURE);
+  const ratio = logarithm(vapourPressure / TRIPLE_POINT_PRESSURE);
   return ratio >= 0 ? (WATER_OFFSET * ratio) / (WATER_SLOPE - ratio) : (ICE_OFFSET * ratio) / (ICE_SLOPE - ratio);
 }
 

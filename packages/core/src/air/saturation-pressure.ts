@@ -1,3 +1,4 @@
+import { exponential } from "../arithmetic/exponential.ts";
 import { requireNumber } from "../require.ts";
 
 /**
@@ -23,7 +24,7 @@ export function saturationPressure(temperature: number): number {
  * @example saturationPressureOverWater(-10) // 285.58
  */
 export function saturationPressureOverWater(temperature: number): number {
-  return TRIPLE_POINT_PRESSURE * Math.exp((WATER_SLOPE * temperature) / (WATER_OFFSET + temperature));
+  return TRIPLE_POINT_PRESSURE * exponential((WATER_SLOPE * temperature) / (WATER_OFFSET + temperature));
 }
 
 /**
@@ -35,7 +36,7 @@ export function saturationPressureOverWater(temperature: number): number {
  * @example saturationPressureOverIce(-10) // 259.33
  */
 export function saturationPressureOverIce(temperature: number): number {
-  return TRIPLE_POINT_PRESSURE * Math.exp((ICE_SLOPE * temperature) / (ICE_OFFSET + temperature));
+  return TRIPLE_POINT_PRESSURE * exponential((ICE_SLOPE * temperature) / (ICE_OFFSET + temperature));
 }
 
 /** psat at 0 °C [Pa]. Source: ISO 13788:2012 E.7 (from memory). */

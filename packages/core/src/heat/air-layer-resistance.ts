@@ -1,3 +1,4 @@
+import { exponential, logarithm } from "../arithmetic/exponential.ts";
 import { STEFAN_BOLTZMANN, THICKEST_STILL_AIR, ZERO_CELSIUS_IN_KELVIN } from "../constants.ts";
 import type { HeatFlowDirection } from "./types.ts";
 
@@ -57,13 +58,14 @@ function convectiveCoefficient(thickness: number, direction: HeatFlowDirection):
   const convection = {
     horizontal: CONVECTION_HORIZONTAL,
     upward: CONVECTION_UPWARD,
-    downward: CONVECTION_DOWNWARD_FACTOR * thickness ** CONVECTION_DOWNWARD_EXPONENT,
+    downward: CONVECTION_DOWNWARD_FACTOR * exponential(CONVECTION_DOWNWARD_EXPONENT * logarithm(thickness)),
   }[direction];
   return Math.max(convection, conduction);
 }
 
 function radiativeCoefficient(thickness: number, inner: number, outer: number, width: number): number {
-  const blackBody = 4 * STEFAN_BOLTZMANN * MEAN_TEMPERATURE_OF_AIR_LAYER ** 3;
+  const mean = MEAN_TEMPERATURE_OF_AIR_LAYER;
+  const blackBody = 4 * STEFAN_BOLTZMANN * mean * mean * mean;
   const parallelPlanes = 1 / inner + 1 / outer - 1;
   if (!(width < DIVIDED_BELOW_WIDTH_RATIO * thickness)) return blackBody / parallelPlanes;
   const ratio = thickness / width;

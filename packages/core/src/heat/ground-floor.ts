@@ -1,3 +1,4 @@
+import { logarithm } from "../arithmetic/exponential.ts";
 import { characteristicDimension } from "../project/characteristic-dimension.ts";
 import type { EdgeInsulation, Ground, Soil, UnderfloorVoid } from "../project/types.ts";
 import type { WorkingValue } from "./types.ts";
@@ -86,7 +87,7 @@ function basicTransmittance(dimension: number, equivalentThickness: number, cond
 
 function groundTransmittance(dimension: number, equivalentThickness: number, conductivity: number): number {
   const reach = Math.PI * dimension;
-  return ((2 * conductivity) / (reach + equivalentThickness)) * Math.log(reach / equivalentThickness + 1);
+  return ((2 * conductivity) / (reach + equivalentThickness)) * logarithm(reach / equivalentThickness + 1);
 }
 
 /**
@@ -106,8 +107,8 @@ export function edgeInsulationTransmittance(
 ): number {
   const addedThickness = (edge.resistance - edge.thickness / conductivity) * conductivity;
   const extent = edge.upright ? 2 * edge.extent : edge.extent;
-  const bare = Math.log(extent / equivalentThickness + 1);
-  const insulated = Math.log(extent / (equivalentThickness + addedThickness) + 1);
+  const bare = logarithm(extent / equivalentThickness + 1);
+  const insulated = logarithm(extent / (equivalentThickness + addedThickness) + 1);
   return -(conductivity / Math.PI) * (bare - insulated);
 }
 

@@ -1,3 +1,4 @@
+import { hyperbolicCosine, hyperbolicTangent } from "../arithmetic/hyperbolic.ts";
 import type { LayerGaps, StuffBeside } from "../project/types.ts";
 
 /**
@@ -22,7 +23,9 @@ export function slitResistance(factor: number, depth: number, width: number, spa
   const beyond = depth - reach;
   const angle = (Math.PI * width) / (4 * reach);
   const isWide = angle > WIDE;
-  const converging = isWide ? reach / width : meanOf(1, 1 / Math.cosh(angle)) / (2 * meanOf(1, Math.tanh(angle)));
+  const converging = isWide
+    ? reach / width
+    : meanOf(1, 1 / hyperbolicCosine(angle)) / (2 * meanOf(1, hyperbolicTangent(angle)));
   return factor * (converging + beyond / spacing);
 }
 
@@ -39,7 +42,7 @@ export function slitResistance(factor: number, depth: number, width: number, spa
  */
 export function holeResistance(factor: number, depth: number, radius: number): number {
   const spread = (narrow: number): number => 1 / (4 * narrow) - Math.LN2 / (2 * Math.PI * depth);
-  return radius <= depth ? factor * spread(radius) : factor * spread(depth) * (depth / radius) ** 2;
+  return radius <= depth ? factor * spread(radius) : factor * spread(depth) * ((depth * depth) / (radius * radius));
 }
 
 /**

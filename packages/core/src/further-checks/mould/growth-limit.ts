@@ -14,7 +14,7 @@ export function growthLimit(temperature: number): number {
   if (temperature <= COLDEST_GROWTH) return 1;
   if (temperature > CONSTANT_ABOVE) return MOULD_HUMIDITY;
   const [constant, linear, square, cube] = PERCENT_BY_TEMPERATURE;
-  const percent = constant + linear * temperature + square * temperature ** 2 + cube * temperature ** 3;
+  const percent = constant + temperature * (linear + temperature * (square + temperature * cube));
   return percent / 100;
 }
 

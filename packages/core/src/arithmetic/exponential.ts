@@ -1,0 +1,71 @@
+/**
+ * The exponential function, the same to the last bit on every machine: engines differ in the last bit of theirs, and a
+ * result worked out in a browser is the one of the command. Made of sums and products alone, which are the same everywhere.
+ *
+ * @param power - x [–]
+ * @returns eˣ; 0 below −745, infinite above 709, NaN for what is no number
+ * Source: eˣ = 2ᵏ·eʳ with x = k·ln 2 + r, k in sixteenths, and the power series of eʳ.
+ * @example exponential(1) // 2.718281828459045
+ */
+export function exponential(power: number): number {
+  if (power > HIGHEST) return Number.POSITIVE_INFINITY;
+  if (power < LOWEST) return 0;
+  const sixteenths = Math.round(power * SIXTEENTHS_IN_ONE);
+  const rest = power - sixteenths * SIXTEENTH_HIGH - sixteenths * SIXTEENTH_LOW;
+  const place = sixteenths & 15;
+  const series = rest * (1 + rest * (1 / 2 + rest * (1 / 6 + rest * (1 / 24 + rest * (1 / 120 + rest * (1 / 720))))));
+  const root = ROOTS_OF_TWO[place]!;
+  return (root + root * series) * powerOfTwo(sixteenths >> 4);
+}
+
+/**
+ * The natural logarithm, the same to the last bit on every machine.
+ *
+ * @param number - x, above 0 [–]
+ * @returns ln x; −∞ for 0, NaN below it or for what is no number
+ * Source: ln x = k·ln 2 + 2·artanh s with s = (m − 1)/(m + 1), x = m·2ᵏ, and the power series of artanh.
+ * @example logarithm(10) // 2.302585092994046
+ */
+export function logarithm(number: number): number {
+  if (!(number > 0)) return number === 0 ? Number.NEGATIVE_INFINITY : Number.NaN;
+  if (number === Number.POSITIVE_INFINITY) return number;
+  let mantissa = number;
+  let doublings = 0;
+  for (; mantissa > Math.SQRT2; doublings += 1) mantissa /= 2;
+  for (; mantissa < Math.SQRT1_2; doublings -= 1) mantissa *= 2;
+  const ratio = (mantissa - 1) / (mantissa + 1);
+  const square = ratio * ratio;
+  let series = 0;
+  for (let term = LAST_ODD; term >= 3; term -= 2) series = square * (series + 1 / term);
+  return doublings * LN2_HIGH + (2 * ratio + (2 * ratio * series + doublings * LN2_LOW));
+}
+
+/** A power of two, which is exact; NaN for what is no number. */
+function powerOfTwo(doublings: number): number {
+  return POWERS_OF_TWO[doublings + MOST_DOUBLINGS] ?? Number.NaN;
+}
+
+/** ln 2 in two parts, the first short enough that its products with whole numbers are exact. Source: definition. */
+const LN2_HIGH = 0.6931471803691238;
+const LN2_LOW = 1.9082149292705877e-10;
+/** The same for a sixteenth of it, which is exact. */
+const SIXTEENTH_HIGH = LN2_HIGH / 16;
+const SIXTEENTH_LOW = LN2_LOW / 16;
+const SIXTEENTHS_IN_ONE = 16 / Math.LN2;
+/** Two to the power of 0, 1/16, 2/16 … Source: definition. */
+const ROOTS_OF_TWO: Float64Array = new Float64Array([
+  1.0, 1.0442737824274138, 1.0905077326652577, 1.1387886347566916, 1.189207115002721, 1.241857812073484, 1.2968395546510096, 1.3542555469368927, Math.SQRT2, 1.4768261459394993, 1.5422108254079407, 1.6104903319492543, 1.681792830507429, 1.7562521603732995, 1.8340080864093424, 1.9152065613971474,
+]); // biome-ignore format: a row of numbers
+/** Powers of two from the least to the greatest that there is; each is twice the one before. Source: definition. */
+const MOST_DOUBLINGS = 1075;
+const POWERS_OF_TWO: Float64Array = new Float64Array(2 * MOST_DOUBLINGS);
+POWERS_OF_TWO[MOST_DOUBLINGS] = 1;
+for (let power = 1; power < MOST_DOUBLINGS; power += 1) {
+  POWERS_OF_TWO[MOST_DOUBLINGS + power] = POWERS_OF_TWO[MOST_DOUBLINGS + power - 1]! * 2;
+  POWERS_OF_TWO[MOST_DOUBLINGS - power] = POWERS_OF_TWO[MOST_DOUBLINGS - power + 1]! / 2;
+}
+/** Terms after this one are below the last place. */
+const LAST_ODD = 23;
+/** Powers beyond which the result is no number of this size [–]. */
+const HIGHEST = 709.782712893384;
+const LOWEST = -745.1332191019412;
