@@ -13,7 +13,8 @@ export function exponential(power: number): number {
   const sixteenths = Math.round(power * SIXTEENTHS_IN_ONE);
   const rest = power - sixteenths * SIXTEENTH_HIGH - sixteenths * SIXTEENTH_LOW;
   const place = sixteenths & 15;
-  const series = rest * (1 + rest * (1 / 2 + rest * (1 / 6 + rest * (1 / 24 + rest * (1 / 120 + rest * (1 / 720))))));
+  const higher = 1 / 120 + rest * (1 / 720 + rest * (1 / 5040));
+  const series = rest * (1 + rest * (1 / 2 + rest * (1 / 6 + rest * (1 / 24 + rest * higher))));
   const root = ROOTS_OF_TWO[place]!;
   return (root + root * series) * powerOfTwo(sixteenths >> 4);
 }
