@@ -46,7 +46,7 @@ describe("positions", () => {
     expect(order(layers, "within the insulation")).toBe(
       `gypsum plasterboard | mineral wool slab | vapour control layer sd 20 m | mineral wool slab | ${after}`,
     );
-    expect(order(layers, "towards the far side")).toBe(
+    expect(order(layers, "towards the outer side")).toBe(
       `gypsum plasterboard | mineral wool slab | vapour control layer sd 20 m | ${after}`,
     );
     expect(order(layers, "none")).toBe(`gypsum plasterboard | mineral wool slab | ${after}`);
@@ -71,7 +71,7 @@ describe("positions", () => {
         .placed.filter(({ isDrawn }) => isDrawn)
         .map(({ position }) => position);
     expect(drawn([lining, sheet, wool, ...outer])).toEqual(["towards the room"]);
-    expect(drawn([lining, wool, sheet, ...outer])).toEqual(["towards the far side"]);
+    expect(drawn([lining, wool, sheet, ...outer])).toEqual(["towards the outer side"]);
     expect(drawn([sheet, lining, wool, ...outer])).toEqual([]);
   });
 
@@ -124,9 +124,9 @@ describe("the grid of the demo", () => {
     const word = (climate: string, use: string, position: PlacementPosition): JudgementWord =>
       cellIn(rows, climate, use, position).judgement;
     expect(word("oslo", "heated", "towards the room")).toBe("sound");
-    expect(word("oslo", "heated", "towards the far side")).toBe("change it");
+    expect(word("oslo", "heated", "towards the outer side")).toBe("change it");
     expect(word("melbourne-florida", "cooled", "towards the room")).toBe("change it");
-    expect(word("melbourne-florida", "cooled", "towards the far side")).toBe("sound");
+    expect(word("melbourne-florida", "cooled", "towards the outer side")).toBe("sound");
     expect(rows.map(({ warmSide }) => warmSide)).toEqual([
       ...new Array(5).fill("inside"),
       "outside",
@@ -159,7 +159,7 @@ describe("a cell is what assessing the same project file gives", () => {
   const written: [PlacementPosition, string][] = [
     ["towards the room", text],
     ["within the insulation", bare.replace(wool, half + own + half)],
-    ["towards the far side", bare.replace(wool, wool + own)],
+    ["towards the outer side", bare.replace(wool, wool + own)],
     ["none", bare],
     ["both faces", text.replace(wool, wool + own)],
   ];
@@ -342,7 +342,7 @@ describe("the sentence is computed from the grid", () => {
   const positions: PlacementPosition[] = [
     "towards the room",
     "within the insulation",
-    "towards the far side",
+    "towards the outer side",
     "none",
     "both faces",
   ];
@@ -435,7 +435,7 @@ describe("the sentence is computed from the grid", () => {
       rows: [row("a", "unheated", "neither", "xxxsx")],
       sentence: "Where nothing drives vapour (a unheated) it has to be left out.",
     },
-    { rows: [], sentence: "In none of these climates can the room be as it is stated." },
+    { rows: [], sentence: "The room as stated cannot exist in any of these climates." },
   ])("$sentence", ({ rows, sentence }) => {
     expect(says(...rows)).toBe(sentence);
   });

@@ -329,7 +329,7 @@ describe("how the search went", () => {
     expect(search(brick)).toEqual({
       remedies: [],
       search:
-        "No change was looked for, since the monthly method cannot judge this build-up, changed or not. Ask for a transient assessment to EN 15026.",
+        "No change was tried: the monthly method cannot judge this build-up, changed or not. Ask for a transient assessment to EN 15026.",
       calculations: 0,
     });
   });

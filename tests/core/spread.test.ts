@@ -224,10 +224,10 @@ describe("law of large numbers", () => {
   }, 60_000);
 });
 
-describe("what the judgement rests on", () => {
+describe("what the judgement depends on", () => {
   const sameWord = (buildUp: BuildUp, around: Surroundings): string => {
     const { word } = judgeBuildUp(buildUp, around).judgement;
-    expect(judgeBuildUp(buildUp, around, "what the judgement rests on").judgement.word).toBe(word);
+    expect(judgeBuildUp(buildUp, around, "what the judgement depends on").judgement.word).toBe(word);
     return word;
   };
 

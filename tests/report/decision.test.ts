@@ -33,7 +33,7 @@ describe("the answer in one sentence, over all combinations of up to three build
       const wanted = refused
         ? "No"
         : has("beyond this method")
-          ? "Cannot be told"
+          ? "No answer"
           : has("sound with conditions")
             ? "Yes, on conditions"
             : "Yes";

@@ -131,7 +131,7 @@ describe("headlines", () => {
     const text = await textOf({ ...result, buildUps: [{ ...buildUp!, moisture: parted }] });
     expect(text).toMatch(/ISO 13788: [^.]*does not all evaporate within the year, at most \d+ g\/m²/);
     expect(text).toContain(
-      "With drying inside each month, as judged: condensation, and all of it evaporates within the year, at most 120 g/m² in March",
+      "With drying within each month, as judged: condensation, and all of it evaporates within the year, at most 120 g/m² in March",
     );
   });
 

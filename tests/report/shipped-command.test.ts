@@ -57,7 +57,7 @@ describe("Exit 2: a fault of the program", () => {
     const { code, out, err } = await command.run(["assess", "studio.yaml"], { cwd: folder, entry: crippled() });
     expect(code).toBe(2);
     expect(out).toBe("");
-    expect(err).toMatch(/^A fault of warmside itself, not of your file: /);
+    expect(err).toMatch(/^This is a fault of warmside, not of your file: /);
     expect(err).toContain("Please report it");
     expect(err).not.toMatch(/\n\s+at /);
     expect(readdirSync(folder)).toEqual(["studio.yaml"]);

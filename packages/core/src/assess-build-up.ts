@@ -39,7 +39,7 @@ export function assessBuildUp(buildUp: BuildUp, surroundings: Surroundings): Bui
  * How much is worked out: all that a reader is told; that without the runs in the plane that are told beside the one judged;
  * or only what the judgement rests on.
  */
-export type JudgingScope = "all" | "a change that is tried" | "what the judgement rests on";
+export type JudgingScope = "all" | "a change that is tried" | "what the judgement depends on";
 
 /** What is known of a build-up, what is found in it, and the judgement: everything but the result's own shape. */
 export interface JudgedBuildUp {
@@ -66,7 +66,7 @@ export function judgeBuildUp(buildUp: BuildUp, surroundings: Surroundings, scope
   const calculation = withHeatOfChannels(straight, plane?.channel ?? null);
   const surface = surfaceOfBuildUp(buildUp, calculation.heat, surfaceQuestion(calculation, farRoom !== null, plane));
   const { result: vapourLayer, tightLayer, tightLayers } = assessVapourLayer(calculation);
-  const all = scope !== "what the judgement rests on";
+  const all = scope !== "what the judgement depends on";
   const sensitivity = sensitivityRuns(calculation, sites, tightLayer, all ? ALL_RUNS : RUNS_THAT_JUDGE);
   const checks = all
     ? furtherChecks(buildUp, sites.reported, calculation, vapourLayer, room, humidityMargin)

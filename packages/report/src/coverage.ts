@@ -22,4 +22,4 @@ export function judgementCell(word: JudgementWord): Html {
 }
 
 /** What the verdicts and judgements of a table do not cover, once below it. */
-export const COVERED_BY_TABLE: Html = html`<p class="aside">“Dry”, “dries out” and “sound” speak of <a href="#left-out">vapour diffusion alone</a>.</p>`;
+export const COVERED_BY_TABLE: Html = html`<p class="aside">“Dry”, “dries out” and “sound” cover <a href="#left-out">vapour diffusion only</a>.</p>`;

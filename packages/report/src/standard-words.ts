@@ -32,5 +32,5 @@ export const CASES: Readonly<Record<VerdictWord, string>> = {
 };
 
 const STRICTER = " The judgement is stricter, for the reason above.";
-const MILDER = " The judgement counts drying inside each month, and judges by the amount.";
-const COUNTED = " The judgement counts drying inside each month.";
+const MILDER = " The judgement counts drying within each month, and judges by the amount.";
+const COUNTED = " The judgement counts drying within each month.";

@@ -14,5 +14,5 @@ export function surfaceFelt({ findings, judgement, room, surface }: BuildUpResul
   const reason = findings.find(({ id }) => id === judgement.decisive);
   if (reason?.code !== "surface-mould" || !surface?.coldest) return null;
   const { month, temperature, relativeHumidity } = surface.coldest;
-  return `In ${month} the coldest surface of ${roomWords(room)} is ${fixed(temperature, 1)} °C, the air on it ${percent(relativeHumidity, 0)} damp; mould can grow from ${percent(CRITICAL_SURFACE_HUMIDITY.mould, 0)}.`;
+  return `In ${month} the coldest surface of ${roomWords(room)} is ${fixed(temperature, 1)} °C, the relative humidity at it ${percent(relativeHumidity, 0)}; mould can grow from ${percent(CRITICAL_SURFACE_HUMIDITY.mould, 0)}.`;
 }

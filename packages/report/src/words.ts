@@ -11,19 +11,19 @@ import type {
 
 /** What a verdict says, in a clause. */
 export const VERDICT_MEANING: Readonly<Record<VerdictWord, string>> = {
-  dry: "no month adds water at any interface",
-  "dries out": "some months add water, and all of it goes within the year",
-  "stays wet": "water is left after twelve months",
+  dry: "no condensation in any month",
+  "dries out": "water condenses in some months and is gone within the year",
+  "stays wet": "water remains after twelve months",
 };
 
 /** What a verdict of *dry*, or a judgement of *sound*, does not cover; stands beside the word wherever it is given. */
-export const NOT_COVERED = "vapour by diffusion only: not rain, leaks, moving air, built-in water or damp ground";
+export const NOT_COVERED = "vapour diffusion only: no rain, leaks, moving air, construction moisture or damp ground";
 
 /** What a judgement says, in a clause. */
 export const JUDGEMENT_MEANING: Readonly<Record<JudgementWord, string>> = {
-  sound: "nothing found in its moisture that asks for a change",
+  sound: "no moisture finding asks for a change",
   "sound with conditions": "sound if the conditions listed are met",
-  "change it": "not as it stands",
+  "change it": "do not build it like this",
   "beyond this method": "the monthly method cannot answer",
 };
 

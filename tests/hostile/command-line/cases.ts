@@ -319,7 +319,7 @@ export const WRONG_OUTPUTS: readonly HostileCase[] = [
   {
     title: "a report that may be that of studio.yml",
     args: ["assess", "studio.yaml"],
-    says: "studio-report.html is there already and may be the report of studio.yml",
+    says: "studio-report.html already exists and may be the report of studio.yml",
     prepare: (folder) => {
       writeFileSync(join(folder, "studio.yml"), SMALL_PROJECT);
       writeFileSync(join(folder, "studio-report.html"), "of either");
@@ -328,7 +328,7 @@ export const WRONG_OUTPUTS: readonly HostileCase[] = [
   {
     title: "a study whose report may be that of studio-place.yaml",
     args: ["place", "studio.yaml"],
-    says: "studio-place-report.html is there already and may be the report of studio-place.yaml",
+    says: "studio-place-report.html already exists and may be the report of studio-place.yaml",
     prepare: (folder) => {
       writeFileSync(join(folder, "studio-place.yaml"), SMALL_PROJECT);
       writeFileSync(join(folder, "studio-place-report.html"), "of either");
@@ -337,7 +337,7 @@ export const WRONG_OUTPUTS: readonly HostileCase[] = [
   {
     title: "an assessment whose report may be the study of studio.yaml",
     args: ["assess", "studio-place.yaml"],
-    says: "studio-place-report.html is there already and may be the report of studio.yaml",
+    says: "studio-place-report.html already exists and may be the report of studio.yaml",
     prepare: (folder) => {
       writeFileSync(join(folder, "studio-place.yaml"), SMALL_PROJECT);
       writeFileSync(join(folder, "studio-place-report.html"), "of either");

@@ -63,7 +63,7 @@ export function heatResult(calculation: BuildUpCalculation, surface: SurfaceResu
 }
 
 /** What is said beside every figure of heat over the year. */
-const NO_HEATING_LIMIT = "from monthly means without a heating limit: it overstates what is paid for";
+const NO_HEATING_LIMIT = "from monthly means without a heating limit, which overstates the cost";
 
 const NOTES_ON_HEAT: Readonly<Record<EndOfHeat, string>> = {
   "far side": NO_HEATING_LIMIT,
@@ -108,6 +108,6 @@ function lowerLimitLayers(heat: HeatCalculation): HeatResult["lowerLimitLayers"]
     ...(heat.addedOutside > 0
       ? [{ layer: null, name: "space outside the layers", resistance: heat.addedOutside }]
       : []),
-    { layer: null, name: "surface, far side (Rse)", resistance: heat.surfaceResistances.outside },
+    { layer: null, name: "surface, outer side (Rse)", resistance: heat.surfaceResistances.outside },
   ];
 }

@@ -67,7 +67,7 @@ function sdParts(layer: Layer): LayerResult["sdParts"] {
 
 function airRule(layer: Layer, counted: CountedLayer | undefined): string | null {
   if (layer.type !== "air") return null;
-  if (layer.ventilation === "well") return "well ventilated: it and all beyond it are left out of the sums";
+  if (layer.ventilation === "well") return "well ventilated: it and everything beyond it do not count";
   const rule = counted?.airRule ?? "beyond a well-ventilated layer: not counted";
   return layer.ventilation === "slight"
     ? `slightly ventilated: between closed and well ventilated; closed: ${rule}`

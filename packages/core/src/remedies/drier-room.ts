@@ -28,7 +28,7 @@ export function drierRoom({ buildUp, surroundings, warmSide }: Situation): Chang
   const room = surroundings.rooms.get(warmSide === "far side" ? buildUp.faces : buildUp.room);
   if (room === undefined) return [];
   const steps = drierRules(room.humidity).map(({ humidity, words }) => ({
-    words: `${ownRoomInWords(room.name)} kept drier, only if it is really ventilated so: ${words} (a change of use or of ventilation, not of the build-up)`,
+    words: `${ownRoomInWords(room.name)} kept drier: ${words} (a change of use or ventilation, which must really happen, not of the build-up)`,
     buildUp: { ...buildUp, variants: [] },
     surroundings: withRoom(surroundings, { ...room, humidity }),
     room: { ...room, humidity },

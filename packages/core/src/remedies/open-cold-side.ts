@@ -54,7 +54,7 @@ function exchanged(
   besides = "",
 ): ChangeStep {
   return {
-    words: `${words} outside in the place of ${layer.name}${besides}`,
+    words: `${words} outside instead of ${layer.name}${besides}`,
     buildUp: replaceLayer(buildUp, index, by),
     surroundings: null,
     thicknessInside: 0,

@@ -16,37 +16,37 @@ export const searchInWords: {
 } = {
   beyond,
   turnedRound:
-    "No change was looked for: the layers look written from outside, and any change would answer another build-up.",
+    "No change was tried: the layers look written from outside, and any change would answer another build-up.",
   singles,
   pairs,
   taped: (meetsTarget) =>
-    `Tape over the framing is enough: no other change was looked for${meetsTarget ? " but the least insulation outside that meets the target as well" : ""}.`,
+    `Tape over the framing is enough: no other change was tried${meetsTarget ? " but the least insulation outside that meets the target as well" : ""}.`,
   target,
 };
 
 function beyond(askFor: string): string {
-  return `No change was looked for, since the monthly method cannot judge this build-up, changed or not. ${askFor}`;
+  return `No change was tried: the monthly method cannot judge this build-up, changed or not. ${askFor}`;
 }
 
 function singles(tried: number, found: number, goal: Goal, isSpent: boolean): string {
-  const what = goal === "sound" ? "frees the build-up of its conditions" : "puts the build-up right";
+  const what = goal === "sound" ? "removes the conditions" : "puts the build-up right";
   if (found === 0) return `None of the ${count(tried, "change")} tried ${what}${end(isSpent)}.`;
-  return `Of ${count(tried, "change")} tried, each in the least size that ${what}, these do${end(isSpent)}; the first changes least.`;
+  return `Of ${count(tried, "change")} tried, these are the smallest that ${what}${end(isSpent)}; the first changes least.`;
 }
 
 function pairs(singlesTried: number, pairsTried: number, found: number, isSpent: boolean): string {
   const none = `No single change of the ${singlesTried} tried puts the build-up right`;
   if (found === 0) {
-    return `${none}, and none of the ${count(pairsTried, "pair")} of changes${end(isSpent)}: it needs another design, or an adviser.`;
+    return `${none}, nor does any of the ${count(pairsTried, "pair")} of changes${end(isSpent)}: it needs another design, or an adviser.`;
   }
-  return `${none}; of ${count(pairsTried, "pair")} of changes tried, least first, ${found === 1 ? "this one does" : "these do"}${end(isSpent)}.`;
+  return `${none}; of ${count(pairsTried, "pair")} of changes tried, smallest first, ${found === 1 ? "this one does" : "these do"}${end(isSpent)}.`;
 }
 
 function target(wanted: number, tried: number, found: number, isSpent: boolean): string {
-  const what = `the target of ${formatQuantity(wanted, "transmittance")} with a judgement no worse`;
+  const what = `the target of ${formatQuantity(wanted, "transmittance")} without a worse judgement`;
   if (found === 0)
-    return `Only the target is missed. None of ${count(tried, "sort")} of insulation tried outside meets ${what}${end(isSpent)}.`;
-  return `Only the target is missed. Of ${count(tried, "sort")} of insulation tried outside, this is the least that meets ${what}${end(isSpent)}.`;
+    return `Only the target is missed. None of ${count(tried, "kind")} of insulation tried outside meets ${what}${end(isSpent)}.`;
+  return `Only the target is missed. Of ${count(tried, "kind")} of insulation tried outside, this is the least that meets ${what}${end(isSpent)}.`;
 }
 
 function count(number: number, word: string): string {
@@ -54,5 +54,5 @@ function count(number: number, word: string): string {
 }
 
 function end(isSpent: boolean): string {
-  return isSpent ? ` (the search ended at ${MOST_CALCULATIONS} calculations)` : "";
+  return isSpent ? ` (the search stopped at ${MOST_CALCULATIONS} calculations)` : "";
 }

@@ -34,7 +34,7 @@ export function sheetOnWarmSide(situation: Situation): Change[] {
       words:
         there === null
           ? `${sheetInWords(sheet)} added on the warm side, ${placeInWords(buildUp, at)}`
-          : `${sheetInWords(sheet)} on the warm side in the place of ${buildUp.layers[there]!.name}`,
+          : `${sheetInWords(sheet)} on the warm side instead of ${buildUp.layers[there]!.name}`,
       buildUp: there === null ? insertLayers(buildUp, at, layer) : replaceLayer(buildUp, there, layer),
       surroundings: null,
       thicknessInside: 0,

@@ -6,7 +6,7 @@ import type { JudgementWord, VerdictWord } from "./words.ts";
 export type PlacementPosition =
   | "towards the room"
   | "within the insulation"
-  | "towards the far side"
+  | "towards the outer side"
   | "none"
   | "both faces";
 

@@ -82,7 +82,7 @@ function placementOf(buildUp: BuildUp, project: Project, climates: readonly Outd
   const reason = whyLeftOut(buildUp, project);
   const made = reason === null ? placements(buildUp) : null;
   if (made === null) {
-    const leftOut = reason ?? "It has no insulation at which a vapour layer could lie.";
+    const leftOut = reason ?? "It has no insulation beside which a vapour layer could lie.";
     return { name, slug, layer: null, leftOut, positions: [], rows: [], message: null };
   }
   const farSide = farSideInWords(buildUp.faces);
@@ -143,12 +143,12 @@ function rowOf(
   const outdoor = climateMonths(climate);
   const impossible = used.find((one) => impossibleMonths(one, outdoor, project.humidityMargin).length > 0);
   if (impossible !== undefined) {
-    const leftOut = `${impossible.name === "indoor" ? "The room" : `The ${impossible.name}`} as stated would hold more vapour than air can.`;
+    const leftOut = `${impossible.name === "indoor" ? "The room" : `The ${impossible.name}`} as stated would be wetter than air can be.`;
     return { ...row, warmSide: null, warmSideName: null, leftOut, cells: [] };
   }
   const same = before.find((one) => haveSameAir(one.room, room, outdoor, project.humidityMargin));
   if (same !== undefined) {
-    const leftOut = `No month there is so warm that the cooling runs: the row would be that of the room ${same.use}.`;
+    const leftOut = `The cooling never runs there: the row would repeat that of the room ${same.use}.`;
     return { ...row, warmSide: null, warmSideName: null, leftOut, cells: [] };
   }
   const surroundings = surroundingsOf({ ...project, rooms }, climate);

@@ -31,7 +31,7 @@ export function sheetPlaces(buildUp: BuildUp, surroundings: Surroundings): Sheet
   const gaps = Array.from({ length: lastGap(bare, own) + 1 }, (_, at) => at);
   const placeAt = (at: number | null): SheetPlace => {
     const changed = at === null ? bare : insertLayers(bare, at, sheet);
-    const { judgement, evidence } = judgeBuildUp(changed, surroundings, "what the judgement rests on");
+    const { judgement, evidence } = judgeBuildUp(changed, surroundings, "what the judgement depends on");
     const { withinMonth } = evidence.calculation.governing;
     const isBeyond = judgement.word === "beyond this method";
     return {

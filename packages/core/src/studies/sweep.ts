@@ -71,7 +71,7 @@ function turnsBetween(
   surroundings: Surroundings,
 ): SweepTurn[] {
   const judge = (thickness: number): { word: JudgementWord; message: string } =>
-    judgeBuildUp(withThickness(buildUp, layer, thickness), surroundings, "what the judgement rests on").judgement;
+    judgeBuildUp(withThickness(buildUp, layer, thickness), surroundings, "what the judgement depends on").judgement;
   const between = (low: number, from: JudgementWord, high: number, to: JudgementWord): SweepTurn[] => {
     if (from === to) return [];
     const middle = halfWay(low, high);

@@ -134,17 +134,17 @@ function continuity(
 
 function assumptionsOf({ prices }: Project): string[] {
   const always = [
-    "Heat over the year is U times the degree hours of the project's own months and rooms, without a heating limit: it overstates what is paid for, for every variant by the same share.",
-    "Amounts to buy have openings taken off and framing counted apart; waste is what the prices state.",
+    "Heat over the year is U times the degree hours of the project's own months and rooms, without a heating limit: it overstates the cost, by the same share for every variant.",
+    "Quantities leave openings out and count framing separately; waste is as the prices state.",
   ];
-  if (prices === null) return [...always, "No prices are given: warmside ships none and invents none."];
+  if (prices === null) return [...always, "No prices are given. warmside has none of its own."];
   const pays =
     prices.heatPricePerKilowattHour === null
-      ? "Years until a variant pays are not told: no heat price is given."
-      : "Years until a variant pays are its extra cost over the money that a year's heat saves at the heat price given: no interest, no change of prices, and the heater's losses belong in that price.";
+      ? "No payback time is given, because there is no heat price."
+      : "The payback time is the extra cost divided by the yearly saving at the given heat price, without interest or price changes; include the losses of the heater in that price.";
   return [
     ...always,
-    "Prices, waste and hours are those of the project file or its table; a cost for a square metre takes rolls and sheets by their share, a cost in all counts them whole.",
+    "Prices, waste and hours are those of the project file or its table; the cost per square metre counts rolls and sheets by their share, the total cost counts them whole.",
     pays,
   ];
 }

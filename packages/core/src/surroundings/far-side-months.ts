@@ -34,12 +34,12 @@ export function farSideMonths(buildUp: BuildUp, site: Site, inside: AirMonths, h
   if (buildUp.faces === "ground") {
     return {
       name: "ground",
-      rule: "below the ground's own resistance, the year's mean outdoor temperature, saturated",
+      rule: "below the resistance of the ground, the yearly mean outdoor temperature, saturated",
       months: groundMonths(site.outdoor),
     };
   }
   if (buildUp.faces === "void") return voidSide(buildUp, site, inside, heat);
-  return { name: buildUp.faces, rule: "the room's own twelve months", months: roomOf(site, buildUp.faces) };
+  return { name: buildUp.faces, rule: "the twelve months of the room", months: roomOf(site, buildUp.faces) };
 }
 
 /** The months of a room [°C, Pa]. @throws RangeError when the site does not have it */

@@ -16,7 +16,7 @@ export const MOST_YEARS = 100;
 const SAME_GROWTH = 1e-9;
 
 /**
- * The year repeated until it repeats itself, with drying inside the month. A year that comes once in ten is not repeated:
+ * The year repeated until it repeats itself, with drying within the month. A year that comes once in ten is not repeated:
  * the years that follow it are given, and what it left is carried through those.
  *
  * @param section - nodes and climate of the first year

@@ -14,7 +14,7 @@ import { type DryYear, startingMonths } from "./wet-months.ts";
 /** Less than this left is nothing left [kg/m²]: 1 mg/m² (this project's rule). */
 export const NOTHING_HELD = 1e-6;
 
-/** How water is carried through a month: the standard's way, or with drying inside the month. */
+/** How water is carried through a month: the standard's way, or with drying within the month. */
 export type MonthRule = "standard" | "drying inside the month";
 
 /**

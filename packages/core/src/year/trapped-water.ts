@@ -28,7 +28,7 @@ export interface DryingRun {
 }
 
 /**
- * Follows water put into a node until the section is dry again, or for ten years, with drying inside the month.
+ * Follows water put into a node until the section is dry again, or for ten years, with drying within the month.
  *
  * @param section - nodes and climate
  * @param node - where the water is put; not a surface

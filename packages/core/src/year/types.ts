@@ -12,7 +12,7 @@ export interface SectionYear {
   carriedOver: number;
   /** First month at whose end all is gone for good; null when dry or wet. */
   dryBy: number | null;
-  /** Water written off by setting nodes to zero [kg/m²]; 0 with drying inside the month. */
+  /** Water written off by setting nodes to zero [kg/m²]; 0 with drying within the month. */
   writtenOff: number;
   /** First month, from the start on, in which anything was written off; null when nothing was. */
   firstWrittenOff: number | null;

@@ -34,7 +34,7 @@ function framings({ framings: all }: AnnexOf["buildUp"]): Html | null {
 }
 
 function corrections(heat: HeatResult): Html {
-  if (heat.corrections.length === 0) return html`<p>Corrections (ISO 6946 Annex F): none asked for.</p>`;
+  if (heat.corrections.length === 0) return html`<p>Corrections (ISO 6946 Annex F): none stated.</p>`;
   const entries = heat.corrections.map(
     ({ name, layer, value, formula }) =>
       html`<li>Layer ${layer + 1}, ${name}: ΔU ${fixed(value, 5)} W/(m²·K) = ${formula}</li>`,

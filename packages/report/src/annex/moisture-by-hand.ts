@@ -26,7 +26,7 @@ export function moistureByHandPart(view: SectionView, buildUp: BuildUpResult): H
   return html`<section class="by-hand" data-by-hand="moisture"><h5>Hand check: ${sum.month}</h5>
 <p>Each step uses the rounded figures above.</p>
 <ol class="steps">
-<li>Air of the room: ${sum.indoor.temperature.text} °C, ${sum.indoor.pressure.text} Pa. Other side (${sideWords(view.buildUp).far}): ${sum.outdoor.temperature.text} °C${sum.underSky ? " as felt under a clear sky" : null}, ${sum.outdoor.pressure.text} Pa.</li>
+<li>Air of the room: ${sum.indoor.temperature.text} °C, ${sum.indoor.pressure.text} Pa. Other side (${sideWords(view.buildUp).far}): ${sum.outdoor.temperature.text} °C${sum.underSky ? " under a clear sky" : null}, ${sum.outdoor.pressure.text} Pa.</li>
 <li>Resistance from air to air: ${fixed(surfaces.inside, 2)} (room surface) + ${fixed(layersOf(view), 4)} (layers) + ${isGround ? fixed(surfaces.outside, 4) : fixed(surfaces.outside, 2)} (${isGround ? "ground" : "outer surface"}) = <b>${sum.totalResistance.text}</b> m²·K/W.</li>
 <li>Temperature at a place: θ = ${sum.indoor.temperature.text} − (${sum.indoor.temperature.text} − ${inBrackets(sum.outdoor.temperature)}) × R to there / ${sum.totalResistance.text}. Saturation pressure: 610.5 × exp(17.269 θ / (237.3 + θ)) from 0 °C up, 610.5 × exp(21.875 θ / (265.5 + θ)) below.</li>
 </ol>

@@ -34,7 +34,7 @@ function gaps({ gaps: found }: BuildUpResult): Html | null {
       { head: "sd with gaps", unit: "m", kind: "figures" },
       { head: "Verdict", kind: "words" },
       { head: "Peak", unit: "g/m²", kind: "figures" },
-      { head: "What it says", kind: "words" },
+      { head: "Result", kind: "words" },
     ],
     rows: found.map(({ layer, name, share, sdWhole, sdEffective, verdict, peak, message }) => [
       `${layer + 1} ${name}`,

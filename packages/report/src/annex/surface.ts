@@ -14,7 +14,7 @@ export function surfacePart(page: AnnexOf): Part | null {
   const required = heat.requiredTemperatureFactor;
   const answer =
     required === null
-      ? html`<p>Temperature factor <strong>${fixed(heat.temperatureFactor, 3)}</strong>. No month asks for one${surface.reason ? `: ${surface.reason}` : null}.</p>`
+      ? html`<p>Temperature factor <strong>${fixed(heat.temperatureFactor, 3)}</strong>. No month requires one${surface.reason ? `: ${surface.reason}` : null}.</p>`
       : html`<p>Temperature factor <strong>${fixed(heat.temperatureFactor, 3)}</strong> against <strong>${fixed(required, 3)}</strong> required to keep mould off, in ${heat.criticalMonth ?? "the critical month"}: <strong>${required > 1 ? "no construction meets it; ventilate or dry the room" : heat.temperatureFactor >= required ? "enough" : "not enough"}</strong>. Corners, reveals and junctions are lower and are not covered.</p>`;
   const body = html`${answer}
 ${factors(page)}

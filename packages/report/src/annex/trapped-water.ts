@@ -19,9 +19,9 @@ export async function trappedWaterPart({ buildUp, id }: AnnexOf): Promise<Part |
       { head: "Water", unit: "g/m²", kind: "figures" },
       { head: "From", kind: "words" },
       { head: "Days to dry", kind: "figures" },
-      { head: "To the room (− from it)", unit: "g/m²", kind: "figures" },
+      { head: "Left to the room (− entered)", unit: "g/m²", kind: "figures" },
       { head: "Outwards", unit: "g/m²", kind: "figures" },
-      { head: "Most held elsewhere", unit: "g/m²", kind: "figures" },
+      { head: "Most elsewhere", unit: "g/m²", kind: "figures" },
     ],
     rows: buildUp.trappedWater.map((water) => [
       `${water.layer + 1} ${water.name}`,
@@ -42,7 +42,7 @@ export async function trappedWaterPart({ buildUp, id }: AnnexOf): Promise<Part |
   const outside = buildUp.trappedWater.some(({ withinScope }) => !withinScope);
   return {
     heading: "Trapped water",
-    body: html`<p>ISO 13788:2012 clause 7, with drying inside the month.${outside ? " Where the layer does not lie between two tight ones this use is ours, beyond the clause." : null}</p>${table}${courses}${variants.length > 0 ? html`<ul>${variants}</ul>` : null}`,
+    body: html`<p>ISO 13788:2012 clause 7, with drying within the month.${outside ? " Where the layer does not lie between two tight ones this use is ours, beyond the clause." : null}</p>${table}${courses}${variants.length > 0 ? html`<ul>${variants}</ul>` : null}`,
   };
 }
 
@@ -54,7 +54,7 @@ async function course(water: TrappedWaterResult, id: string): Promise<Html> {
   const plot = figure(
     `Water leaves layer ${water.layer + 1}, ${water.name}, in ${water.daysToDry === null ? "over ten years" : `${fixed(Math.ceil(water.daysToDry), 0)} days`}`,
     toSvg(trappedWaterPlot(water), id),
-    `Unbroken: in the layer${water.mostHeldElsewhere > 0 ? "; dashed: elsewhere" : ""}. Months from the beginning of ${water.startMonth}.`,
+    `Solid: in the layer${water.mostHeldElsewhere > 0 ? "; dashed: elsewhere" : ""}. Months from the beginning of ${water.startMonth}.`,
   );
   const cell = (index: number): string => {
     const held = water.held[index];
@@ -63,7 +63,7 @@ async function course(water: TrappedWaterResult, id: string): Promise<Html> {
     return beside > 0 ? `${grams(held)} + ${grams(beside)}` : grams(held);
   };
   const table = tableMarkup({
-    caption: `Held at each month’s end, g/m²${water.mostHeldElsewhere > 0 ? ": in the layer + elsewhere" : ""}`,
+    caption: `At the end of each month, g/m²${water.mostHeldElsewhere > 0 ? ": in the layer + elsewhere" : ""}`,
     columns: [
       { head: "Month", kind: "words" },
       ...Array.from({ length: years }, (_, index) => ({ head: `year ${index + 1}`, kind: "figures" as const })),

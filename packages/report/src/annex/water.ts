@@ -36,7 +36,7 @@ function amounts(view: SectionView): Html | null {
     });
     return html`<li>${placeOf(view, node)}: ${gramsPerArea(held)}${shares.length > 0 ? `; ${shares.join("; ")}` : null}</li>`;
   });
-  return html`<p>At the end of ${peak.month}, the fullest month, the water lies:</p><ul>${entries}</ul>`;
+  return html`<p>At the end of ${peak.month}, the maximum, the water is:</p><ul>${entries}</ul>`;
 }
 
 function pathTable(view: SectionView): Html | null {

@@ -28,7 +28,7 @@ export function woodPart({ buildUp, view }: AnnexOf): Part | null {
   const over = buildUp.wood.filter(({ monthsOverLimit }) => monthsOverLimit > 0);
   const words =
     over.length === 0
-      ? `By vapour alone no wood passes 20 % in any month; construction moisture is treated separately.${besideWater(buildUp)}`
+      ? `No wood exceeds 20 % in any month; construction moisture is treated separately.${besideWater(buildUp)}`
       : over
           .map(
             ({ layer, name, section, monthsOverLimit }) =>

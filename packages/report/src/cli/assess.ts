@@ -7,9 +7,9 @@ import { type ReportFlags, withReportFlags } from "./report-flags.ts";
 export const registerAssess: Registration = (program: Command, run): void => {
   withReportFlags(program.command("assess"))
     .argument("<file>", "project file (YAML or JSON)")
-    .summary("work out every build-up and write the report")
+    .summary("assess every build-up and write the report")
     .description(
-      "Works out whether water condenses inside each build-up, whether it dries out, its U-value and what to change. " +
+      "Calculates whether water condenses inside each build-up, whether it dries out, its U-value and what to change. " +
         "Writes one HTML report beside the file, as NAME-report.html, and prints the short answers.",
     )
     .addHelpText("after", "\nExample:\n  warmside assess studio.yaml --out for-building-control.html\n")

@@ -49,5 +49,5 @@ export function calculationProgress(stream: ProgressStream): CalculationProgress
  * @example workInWords(100, 5000) // "To work out: 100 build-ups and 5000 variants."
  */
 function workInWords(buildUps: number, variants: number): string {
-  return `To work out: ${buildUps} build-ups${variants === 0 ? "" : ` and ${variants} variants`}.`;
+  return `To calculate: ${buildUps} build-ups${variants === 0 ? "" : ` and ${variants} variants`}.`;
 }

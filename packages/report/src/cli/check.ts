@@ -12,7 +12,7 @@ export const registerCheck: Registration = (program: Command, run): void => {
     .argument("<file>", "project file (YAML or JSON)")
     .summary("list every problem of a project file")
     .description(
-      "Reads a project file and lists every problem with its line and, where there is one, what to write; of more than 50 the first 50. Works nothing out and writes nothing.",
+      "Reads a project file and lists its problems, at most 50, each with its line and what to write. It calculates and writes nothing.",
     )
     .option("--json", "print the problems as JSON")
     .addHelpText("after", "\nExample:\n  warmside check studio.yaml\n")

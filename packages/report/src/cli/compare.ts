@@ -7,11 +7,11 @@ import { type ReportFlags, withReportFlags } from "./report-flags.ts";
 export const registerCompare: Registration = (program: Command, run): void => {
   withReportFlags(program.command("compare"))
     .argument("<file>", "project file (YAML or JSON) whose build-ups have `variants`")
-    .summary("set variants side by side: is the extra layer worth it?")
+    .summary("compare variants: is the extra layer worth it?")
     .description(
-      "Works out every variant of every build-up and sets it beside the build-up as drawn: U, thickness, judgement, most " +
-        "water, how much rests on the vapour layer, heat over the year, cost where the file has prices, and what there is " +
-        "to buy. Writes the report with these tables and a plot beside the file, as NAME-compare-report.html, and prints " +
+      "Calculates every variant of every build-up and sets it beside the build-up as drawn: U, thickness, judgement, most " +
+        "water, dependence on the vapour layer, heat over the year, cost where the file has prices, and quantities " +
+        "to order. Writes the report with these tables and a plot beside the file, as NAME-compare-report.html, and prints " +
         "a sentence for each variant.",
     )
     .addHelpText("after", `\nA variant in the project file:\n${VARIANT}\nExample:\n  warmside compare studio.yaml\n`)

@@ -12,9 +12,9 @@ export function faultOfProgram(error: unknown, environment: Readonly<Record<stri
   const message = error instanceof Error ? error.message : String(error);
   const firstLine = message.split("\n")[0]!.slice(0, LONGEST_MESSAGE);
   const sentences = [
-    `A fault of warmside itself, not of your file: ${firstLine}`,
-    `Please report it with this line, the command you gave, the project file and the version, ${version()}.`,
-    "An earlier report is as it was.",
+    `This is a fault of warmside, not of your file: ${firstLine}`,
+    `Please report it with this line, your command, the project file and the version, ${version()}.`,
+    "Existing files are unchanged.",
   ];
   const stack = environment.WARMSIDE_DEBUG && error instanceof Error ? (error.stack ?? "").split("\n") : [];
   return [...sentences, ...(stack.length > 0 ? ["", ...stack] : [])].map((sentence) => line(sentence));

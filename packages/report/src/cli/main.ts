@@ -44,7 +44,7 @@ async function print({ exit, answer, messages }: Answer): Promise<number> {
   await write(process.stderr, messages);
   const fault = await write(process.stdout, answer);
   if (fault === null || fault.code === "EPIPE") return exit;
-  tell([line(`The answer could not be printed whole: the system says ${fault.code ?? fault.message}.`)]);
+  tell([line(`Output is incomplete: the system says ${fault.code ?? fault.message}.`)]);
   return 1;
 }
 

@@ -50,7 +50,7 @@ async function nothingFound(asked: string, table: readonly Material[]): Promise<
   );
   const offer = near.length === 0 ? "" : ` Did you mean ${near.join(" or ")}?`;
   const sentence =
-    `No material of the table has "${asked}".${offer} One that is not in the table is given on the spot, in ` +
+    `No material of the table has "${asked}".${offer} Describe any other material in ` +
     "the project file; a board and a sheet so:";
   return [paragraph(sentence), ...ON_THE_SPOT];
 }

@@ -61,11 +61,11 @@ async function answersFrom(options: NewOptions, context: CommandContext): Promis
 
 /** Where the project file goes: a place where nothing is. */
 function placeOf(shown: string, { folder }: CommandContext): string {
-  if (shown === "") throw new CommandProblem("no-name", "The name after --out is empty. Write the file to make.");
+  if (shown === "") throw new CommandProblem("no-name", "The name after --out is empty. Name a file.");
   const path = resolve(folder, shown);
   if (!existsSync(path)) return path;
   throw new CommandProblem(
     "is-there",
-    `${shown} is there already, and a project is never written over. Name another file with --out.`,
+    `${shown} already exists, and warmside never overwrites a project. Name another file with --out.`,
   );
 }

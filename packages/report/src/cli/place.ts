@@ -7,9 +7,9 @@ import { type ReportFlags, withReportFlags } from "./report-flags.ts";
 export const registerPlace: Registration = (program: Command, run): void => {
   withReportFlags(program.command("place"))
     .argument("<file>", "project file (YAML or JSON)")
-    .summary("put the vapour layer elsewhere, here and in other climates")
+    .summary("try the vapour layer elsewhere, here and in other climates")
     .description(
-      "Works every build-up out with its vapour layer towards the room, within the insulation, towards the other side, " +
+      "Calculates every build-up with its vapour layer towards the room, within the insulation, towards the outer side, " +
         "left out and on both faces: in the project's climate and in a cold, a hot humid and a hot dry one (or those of " +
         "`climates for place`), heated and cooled. Writes the report with these grids beside the file, as " +
         "NAME-place-report.html, and prints what each shows.",

@@ -60,7 +60,7 @@ function checkSharedName(usual: string, input: string): void {
   if (other === null) return;
   throw new CommandProblem(
     "shared-name",
-    `${basename(usual)} is there already and may be the report of ${other}: a report of ${basename(input)} would have the same name. Name another with --out.`,
+    `${basename(usual)} already exists and may be the report of ${other}: a report of ${basename(input)} would have the same name. Name another with --out.`,
   );
 }
 

@@ -8,9 +8,9 @@ import type { SpreadChoice } from "./spread/studies.ts";
 export const registerSpread: Registration = (program: Command, run): void => {
   withReportFlags(program.command("spread"))
     .argument("<file>", "project file (YAML or JSON)")
-    .summary("tell how sure the answer is")
+    .summary("say how sure the answer is")
     .description(
-      "Works every build-up out many times, with material values, share of framing, gaps and indoor humidity each " +
+      "Calculates every build-up many times, with material values, share of framing, gaps and indoor humidity each " +
         "somewhere within its spread: how often each verdict and judgement comes out, and what decides it. Widths are " +
         "those of the project file (`spread: 10 %` at a material) or those of the kind of source. Writes the report with " +
         "these figures beside the file, as NAME-spread-report.html.",
@@ -42,7 +42,7 @@ function wholeNumber(least: number, most: number): (written: string) => number {
   return (written) => {
     const number = /^\d+$/.test(written) ? Number(written) : Number.NaN;
     if (!(number >= least && number <= most)) {
-      throw new InvalidArgumentError(`It has to be a whole number from ${least} to ${most}.`);
+      throw new InvalidArgumentError(`It must be a whole number from ${least} to ${most}.`);
     }
     return number;
   };

@@ -62,7 +62,7 @@ function sentenceFor(error: CommanderError, commands: readonly string[]): string
     case "commander.optionMissingArgument":
       return `Something is missing after ${named.replace(/ <.*>$/, "")}.`;
     case "commander.excessArguments":
-      return "There are more words than this command takes. A name with spaces in it stands between quotation marks.";
+      return "Too many arguments. Put a name with spaces in quotation marks.";
     case "commander.invalidArgument":
       return choiceMissed(error.message) ?? plain(error.message);
     default:
@@ -74,7 +74,7 @@ function sentenceFor(error: CommanderError, commands: readonly string[]): string
 function choiceMissed(message: string): string | null {
   const [, word, choices] =
     /(?:argument|value) '([^']*)' is invalid.*Allowed choices are (.*)\./.exec(message.replaceAll("\n", " ")) ?? [];
-  return word === undefined || choices === undefined ? null : `"${word}" is none of the choices, which are ${choices}.`;
+  return word === undefined || choices === undefined ? null : `"${word}" is not one of ${choices}.`;
 }
 
 function plain(message: string): string {

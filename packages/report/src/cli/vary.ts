@@ -10,14 +10,14 @@ export const registerVary: Registration = (program: Command, run): void => {
     .argument("<file>", "project file (YAML or JSON)")
     .summary("one layer in many thicknesses: how thick is enough?")
     .description(
-      "Works a build-up out with one of its layers in many thicknesses, 0 being without it: the curve of U and of the most " +
-        "water, and the thickness at which the judgement turns. Writes the report with this curve beside the file, as " +
+      "Calculates a build-up with one layer in many thicknesses (0 is without it): the curve of U and of the most " +
+        "water, and the thickness at which the judgement changes. Writes the report with this curve beside the file, as " +
         "NAME-vary-report.html.",
     )
     .requiredOption("--layer <name>", "the layer's name, or its material")
-    .requiredOption("--thickness <range...>", "such as 0 mm..100 mm")
+    .requiredOption("--thickness <range...>", "for example 0 mm..100 mm")
     .option("--build-up <name>", "the build-up's name, where several have such a layer")
-    .option("--step <thickness...>", "such as 10 mm (default: a round one, at most twenty)")
+    .option("--step <thickness...>", "for example 10 mm (default: a round step, at most twenty of them)")
     .addHelpText(
       "after",
       '\nExample:\n  warmside vary studio.yaml --build-up "Studio wall" --layer "mineral wool slab" --thickness 0 mm..200 mm\n',

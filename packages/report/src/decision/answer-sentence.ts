@@ -9,7 +9,7 @@ export interface Asked {
 }
 
 /** The answer to the question whether build-ups may be closed as drawn. */
-export type AnswerWord = "Yes" | "Yes, on conditions" | "No" | "Cannot be told";
+export type AnswerWord = "Yes" | "Yes, on conditions" | "No" | "No answer";
 
 /**
  * The answer in one sentence, made from the results alone: no where anything must change or misses its U-value; else
@@ -39,7 +39,7 @@ export function answerSentence(asked: readonly Asked[]): { word: AnswerWord; sen
 
 function answerWord(refused: number, beyond: number, asked: readonly Asked[]): AnswerWord {
   if (refused > 0) return "No";
-  if (beyond > 0) return "Cannot be told";
+  if (beyond > 0) return "No answer";
   return asked.some(({ judgement }) => judgement === "sound with conditions") ? "Yes, on conditions" : "Yes";
 }
 

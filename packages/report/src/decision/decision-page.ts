@@ -28,7 +28,7 @@ export function decision(result: ProjectResult, order: readonly number[], breaks
   return html`<p class="question">${result.query?.question ?? "May the build-ups be closed as drawn?"}</p>
 <p class="verdict-line ${ANSWER_CLASSES[word]}"><strong>${word}</strong>${answer.slice(word.length)}</p>
 <ol class="rows">${order.map((index) => row(result.buildUps[index]!, index, breaks.includes(index)))}</ol>
-<p class="aside">Sound, dry and dries out speak of vapour diffusion through whole layers. <a href="#left-out">What is left out</a></p>`;
+<p class="aside">Sound, dry and dries out cover vapour diffusion through unbroken layers only. <a href="#left-out">What is left out</a></p>`;
 }
 
 const LONGEST_NAME = 60;
@@ -44,7 +44,7 @@ export function rowOrder({ buildUps }: ProjectResult): number[] {
   return buildUps.map((_, index) => index).sort((one, other) => mustChange(one) - mustChange(other) || one - other);
 }
 
-const ANSWER_CLASSES = { Yes: "sound", "Yes, on conditions": "conditional", No: "change", "Cannot be told": "beyond" };
+const ANSWER_CLASSES = { Yes: "sound", "Yes, on conditions": "conditional", No: "change", "No answer": "beyond" };
 
 function meets({ heat }: Marks): boolean | null {
   return heat === null || heat === "untold" ? null : heat === "pass";
@@ -67,7 +67,7 @@ function markWords({ heat, target, judgement }: BuildUpResult, marks: Marks): [M
   const against = required === null ? (heat === null ? "" : ", none required") : `, required ${fixed(required, 2)}`;
   const u =
     heat === null
-      ? "U-value: cannot be told"
+      ? "U-value: not available"
       : `U-value ${fixed(heat.transmittance, 2)} W/(m²·K)${target === null ? ", no target" : `, target ${fixed(target, 2)}`}: ${marks.heat === null ? "not asked" : HEAT_WORDS[marks.heat]}`;
   return [
     [
@@ -83,19 +83,19 @@ const MOISTURE_WORDS: Readonly<Record<Mark, string>> = {
   pass: "sound",
   conditions: "sound with conditions",
   fail: "change it",
-  untold: "cannot be told",
+  untold: "not available",
 };
 const SURFACE_WORDS: Readonly<Record<Mark, string>> = {
   pass: "met",
   conditions: "on conditions",
   fail: "missed",
-  untold: "cannot be told",
+  untold: "not available",
 };
 const HEAT_WORDS: Readonly<Record<Mark, string>> = {
   pass: "met",
   conditions: "met",
   fail: "missed",
-  untold: "cannot be told",
+  untold: "not available",
 };
 
 /** A paragraph of a row. */

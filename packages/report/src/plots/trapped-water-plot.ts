@@ -14,7 +14,7 @@ export function trappedWaterPlot(water: TrappedWaterResult): Plot {
   const elsewhere = [0, ...water.heldElsewhere].map((held, month) => point(month, held, ELSEWHERE));
   const end = water.daysToDry === null ? "Not dry within ten years." : `Dry in month ${water.held.length}.`;
   return {
-    title: `Water held in layer ${water.layer + 1}, month by month`,
+    title: `Water in layer ${water.layer + 1}, month by month`,
     description: `Falls from ${gramsPerArea(water.amount)} at the beginning of ${water.startMonth}. ${end}`,
     kind: TRAPPED_WATER,
     data: { points: water.mostHeldElsewhere > 0 ? [...inLayer, ...elsewhere] : inLayer },

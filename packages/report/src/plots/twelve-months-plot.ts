@@ -16,7 +16,7 @@ export function twelveMonthsPlot(view: SectionView): Plot {
   const end = (view.deciding.nodes.at(-1)?.depth ?? 0) * MILLIMETRES_PER_METRE;
   return {
     title: "Temperature and dew point through the section in each month",
-    description: `Twelve small plots, January to December, room on the left, the other side on the right. The unbroken line is the temperature, the dashed line the dew point. ${wetMonths(view)}`,
+    description: `Twelve small plots, January to December, room on the left, the other side on the right. The solid line is the temperature, the dashed line the dew point. ${wetMonths(view)}`,
     kind: TWELVE_MONTHS,
     data: { rows: view.section.months.flatMap((month) => rowsOf(month, end)) },
   };

@@ -47,4 +47,4 @@ export function heatLines(buildUp: BuildUpResult): Html | null {
   return html`<dl class="lines">${lines.map(([label, words]) => html`<div><dt>${label}</dt><dd>${words}</dd></div>`)}</dl>`;
 }
 
-const SURFACE = { pass: "met", conditions: "on conditions", fail: "missed", untold: "cannot be told" } as const;
+const SURFACE = { pass: "met", conditions: "on conditions", fail: "missed", untold: "not available" } as const;

@@ -71,7 +71,7 @@ export function evaporationStatement(view: SectionView): string[] {
       : "";
   const standard = `ISO 13788: ${where}${CASES[verdict]}${amount}.${margin}`;
   if (verdict === "dry" && withinMonth.verdict === "dry") return [standard];
-  const within = `With drying inside each month, as judged: ${CASES[withinMonth.verdict]}${withinMonth.peak.month === null ? "" : `, ${mostGramsPerArea(withinMonth.peak.amount)} in ${withinMonth.peak.month}`}. The standard’s monthly step ignores ${gramsPerArea(writtenOff)} of drying.`;
+  const within = `With drying within each month, as judged: ${CASES[withinMonth.verdict]}${withinMonth.peak.month === null ? "" : `, ${mostGramsPerArea(withinMonth.peak.amount)} in ${withinMonth.peak.month}`}. The standard’s monthly step ignores ${gramsPerArea(writtenOff)} of drying.`;
   const runOn = repeating.settles
     ? `Repeated, the year settles after ${repeating.years} ${repeating.years === 1 ? "year" : "years"} at ${gramsPerArea(repeating.level)}.`
     : `Repeated, the year does not settle: ${gramsPerArea(repeating.growthPerYear)} more each year.`;

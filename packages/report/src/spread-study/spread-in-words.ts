@@ -15,7 +15,7 @@ export function spreadInWords(result: Omit<SpreadResult, "message">): string {
 
 const VERDICT_CLAUSES = {
   dry: "stays dry",
-  "dries out": "takes up water and dries out again",
+  "dries out": "dries out within the year",
   "stays wet": "stays wet",
 } as const;
 

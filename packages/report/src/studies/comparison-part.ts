@@ -109,7 +109,7 @@ function continuityTable({ rows }: ComparisonOfBuildUp): Html {
   const water = (run: ComparisonRow["whenOpened"]): Html | string =>
     run === null ? "–" : html`${verdictCell(run.verdict)}, ${grams(run.peak)} g/m²`;
   return tableMarkup({
-    caption: "The vapour layer, and what rests on its being continuous",
+    caption: "The vapour layer, and what depends on it",
     columns: [
       { head: "Variant", kind: "words" },
       { head: "Vapour layer", kind: "words" },

@@ -17,7 +17,7 @@ import { tableMarkup } from "../table.ts";
 export async function spreadPart(spread: SpreadResult, id: string): Promise<Html> {
   const decisive = mostDecisive(spread);
   const plot = await figure(
-    spread.decidesJudgement === null ? "How near the build-up comes to water" : "How often each answer comes out",
+    spread.decidesJudgement === null ? "Margin to condensation" : "How often each answer comes out",
     toSvg(spreadPlot(spread), `${id}-spread`),
     html`The letters are those of the table. Inputs: ${decisive.map(({ name }, index) => `${index + 1} ${name}`).join("; ")}.`,
   );
@@ -84,7 +84,7 @@ function quantilesTable({ transmittance, peak, carriedOver }: SpreadResult): Htm
     show(of.ninetyNine),
   ];
   return tableMarkup({
-    caption: "How the figures spread: under which value they stay in so many of a hundred samples",
+    caption: "Spread of the figures: the value not exceeded in so many of a hundred samples",
     columns: [
       { head: "Figure", kind: "words" },
       ...["in 1", "in 5", "in 50", "in 95", "in 99"].map((head) => ({ head, kind: "figures" as const })),

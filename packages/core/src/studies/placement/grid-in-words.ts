@@ -11,9 +11,9 @@ import type { PlacementCell, PlacementPosition, PlacementRow, WarmSide } from ".
  */
 export function gridInWords(rows: readonly PlacementRow[], farSide: string): string {
   const judged = rows.filter(({ cells }) => cells.length > 0);
-  if (judged.length === 0) return "In none of these climates can the room be as it is stated.";
+  if (judged.length === 0) return "The room as stated cannot exist in any of these climates.";
   if (placesThatHold(judged).length === placesKnown(judged)) {
-    return `Its place does not matter: in all ${judged.length} cases ${mayLie(judged, farSide)}, since other layers do its work.`;
+    return `Its position does not matter: in all ${judged.length} cases ${mayLie(judged, farSide)}, since other layers hold the vapour back.`;
   }
   const uses = new Set(judged.map(({ use }) => use)).size;
   const groups = grouped(judged, ({ warmSide }) => warmSide);
@@ -27,7 +27,7 @@ export function gridInWords(rows: readonly PlacementRow[], farSide: string): str
 
 /** A position in words, beside a far side: "towards outdoors", "left out". */
 export function positionInWords(position: PlacementPosition, farSide: string): string {
-  if (position === "towards the far side") return `towards ${farSide}`;
+  if (position === "towards the outer side") return `towards ${farSide}`;
   if (position === "none") return "left out";
   return position === "both faces" ? "on both faces" : position;
 }
@@ -61,11 +61,11 @@ function groupInWords(rows: readonly PlacementRow[], farSide: string): string {
     .filter(({ position }) => isOnePlace(position));
   const best = counts.reduce((most, one) => (one.count > most.count ? one : most));
   if (best.count === 0) return "no position holds";
-  return `no position holds in every case, most often ${positionInWords(best.position, farSide)} (${best.count} of ${rows.length})`;
+  return `no position suits every case; the most frequent is ${positionInWords(best.position, farSide)} (${best.count} of ${rows.length})`;
 }
 
 function overallInWords(rows: readonly PlacementRow[], farSide: string): string {
-  if (placesThatHold(rows).length === 0) return `no position holds in all ${rows.length} cases`;
+  if (placesThatHold(rows).length === 0) return `no position suits all ${rows.length} cases`;
   return `in all ${rows.length} cases ${mayLie(rows, farSide)}`;
 }
 
@@ -73,10 +73,12 @@ function overallInWords(rows: readonly PlacementRow[], farSide: string): string 
 function onBothFaces(rows: readonly PlacementRow[]): string {
   if (placesThatHold(rows).length > 0) return "";
   const holdsThere = rows.every(({ cells }) => cells.some((cell) => !isOnePlace(cell.position) && holds(cell)));
-  return holdsThere ? " (on both faces it calculates, but what gets between the two can hardly dry)" : "";
+  return holdsThere
+    ? " (on both faces no condensation is predicted, but water that gets between them can hardly dry)"
+    : "";
 }
 
-/** "it may lie towards the room, or be left out, and within the insulation it calculates, with conditions". */
+/** "it may lie towards the room, or be left out, and within the insulation it is acceptable with conditions". */
 function mayLie(rows: readonly PlacementRow[], farSide: string): string {
   const sound = placesThatHold(rows, ({ judgement }) => judgement === "sound");
   const conditional = placesThatHold(rows).filter((position) => !sound.includes(position));
@@ -86,13 +88,13 @@ function mayLie(rows: readonly PlacementRow[], farSide: string): string {
   );
   if (sound.length === 0) return `it calculates, with conditions, ${places}`;
   const advised = soundInWords(sound, conditional.length > 0, placesKnown(rows), farSide);
-  return conditional.length === 0 ? advised : `${advised}, and ${places} it calculates, with conditions`;
+  return conditional.length === 0 ? advised : `${advised}, and ${places} it is acceptable with conditions`;
 }
 
 function soundInWords(sound: readonly PlacementPosition[], hasOthers: boolean, known: number, farSide: string): string {
-  if (sound.length === known) return "it may lie in any one place, or be left out";
+  if (sound.length === known) return "it may lie in any one position, or be left out";
   const placed = sound.filter((position) => position !== "none").map((position) => positionInWords(position, farSide));
-  if (placed.length === 0) return hasOthers ? "it may be left out" : "it has to be left out";
+  if (placed.length === 0) return hasOthers ? "it may be left out" : "it must be left out";
   return `it may lie ${inSpeech(placed, "or")}${sound.includes("none") ? ", or be left out" : ""}`;
 }
 

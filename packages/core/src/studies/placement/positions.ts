@@ -52,7 +52,7 @@ export function placements(buildUp: BuildUp): Placements | null {
   const placed: Omit<PlacedBuildUp, "isDrawn">[] = [
     { position: "towards the room", buildUp: towardsRoom, at: [first] },
     { position: "within the insulation", buildUp: spliceLayers(bare, main, 1, [inner, layer, outer]), at: [main + 1] },
-    { position: "towards the far side", buildUp: spliceLayers(bare, last + 1, 0, [layer]), at: [last + 1] },
+    { position: "towards the outer side", buildUp: spliceLayers(bare, last + 1, 0, [layer]), at: [last + 1] },
     { position: "none", buildUp: bare, at: [] },
     { position: "both faces", buildUp: spliceLayers(towardsRoom, last + 2, 0, [layer]), at: [first, last + 2] },
   ];

@@ -30,7 +30,7 @@ export function humidityInputs(names: readonly string[], sites: readonly Site[])
     };
     const { low, high, origin } = HUMIDITY_WIDTH;
     const description = {
-      name: `vapour in ${ownRoomInWords(name)} over outdoors`,
+      name: `vapour excess of ${ownRoomInWords(name)}`,
       kind: "indoor humidity",
       unit: "–",
     } as const;

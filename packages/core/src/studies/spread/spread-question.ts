@@ -59,7 +59,7 @@ export function spreadQuestion(buildUp: BuildUp, surroundings: Surroundings): Sp
       inputs.forEach((input, place) => {
         input.set(samples.values[sample * samples.dimensions + place]!);
       });
-      noteOutcome(outcomes, sample, judgeBuildUp(copy.buildUp, copy.surroundings, "what the judgement rests on"));
+      noteOutcome(outcomes, sample, judgeBuildUp(copy.buildUp, copy.surroundings, "what the judgement depends on"));
     }
     return outcomes;
   };

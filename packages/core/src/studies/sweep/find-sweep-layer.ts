@@ -68,7 +68,7 @@ function whyNotVaried(layer: Layer, thickest: number): string | null {
   if (layer.type === "sheet") return `${layer.name} is a sheet and has no thickness to vary.`;
   const isStill = layer.type === "air" && layer.ventilation !== "well" && layer.resistance === null;
   if (isStill && thickest > THICKEST_STILL_AIR)
-    return "Still air deeper than 300 mm has no resistance by formula. Give a range up to 300 mm.";
+    return "The formula for still air ends at 300 mm. Give a range up to 300 mm.";
   return null;
 }
 

@@ -14,7 +14,7 @@ export function sweepInWords(study: Omit<SweepStudy, "message">): string {
   const last = points[points.length - 1]!;
   const parts =
     turns.length === 0
-      ? [`“${first.judgement}” all the way from ${millimetres(study.from)} to ${millimetres(study.to)}`]
+      ? [`“${first.judgement}” throughout, from ${millimetres(study.from)} to ${millimetres(study.to)}`]
       : [
           `“${first.judgement}” up to ${fromThickness(turns[0]!.thickness)}`,
           ...turns.map(({ thickness, to }) => `“${to}” from ${fromThickness(thickness)}`),
@@ -22,7 +22,7 @@ export function sweepInWords(study: Omit<SweepStudy, "message">): string {
   const ends =
     first.transmittance === null || last.transmittance === null
       ? ""
-      : ` U goes from ${formatInShownUnit(first.transmittance, "transmittance")} to ${formatQuantity(last.transmittance, "transmittance")}`;
+      : ` U falls from ${formatInShownUnit(first.transmittance, "transmittance")} to ${formatQuantity(last.transmittance, "transmittance")}`;
   return `${layer.name}: ${parts.join(", ")}.${ends === "" ? "" : `${ends}${targetInWords(target, meetsTargetFrom)}.`}`;
 }
 

@@ -25,7 +25,9 @@ export function priceNotes({ buildUps, prices }: Project): string[] {
 function unused(entries: readonly PriceEntry[], goods: readonly Goods[]): string[] {
   const used = new Set([TAPE, ...goods.map(({ material }) => comparable(material))]);
   const names = entries.flatMap(({ material }) => (used.has(comparable(material)) ? [] : [material]));
-  return [...new Set(names)].map((name) => `No build-up uses ${name}, which has a price: the name may be misspelt.`);
+  return [...new Set(names)].map(
+    (name) => `No build-up uses ${name}, which has a price: check the spelling of the name.`,
+  );
 }
 
 function usedAlike(entries: readonly PriceEntry[], goods: readonly Goods[]): string[] {
@@ -36,7 +38,7 @@ function usedAlike(entries: readonly PriceEntry[], goods: readonly Goods[]): str
     if (millimetres.length < 2) return [];
     const thicknesses = millimetres.sort((one, other) => one - other).map((one) => `${one} mm`);
     return [
-      `The price of ${entry.material} per ${entry.per} is used for ${inSpeech(thicknesses, "and")} alike: state the thickness that it is for.`,
+      `The price of ${entry.material} per ${entry.per} is used for ${inSpeech(thicknesses, "and")} alike: state its thickness.`,
     ];
   });
 }

@@ -45,7 +45,7 @@ export function moneyInWords(amount: number, currency: string, decimals?: number
 const WHOLE_FROM = 100;
 
 function transmittance(variant: PlainRow, base: PlainRow): string {
-  if (variant.transmittance === null) return "U cannot be told by this method";
+  if (variant.transmittance === null) return "this method gives no U";
   const now = formatQuantity(variant.transmittance, "transmittance");
   const before = base.transmittance === null ? null : formatQuantity(base.transmittance, "transmittance");
   if (before === null) return `U is ${now}`;
@@ -80,7 +80,7 @@ const DEPENDENCE: Readonly<Record<NonNullable<PlainRow["dependence"]>, string>> 
 function judgement(variant: PlainRow, base: PlainRow): string {
   return variant.judgement === base.judgement
     ? `the judgement stays ${variant.judgement}`
-    : `the judgement turns from ${base.judgement} to ${variant.judgement}`;
+    : `the judgement changes from ${base.judgement} to ${variant.judgement}`;
 }
 
 function heat({ heat: saved, heatPerThickness }: AgainstBase): string[] {

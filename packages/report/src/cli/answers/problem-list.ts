@@ -46,5 +46,5 @@ function told(problem: WordedProblem): [string, string | null][] {
 function countInWords(count: number, file: string): string {
   const many = count === 1 ? "1 problem" : `${count} problems`;
   const cut = count > MOST_SHOWN ? `, of which the first ${MOST_SHOWN} are shown` : "";
-  return `${many} in ${file}${cut}. Nothing was worked out.`;
+  return `${many} in ${file}${cut}. Nothing was calculated.`;
 }

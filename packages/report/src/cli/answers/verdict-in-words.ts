@@ -6,13 +6,13 @@ import { waterHeadline } from "../../water-headline.ts";
  * The verdict with the figures that the judgement follows, in one sentence, and the standard's where it reads otherwise.
  *
  * @param moisture - of the build-up's governing section
- * @returns such as "Verdict: dries out, at most 187 g/m², in March, and none left by July."
+ * @returns such as "Verdict: dries out, at most 187 g/m², in March, gone by July."
  */
 export function verdictInWords(moisture: MoistureResult): string {
   const { verdict, words, byStandard } = waterHeadline(moisture);
-  const followed = byStandard === null ? "" : " (with drying counted inside the month, which the judgement follows)";
+  const followed = byStandard === null ? "" : " (with drying within the month, which the judgement follows)";
   const other =
-    byStandard === null ? "" : ` By the standard's month-end rule: ${byStandard.verdict}, ${byStandard.words}.`;
+    byStandard === null ? "" : ` By the standard's monthly step: ${byStandard.verdict}, ${byStandard.words}.`;
   if (verdict === "dry") return `Verdict: dry, in every month of the year${followed}.${other}`;
   return `Verdict: ${verdict}${wayInWords(moisture)}, ${traceInWords(moisture)}${words}${endInWords(moisture)}${followed}.${other}`;
 }
@@ -30,5 +30,5 @@ function traceInWords(moisture: MoistureResult): string {
 function endInWords(moisture: MoistureResult): string {
   const { verdict, dryBy } = governingSection(moisture)!.withinMonth;
   if (verdict === "stays wet") return "";
-  return dryBy === null ? ", and none left within the year" : `, and none left by ${dryBy}`;
+  return dryBy === null ? ", gone within the year" : `, gone by ${dryBy}`;
 }

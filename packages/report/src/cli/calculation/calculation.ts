@@ -73,6 +73,6 @@ export function calculationHere(tell: (step: Step) => void): Calculation {
 
 /** What an earlier step has left. */
 function there<Kept>(kept: Kept | null): Kept {
-  if (kept === null) throw new Error("a step of the calculation was asked for before the one it rests on");
+  if (kept === null) throw new Error("a step of the calculation was requested before the one it depends on");
   return kept;
 }

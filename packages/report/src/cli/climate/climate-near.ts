@@ -111,7 +111,7 @@ export function siteOf(written: { latitude: string; longitude: string; altitude:
   const latitude = readDegrees(written.latitude, "latitude");
   const longitude = readDegrees(written.longitude, "longitude");
   if (latitude === null)
-    throw notReadable("latitude", written.latitude, "degrees from -90 to 90 or with N or S, such as 52.1");
+    throw notReadable("latitude", written.latitude, "degrees from -90 to 90 or with N or S, for example 52.1");
   if (longitude === null) {
     throw notReadable("longitude", written.longitude, "degrees from -180 to 180 or with E or W, for example -0.45");
   }
@@ -120,12 +120,12 @@ export function siteOf(written: { latitude: string; longitude: string; altitude:
 
 function altitudeOf(written: string): number {
   const altitude = readAltitude(written);
-  if (altitude === null) throw notReadable("altitude", written, "metres above the sea, such as 120");
+  if (altitude === null) throw notReadable("altitude", written, "metres above the sea, for example 120");
   return altitude;
 }
 
 function notReadable(what: string, written: string, expected: string): CommandProblem {
-  return new CommandProblem(`${what}-unreadable`, `"${written}" is no ${what}. Write ${expected}.`);
+  return new CommandProblem(`${what}-unreadable`, `The ${what} "${written}" cannot be read. Write ${expected}.`);
 }
 
 function inWords({ climate, distance, heightOverStation }: NearClimate): string {
@@ -146,7 +146,7 @@ function adviceFor(
   }
   if (far) {
     cautions.push(
-      `Caution: ${kilometres(distance)} is far for a station to stand for a site. Better make a table from records nearer ` +
+      `Caution: ${kilometres(distance)} is far for a station to represent a site. Make a table from records nearer ` +
         "by: warmside climate make.",
     );
   }

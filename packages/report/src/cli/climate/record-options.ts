@@ -71,7 +71,7 @@ function columnsOf(written: readonly string[]): Partial<Record<ColumnRole, strin
     if (role === undefined || heading.trim() === "") {
       throw new CommandProblem(
         "option-unreadable",
-        `--column is "${pair}". Write what the column holds and its heading, such as --column "temperature=T air". ` +
+        `--column is "${pair}". Write what the column holds and its heading, for example --column "temperature=T air". ` +
           `It can hold: ${COLUMN_ROLES.join(", ")}.`,
       );
     }

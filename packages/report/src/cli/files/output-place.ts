@@ -53,12 +53,12 @@ export function outputPlace(
   context: CommandContext,
 ): OutputPlace {
   if (wanted === "" || wanted.includes("\0")) {
-    throw new CommandProblem("no-name", "The name after --out is empty or impossible. Write the file to make.");
+    throw new CommandProblem("no-name", "The name after --out is empty or impossible. Name a file.");
   }
   if (isAddress(wanted)) {
     throw new CommandProblem(
       "web-address",
-      `${wanted} is an address, and warmside opens none. Name a file on this machine.`,
+      `${wanted} is a web address, and warmside opens none. Name a file on this machine.`,
     );
   }
   const path = linksFollowed(resolve(context.folder, wanted));
@@ -77,10 +77,7 @@ export function outputPlace(
     throw new CommandProblem("no-plain-file", `${shown} is not a plain file. Name another place for the report.`);
   }
   if (inputs.some((input) => isSameFile(input, there))) {
-    throw new CommandProblem(
-      "output-over-input",
-      `${shown} is one of the files that are read. Writing there would destroy it; name another place with --out.`,
-    );
+    throw new CommandProblem("output-over-input", `${shown} is one of the input files. Name another file with --out.`);
   }
   if ((there.mode & MAY_BE_WRITTEN) === 0) {
     throw new CommandProblem("read-only", `${shown} is read-only. Make it writable, or name another place with --out.`);

@@ -53,7 +53,7 @@ export function readTextFile(path: string, shown: string, largest: number = LARG
     return decodeText(bytes, shown);
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code !== "ENOENT") throw fileFault(error, "read", shown);
-    throw unreadable("no-such-file", shown, "there is no such file", "Look at its name and its folder.");
+    throw unreadable("no-such-file", shown, "there is no such file", "Check its name and folder.");
   }
 }
 
@@ -92,7 +92,7 @@ function readBounded(path: string, most: number): Uint8Array {
 const PIECE = 1_000_000;
 
 function pathOfInput(shown: string, { folder, startedIn }: Folders): string {
-  if (shown === "") throw new CommandProblem("no-name", "The name of the file is empty. Write which file to read.");
+  if (shown === "") throw new CommandProblem("no-name", "The file name is empty. Name a file to read.");
   refuseAddress(shown);
   const fromUser = resolve(folder, shown);
   const fromStart = resolve(startedIn, shown);

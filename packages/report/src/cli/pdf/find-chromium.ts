@@ -14,7 +14,7 @@ export function findChromium(environment: CommandContext["environment"]): string
   const named = environment.CHROMIUM;
   if (named) {
     if (isProgram(named)) return named;
-    throw new CommandProblem("no-browser", `CHROMIUM names ${named}, and there is no program. ${PRINT_YOURSELF}`);
+    throw new CommandProblem("no-browser", `CHROMIUM names ${named}, which is not a program. ${PRINT_YOURSELF}`);
   }
   const found = candidates(environment).find(isProgram);
   if (found !== undefined) return found;
@@ -22,7 +22,7 @@ export function findChromium(environment: CommandContext["environment"]): string
 }
 
 const PRINT_YOURSELF =
-  "Leave --pdf away, open the report in any browser and print it from there; " +
+  "Omit --pdf, open the report in any browser and print it from there; " +
   "or name the program in the variable CHROMIUM. Nothing was written.";
 
 const NAMES = [

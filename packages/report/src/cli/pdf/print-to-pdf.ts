@@ -46,7 +46,7 @@ export async function printToPdf(
     if (ran.inTime) return withMark(readPdf(target, ran.said));
     throw new CommandProblem(
       "no-pdf",
-      `The browser was not done after ${longest / 1000} s and was ended. Print the report from the browser instead; nothing was written.`,
+      `The browser did not finish within ${longest / 1000} s and was stopped. Print the report from the browser instead; nothing was written.`,
     );
   } catch (error) {
     throw fileFault(error, "written", folder);

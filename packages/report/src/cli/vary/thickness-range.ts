@@ -14,11 +14,11 @@ export interface ThicknessRange {
  */
 export function readRange(written: string): ThicknessRange | string {
   const ends = written.split("..");
-  if (ends.length !== 2) return `A range is two thicknesses with two dots between, such as "0 mm..100 mm".`;
+  if (ends.length !== 2) return `A range is two thicknesses with two dots between, for example "0 mm..100 mm".`;
   const [from, to] = ends.map((end) => readThickness(end)) as [number | string, number | string];
   if (typeof from === "string") return from;
   if (typeof to === "string") return to;
-  return to > from ? { from, to } : "The range has to rise: the thinner end comes first.";
+  return to > from ? { from, to } : "Give the smaller thickness first.";
 }
 
 /**
@@ -29,7 +29,7 @@ export function readRange(written: string): ThicknessRange | string {
  */
 export function readStep(written: string): number | string {
   const step = readThickness(written);
-  return step === 0 ? "A step of nothing leads nowhere." : step;
+  return step === 0 ? "The step must be more than 0 mm." : step;
 }
 
 /** A thickness as the file has it; on a command line the space before the unit may be left out, and 0 is without the layer. */
@@ -39,5 +39,5 @@ function readThickness(written: string): number | string {
   const reading = readQuantity(plain, "thickness");
   if (reading.ok) return reading.value;
   const said = problemInText(wordProblem({ ...reading.problems[0]!, position: null }));
-  return `"${written.trim()}" is no thickness: ${said}`;
+  return `"${written.trim()}" is not a thickness: ${said}`;
 }

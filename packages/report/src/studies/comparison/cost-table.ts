@@ -18,7 +18,7 @@ export function costTable(study: ComparisonStudy, { rows }: ComparisonOfBuildUp)
   const unpriced = [...new Set(rows.flatMap(({ cost }) => cost?.unpriced ?? []))];
   const table = tableMarkup(
     withoutEmptyColumns({
-      caption: "Heat through it over the year, and cost, against the build-up as drawn",
+      caption: "Heat over the year and cost, against the build-up as drawn",
       columns: [{ head: "Variant", kind: "words" }, ...all.map(({ column }) => column)],
       rows: rows.map((row, number) => [rowName(row, number), ...all.map(({ cell }) => cell(row, study.currency))]),
       marked: [0],
@@ -39,7 +39,7 @@ function prices({ currency, heatPricePerKilowattHour: heat, hourRate }: Comparis
   ].filter((price) => price !== null);
   return given.length === 0
     ? null
-    : html`<p>Prices as given: ${given.join("; ")}; those of the goods stand in the lists below.</p>`;
+    : html`<p>Prices as given: ${given.join("; ")}; the prices of goods are in the lists below.</p>`;
 }
 
 /** Why an extra cost is not told: goods without a price of which the two have different amounts. */
@@ -52,7 +52,7 @@ function unknownDifferences(rows: readonly ComparisonRow[]): Html | null {
     return names.length === 0
       ? []
       : [
-          html`<li>${rowName(row, index + 1)}: its extra cost is not told, since it takes another amount of ${names.join(", ")}, without a price.</li>`,
+          html`<li>${rowName(row, index + 1)}: its extra cost is unknown: it takes another amount of ${names.join(", ")}, which has no price.</li>`,
         ];
   });
   return entries.length === 0 ? null : html`<ul class="remark">${entries}</ul>`;
