@@ -173,7 +173,7 @@ build-ups:
     });
     expect(project.buildUps[0]).toMatchObject({
       target: null, pitch: null, clearSky: false, void: null, voidClimate: null, space: null, roofSpace: null, area: null,
-      openings: null, length: null, wettedByRain: null, rainOfHeatingSeason: null, unheatedSkin: false, junctionFactors: [], twoSeasonCheck: false,
+      openings: null, length: null, wettedByRain: null, rainOfHeatingSeason: null, unheatedSkin: false, junctionFactors: [], oddEnds: null, twoSeasonCheck: false,
       leak: null, trappedWater: [], variableResistance: false, variants: [],
     }); // biome-ignore format: all that is left out
   });

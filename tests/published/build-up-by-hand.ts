@@ -110,6 +110,7 @@ export function buildUp(layers: readonly Layer[], more: Partial<BuildUp> = {}): 
     rainOfHeatingSeason: null,
     unheatedSkin: false,
     junctionFactors: [],
+    oddEnds: null,
     twoSeasonCheck: false,
     leak: null,
     trappedWater: [],

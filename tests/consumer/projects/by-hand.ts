@@ -105,6 +105,7 @@ const wall: BuildUp = {
   rainOfHeatingSeason: null,
   unheatedSkin: false,
   junctionFactors: [],
+  oddEnds: null,
   twoSeasonCheck: false,
   leak: null,
   trappedWater: [],

@@ -42,6 +42,7 @@ export function buildUp(values: BuildUpValues): BuildUp {
     wettedByRain: null,
     unheatedSkin: false,
     junctionFactors: [],
+    oddEnds: null,
     twoSeasonCheck: false,
     leak: null,
     trappedWater: [],

@@ -1,5 +1,5 @@
 import { TRACE } from "./amount-limits.ts";
-import { CONDITION, found, NOTE } from "./found.ts";
+import { CONDITION, found, NOTE, OVER_LIMIT } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /**
@@ -9,5 +9,6 @@ import type { Evidence, RuledFinding } from "./types.ts";
 export function airLeakageFindings({ checks }: Evidence): RuledFinding[] {
   if (checks.leak === null) return [];
   const { months: _, ...figures } = checks.leak;
-  return [found("air-leakage", figures.total > TRACE ? CONDITION : NOTE, figures)];
+  const weight = figures.total > figures.limit ? OVER_LIMIT : figures.total > TRACE ? CONDITION : NOTE;
+  return [found("air-leakage", weight, figures)];
 }

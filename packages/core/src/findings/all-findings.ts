@@ -3,8 +3,9 @@ import type { Finding } from "../result/types.ts";
 import { airLeakageFindings } from "./air-leakage.ts";
 import { assumptionFindings } from "./assumptions.ts";
 import { beyondFindings } from "./beyond-method.ts";
+import { bondedFoamFindings } from "./bonded-foam.ts";
 import { flatRoofFindings } from "./cold-flat-roof.ts";
-import { condensationFindings } from "./condensation.ts";
+import { condensationFindings, standardNotPassed } from "./condensation.ts";
 import { gapsFindings } from "./gaps.ts";
 import { heatFindings } from "./heat.ts";
 import { mouldAtInterfaceFindings } from "./mould-at-interface.ts";
@@ -26,6 +27,8 @@ import { wordFinding } from "./words/word-finding.ts";
 const RULES: readonly FindingRule[] = [
   beyondFindings,
   condensationFindings,
+  standardNotPassed,
+  bondedFoamFindings,
   planeFindings,
   differingYears,
   flatRoofFindings,
@@ -59,7 +62,7 @@ export interface FindingWithEffect {
  */
 export function allFindings(evidence: Evidence): FindingWithEffect[] {
   const seen = new Map<string, number>();
-  return withoutComfort(RULES.flatMap((rule) => rule(evidence))).map((ruled) => {
+  return withoutComfort(withoutWaysThroughMetal(RULES.flatMap((rule) => rule(evidence)))).map((ruled) => {
     const count = (seen.get(ruled.code) ?? 0) + 1;
     seen.set(ruled.code, count);
     return { finding: withId(ruled, count, evidence.buildUp), effect: ruled.effect };
@@ -69,9 +72,10 @@ export function allFindings(evidence: Evidence): FindingWithEffect[] {
 /** What is refused by guidance does not forgive anything, and what is beyond the method is not said to stay dry by it. */
 function withoutComfort(findings: readonly RuledFinding[]): RuledFinding[] {
   const has = (effect: JudgementEffect): boolean => findings.some((finding) => finding.effect === effect);
+  const isWetAtSurface = findings.some(({ code, effect }) => WET_SURFACES.has(code) && effect === "change by number");
   const idle = new Set([
     ...(has("change by guidance") || has("beyond") ? ["forgives-gaps"] : []),
-    ...(has("beyond") ? ["stays-dry"] : []),
+    ...(has("beyond") || isWetAtSurface ? ["stays-dry"] : []),
     ...(isWetInThePlane(findings) ? ["stays-dry", "forgives-gaps"] : []),
   ]);
   return findings.filter(({ code }) => !idle.has(code));
@@ -83,6 +87,25 @@ function isWetInThePlane(findings: readonly RuledFinding[]): boolean {
     (finding) =>
       (finding.code === "interrupted-layer" || finding.code === "water-at-channel") && finding.effect !== "none",
   );
+}
+
+/** Beside these nothing is called dry. */
+const WET_SURFACES: ReadonlySet<string> = new Set([
+  "metal-drips",
+  "surface-condensation",
+  "surface-condensation-other-face",
+]);
+
+/** Metal that bridges insulation is beyond the method: no figure of a way through it, nor of the surface at it, is told. */
+function withoutWaysThroughMetal(findings: readonly RuledFinding[]): RuledFinding[] {
+  const metal = findings.find(({ code }) => code === "metal-bridging");
+  if (metal?.code !== "metal-bridging") return [...findings];
+  const { framing } = metal.figures;
+  return findings.filter((finding) => {
+    if (finding.code === "framing-worse" || finding.code.startsWith("surface-")) return false;
+    const section = "section" in finding.figures ? finding.figures.section : null;
+    return section === null || typeof section === "string" || !section?.through.includes(framing);
+  });
 }
 
 function withId(ruled: RuledFinding, count: number, buildUp: BuildUp): Finding {

@@ -9,6 +9,7 @@ import {
 import { isUpright } from "../project/is-upright.ts";
 import type { BuildUp, Layer, Material } from "../project/types.ts";
 import type { LimitReason } from "../result/types.ts";
+import { isInBondedFoam } from "./bonded-foam-place.ts";
 import type { WaterZone } from "./water-zones.ts";
 
 /** Up to this is a trace [kg/m²] (this project's rule, METHOD.md, Amounts of water). */
@@ -17,6 +18,10 @@ export const TRACE = 0.01;
 export const DROPS_MAY_RUN = 0.05;
 /** Over this they gather at the bottom plate [kg/m²] (common practice). */
 export const DROPS_GATHER = 0.2;
+
+/** Part of its volume that bonded foam may take up [–], in the mean year (this project's rule); water weighs [kg/m³]. */
+const SHARE_OF_FOAM = 0.01;
+const WATER_DENSITY = 1000;
 
 /** The limit that a zone's water is held against. */
 export interface AmountLimit {
@@ -50,7 +55,14 @@ export function amountLimits(
       limits.push({ amount: share * dryMass, by: { kind: "dry mass", share, material: material.name } });
     }
   }
-  if (sitsOnSmooth(zone, section, buildUp)) {
+  const foam = isInBondedFoam(zone, buildUp);
+  if (foam !== null) {
+    const volume = buildUp.layers[foam]!.thickness * SHARE_OF_FOAM * WATER_DENSITY;
+    limits.push({
+      amount: Math.min(MOST_CONDENSATE_ON_TIGHT, volume),
+      by: { kind: "bonded foam", share: SHARE_OF_FOAM },
+    });
+  } else if (sitsOnSmooth(zone, section, buildUp)) {
     limits.push(
       isUpright(buildUp)
         ? { amount: DROPS_GATHER, by: { kind: "smooth upright surface" } }

@@ -8,6 +8,7 @@ import { isTooMuch, judgeWater } from "./water-level.ts";
 export function assumptionFindings(evidence: Evidence): RuledFinding[] {
   return [
     ...classInCooledRoom(evidence),
+    ...oneHumidityAllYear(evidence),
     ...unfavourableVerdict(evidence),
     ...heatedOnSomeDays(evidence),
     ...groundUnderVoid(evidence),
@@ -15,8 +16,23 @@ export function assumptionFindings(evidence: Evidence): RuledFinding[] {
 }
 
 function classInCooledRoom({ room, site }: Evidence): RuledFinding[] {
-  if (room.humidity.kind !== "class" || cooledMonths(room, site.outdoor.temperature).length === 0) return [];
+  if (room.humidity.kind !== "class" || room.humidityWhenCooled !== null) return [];
+  if (cooledMonths(room, site.outdoor.temperature).length === 0) return [];
   return [found("humidity-needs-cooling-statement", CONDITION, { class: room.humidity.class })];
+}
+
+/** A month colder than this is a winter, in which no house holds its summer humidity [°C] (this project's rule). */
+const WINTER = 10;
+
+/** One humidity in a room that is cooled in summer and heated in winter turns the practice of such houses upside down. */
+function oneHumidityAllYear({ room, site }: Evidence): RuledFinding[] {
+  const { humidity, humidityWhenCooled, temperature } = room;
+  if (humidity.kind !== "months" || humidityWhenCooled !== null || temperature.kind === "held") return [];
+  const [share] = humidity.relativeHumidity;
+  const isOne = humidity.relativeHumidity.every((month) => month === share);
+  const outdoors = site.outdoor.temperature;
+  if (!isOne || cooledMonths(room, outdoors).length === 0 || Math.min(...outdoors) >= WINTER) return [];
+  return [found("one-humidity-all-year", CONDITION, { humidity: share! })];
 }
 
 function unfavourableVerdict({ sensitivity, calculation }: Evidence): RuledFinding[] {

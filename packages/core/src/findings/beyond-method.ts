@@ -1,8 +1,8 @@
-import { cooledMonths } from "../climate/cooled-months.ts";
 import { METAL_CONDUCTIVITY, metalBridging } from "../heat/bridging.ts";
 import { distinctFramings } from "../heat/paths.ts";
 import type { Layer } from "../project/types.ts";
 import { BEYOND, found } from "./found.ts";
+import { rainFindings } from "./rain-on-wall.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 import { wetRooms } from "./wet-rooms.ts";
 
@@ -14,7 +14,8 @@ const GROUND_MEMBRANE_SD = 10;
  * Source: ISO 13788:2012 clause 1 (from memory); the cases are common practice.
  */
 export function beyondFindings(evidence: Evidence): RuledFinding[] {
-  return [...metal(evidence), ...rain(evidence), ...unheatedSkin(evidence), ...wetRooms(evidence), ...ground(evidence)];
+  const rules = [writtenFromOutside, metal, rainFindings, unheatedSkin, wetRooms, ground];
+  return rules.flatMap((rule) => rule(evidence));
 }
 
 /** Codes after which the heat figures are not shown. */
@@ -35,11 +36,10 @@ function metal({ buildUp, calculation, plane }: Evidence): RuledFinding[] {
   return [found("metal-bridging", BEYOND, figures)];
 }
 
-function rain({ buildUp, room, site, vapourLayer }: Evidence): RuledFinding[] {
-  if (buildUp.wettedByRain !== "yes") return [];
-  const fromOutdoors = vapourLayer.warmSide === "outside" && vapourLayer.warmSideName === "outdoors";
-  const cooled = cooledMonths(room, site.outdoor.temperature).length > 0 || fromOutdoors;
-  return [found("rain-wetted-masonry", BEYOND, {}), ...(cooled ? [found("sun-driven-moisture", BEYOND, {})] : [])];
+/** Until it is told which way the list runs, nothing can be said of it. */
+function writtenFromOutside({ buildUp }: Evidence): RuledFinding[] {
+  const ends = buildUp.oddEnds;
+  return ends === null ? [] : [found("layers-from-outside", BEYOND, ends)];
 }
 
 /** Only a face towards outdoors sees the clear sky. */

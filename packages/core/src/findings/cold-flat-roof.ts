@@ -2,38 +2,54 @@ import { mainInsulation } from "../heat/main-insulation.ts";
 import { sumOfResistances } from "../heat/sum-of-resistances.ts";
 import { insulates } from "../project/insulates.ts";
 import { isUpright } from "../project/is-upright.ts";
-import type { AirLayer, Layer } from "../project/types.ts";
+import type { AirLayer, BuildUp } from "../project/types.ts";
 import type { RoofAirFault } from "../result/types.ts";
 import { CONDITION, found, NOTE, REFUSED } from "./found.ts";
 import { roofDeck } from "./roof-deck.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
-/** Ventilated height over a cold roof's insulation [m] (common practice). */
+/** Under this a roof is flat, whatever it is called [degrees from level]. Source: BS 6229 (from memory). */
+export const FLAT_UNDER = 10;
+/** Up to this span 50 mm are enough, and beyond the second nothing is told [m]. Source: BS 5250:2021 (from memory). */
+const SHORT_SPAN = 5;
+const LONG_SPAN = 10;
+/** Ventilated height over a cold roof's insulation, up to the short span and beyond it [m] (BS 5250:2021, from memory). */
 export const VENTILATED_HEIGHT = 0.05;
+const VENTILATED_HEIGHT_OF_LONG = 0.06;
 /**
  * Openings that are the equal of a continuous 25 mm at each end [m² per m² of roof] (common practice: 0.6 % of the
- * roof's area, both ends together; level air layers tell their openings per square metre).
+ * roof's area, both ends together; level air layers tell their openings per square metre); 30 mm beyond the short span.
  */
 export const OPENINGS_OF_ROOF = 0.006;
+const OPENINGS_OF_LONG_ROOF = 0.0072;
 /** Part of the resistance below the deck of a warm roof [–]: up to a third is common practice, over half is refused. */
 export const USUAL_SHARE_BELOW_DECK: number = 1 / 3;
 export const MOST_SHARE_BELOW_DECK = 0.5;
 
 /**
  * Flat roofs: a cold one needs ventilated height above its insulation however dry it calculates; a warm one keeps most
- * of its resistance above the deck.
- * Source: common practice (BS 5250:2021 for the figures, from memory).
+ * of its resistance above the deck. A pitched roof whose pitch is not told is asked for it.
+ * Source: METHOD.md, Roofs (BS 6229 and BS 5250:2021 for the figures, from memory).
  */
 export function flatRoofFindings(evidence: Evidence): RuledFinding[] {
-  const { buildUp, calculation } = evidence;
-  if (buildUp.element !== "flat roof" || isUpright(buildUp) || buildUp.faces !== "outdoors") return [];
-  if (evidence.vapourLayer.warmSide !== "inside") return [];
+  const { buildUp } = evidence;
+  const isRoof = buildUp.element === "flat roof" || buildUp.element === "pitched roof";
+  if (!isRoof || isUpright(buildUp) || buildUp.faces !== "outdoors") return [];
+  if (buildUp.element === "flat roof" || (buildUp.pitch !== null && buildUp.pitch < FLAT_UNDER))
+    return asFlatRoof(evidence);
+  if (buildUp.pitch !== null) return [];
+  const matters = asFlatRoof(evidence).some(({ effect }) => effect !== "none");
+  return [found("pitch-not-said", matters ? CONDITION : NOTE, { flatUnder: FLAT_UNDER, matters })];
+}
+
+function asFlatRoof(evidence: Evidence): RuledFinding[] {
+  const { buildUp, calculation, vapourLayer } = evidence;
   const main = mainInsulation(calculation.heat.counted);
-  if (main === null || main.resistance < LEAST_INSULATION) return [];
+  if (vapourLayer.warmSide !== "inside" || main === null || main.resistance < LEAST_INSULATION) return [];
   const deck = roofDeck(buildUp.layers, main.index);
-  const isCold = main.framing !== null || (deck !== null && deck > main.index);
-  if (isCold && !insulatedAboveDeck(evidence, deck)) return coldRoof(buildUp.layers, main.index);
-  return deck === null ? [] : warmRoof(evidence, main.index, deck);
+  const isCold = deck.isCold ?? main.framing !== null;
+  if (isCold && !insulatedAboveDeck(evidence, deck.index)) return coldRoof(buildUp, main.index);
+  return deck.index === null ? [] : warmRoof(evidence, main.index, deck.index);
 }
 
 /** Last digits of a stated figure [m], [m²/m²]. */
@@ -54,31 +70,43 @@ function insulatedAboveDeck(evidence: Evidence, deck: number | null): boolean {
   return deck !== null && resistanceBeyond(evidence, deck) >= LEAST_INSULATION;
 }
 
-function coldRoof(layers: readonly Layer[], insulation: number): RuledFinding[] {
+function coldRoof({ layers, span }: BuildUp, insulation: number): RuledFinding[] {
   const air = layers.find(
     (layer, index): layer is AirLayer => index > insulation && layer.type === "air" && layer.ventilation !== "none",
   );
+  const isLong = span !== null && span > SHORT_SPAN;
+  const needed = isLong ? VENTILATED_HEIGHT_OF_LONG : VENTILATED_HEIGHT;
+  const openingsNeeded = isLong ? OPENINGS_OF_LONG_ROOF : OPENINGS_OF_ROOF;
   const height = air?.thickness ?? 0;
-  const fault = faultOfAir(air);
-  if (fault === null) return [found("cold-flat-roof-ventilated", CONDITION, { height, needed: VENTILATED_HEIGHT })];
+  const fault = faultOfAir(air, { needed, openingsNeeded, span });
+  if (fault === null) return [found("cold-flat-roof-ventilated", CONDITION, { height, needed })];
+  const isAsked = fault === "openings not told" || fault === "span too long";
   return [
-    found("cold-flat-roof-unventilated", fault === "openings not told" ? CONDITION : REFUSED, {
+    found("cold-flat-roof-unventilated", isAsked ? CONDITION : REFUSED, {
       fault,
       height,
-      needed: VENTILATED_HEIGHT,
+      needed,
       openings: air?.ventilationArea ?? null,
-      openingsNeeded: OPENINGS_OF_ROOF,
+      openingsNeeded,
     }),
   ];
 }
 
-function faultOfAir(air: AirLayer | undefined): RoofAirFault | null {
+/** What guidance asks of a cold roof of some span [m]. */
+interface AskedOfRoof {
+  needed: number;
+  openingsNeeded: number;
+  span: number | null;
+}
+
+function faultOfAir(air: AirLayer | undefined, asked: AskedOfRoof): RoofAirFault | null {
   if (air === undefined) return "no air";
-  if (air.thickness < VENTILATED_HEIGHT - ROUNDING) return "low";
+  if (air.thickness < asked.needed - ROUNDING) return "low";
   if (air.open === "one end" || air.open === "closed") return air.open;
-  if (air.ventilationArea !== null && air.ventilationArea < OPENINGS_OF_ROOF - ROUNDING) return "small openings";
+  if (air.ventilationArea !== null && air.ventilationArea < asked.openingsNeeded - ROUNDING) return "small openings";
   if (air.ventilation === "slight") return "slight";
-  return air.open === null && air.ventilationArea === null ? "openings not told" : null;
+  if (air.open === null && air.ventilationArea === null) return "openings not told";
+  return asked.span !== null && asked.span > LONG_SPAN ? "span too long" : null;
 }
 
 function warmRoof(evidence: Evidence, main: number, deck: number): RuledFinding[] {

@@ -1,10 +1,12 @@
 import { MONTH_NAMES } from "../constants.ts";
+import { twoSeasonCheck } from "../further-checks/two-season/two-season.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { SensitivityName, WaterFigures, YearOfWater } from "../result/types.ts";
 import { DROPS_GATHER, DROPS_MAY_RUN, isFacedWithPaper, sitsOnSmooth } from "./amount-limits.ts";
+import { isInBondedFoam } from "./bonded-foam-place.ts";
 import { CAUTION, CONDITION, found, NOTE, OVER_LIMIT } from "./found.ts";
 import type { Evidence, JudgementEffect, RuledFinding } from "./types.ts";
-import { judgeWater, judgeZones, shareOfLimit, type WaterJudged } from "./water-level.ts";
+import { isTooMuch, judgeWater, judgeZones, shareOfLimit, type WaterJudged } from "./water-level.ts";
 
 /**
  * Water inside the build-up: how much, on what, whether it leaves; that of a harder year where it weighs more.
@@ -13,11 +15,29 @@ import { judgeWater, judgeZones, shareOfLimit, type WaterJudged } from "./water-
 export function condensationFindings(evidence: Evidence): RuledFinding[] {
   const reported = waterFindings(judgeZones(evidence.calculation), evidence, "reported");
   const harder = evidence.sensitivity.flatMap(({ name, calculation }) =>
-    isHarderYear(name) ? [waterFindings(judgeZones(calculation), evidence, name)] : [],
+    isHarderYear(name) ? [inItsClimate(waterFindings(judgeZones(calculation), evidence, name), evidence)] : [],
   );
   if (reported.length > 0) return [...reported, ...harder.filter((inYear) => weight(inYear) > weight(reported)).flat()];
   const told = harder.filter(([first]) => first !== undefined && first.code !== "trace").flat();
   return told.length > 0 ? told : [staysDry(evidence)];
+}
+
+/**
+ * DIN's limits are made for its own block climate: where its two-season check passes, a year of one in ten over them is no
+ * more than a condition. Drops that run on a smooth upright surface, and what stays for good, are told in any year.
+ */
+function inItsClimate(findings: RuledFinding[], evidence: Evidence): RuledFinding[] {
+  const isOverDin = (finding: RuledFinding): boolean =>
+    finding.code === "condensation-too-much" && finding.figures.limitBy.kind !== "smooth upright surface";
+  if (!findings.some(isOverDin) || findings.some(({ code }) => code === "stays-wet")) return findings;
+  const { calculation, room, site, humidityMargin } = evidence;
+  const check = twoSeasonCheck(calculation, room, site.outdoor.temperature, humidityMargin);
+  if (!check.applies || check.condensate > check.summerCapacity) return findings;
+  return findings.map((finding) =>
+    isOverDin(finding) && finding.code === "condensation-too-much" && check.condensate <= finding.figures.limit
+      ? found("condensation-dries-out", CONDITION, { ...finding.figures, runsDown: false })
+      : finding,
+  );
 }
 
 /** The years that are tried beside the reported one. */
@@ -49,6 +69,14 @@ function waterFindings(zones: readonly WaterJudged[], evidence: Evidence, year: 
   ];
 }
 
+/** The standard's case c, which the judgement passes all the same: told once, at the answer. */
+export function standardNotPassed({ calculation }: Evidence): RuledFinding[] {
+  if (calculation.governing.year.verdict !== "stays wet") return [];
+  const { level, amount, growthPerYear, yearsToGather } = judgeWater(calculation);
+  if (isTooMuch({ level }) || level === "none") return [];
+  return [found("standard-not-passed", CAUTION, { amount, growthPerYear, yearsToGather })];
+}
+
 function staysDry({ sensitivity }: Evidence): RuledFinding {
   const run = sensitivity.find(({ name }) => name === "one in ten colder year");
   const inColder = run === undefined ? null : judgeWater(run.calculation);
@@ -62,7 +90,11 @@ function tooMuch(judged: WaterJudged, year: YearOfWater, isSameWater: boolean): 
 
 function driesOut(judged: WaterJudged, { buildUp }: Evidence, year: YearOfWater): RuledFinding {
   const { zone, section, amount } = judged;
-  const runsDown = amount > DROPS_MAY_RUN && isUpright(buildUp) && sitsOnSmooth(zone!, section!, buildUp);
+  const runsDown =
+    amount > DROPS_MAY_RUN &&
+    isUpright(buildUp) &&
+    sitsOnSmooth(zone!, section!, buildUp) &&
+    isInBondedFoam(zone!, buildUp) === null;
   const weight = amount > DROPS_MAY_RUN ? CONDITION : CAUTION;
   return found("condensation-dries-out", weight, { ...figuresOf(judged, year), runsDown });
 }

@@ -1,5 +1,6 @@
 import { LARGEST_LIMITS_RATIO } from "../heat/combined-resistance.ts";
 import { slightlyVentilatedLayer } from "../heat/heat-of-build-up.ts";
+import { insulationOverSkin } from "../heat/inverted-roof.ts";
 import { meetsTarget } from "../heat/target.ts";
 import { insulates } from "../project/insulates.ts";
 import { looksTurnedRound } from "../project/resolve/note-layers-overlooked.ts";
@@ -15,11 +16,31 @@ const BRIGHT = 0.5;
  * Source: ISO 6946:2017 (from memory); foil is common practice.
  */
 export function heatFindings(evidence: Evidence): RuledFinding[] {
-  return [...target(evidence), ...limits(evidence), ...foil(evidence), ...ventilation(evidence)];
+  const rules = [rainBelowInsulation, target, limits, airBehind, foil, ventilation];
+  return rules.flatMap((rule) => rule(evidence));
+}
+
+/** Without rain the U-value of an inverted roof is not whole, and meets no target. */
+function rainBelowInsulation({ buildUp, calculation }: Evidence): RuledFinding[] {
+  const [layer] = insulationOverSkin(buildUp);
+  if (layer === undefined || buildUp.rainOfHeatingSeason !== null) return [];
+  const { target } = buildUp;
+  const figures = { layer, transmittance: calculation.heat.transmittance, target };
+  return [found("inverted-roof-rain", target === null ? CAUTION : CONDITION, figures)];
+}
+
+/** Air that moves behind insulation takes warmth and moisture past it, whatever is worked out for still layers. */
+function airBehind({ buildUp }: Evidence): RuledFinding[] {
+  const layers = buildUp.layers.flatMap((layer, index) =>
+    layer.type === "material" && layer.fit === "gaps and air behind" && insulates(layer) ? [index] : [],
+  );
+  return layers.length === 0 ? [] : [found("air-behind-insulation", CONDITION, { layers })];
 }
 
 function target({ buildUp, calculation }: Evidence): RuledFinding[] {
   if (buildUp.target === null) return [];
+  const isWhole = buildUp.rainOfHeatingSeason !== null || insulationOverSkin(buildUp).length === 0;
+  if (!isWhole && meetsTarget(calculation.heat.transmittance, buildUp.target)) return [];
   const { transmittance, clearTransmittance } = calculation.heat;
   const figures = { transmittance, target: buildUp.target, clearTransmittance };
   return [

@@ -1,4 +1,4 @@
-import type { Judgement, JudgementWord, VerdictWord } from "../result/types.ts";
+import type { Finding, Judgement, JudgementWord, VerdictWord } from "../result/types.ts";
 import type { FindingWithEffect } from "./all-findings.ts";
 import type { JudgementEffect } from "./types.ts";
 
@@ -25,6 +25,9 @@ export function judge(findings: readonly FindingWithEffect[], verdict: VerdictWo
   const word = first?.word ?? "sound";
   const reasons = speaking.length > 0 ? speaking : findings.filter(({ finding }) => SUPPORTING.has(finding.code));
   const decisive = speaking[0]?.finding;
+  const failing = word === "beyond this method" ? certainFailure(findings) : null;
+  const notPassed = findings.find(({ finding }) => finding.code === "standard-not-passed")?.finding;
+  const sound = notPassed?.short ?? SOUND[verdict];
   const conditions = findings
     .filter(({ effect, finding }) => first?.effect === "condition" && effect === "condition" && finding.advice !== null)
     .map(({ finding }) => finding);
@@ -33,12 +36,44 @@ export function judge(findings: readonly FindingWithEffect[], verdict: VerdictWo
     reasons: reasons.map(({ finding }) => finding.id),
     decisive: decisive?.id ?? null,
     verdict,
-    short: decisive?.short ?? SOUND[verdict],
-    message: decisive?.message ?? SOUND[verdict],
+    failsEvenSo: failing?.id ?? null,
+    short: failing === null ? (decisive?.short ?? sound) : `${FAILS} ${failing.short}`,
+    message: [
+      failing === null ? "" : `${FAILS} ${failing.short}`,
+      decisive?.message ?? notPassed?.message ?? SOUND[verdict],
+      decisive !== undefined && notPassed !== undefined ? notPassed.message : "",
+    ]
+      .filter((part) => part !== "")
+      .join(" "),
     conditionsFrom: conditions.map(({ id }) => id),
     conditions: conditions.map(({ advice }) => advice!),
   };
 }
+
+const FAILS = "It fails even by this mild method:";
+
+/** Water over its limits, or drops on the surface, that even a method without rain, sun and steam finds. */
+function certainFailure(findings: readonly FindingWithEffect[]): Finding | null {
+  if (findings.some(({ finding }) => UNFOUNDED.has(finding.code))) return null;
+  return (
+    findings.find(({ effect, finding }) => effect === "change by number" && CERTAIN.has(finding.code))?.finding ?? null
+  );
+}
+
+const CERTAIN: ReadonlySet<string> = new Set([
+  "condensation-too-much",
+  "stays-wet",
+  "surface-condensation",
+  "metal-drips",
+]);
+
+/** After these no figure of the method means anything. */
+const UNFOUNDED: ReadonlySet<string> = new Set([
+  "layers-from-outside",
+  "metal-bridging",
+  "ground-feeds-water",
+  "bonded-foam-grows",
+]);
 
 /** Findings that speak for a sound build-up. */
 const SUPPORTING: ReadonlySet<string> = new Set(["stays-dry", "forgives-gaps", "trace", "condensation-dries-out"]);

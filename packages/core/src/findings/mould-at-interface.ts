@@ -1,13 +1,29 @@
+import { relativeHumidity } from "../air/humidity.ts";
+import { MONTH_NAMES } from "../constants.ts";
+import { growthLimit } from "../further-checks/mould/growth-limit.ts";
 import { type HumidInterface, humidInterfaces } from "../further-checks/mould/humid-interfaces.ts";
-import { CONDITION, found, NOTE } from "./found.ts";
-import type { Evidence, RuledFinding } from "./types.ts";
+import type { AirMonths, Room } from "../project/types.ts";
+import { DROPS_MAY_RUN } from "./amount-limits.ts";
+import { CONDITION, found, NOTE, OVER_LIMIT } from "./found.ts";
+import type { Evidence, FindingWeight, RuledFinding } from "./types.ts";
+
+/** Air this humid is nearly wet [–]: for so many months timber and board do not stand it (this project's rules). */
+const NEARLY_WET = 0.95;
+const LONG = 3;
+/** Two months are more than a spell (this project's rule). */
+const MORE_THAN_A_SPELL = 2;
 
 /**
- * Interfaces inside that are humid enough for mould on something it feeds on, though they need not be wet.
+ * Interfaces inside that are humid enough for mould on something it feeds on, though they need not be wet. A partition
+ * whose room is itself over the limit is told of the room alone.
  * Source: this project's rule (METHOD.md, Mould between layers) on the growth limit of Hukka and Viitanen 1999 (from memory).
  */
 export function mouldAtInterfaceFindings(evidence: Evidence): RuledFinding[] {
-  const { calculation, site, vapourLayer } = evidence;
+  const damp = dampRooms(evidence);
+  return damp.length > 0 ? damp : interfaces(evidence);
+}
+
+function interfaces({ calculation, site, vapourLayer }: Evidence): RuledFinding[] {
   const [first, ...others] = humidInterfaces(calculation, site.outdoor);
   if (first === undefined) return [];
   const worst = others.reduce((most, entry) => (isWorse(entry, most) ? entry : most), first);
@@ -17,19 +33,63 @@ export function mouldAtInterfaceFindings(evidence: Evidence): RuledFinding[] {
     place: worst.place,
     food: worst.food,
     months: worst.months.map(({ month }) => month),
+    monthsNearlyWet: nearlyWet(worst).map(({ month }) => month),
     ...peak,
     places: others.length + 1,
     warmSide: vapourLayer.warmSide,
   };
-  return [found("mould-at-interface", worst.months.length > 1 ? CONDITION : NOTE, figures)];
+  return [found("mould-at-interface", mouldWeight(worst.months.length, nearlyWet(worst).length), figures)];
 }
 
-/** More months first, then the greater humidity over the limit. */
+/**
+ * How much humid months matter.
+ *
+ * @param months - over the growth limit [–]
+ * @param nearlyWet - those of them at 95 % or more on timber or board [–]
+ * @returns one month is a note, two a condition, three nearly wet change it by number
+ * Source: METHOD.md, Mould between layers (this project's rule).
+ */
+export function mouldWeight(months: number, nearlyWet: number): FindingWeight {
+  if (nearlyWet >= LONG) return OVER_LIMIT;
+  return months >= MORE_THAN_A_SPELL ? CONDITION : NOTE;
+}
+
+/** Framing is not wetted by less than runs down a surface; boards stand in it with their whole face. */
+function nearlyWet({ months, isOnWood, isOnFraming, water }: HumidInterface): HumidInterface["months"] {
+  const counts = isOnWood && (!isOnFraming || water >= DROPS_MAY_RUN);
+  return counts ? months.filter((month) => month.relativeHumidity >= NEARLY_WET) : [];
+}
+
+/** Nearly wet for long first, then more months, then the greater humidity over the limit. */
 function isWorse(a: HumidInterface, b: HumidInterface): boolean {
+  const long = (one: HumidInterface): number => Math.max(0, nearlyWet(one).length - LONG + 1);
+  if (long(a) !== long(b)) return long(a) > long(b);
   if (a.months.length !== b.months.length) return a.months.length > b.months.length;
   return greatestExcess(a) > greatestExcess(b);
 }
 
 function greatestExcess({ months }: HumidInterface): number {
-  return Math.max(...months.map(({ relativeHumidity, limit }) => relativeHumidity - limit));
+  return Math.max(...months.map(({ relativeHumidity: humidity, limit }) => humidity - limit));
+}
+
+/** Rooms of a partition that are damp enough for mould by themselves; outdoor air in an unheated one is its own matter. */
+function dampRooms({ buildUp, room, farRoom, calculation }: Evidence): RuledFinding[] {
+  if (buildUp.element !== "partition" || farRoom === null) return [];
+  const sides: [Room, AirMonths][] = [
+    [room, calculation.inside],
+    [farRoom, calculation.farSide.months],
+  ];
+  return sides.flatMap(([each, air]) => (each.temperature.kind === "unheated" ? [] : dampRoom(each, air)));
+}
+
+function dampRoom(room: Room, air: AirMonths): RuledFinding[] {
+  const months = MONTH_NAMES.flatMap((month, index) => {
+    const temperature = air.temperature[index]!;
+    const humidity = relativeHumidity(air.vapourPressure[index]!, temperature);
+    const limit = growthLimit(temperature);
+    return humidity > limit ? [{ month, relativeHumidity: humidity, limit }] : [];
+  });
+  if (months.length < LONG) return [];
+  const peak = months.reduce((most, month) => (month.relativeHumidity > most.relativeHumidity ? month : most));
+  return [found("room-too-damp", CONDITION, { room: room.name, months: months.map(({ month }) => month), ...peak })];
 }

@@ -6,24 +6,56 @@ import { TIGHT } from "../vapour/tight.ts";
 /** A board that roofs are decked with is this thick [m] (common practice). */
 const THINNEST_DECK = 0.009;
 const THICKEST_DECK = 0.06;
+/** A slab that carries insulation, and the space between joists that boards lie over [m] (common practice). */
+const THINNEST_SLAB = 0.04;
+const LEAST_JOIST_SPACE = 0.05;
+
+/** The deck of a roof, and whether that makes the roof a cold one; null where the framing of the insulation decides. */
+export interface RoofDeck {
+  index: number | null;
+  isCold: boolean | null;
+}
 
 /**
- * The deck of a flat roof: the board over the insulation, below the weather skin; else the board that the insulation
- * lies on. A boarded ceiling, an insulating board and decking over the weather skin are none.
+ * The deck of a flat roof: the layer that says so; else the board that the main insulation lies on. A board over
+ * insulation that lies on something is an overlay. Insulation between joists has its deck above it. A boarded ceiling,
+ * an insulating board and decking over the weather skin are none.
  *
  * @param layers - from the room outwards
  * @param insulation - index of the main insulation
- * @returns its index; null without a board
- * Source: this project's rule on common practice.
+ * @returns its index, null without a board
+ * Source: METHOD.md, Roofs (common practice).
  */
-export function roofDeck(layers: readonly Layer[], insulation: number): number | null {
+export function roofDeck(layers: readonly Layer[], insulation: number): RoofDeck {
+  const said = layers.findIndex((layer) => layer.type !== "air" && layer.purpose === "deck");
+  if (said !== -1) return { index: said, isCold: said > insulation };
   const skin = layers.findIndex((layer, index) => index > insulation && !isDeckBoard(layer) && isTight(layer));
   const above = layers.findIndex(
     (layer, index) => index > insulation && (skin === -1 || index < skin) && isDeckBoard(layer),
   );
-  if (above !== -1) return above;
   const below = layers.findLastIndex((layer, index) => index < insulation && isDeckBoard(layer));
-  return below === -1 ? null : below;
+  const isBetweenJoists = layers[insulation]!.framing !== null;
+  if (isBetweenJoists) return { index: above === -1 ? indexOrNull(below) : above, isCold: null };
+  if (below !== -1 || liesOnSomething(layers, insulation)) return { index: indexOrNull(below), isCold: null };
+  return above === -1 ? { index: null, isCold: null } : { index: above, isCold: true };
+}
+
+function indexOrNull(index: number): number | null {
+  return index === -1 ? null : index;
+}
+
+/** Metal or a slab below it, or boards of foam over the space between joists. */
+function liesOnSomething(layers: readonly Layer[], insulation: number): boolean {
+  const isFoam = layers[insulation]!.type === "material" && kindOf(layers[insulation]!) === "plastic";
+  return layers.slice(0, insulation).some((layer) => {
+    if (layer.type === "air") return isFoam && layer.ventilation === "none" && layer.thickness >= LEAST_JOIST_SPACE;
+    const kind = kindOf(layer);
+    return kind === "metal" || (kind === "mineral" && !insulates(layer) && layer.thickness >= THINNEST_SLAB);
+  });
+}
+
+function kindOf(layer: Layer): string | null {
+  return layer.type === "air" ? null : layer.material.kind;
 }
 
 function isDeckBoard(layer: Layer): boolean {

@@ -1,3 +1,4 @@
+import { sumOfResistances } from "../heat/sum-of-resistances.ts";
 import { lowestFactor } from "../heat/surface.ts";
 import type { MonthName, SurfaceResult } from "../result/types.ts";
 import { CONDITION, found, OVER_LIMIT } from "./found.ts";
@@ -8,8 +9,27 @@ import type { Evidence, RuledFinding } from "./types.ts";
  * Source: ISO 13788:2012 clause 5 (from memory).
  */
 export function surfaceFindings(evidence: Evidence): RuledFinding[] {
-  const faces = [ownFace(evidence), farFace(evidence)].filter((face) => face !== null);
-  return [...faces.flatMap((face) => FACE_RULES.flatMap((rule) => rule(face))), ...coldJunctions(evidence)];
+  const dripping = metalDrips(evidence);
+  const own = dripping.length > 0 ? null : ownFace(evidence);
+  const faces = [own, farFace(evidence)].filter((face) => face !== null);
+  return [
+    ...dripping,
+    ...faces.flatMap((face) => FACE_RULES.flatMap((rule) => rule(face))),
+    ...coldJunctions(evidence),
+  ];
+}
+
+/** Less than this is no insulation [m²·K/W] (this project's rule). */
+const NO_INSULATION = 0.5;
+
+/** Bare metal over a heated room: it drips, and mould is the least of it. Source: METHOD.md, Roofs (common practice). */
+function metalDrips({ buildUp, room, calculation, surface }: Evidence): RuledFinding[] {
+  const { counted } = calculation.heat;
+  const inner = counted.find(({ layer }) => layer.type !== "air");
+  const isMetal = inner?.layer.type === "material" && inner.layer.material.kind === "metal";
+  const isBare = isMetal && sumOfResistances(counted) < NO_INSULATION && buildUp.faces === "outdoors";
+  if (!isBare || room.temperature.kind === "unheated" || surface.condensationMonths.length === 0) return [];
+  return [found("metal-drips", OVER_LIMIT, { layer: inner!.index, months: surface.condensationMonths })];
 }
 
 type CriticalMonth = NonNullable<SurfaceResult["critical"]["mould"]>;

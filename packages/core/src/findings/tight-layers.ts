@@ -3,6 +3,7 @@ import { sumOfResistances } from "../heat/sum-of-resistances.ts";
 import { insulates } from "../project/insulates.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { Layer } from "../project/types.ts";
+import { layerSd } from "../vapour/layer-sd.ts";
 import { TIGHT } from "../vapour/tight.ts";
 import { betweenFraming } from "../vapour-layer/assess-vapour-layer.ts";
 import { layersAsTightAs } from "../vapour-layer/candidates.ts";
@@ -10,6 +11,7 @@ import { CAUTION, CONDITION, found, REFUSED } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 import { isRequired } from "./vapour-layer.ts";
 import { judgeWater } from "./water-level.ts";
+import { weatherSkinOfRoof } from "./weather-skin.ts";
 
 /**
  * Tight layers on the cold side, two tight layers with something between, and tight sheets where leaks must dry.
@@ -21,14 +23,17 @@ export function tightLayerFindings(evidence: Evidence): RuledFinding[] {
 
 function tightOuterSkin(evidence: Evidence): RuledFinding[] {
   const { buildUp, vapourLayer } = evidence;
-  const skin = vapourLayer.outerSkin;
-  if (skin === null || skin.sd < TIGHT || vapourLayer.warmSide !== "inside") return [];
+  const skin = tightSkin(evidence);
+  if (skin === null || vapourLayer.warmSide !== "inside") return [];
   const isWeatherSkinOfRoof = !isUpright(buildUp) && buildUp.element !== "floor";
   if (isRequired(evidence, skin) && !isWeatherSkinOfRoof) return [];
   const { level, amount, growthPerYear, yearsToGather } = judgeWater(evidence.calculation);
   return [
     found("tight-outer-skin", isWeatherSkinOfRoof ? CAUTION : CONDITION, {
-      ...skin,
+      name: skin.name,
+      layers: skin.layers,
+      sd: skin.sd,
+      countsAsTight: skin.sd < TIGHT,
       level,
       amount,
       growthPerYear,
@@ -37,6 +42,21 @@ function tightOuterSkin(evidence: Evidence): RuledFinding[] {
       isOnFoam: isFoam(buildUp.layers[skin.layers[0]! - 1]),
     }),
   ];
+}
+
+/** The outer skin that is tight by its sd, or by being the weather skin of a roof, whatever a table says of its polymer. */
+function tightSkin({
+  buildUp,
+  calculation,
+  vapourLayer,
+}: Evidence): { name: string; layers: number[]; sd: number } | null {
+  const skin = vapourLayer.outerSkin;
+  if (skin !== null && skin.sd >= TIGHT) return skin;
+  const index = weatherSkinOfRoof(buildUp, calculation.heat.counted.length);
+  const layer = index === null ? undefined : buildUp.layers[index];
+  if (layer === undefined || vapourLayer.layers.includes(index!)) return null;
+  const sd = layerSd(layer, "dry");
+  return sd < TIGHT ? { name: layer.name, layers: [index!], sd } : null;
 }
 
 function isFoam(layer: Layer | undefined): boolean {
@@ -50,7 +70,9 @@ function twoTightLayers(evidence: Evidence): RuledFinding[] {
   const { calculation } = evidence;
   const tight = layersAsTightAs(betweenFraming(calculation), calculation.heat, TIGHT);
   const inner = tight[0];
-  const outer = tight[tight.length - 1];
+  const skin = tightSkin(evidence);
+  const isBeyond = skin !== null && skin.sd < TIGHT && skin.layers[0]! > (tight.at(-1)?.layers.at(-1) ?? -1);
+  const outer = isBeyond ? skin : tight[tight.length - 1];
   if (inner === undefined || outer === undefined || inner === outer) return [];
   const end = outer.layers[0]!;
   const between = evidence.buildUp.layers.flatMap((layer, index) =>

@@ -1,6 +1,7 @@
 import { mainInsulation } from "../heat/main-insulation.ts";
-import type { WaterWithout } from "../result/types.ts";
+import type { GapsData, WaterWithout } from "../result/types.ts";
 import type { SensitivityRun } from "../sensitivity/sensitivity-runs.ts";
+import { TRACE } from "./amount-limits.ts";
 import { CONDITION, found, NOTE } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 import { isRequired } from "./vapour-layer.ts";
@@ -17,11 +18,14 @@ export function dependenceFindings(evidence: Evidence): RuledFinding[] {
   const without = sensitivity.find(({ name }) => name === "no vapour layer");
   if (tightLayer === null || vapourLayer.onWarmSide !== true || opened === undefined || without === undefined)
     return [];
-  if (isItselfTheInsulation(evidence) || isRequired(evidence, tightLayer)) return [];
+  if (isItselfTheInsulation(evidence) || isMasonry(evidence) || isRequired(evidence, tightLayer)) return [];
   const now = judgeWater(evidence.calculation);
   if (isTooMuch(now)) return [];
   const whenOpened = judgeWater(opened.calculation);
+  const usual = usualGaps(evidence);
   const figures = {
+    usualShare: usual?.share ?? null,
+    usualAmount: usual?.peak.amount ?? null,
     name: tightLayer.name,
     layers: tightLayer.layers,
     sd: tightLayer.sd,
@@ -29,11 +33,29 @@ export function dependenceFindings(evidence: Evidence): RuledFinding[] {
     whenLeftOut: waterOf(without, judgeWater(without.calculation)),
     joints: isOfBoards(evidence) ? ("boards" as const) : ("sheet" as const),
   };
-  return [
-    isTooMuch(whenOpened)
-      ? found("depends-on-vapour-layer", CONDITION, figures)
-      : found("forgives-gaps", NOTE, figures),
-  ];
+  if (isTooMuch(whenOpened)) return [found("depends-on-vapour-layer", CONDITION, figures)];
+  return bringsMoreThanATrace(evidence)
+    ? [found("depends-on-vapour-layer", NOTE, figures)]
+    : [found("forgives-gaps", NOTE, figures)];
+}
+
+/** A masonry leaf has no laps, and its joints are mortar. */
+function isMasonry({ tightLayer, buildUp }: Evidence): boolean {
+  return tightLayer!.parts.every(({ layer, part }) => {
+    const found = buildUp.layers[layer];
+    return part === "whole" && found?.type === "material" && found.material.kind === "mineral";
+  });
+}
+
+/** The usual thousandth missing, where it was worked out, brings more than a trace: nothing of that is forgiven. */
+function bringsMoreThanATrace(evidence: Evidence): boolean {
+  const usual = usualGaps(evidence);
+  return usual !== null && usual.peak.amount > Math.max(TRACE, evidence.calculation.governing.year.peak);
+}
+
+/** Only told, never judged by: where no more than the judgement is worked out, nothing of it is known. */
+function usualGaps({ checks }: Evidence): GapsData | null {
+  return checks.gaps.find(({ kind }) => kind === "usual") ?? null;
 }
 
 function waterOf({ result }: SensitivityRun, { level, amount, limit, yearsToGather }: WaterJudged): WaterWithout {

@@ -2,6 +2,7 @@ import type { BuildUpCalculation, SectionCalculation } from "../calculate-build-
 import type { WaterLevel } from "../result/types.ts";
 import { NOTHING_HELD } from "../year/section-year.ts";
 import { type AmountLimit, amountLimits, DROPS_GATHER, TRACE } from "./amount-limits.ts";
+import { isInBondedFoam } from "./bonded-foam-place.ts";
 import { type WaterZone, waterZones } from "./water-zones.ts";
 
 /** The water of a build-up as a careful adviser looks at it. */
@@ -68,7 +69,7 @@ function judgeZone(section: SectionCalculation, zone: WaterZone, { buildUp }: Bu
   const yearsToGather = growthPerYear === null || !(growthPerYear > 0) ? null : DROPS_GATHER / growthPerYear;
   const amount = zone.peak + (growthPerYear === 0 ? section.repeating!.level : 0);
   const judged = { section, zone, amount, limit, growthPerYear, yearsToGather };
-  return { ...judged, level: levelOf(judged) };
+  return { ...judged, level: levelOf(judged, isInBondedFoam(zone, buildUp) !== null) };
 }
 
 /**
@@ -81,12 +82,16 @@ function growthOf({ withinMonth, repeating }: SectionCalculation, zone: WaterZon
   return repeating?.growthPerYear ?? withinMonth.carriedOver;
 }
 
-/** How much water that is; what leaves next to nothing behind is judged by its amount, like what dries. */
-export function levelOf(judged: Pick<WaterJudged, "amount" | "limit" | "growthPerYear" | "yearsToGather">): WaterLevel {
+/** How much water that is; what leaves next to nothing behind, or settles in bonded foam, is judged by its amount. */
+export function levelOf(
+  judged: Pick<WaterJudged, "amount" | "limit" | "growthPerYear" | "yearsToGather">,
+  isBonded = false,
+): WaterLevel {
   const { amount, growthPerYear, yearsToGather } = judged;
   const slow = yearsToGather !== null && yearsToGather >= LONG_ENOUGH;
   const settlesAtTrace = growthPerYear === 0 && amount <= TRACE;
-  if (growthPerYear !== null && !slow && !settlesAtTrace) return "stays";
+  const settlesInFoam = growthPerYear === 0 && isBonded;
+  if (growthPerYear !== null && !slow && !settlesAtTrace && !settlesInFoam) return "stays";
   if (amount <= TRACE) return "trace";
   return shareOfLimit(judged) > 1 ? "too much" : "some";
 }

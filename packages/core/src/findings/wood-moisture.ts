@@ -3,15 +3,17 @@ import { MONTH_NAMES, MONTHS_PER_YEAR } from "../constants.ts";
 import { MORE_HUMID_THAN_OUTDOORS } from "../further-checks/mould/humid-interfaces.ts";
 import { humidityAtNode } from "../further-checks/section-nodes/humidity-at-node.ts";
 import {
-  moistureAt,
+  FIBRE_SATURATION,
+  moistureOfPiece,
   pieceInWords,
   WOOD_MOISTURE_LIMIT,
   type WoodenPiece,
   woodenPieces,
 } from "../further-checks/wood/wood-moisture.ts";
 import type { MonthName } from "../result/types.ts";
-import { CONDITION, found, NOTE } from "./found.ts";
-import type { Evidence, RuledFinding } from "./types.ts";
+import { DROPS_MAY_RUN } from "./amount-limits.ts";
+import { CONDITION, found, NOTE, OVER_LIMIT } from "./found.ts";
+import type { Evidence, FindingWeight, RuledFinding } from "./types.ts";
 
 /**
  * Wood over 20 % moisture: which piece, how long, and how wet. Months in which the air outdoors alone makes wood as wet
@@ -24,17 +26,13 @@ export function woodMoistureFindings(evidence: Evidence): RuledFinding[] {
     return months.length === 0 ? [] : [{ piece, months, ofItsOwn: months.filter(({ byOutdoors }) => !byOutdoors) }];
   });
   if (wet.length === 0) return [];
-  const worst = wet.reduce((a, b) =>
-    b.ofItsOwn.length > a.ofItsOwn.length ||
-    (b.ofItsOwn.length === a.ofItsOwn.length && wettest(b.months) > wettest(a.months))
-      ? b
-      : a,
-  );
+  const worst = wet.reduce((a, b) => (isWorse(b, a) ? b : a));
   const own = worst.ofItsOwn.length;
   const counted = own > 0 ? worst.ofItsOwn : worst.months;
   const nameOf = ({ piece }: WoodenPiece): string => pieceInWords(piece, evidence.buildUp.layers);
   const alsoWet = new Map(wet.filter(({ ofItsOwn }) => ofItsOwn.length > 0).map(({ piece }) => [nameOf(piece), piece]));
   alsoWet.delete(nameOf(worst.piece));
+  const saturated = saturatedMonths(worst);
   const figures = {
     section: worst.piece.section.id,
     piece: worst.piece.piece,
@@ -42,9 +40,57 @@ export function woodMoistureFindings(evidence: Evidence): RuledFinding[] {
     limit: WOOD_MOISTURE_LIMIT,
     months: worst.ofItsOwn.map(nameOfMonth),
     monthsWithOutdoors: worst.months.map(nameOfMonth),
+    monthsSaturated: saturated.map(nameOfMonth),
     others: [...alsoWet.values()].map(({ piece }) => piece),
   };
-  return [found("wood-moisture", own > 1 ? CONDITION : NOTE, figures)];
+  return [found("wood-moisture", weightOf(own, saturated.length), figures)];
+}
+
+/**
+ * How much months of moist wood matter.
+ *
+ * @param over - months over 20 % that the build-up makes [–]
+ * @param saturated - those of them at fibre saturation [–]
+ * @returns three months are a condition, three at saturation change it by number
+ * Source: METHOD.md, Wood moisture (limits common practice; durations this project's rule).
+ */
+export function weightOf(over: number, saturated: number): FindingWeight {
+  if (saturated >= LONG) return OVER_LIMIT;
+  return over >= LONG ? CONDITION : NOTE;
+}
+
+/** Moist for so many months is no short wet spell any more. */
+const LONG = 3;
+
+interface WetPiece {
+  piece: WoodenPiece;
+  months: WetMonth[];
+  ofItsOwn: WetMonth[];
+}
+
+/**
+ * Months at fibre saturation. An equilibrium wants water to come true: the end of a stud at a tight skin is not wetted by
+ * less than runs down it.
+ */
+function saturatedMonths({ piece, ofItsOwn }: WetPiece): WetMonth[] {
+  return hasWaterToWet(piece) ? ofItsOwn.filter(({ moisture }) => moisture >= FIBRE_SATURATION) : [];
+}
+
+/** Boards are wetted over their whole face; framing where its own way or the bay beside it holds so much [kg/m²]. */
+function hasWaterToWet({ piece, section, beside }: WoodenPiece): boolean {
+  return (
+    piece.framing === null || Math.max(section.withinMonth.peak, beside?.section.withinMonth.peak ?? 0) >= DROPS_MAY_RUN
+  );
+}
+
+/** Longer at saturation, then longer over the limit, then the wetter. */
+function isWorse(one: WetPiece, other: WetPiece): boolean {
+  const saturated = (wet: WetPiece): number => saturatedMonths(wet).length;
+  const order =
+    Math.max(0, saturated(one) - LONG + 1) - Math.max(0, saturated(other) - LONG + 1) ||
+    one.ofItsOwn.length - other.ofItsOwn.length ||
+    wettest(one.months) - wettest(other.months);
+  return order > 0;
 }
 
 function nameOfMonth({ month }: WetMonth): MonthName {
@@ -58,21 +104,29 @@ interface WetMonth {
   byOutdoors: boolean;
 }
 
-function monthsOver({ section, faces }: WoodenPiece, { site }: Evidence): WetMonth[] {
-  const { year, climate } = section;
+function monthsOver(piece: WoodenPiece, { site }: Evidence): WetMonth[] {
   const months: WetMonth[] = [];
   for (let month = 0; month < MONTHS_PER_YEAR; month += 1) {
     const outdoors = relativeHumidity(site.outdoor.vapourPressure[month]!, site.outdoor.temperature[month]!);
-    const over = [faces.inner, faces.outer].flatMap((node) => {
-      const moisture = moistureAt(section, node, month);
+    const over = (["inner", "outer"] as const).flatMap((face) => {
+      const moisture = moistureOfPiece(piece, face, month);
       if (!(moisture > WOOD_MOISTURE_LIMIT)) return [];
-      const humidity = humidityAtNode(year.pressure[month]!, climate.saturation[month]!, node);
-      return [{ month, moisture, byOutdoors: humidity <= outdoors + MORE_HUMID_THAN_OUTDOORS }];
+      return [
+        { month, moisture, byOutdoors: humidityOfPiece(piece, face, month) <= outdoors + MORE_HUMID_THAN_OUTDOORS },
+      ];
     });
     const [first, second] = over.sort((a, b) => Number(a.byOutdoors) - Number(b.byOutdoors) || b.moisture - a.moisture);
     if (first !== undefined) months.push({ ...first, moisture: Math.max(first.moisture, second?.moisture ?? 0) });
   }
   return months;
+}
+
+/** The more humid of a stud's own way and the bay beside it. */
+function humidityOfPiece({ section, faces, beside }: WoodenPiece, face: "inner" | "outer", month: number): number {
+  const at = ({ year, climate }: WoodenPiece["section"], node: number): number =>
+    humidityAtNode(year.pressure[month]!, climate.saturation[month]!, node);
+  const own = at(section, faces[face]);
+  return beside === null ? own : Math.max(own, at(beside.section, beside.faces[face]));
 }
 
 function wettest(months: readonly WetMonth[]): number {

@@ -103,6 +103,8 @@ export interface LeakData {
   total: number;
   diffusion: number;
   place: Place;
+  /** The most that is accepted at that place [kg/m²]. */
+  limit: number;
 }
 
 /** The same with its words. */

@@ -32,6 +32,8 @@ export interface Judgement {
   reasons: string[];
   /** Id of the finding that decides; null where none speaks against the build-up. */
   decisive: string | null;
+  /** Id of the finding by which it fails even by this mild method, where it is beyond it; null for all else. */
+  failsEvenSo: string | null;
   /** Of the year with drying inside the month: what is told where no finding decides. */
   verdict: VerdictWord;
   /** The answer in one sentence, and with what follows it. */

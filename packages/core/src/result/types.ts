@@ -11,6 +11,7 @@ export type * from "./finding-figures/checks.ts";
 export type * from "./finding-figures/finding-figures.ts";
 export type * from "./finding-figures/heat-and-roofs.ts";
 export type * from "./finding-figures/plane.ts";
+export type * from "./finding-figures/rain.ts";
 export type * from "./finding-figures/surface.ts";
 export type * from "./finding-figures/vapour-layer.ts";
 export type * from "./finding-figures/water.ts";

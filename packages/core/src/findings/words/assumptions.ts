@@ -1,9 +1,11 @@
+import { formatQuantity } from "../../quantities/format-quantity.ts";
 import { runInWords } from "../../sensitivity/run-in-words.ts";
 import { grams } from "../figures-in-words.ts";
 import type { Wordings } from "./wording.ts";
 
 type Codes =
   | "humidity-needs-cooling-statement"
+  | "one-humidity-all-year"
   | "unfavourable-vapour-resistance"
   | "sound-as-used"
   | "damp-ground-below";
@@ -12,8 +14,14 @@ type Codes =
 export const ASSUMPTION_WORDINGS: Wordings<Codes> = {
   "humidity-needs-cooling-statement": () => ({
     says: "The room is cooled but has a humidity class, and classes are made for heated rooms: in the cooled months the answer is too favourable.",
-    advice: "State the humidity of the cooled room in per cent, or as a moisture balance.",
+    advice: "State the humidity of the cooled months (`humidity when cooled: 55 %`).",
     source: "ISO 13788:2012 Annex A (from memory)",
+  }),
+  "one-humidity-all-year": ({ figures: { humidity } }) => ({
+    says: `The room is held at ${formatQuantity(humidity, "relative humidity")} all year, in summer cooled and in winter heated: no such house is so damp in winter.`,
+    advice:
+      "Give a class for the heated months and the humidity of the cooled ones (`humidity: class 2`, `humidity when cooled: 55 %`).",
+    source: "this project's rule (METHOD.md, Indoor humidity)",
   }),
   "unfavourable-vapour-resistance": ({ figures }) => ({
     says: `The answer depends on the vapour resistances: ${runInWords("unfavourable vapour resistance", figures)}`,

@@ -4,7 +4,6 @@ import { ownRoomInWords, roomInWords } from "../../rooms/room-in-words.ts";
 import { capital } from "../figures-in-words.ts";
 import type { Wordings } from "./wording.ts";
 
-const TRANSIENT = "Ask for a transient assessment to EN 15026.";
 const TRANSIENT_FOR_WET_ROOMS = "Ask for a transient assessment to EN 15026 by someone used to such rooms.";
 
 /** Findings that put a build-up beyond the method, each with what to ask for instead. */
@@ -16,16 +15,16 @@ export const BEYOND_WORDINGS: Wordings<keyof BeyondFindings> = {
       : "Write C or U studs with their measures, for example `{ material: steel, channel: { sheet: 1.2 mm, flange: 50 mm, lip: 12 mm }, spacing: 600 mm }`: they are then worked out in the plane. A share of the area says too little of metal. For anything else ask for a detailed calculation to ISO 10211.",
     source: "ISO 6946:2017 clause 6.7.2.1 (from memory)",
   }),
-  "rain-wetted-masonry": () => ({
-    says: "Driving rain wets the outer leaf, and the insulation behind it leaves less heat to dry it: the monthly method has no rain.",
-    advice: TRANSIENT,
-    source: "ISO 13788:2012 clause 1 (from memory)",
-  }),
-  "sun-driven-moisture": () => ({
-    says: "Sun on a rain-wet outer leaf drives its moisture inwards, into a cooled building: the monthly method has neither sun nor rain.",
-    advice: TRANSIENT,
-    source: "common practice",
-  }),
+  "layers-from-outside": ({ figures: { innermost, outermost } }, { layers }) => {
+    const inner = innermost === null ? "" : `${layers[innermost]!.name} on the room side`;
+    const outer = outermost === null ? "" : `${layers[outermost]!.name} outermost`;
+    return {
+      says: `The layers look written from outside: ${[inner, outer].filter((part) => part !== "").join(", ")}.`,
+      more: ["Layers run from the room outwards; until that is settled the figures say nothing."],
+      advice: "Turn the list round, or write `accept: [layers-from-outside]` where the order is meant.",
+      source: "this project's rule (METHOD.md, Lists written from outside)",
+    };
+  },
   "unheated-metal-skin": () => ({
     says: "On clear nights a thin metal skin over an unheated room gets colder than the air and drips, whatever the monthly means say.",
     advice: "Ask for advice on an absorbent lining or ventilation.",

@@ -3,7 +3,7 @@ import type { HeatFindings, TargetFigures } from "../../result/types.ts";
 import { joined } from "../figures-in-words.ts";
 import type { Named, Wordings } from "./wording.ts";
 
-type Codes = Exclude<keyof HeatFindings, `${string}roof${string}` | "insulation-below-deck">;
+type Codes = Exclude<keyof HeatFindings, `${string}flat-roof${string}` | "insulation-below-deck" | "pitch-not-said">;
 
 /** Findings of the heat figures. */
 export const HEAT_WORDINGS: Wordings<Codes> = {
@@ -20,7 +20,7 @@ export const HEAT_WORDINGS: Wordings<Codes> = {
     source: "ISO 6946:2017 clause 6.7.2.1 (from memory)",
   }),
   "foil-without-air": ({ figures: { layers } }, buildUp) => ({
-    says: `The foil of ${namesOf(layers, buildUp)} has no still air in front of it, so it does nothing for heat.`,
+    says: `The foil of ${numberedNamesOf(layers, buildUp)} has no still air in front of it, so it does nothing for heat.`,
     more: ["It still counts as a vapour layer."],
     advice: "A closed air layer of about 20 mm in front of a bright foil adds resistance.",
     source: "common practice",
@@ -32,12 +32,28 @@ export const HEAT_WORDINGS: Wordings<Codes> = {
       : "Put the insulation on the room side of the ventilated air, or close that air.",
     source: "ISO 6946:2017 clause 6.9.4 (from memory)",
   }),
+  "air-behind-insulation": ({ figures: { layers } }, buildUp) => ({
+    says: `Air can move behind ${namesOf(layers, buildUp)}: it takes warmth and moisture past the insulation, which no figure here counts.`,
+    advice: `Fit ${namesOf(layers, buildUp)} tight: no gap beside it and no space behind it, joints foamed or taped.`,
+    source: "common practice; ISO 6946:2017 Annex F, level 2 (from memory)",
+  }),
+  "inverted-roof-rain": ({ figures: { layer, transmittance, target } }, buildUp) => ({
+    says: `Rain runs below ${namesOf([layer], buildUp)}, over the weather skin, and takes heat along: ${formatQuantity(transmittance, "transmittance")} is the U-value without it.`,
+    more: [target === null ? "" : "Whether the target is met is not told until the rain is."],
+    advice: "Give the rain of the heating season at the top of the file (`rain of the heating season: 2 mm/day`).",
+    source: "ISO 6946:2017 Annex F (from memory)",
+  }),
   "openings-not-told": ({ figures: { layer } }, buildUp) => ({
     says: `The openings of ${namesOf([layer], buildUp)} are not given: it counts as well ventilated, which is the lower resistance.`,
     advice: "Give its `ventilation area`.",
     source: "ISO 6946:2017 clause 6.9.3 (from memory)",
   }),
 };
+
+/** With their numbers: another layer may have the same name, and its foil face air. */
+function numberedNamesOf(indices: readonly number[], { layers }: Named): string {
+  return joined(indices.map((index) => `layer ${index + 1}, ${layers[index]!.name}`));
+}
 
 function namesOf(indices: readonly number[], { layers }: Named): string {
   return joined(indices.map((index) => layers[index]!.name));

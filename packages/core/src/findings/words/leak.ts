@@ -17,6 +17,7 @@ export function leakInWords({
   total,
   diffusion,
   place,
+  limit,
 }: Omit<LeakData, "months">): Pick<Said, "says" | "more"> {
   if (!(total > 0)) {
     return {
@@ -27,7 +28,8 @@ export function leakInWords({
   const says =
     `In the wet season the stated gap lets ${airInWords(airVolume * LITRES_PER_CUBIC_METRE)} of room air through each square metre ` +
     `and leaves up to ${formatQuantity(total, "condensate")} of water${litres}, ${placeByMaterials(place)}.`;
-  return { says, more: [besideDiffusion(total, diffusion)] };
+  const over = total > limit ? `The limit there is ${formatQuantity(limit, "condensate")}.` : "";
+  return { says, more: [over, besideDiffusion(total, diffusion)] };
 }
 
 function besideDiffusion(total: number, diffusion: number): string {

@@ -1,11 +1,19 @@
 import { formatInShownUnit, formatQuantity } from "../../quantities/format-quantity.ts";
 import type { HeatFindings } from "../../result/types.ts";
+import { VENTILATED_HEIGHT } from "../cold-flat-roof.ts";
 import type { Wordings } from "./wording.ts";
 
-type Codes = "cold-flat-roof-ventilated" | "cold-flat-roof-unventilated" | "insulation-below-deck";
+type Codes = "pitch-not-said" | "cold-flat-roof-ventilated" | "cold-flat-roof-unventilated" | "insulation-below-deck";
 
 /** Findings of flat roofs. */
 export const ROOF_WORDINGS: Wordings<Codes> = {
+  "pitch-not-said": ({ figures: { flatUnder, matters } }) => ({
+    says: matters
+      ? `The pitch of the roof is not told: under ${flatUnder}° it is a flat roof and judged otherwise.`
+      : `The pitch of the roof is not told; it would be judged alike under ${flatUnder}°.`,
+    advice: matters ? "Say the pitch in the file (`pitch: 35 °`)." : null,
+    source: "BS 6229 (from memory)",
+  }),
   "cold-flat-roof-ventilated": ({ figures: { height } }) => ({
     says: `This cold flat roof relies on air moving through the ${formatQuantity(height, "thickness")} above its insulation, which is open at both ends.`,
     advice:
@@ -13,15 +21,16 @@ export const ROOF_WORDINGS: Wordings<Codes> = {
     source: "common practice",
   }),
   "cold-flat-roof-unventilated": ({ figures }) => {
-    const asks = figures.fault === "openings not told";
+    const asks = figures.fault === "openings not told" || figures.fault === "span too long";
+    const height = formatQuantity(figures.needed, "thickness");
     return {
       says: `A cold flat roof (insulation below the deck) ${faultInWords(figures)}.`,
       more: [
-        `${asks ? "Guidance rejects it without 50 mm of air open at both ends" : "Guidance rejects this"}, even where no condensation is predicted: no ceiling is tight enough, and nothing carries the vapour away.`,
+        `${asks ? `Guidance rejects it without ${height} of air open at both ends` : "Guidance rejects this"}, even where no condensation is predicted: no ceiling is tight enough, and nothing carries the vapour away.`,
       ],
       advice: asks
         ? "Say in the file where air gets in (`open: both ends`, `ventilation area`), or put the insulation above the deck."
-        : "Put the insulation above the deck (a warm roof), or give it 50 mm of ventilated height with a continuous 25 mm opening at both ends.",
+        : `Put the insulation above the deck (a warm roof), or give it ${height} of ventilated height with a continuous ${endOpening(figures)} opening at both ends.`,
       source: "common practice (BS 5250:2021, from memory)",
     };
   },
@@ -44,7 +53,7 @@ function faultInWords(figures: HeatFindings["cold-flat-roof-unventilated"]): str
     case "no air":
       return "has no ventilated air above its insulation";
     case "low":
-      return `has only ${formatQuantity(figures.height, "thickness")} of air above its insulation and needs 50 mm`;
+      return `has only ${formatQuantity(figures.height, "thickness")} of air above its insulation and needs ${formatQuantity(figures.needed, "thickness")}`;
     case "closed":
       return "has air above its insulation that is closed";
     case "one end":
@@ -52,13 +61,20 @@ function faultInWords(figures: HeatFindings["cold-flat-roof-unventilated"]): str
     case "small openings":
       return (
         `has openings of ${squareMillimetres(figures.openings!)} mm² per square metre of roof; it needs ` +
-        `a continuous 25 mm at both ends, or ${squareMillimetres(figures.openingsNeeded)} mm²`
+        `a continuous ${endOpening(figures)} at both ends, or ${squareMillimetres(figures.openingsNeeded)} mm²`
       );
     case "slight":
       return "has only slightly ventilated air above its insulation";
+    case "span too long":
+      return "spans more than 10 m, further than any rule for such roofs reaches";
     case "openings not told":
       return "is ventilated, but the file does not say where air gets in";
   }
+}
+
+/** The continuous opening at each end that goes with the height. */
+function endOpening({ needed }: Pick<HeatFindings["cold-flat-roof-unventilated"], "needed">): string {
+  return needed > VENTILATED_HEIGHT ? "30 mm" : "25 mm";
 }
 
 function squareMillimetres(area: number): string {

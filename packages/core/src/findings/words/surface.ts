@@ -27,6 +27,18 @@ export const SURFACE_WORDINGS: Wordings<keyof SurfaceFindings> = {
   "surface-mould-other-face": ({ figures }, buildUp) => mould(figures, otherFace(buildUp)),
   "surface-condensation": ({ figures }) => drops(figures, OWN_FACE),
   "surface-condensation-other-face": ({ figures }, buildUp) => drops(figures, otherFace(buildUp)),
+  "metal-drips": ({ figures: { layer, months } }, { layers }) => ({
+    says: `It will drip in ${months.length} months: water runs off ${layers[layer]!.name} on the room side in ${monthsInWords(months)}.`,
+    more: ["Nothing keeps the room's air from metal as cold as outdoors."],
+    advice: "Insulate the metal, with a vapour layer or bonded foam on its room side.",
+    source: SURFACE,
+  }),
+  "room-too-damp": ({ figures: { room, months, month, relativeHumidity, limit } }) => ({
+    says: `${capital(roomInWords(room))} itself is damp enough for mould in ${countOfMonths(months)}: ${humidity(relativeHumidity)} in ${month}, where mould can grow above ${humidity(limit)}.`,
+    more: ["No layer in the partition changes that."],
+    advice: `Ventilate or heat ${roomInWords(room)} until it stays under ${humidity(limit)}.`,
+    source: "growth limit of Hukka and Viitanen 1999 (from memory)",
+  }),
   "junction-mould": ({ figures: { name, factor, workedOut, required, month } }) => ({
     says: `The junction "${name}" has a temperature factor of ${figure(factor)}; ${month} requires ${figure(required)}.`,
     advice: "Insulate the junction, or keep the room drier.",
@@ -36,22 +48,30 @@ export const SURFACE_WORDINGS: Wordings<keyof SurfaceFindings> = {
     says:
       `Mould can grow on ${figures.food} ${placeByMaterials(figures.place)}${sectionPhrase(figures.section)}: in ${monthsInWords(figures.months)} the air there exceeds the growth limit, at most ` +
       `${humidity(figures.relativeHumidity)} in ${figures.month} (limit ${humidity(figures.limit)} at ${formatQuantity(figures.temperature, "temperature")}, outdoors ${humidity(figures.outdoors)}).`,
-    more: [figures.places > 1 ? `Of ${figures.places} such places it is humid longest.` : ""],
+    more: [
+      severity === "fault" ? `In ${countOfMonths(figures.monthsNearlyWet)} it stands at 95 % or more.` : "",
+      figures.places > 1 ? `Of ${figures.places} such places it is humid longest.` : "",
+    ],
     advice: severity === "note" ? null : drierOrWarmer(figures, buildUp),
     source: "growth limit of Hukka and Viitanen 1999 (from memory), above outdoor humidity (this project's rule)",
   }),
   "wood-moisture": ({ figures, severity }, buildUp) => {
-    const { piece, section, moisture, limit, months, monthsWithOutdoors, others } = figures;
+    const { piece, section, moisture, limit, months, monthsWithOutdoors, monthsSaturated, others } = figures;
     const name = (wood: PieceOfWood): string => pieceInWords(wood, buildUp.layers);
     const counted = months.length > 0 ? months : monthsWithOutdoors;
     const over = `${name(piece)}${sectionPhrase(section)} reaches ${formatQuantity(moisture, "moisture content")} moisture at equilibrium, over ${formatQuantity(limit, "moisture content")} in ${countOfMonths(counted)}`;
     return {
-      says: months.length > 0 ? `${over}.` : `${over}: no more than outdoor air alone would cause.`,
+      says:
+        severity === "fault"
+          ? `${name(piece)}${sectionPhrase(section)} stands at fibre saturation in ${countOfMonths(monthsSaturated)}: ${formatQuantity(moisture, "moisture content")} moisture, where wood decays.`
+          : months.length > 0
+            ? `${over}.`
+            : `${over}: no more than outdoor air alone would cause.`,
       more: [months.length > 0 && others.length > 0 ? `Also over it: ${joined(others.map(name))}.` : ""],
       advice:
         severity === "note"
           ? null
-          : `Keep the air at ${name(piece)} drier: a tighter vapour layer on the warm side, or more open layers on the cold side.`,
+          : `Keep ${name(piece)} under ${formatQuantity(limit, "moisture content")} (it would come to ${formatQuantity(moisture, "moisture content")}): a tighter vapour layer on the warm side, or more open layers on the cold side.`,
       source: "FPL Wood Handbook chapter 4 for the equilibrium (from memory); 20 % is common practice",
     };
   },

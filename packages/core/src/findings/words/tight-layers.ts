@@ -11,7 +11,12 @@ type SkinFigures = VapourLayerFindings["tight-outer-skin"];
 export const TIGHT_LAYER_WORDINGS: Wordings<Codes> = {
   "tight-outer-skin": ({ figures }) => ({
     says: `The tight outer skin, ${figures.name} (sd ${formatQuantity(figures.sd, "sd")}), lets no vapour leave outwards.`,
-    more: [dryingInwards(figures)],
+    more: [
+      figures.countsAsTight
+        ? "Its tabulated value is that of the polymer; sheets as laid are tens of metres, so it counts as tight."
+        : "",
+      dryingInwards(figures),
+    ],
     advice: adviceAtSkin(figures),
     source: "common practice",
   }),

@@ -31,17 +31,22 @@ export const VAPOUR_LAYER_WORDINGS: Wordings<Codes & keyof VapourLayerFindings> 
       source: "common practice",
     };
   },
-  "depends-on-vapour-layer": ({ figures }) => ({
-    says: `The build-up depends on an unbroken ${layerInWords(figures)}: with that layer ten times more open it ${outcome(figures.whenOpened)}.`,
+  "depends-on-vapour-layer": ({ figures, severity }) => ({
+    says:
+      severity === "note"
+        ? `The build-up depends on an unbroken ${layerInWords(figures)}: with ${formatQuantity(figures.usualShare!, "share")} of it missing ${grams(figures.usualAmount!)} of water condenses.`
+        : `The build-up depends on an unbroken ${layerInWords(figures)}: with that layer ten times more open it ${outcome(figures.whenOpened)}.`,
     advice: sealing(figures),
     source: TRIED,
   }),
   "forgives-gaps": ({ figures }) => {
     const { whenOpened, whenLeftOut } = figures;
     return {
-      says: `The build-up forgives gaps: with ${layerInWords(figures)} ten times more open it still ${outcome(whenOpened)}.`,
+      says: `Small faults in ${layerInWords(figures)} do no harm: ten times more open it still ${outcome(whenOpened)}.`,
       more: [
-        `Without the layer it ${outcome(whenLeftOut)}${isTooMuch(whenLeftOut) ? "." : "; the layer still keeps moving air out."}`,
+        isTooMuch(whenLeftOut)
+          ? `Without the layer it ${outcome(whenLeftOut)}.`
+          : `Without the layer it ${outcome(whenLeftOut)}; sealed, the layer still keeps moving air out.`,
       ],
       advice: isTooMuch(whenLeftOut) ? sealing(figures) : null,
       source: TRIED,

@@ -1,3 +1,4 @@
+import { formatQuantity } from "../../quantities/format-quantity.ts";
 import type { LimitReason, VerdictWord, WaterFigures, WaterFindings, YearOfWater } from "../../result/types.ts";
 import { DROPS_GATHER, TRACE } from "../amount-limits.ts";
 import { atMost, grams, inPlainTerms, yearsInWords } from "../figures-in-words.ts";
@@ -67,6 +68,26 @@ export const WATER_WORDINGS: Wordings<keyof WaterFindings> = {
     ],
     source: AMOUNTS,
   }),
+  "standard-not-passed": ({ figures: { amount, growthPerYear, yearsToGather } }) => ({
+    says: `ISO 13788 does not pass it: not all of the water evaporates within the year.`,
+    more: [
+      yearsToGather === null
+        ? `What stays is ${grams(amount)} at most, and it does not grow.`
+        : `What stays is ${grams(growthPerYear!)} a year, so that ${decadesInWords(yearsToGather)} pass before it makes 200 g/m².`,
+      "So the judgement goes by the amount.",
+    ],
+    source: "ISO 13788:2012 clause 6.4, case c (from memory); the judgement is this project's rule",
+  }),
+  "bonded-foam": ({ figures: { layer, margin } }, { layers }) => ({
+    says: `The room side of ${layers[layer]!.name} stays ${formatQuantity(Math.abs(margin), "temperature difference")} ${margin >= 0 ? "above" : "below"} the room's dew point in the worst month.`,
+    more: ["Bonded foam has no face on its skin for drops to run on: it is held to what its cells may take up."],
+    source: "this project's rule (METHOD.md, Foam bonded to a skin)",
+  }),
+  "bonded-foam-grows": ({ figures: { layer, growthPerYear } }, { layers }) => ({
+    says: `The water in ${layers[layer]!.name} grows by ${grams(growthPerYear)} a year even in mean years: whether sun on the skin dries it, no monthly mean can say.`,
+    advice: "Ask for a transient assessment to EN 15026 with sun on the skin, or give the room side a vapour layer.",
+    source: "this project's rule (METHOD.md, Foam bonded to a skin)",
+  }),
   "two-verdicts": ({ figures: { section, standard, insideTheMonth } }) => ({
     says:
       `By the standard's monthly step the build-up${sectionPhrase(section)} ${verdictPhrase(standard)}; ` +
@@ -114,6 +135,8 @@ export function limitInWords(by: LimitReason): string {
       return "the general limit";
     case "dry mass":
       return `${by.share * 100} % of the dry mass of ${by.material}`;
+    case "bonded foam":
+      return `${by.share * 100} % of the foam's volume, bonded to its skin, and 500 g/m² at most`;
     case "smooth upright surface":
       return "above it drops gather at the bottom plate";
     case "surface that takes up no water":
@@ -133,6 +156,12 @@ function growthInWords({ growthPerYear, yearsToGather, amount }: WaterFigures): 
   return amount >= DROPS_GATHER
     ? `${grows}.`
     : `${grows} and reaches 200 g/m², a cup on every square metre, in ${yearsInWords(yearsToGather!)}.`;
+}
+
+/** Years by the ten: nothing tells them apart more finely. */
+function decadesInWords(years: number): string {
+  const decades = Math.round(years / 10);
+  return decades < 1 ? yearsInWords(years) : decades > 20 ? "centuries" : `about ${decades * 10} years`;
 }
 
 function verdictPhrase(verdict: VerdictWord): string {

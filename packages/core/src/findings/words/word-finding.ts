@@ -5,6 +5,7 @@ import { BEYOND_WORDINGS } from "./beyond-method.ts";
 import { CHECK_WORDINGS } from "./checks.ts";
 import { HEAT_WORDINGS } from "./heat.ts";
 import { PLANE_WORDINGS } from "./plane.ts";
+import { RAIN_WORDINGS } from "./rain.ts";
 import { ROOF_WORDINGS } from "./roofs.ts";
 import { SURFACE_WORDINGS } from "./surface.ts";
 import { TIGHT_LAYER_WORDINGS } from "./tight-layers.ts";
@@ -21,6 +22,7 @@ const WORDINGS: Wordings<FindingCode> = {
   ...SURFACE_WORDINGS,
   ...HEAT_WORDINGS,
   ...PLANE_WORDINGS,
+  ...RAIN_WORDINGS,
   ...ROOF_WORDINGS,
   ...BEYOND_WORDINGS,
   ...CHECK_WORDINGS,

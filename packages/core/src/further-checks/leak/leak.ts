@@ -4,6 +4,7 @@ import { mainInsulation } from "../../heat/main-insulation.ts";
 import type { LeakData, Place } from "../../result/types.ts";
 import { secondsOfMonth } from "../../year/month-balance.ts";
 import { facesOfSlices, placeOf, slicesTouching } from "../section-nodes/places.ts";
+import { limitAtPlane } from "../two-season/plane-limit.ts";
 import { leakAirFlow, leakWaterFlow } from "./leak-flow.ts";
 
 /**
@@ -21,7 +22,7 @@ export function leak(calculation: BuildUpCalculation): LeakData | null {
   const airFlow = leakAirFlow(area, stated.pressure);
   const coldest = coldestPlane(calculation, airFlow);
   if (coldest === null) return null;
-  const { amounts, total, place } = coldest;
+  const { amounts, total, place, limit } = coldest;
   const wetSeconds = amounts.reduce((sum, amount, month) => sum + (amount > 0 ? secondsOfMonth(month) : 0), 0);
   return {
     area,
@@ -32,6 +33,7 @@ export function leak(calculation: BuildUpCalculation): LeakData | null {
     total,
     diffusion: condensedByDiffusion(calculation),
     place,
+    limit,
   };
 }
 
@@ -40,6 +42,7 @@ interface LeakAtPlane {
   amounts: number[];
   total: number;
   place: Place;
+  limit: number;
 }
 
 /**
@@ -60,9 +63,9 @@ function coldestPlane(calculation: BuildUpCalculation, airFlow: number): LeakAtP
 
 /** Null where the section has no resistance at the main insulation. */
 function leakAtPlane(
-  { line, slices, climate }: SectionCalculation,
+  { line, slices, climate, path }: SectionCalculation,
   insulation: number,
-  { inside }: BuildUpCalculation,
+  { inside, buildUp }: BuildUpCalculation,
   airFlow: number,
 ): LeakAtPlane | null {
   const faces = facesOfSlices(line, slices);
@@ -75,7 +78,8 @@ function leakAtPlane(
     return leakWaterFlow(airFlow, vapourPressure[month]!, temperature[month]!, plane) * secondsOfMonth(month);
   });
   const total = amounts.reduce((sum, amount) => sum + amount, 0);
-  return { amounts, total, place: placeOf(slicesTouching(slices, faces, node)) };
+  const touching = slicesTouching(slices, faces, node);
+  return { amounts, total, place: placeOf(touching), limit: limitAtPlane(touching, buildUp, path) };
 }
 
 /** Everything that diffusion brings in the year's wet months, what dries again not taken off [kg/m²]. */

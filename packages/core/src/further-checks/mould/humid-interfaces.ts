@@ -1,7 +1,7 @@
 import { relativeHumidity } from "../../air/humidity.ts";
 import type { BuildUpCalculation, SectionCalculation } from "../../calculate-build-up.ts";
 import { MONTH_NAMES, MONTHS_PER_YEAR } from "../../constants.ts";
-import type { AirMonths, BuildUp } from "../../project/types.ts";
+import type { AirMonths, BuildUp, Material } from "../../project/types.ts";
 import type { MonthName, Place, SectionId } from "../../result/types.ts";
 import { humidityAtNode } from "../section-nodes/humidity-at-node.ts";
 import { materialOfSlice } from "../section-nodes/material-of-slice.ts";
@@ -16,8 +16,12 @@ export interface HumidInterface {
   section: SectionId;
   node: number;
   place: Place;
-  /** What mould would feed on there. */
+  /** What mould would feed on there, and whether that is timber or board. */
   food: string;
+  isOnWood: boolean;
+  /** Whether what feeds it is framing, and most water that its way or the bay beside it holds [kg/m²]. */
+  isOnFraming: boolean;
+  water: number;
   months: { month: MonthName; temperature: number; relativeHumidity: number; limit: number; outdoors: number }[];
 }
 
@@ -35,32 +39,56 @@ export function humidInterfaces(calculation: BuildUpCalculation, outdoor: AirMon
   const outdoors = outdoor.vapourPressure.map((pressure, month) =>
     relativeHumidity(pressure, outdoor.temperature[month]!),
   );
-  return calculation.sections.flatMap((section) => interfacesOfSection(section, calculation.buildUp, outdoors));
+  const between = calculation.sections.find(({ path }) => path.through.length === 0)?.withinMonth.peak ?? 0;
+  return calculation.sections.flatMap((section) =>
+    interfacesOfSection(section, calculation.buildUp, outdoors, Math.max(between, section.withinMonth.peak)),
+  );
 }
 
 function interfacesOfSection(
   section: SectionCalculation,
   buildUp: BuildUp,
   outdoors: readonly number[],
+  water: number,
 ): HumidInterface[] {
   const faces = facesOfSlices(section.line, section.slices);
   const found: HumidInterface[] = [];
   for (let node = 1; node < section.line.count - 1; node += 1) {
     const touching = slicesTouching(section.slices, faces, node);
-    if (touching.inner === touching.outer) continue;
+    if (touching.inner === touching.outer || isInsideTimber(touching, buildUp)) continue;
     const food = foodForMould(touching, buildUp, section);
     if (food === null) continue;
     const months = monthsOverLimit(section, node, outdoors);
-    if (months.length > 0) found.push({ section: section.id, node, place: placeOf(touching), food, months });
+    if (months.length > 0)
+      found.push({
+        section: section.id,
+        node,
+        place: placeOf(touching),
+        food: food.name,
+        isOnWood: food.kind !== "paper",
+        isOnFraming: isFraming(touching),
+        water,
+        months,
+      });
   }
   return found;
 }
 
+function isFraming({ inner, outer }: Touching): boolean {
+  return inner?.part === "framing" || outer?.part === "framing";
+}
+
+/** One timber through several layers has no faces inside. */
+function isInsideTimber({ inner, outer }: Touching, { layers }: BuildUp): boolean {
+  if (inner?.part !== "framing" || outer?.part !== "framing") return false;
+  return layers[inner.layer]!.framing!.name === layers[outer.layer]!.framing!.name;
+}
+
 /** The first of the touching materials that mould feeds on, or null. */
-function foodForMould({ inner, outer }: Touching, buildUp: BuildUp, section: SectionCalculation): string | null {
+function foodForMould({ inner, outer }: Touching, buildUp: BuildUp, section: SectionCalculation): Material | null {
   for (const slice of [inner, outer]) {
     const material = slice === null ? null : materialOfSlice(slice, buildUp, section.path);
-    if (material?.kind === "wood" || material?.kind === "board" || material?.kind === "paper") return material.name;
+    if (material?.kind === "wood" || material?.kind === "board" || material?.kind === "paper") return material;
   }
   return null;
 }

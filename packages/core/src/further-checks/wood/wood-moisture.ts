@@ -8,6 +8,9 @@ import { isThroughFraming, materialOfSlice } from "../section-nodes/material-of-
 import { type Faces, facesOfSlices } from "../section-nodes/places.ts";
 import { equilibriumMoisture } from "./equilibrium-moisture.ts";
 
+/** Fibre saturation [fraction of dry mass]: held as long as this, wood decays. Source: common practice. */
+export const FIBRE_SATURATION = 0.28;
+
 /** Over this, wood can rot [fraction of dry mass]. Source: common practice. */
 export const WOOD_MOISTURE_LIMIT = 0.2;
 
@@ -16,6 +19,8 @@ export interface WoodenPiece {
   section: SectionCalculation;
   slice: Slice;
   faces: Faces;
+  /** The bay beside framing, at the depth of the piece; null for layers. */
+  beside: { section: SectionCalculation; faces: Faces } | null;
   piece: PieceOfWood;
 }
 
@@ -30,8 +35,8 @@ export function woodMoisture(calculation: BuildUpCalculation): WoodResult[] {
   return woodenPieces(calculation).map((piece) => {
     const months = MONTH_NAMES.map((month, index) => ({
       month,
-      inner: moistureAt(piece.section, piece.faces.inner, index),
-      outer: moistureAt(piece.section, piece.faces.outer, index),
+      inner: moistureOfPiece(piece, "inner", index),
+      outer: moistureOfPiece(piece, "outer", index),
     }));
     return {
       section: piece.section.name,
@@ -53,9 +58,41 @@ export function woodenPieces(calculation: BuildUpCalculation): WoodenPiece[] {
       const kind = materialOfSlice(slice, calculation.buildUp, section.path)?.kind;
       if (kind !== "wood" && kind !== "board") return [];
       const layer = calculation.buildUp.layers[slice.layer]!;
-      return [{ section, slice, faces: faces[index]!, piece: pieceOf(slice.layer, layer, section) }];
+      const piece = pieceOf(slice.layer, layer, section);
+      const beside = piece.framing === null ? null : besideFraming(calculation, slice.layer);
+      return [{ section, slice, faces: faces[index]!, piece, beside }];
     });
   });
+}
+
+/** The bay beside a stud in the same layer: its section and the faces of what fills it; null where nothing does. */
+function besideFraming({ sections }: BuildUpCalculation, layer: number): WoodenPiece["beside"] {
+  const section = sections.find(({ path }) => path.through.length === 0);
+  if (section === undefined) return null;
+  const faces = facesOfSlices(section.line, section.slices).filter(
+    (_, index) => section.slices[index]!.layer === layer,
+  );
+  const [first] = faces;
+  return first === undefined ? null : { section, faces: { inner: first.inner, outer: faces.at(-1)!.outer } };
+}
+
+/**
+ * Equilibrium moisture at a face of a piece: of a stud the wetter of its own straight way and the bay beside it at the
+ * same depth.
+ *
+ * @param piece - a wooden piece
+ * @param face - which face
+ * @param month - 0 to 11
+ * @returns fraction of dry mass [–]
+ * Source: METHOD.md, Wood moisture (this project's rule).
+ */
+export function moistureOfPiece(
+  { section, faces, beside }: WoodenPiece,
+  face: "inner" | "outer",
+  month: number,
+): number {
+  const own = moistureAt(section, faces[face], month);
+  return beside === null ? own : Math.max(own, moistureAt(beside.section, beside.faces[face], month));
 }
 
 function pieceOf(index: number, layer: Layer, section: SectionCalculation): PieceOfWood {

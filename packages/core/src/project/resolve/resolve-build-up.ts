@@ -1,5 +1,7 @@
 import type { ProblemPath } from "../../problems/types.ts";
+import { inSpeech } from "../../problems/wording.ts";
 import { isUpright } from "../is-upright.ts";
+import { oddEndsOf } from "../odd-ends.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import type { WrittenBuildUp } from "../schema/schema-build-up.ts";
 import type { ReadValue } from "../schema/schema-values.ts";
@@ -10,7 +12,7 @@ import { WITHOUT_EFFECT } from "../without-effect.ts";
 import { checkResistance } from "./check-resistance.ts";
 import { checkWays } from "./check-ways.ts";
 import { framingsApart } from "./framings-apart.ts";
-import { noteLayersOverlooked } from "./note-layers-overlooked.ts";
+import { looksTurnedRound, noteLayersOverlooked } from "./note-layers-overlooked.ts";
 import { checkFacing, checkSpace, resolveFacing } from "./resolve-facing.ts";
 import { resolveFramings } from "./resolve-framing.ts";
 import { checkEdgeInsulation, resolveGround, resolveSpace, resolveVoid, resolveVoidClimate } from "./resolve-ground.ts";
@@ -64,7 +66,7 @@ export function resolveBuildUp(
     slug: makeSlug(written.name, slugs),
     rainOfHeatingSeason: context.shape.at<ReadValue>(["rain of the heating season"])?.value ?? null,
   };
-  const buildUp = makeBuildUp(written, looked);
+  const buildUp = withOddEnds(makeBuildUp(written, looked), path, context);
   return { ...buildUp, variants: variants.map((variant) => variantOf(buildUp, variant, slugs)) };
 }
 
@@ -91,12 +93,25 @@ function makeBuildUp(written: WrittenBuildUp, looked: Looked): BuildUp {
     wettedByRain: written["wetted by rain"] ?? null,
     unheatedSkin: written["unheated skin"] ?? false,
     junctionFactors: written["junction factors"]?.map(({ name, factor }) => ({ name, factor: factor.value })) ?? [],
+    oddEnds: null,
     twoSeasonCheck: written["two-season check"] ?? false,
     leak: leakOf(written.leak),
     variableResistance: written["variable resistance"] ?? false,
     variants: [],
   };
 }
+
+/** A list that looks written from outside is noted; unless the file accepts that, the build-up carries it. */
+function withOddEnds(buildUp: BuildUp, path: ProblemPath, context: ReadingContext): BuildUp {
+  const oddEnds = oddEndsOf(buildUp);
+  if (oddEnds === null || looksTurnedRound(buildUp.layers)) return buildUp;
+  const names = [oddEnds.innermost, oddEnds.outermost].flatMap((at) => (at === null ? [] : buildUp.layers[at]!.name));
+  const sentence = `${inSpeech(names, "and")} hardly ever stands there; layers run from the room outwards, and these look written from outside: turn the list round, or accept it`;
+  context.note(FROM_OUTSIDE, [...path, "layers"], sentence);
+  return listAt(context.file.data, ["accept"]).includes(FROM_OUTSIDE) ? buildUp : { ...buildUp, oddEnds };
+}
+
+const FROM_OUTSIDE = "layers-from-outside";
 
 function leakOf(written: WrittenBuildUp["leak"]): BuildUp["leak"] {
   if (written === undefined) return null;

@@ -61,6 +61,8 @@ export interface BuildUp {
   unheatedSkin: boolean;
   /** As the file states them, or worked out in the plane. */
   junctionFactors: readonly { name: string; factor: number; workedOut?: boolean }[];
+  /** Layers that look as if the list ran from outside; null where none does, or where the file accepts it. */
+  oddEnds: { innermost: number | null; outermost: number | null } | null;
   twoSeasonCheck: boolean;
   leak: AirLeak | null;
   trappedWater: readonly TrappedWater[];

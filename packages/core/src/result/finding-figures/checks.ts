@@ -31,6 +31,8 @@ export interface CheckFindings {
     converged: boolean;
   };
   "humidity-needs-cooling-statement": { class: number };
+  /** Fraction. */
+  "one-humidity-all-year": { humidity: number };
   "unfavourable-vapour-resistance": YearInShort & {
     /** The limit that is passed [kg/m²]; null where none is. */
     limitPassed: number | null;

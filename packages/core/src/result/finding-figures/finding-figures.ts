@@ -2,6 +2,7 @@ import type { BeyondFindings } from "./beyond-method.ts";
 import type { CheckFindings } from "./checks.ts";
 import type { HeatFindings } from "./heat-and-roofs.ts";
 import type { PlaneFindings } from "./plane.ts";
+import type { RainFindings } from "./rain.ts";
 import type { SurfaceFindings } from "./surface.ts";
 import type { VapourLayerFindings } from "./vapour-layer.ts";
 import type { WaterFindings } from "./water.ts";
@@ -12,6 +13,7 @@ export interface FindingFigures
     CheckFindings,
     HeatFindings,
     PlaneFindings,
+    RainFindings,
     SurfaceFindings,
     VapourLayerFindings,
     WaterFindings {}

@@ -7,7 +7,15 @@ export interface TargetFigures {
 }
 
 /** What a cold flat roof lacks. */
-export type RoofAirFault = "no air" | "low" | "closed" | "one end" | "small openings" | "slight" | "openings not told";
+export type RoofAirFault =
+  | "no air"
+  | "low"
+  | "closed"
+  | "one end"
+  | "small openings"
+  | "slight"
+  | "openings not told"
+  | "span too long";
 
 /** Figures of findings of heat and of flat roofs, by code. */
 export interface HeatFindings {
@@ -22,6 +30,14 @@ export interface HeatFindings {
     isAll: boolean;
   };
   "openings-not-told": { layer: number };
+  /** Layers of insulation, by index from 0. */
+  "air-behind-insulation": { layers: readonly number[] };
+  "inverted-roof-rain": {
+    layer: number;
+    /** [W/(m²·K)]: as it is without rain, and the target; null without one. */
+    transmittance: number;
+    target: number | null;
+  };
   /** Heights [m] */
   "cold-flat-roof-ventilated": { height: number; needed: number };
   "cold-flat-roof-unventilated": {
@@ -32,6 +48,8 @@ export interface HeatFindings {
     openings: number | null;
     openingsNeeded: number;
   };
+  /** Degrees from level; `matters` where the build-up would be judged otherwise as a flat roof. */
+  "pitch-not-said": { flatUnder: number; matters: boolean };
   /** Shares of the resistance [–]. */
   "insulation-below-deck": { shareBelow: number; usual: number };
 }

@@ -35,12 +35,24 @@ export interface SurfaceFindings {
   "surface-mould-other-face": FaceMould;
   "surface-condensation": FaceCondensation;
   "surface-condensation-other-face": FaceCondensation;
+  /** Metal over a heated room, without insulation: the months in which it drips. */
+  "metal-drips": { layer: number; months: readonly MonthName[] };
+  /** A room of a partition that is itself over the growth limit: its name, and the most humid month. */
+  "room-too-damp": {
+    room: string;
+    months: readonly MonthName[];
+    month: MonthName;
+    relativeHumidity: number;
+    limit: number;
+  };
   "junction-mould": { name: string; factor: number; workedOut: boolean; required: number; month: MonthName };
   "mould-at-interface": {
     section: SectionId;
     place: Place;
     /** The material that mould would feed on. */
     food: string;
+    /** Months at 95 % or more on timber or board. */
+    monthsNearlyWet: readonly MonthName[];
     months: readonly MonthName[];
     /** The most humid month, with its air [–], [°C]. */
     month: MonthName;
@@ -61,6 +73,8 @@ export interface SurfaceFindings {
     /** Months over the limit that the build-up makes, and those with them that outdoor air makes by itself. */
     months: readonly MonthName[];
     monthsWithOutdoors: readonly MonthName[];
+    /** Months at fibre saturation that the build-up makes. */
+    monthsSaturated: readonly MonthName[];
     /** Other pieces over the limit. */
     others: readonly PieceOfWood[];
   };

@@ -23,6 +23,9 @@ export interface TightLayerFigures {
 
 /** What the design's dependence on its vapour layer rests on. */
 export interface DependenceFigures extends TightLayerFigures {
+  /** The usual share missing [–] and the water it brings [kg/m²]; null where it was not worked out. */
+  usualShare: number | null;
+  usualAmount: number | null;
   whenOpened: WaterWithout;
   whenLeftOut: WaterWithout;
   /** What has to be sealed: joints of boards, or laps of a sheet. */
@@ -49,6 +52,8 @@ export interface VapourLayerFindings {
     amount: number;
     growthPerYear: number | null;
     yearsToGather: number | null;
+    /** A weather skin whose tabulated sd is under 10 m: sheets as laid are tighter than the polymer. */
+    countsAsTight: boolean;
     isWeatherSkinOfRoof: boolean;
     /** Whether plastic foam lies against it. */
     isOnFoam: boolean;

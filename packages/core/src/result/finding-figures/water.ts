@@ -9,6 +9,8 @@ export type LimitReason =
   | { kind: "anywhere" }
   /** A share of the dry mass [–] of a material that takes up water. */
   | { kind: "dry mass"; share: number; material: string }
+  /** Foam bonded to a skin: a share of its volume [–]. */
+  | { kind: "bonded foam"; share: number }
   | { kind: "smooth upright surface" }
   | { kind: "surface that takes up no water" };
 
@@ -54,6 +56,12 @@ export interface WaterFindings {
     /** What it sits on where even a trace is worth knowing of. */
     sitsOn: "steel" | "gypsum paper" | null;
   };
+  /** The standard does not pass it, and the judgement still may: amounts in kg/m². */
+  "standard-not-passed": { amount: number; growthPerYear: number | null; yearsToGather: number | null };
+  /** Foam bonded to a skin: least difference of its inner face to the room's dew point [K]. */
+  "bonded-foam": { layer: number; margin: number };
+  /** [kg/m²] a year, in mean years */
+  "bonded-foam-grows": { layer: number; growthPerYear: number };
   "two-verdicts": { section: SectionId; standard: VerdictWord; insideTheMonth: VerdictWord };
   "framing-worse": {
     governing: SectionId;

@@ -1,0 +1,115 @@
+import { cooledMonths } from "../climate/cooled-months.ts";
+import { insulates } from "../project/insulates.ts";
+import { isUpright } from "../project/is-upright.ts";
+import type { BuildUp, Layer } from "../project/types.ts";
+import type { CladdingKind } from "../result/types.ts";
+import { BEYOND, CONDITION, found } from "./found.ts";
+import type { Evidence, RuledFinding } from "./types.ts";
+
+/** Boarding is at most this thick; what is thicker is a plank or a log [m] (common practice). */
+const THICKEST_BOARDING = 0.03;
+/** Masonry stands by itself from this thickness on; thinner mineral layers are render or plaster [m] (common practice). */
+const THINNEST_LEAF = 0.05;
+/** Least ventilated gap that drains behind boarding, and behind masonry and render [m] (common practice). */
+export const GAP_BEHIND_BOARDING = 0.02;
+export const GAP_BEHIND_MASONRY = 0.025;
+/** Last digits of a stated thickness [m]. */
+const ROUNDING = 1e-9;
+
+/**
+ * Rain on a wall whose outside takes it up: the method has no rain, so that the file is asked.
+ * Source: METHOD.md, Rain (this project's rule on common practice).
+ */
+export function rainFindings(evidence: Evidence): RuledFinding[] {
+  const { buildUp } = evidence;
+  const cladding = absorbentCladding(buildUp);
+  if (cladding === null) return [];
+  const { index, kind } = cladding;
+  const inside = buildUp.layers.slice(0, index);
+  const sun = isCooled(evidence) ? sunDriven(buildUp, cladding) : [];
+  if (isDrained(inside, kind) || !inside.some(suffersFromRain)) return sun;
+  if (hasInnerLeaf(inside)) return [...leafDrains(inside, index, kind), ...sun];
+  const figures = { layer: index, kind };
+  switch (buildUp.wettedByRain) {
+    case "yes":
+      return [found("rain-wetted-masonry", BEYOND, figures), ...sun];
+    case "no":
+    case "sheltered":
+      return [found("rain-kept-off", CONDITION, { ...figures, said: buildUp.wettedByRain })];
+    case null:
+      return [found("rain-not-said", kind === "boarding" ? CONDITION : BEYOND, figures), ...sun];
+  }
+}
+
+/**
+ * The outermost layer of a wall that faces outdoors, where it takes up rain; paint and open sheets on it do not count.
+ *
+ * @param buildUp - the build-up
+ * @returns its index and what it is; null for every other build-up, and where metal, tiles, glass, plastic or a sheet sheds rain
+ */
+export function absorbentCladding(buildUp: BuildUp): { index: number; kind: CladdingKind } | null {
+  if (!isUpright(buildUp) || buildUp.element === "partition" || buildUp.faces !== "outdoors") return null;
+  const index = buildUp.layers.findLastIndex((layer) => layer.type !== "sheet" || layer.material.group !== "coating");
+  const layer = buildUp.layers[index];
+  if (layer?.type !== "material" || insulates(layer)) return null;
+  const { kind, group } = layer.material;
+  if (kind === "wood" || kind === "board")
+    return { index, kind: layer.thickness > THICKEST_BOARDING + ROUNDING ? "log" : "boarding" };
+  if (kind !== "mineral" || group === "roofing" || group === "glass" || group === "stone") return null;
+  return { index, kind: layer.thickness >= THINNEST_LEAF ? "masonry" : "render" };
+}
+
+/** Insulation, and whatever has timber in it. */
+function suffersFromRain(layer: Layer): boolean {
+  if (insulates(layer) || layer.framing?.material.kind === "wood") return true;
+  return layer.type === "material" && (layer.material.kind === "wood" || layer.material.kind === "board");
+}
+
+/** A ventilated gap wide enough, with nothing between it and the cladding that suffers from rain. */
+function isDrained(inside: readonly Layer[], kind: CladdingKind): boolean {
+  const least = kind === "boarding" || kind === "log" ? GAP_BEHIND_BOARDING : GAP_BEHIND_MASONRY;
+  const gap = inside.findLastIndex(
+    (layer) => layer.type === "air" && layer.ventilation !== "none" && layer.thickness >= least - ROUNDING,
+  );
+  return gap !== -1 && !inside.slice(gap + 1).some(suffersFromRain);
+}
+
+/** A masonry leaf on the room side of all that rain could reach, and no timber outside it. */
+function hasInnerLeaf(inside: readonly Layer[]): boolean {
+  const leaf = inside.findLastIndex(isLeaf);
+  return leaf !== -1 && !inside.slice(leaf + 1).some((layer) => suffersFromRain(layer) && !isMineralOrFoam(layer));
+}
+
+function isLeaf(layer: Layer): boolean {
+  return (
+    layer.type === "material" &&
+    layer.material.kind === "mineral" &&
+    !insulates(layer) &&
+    layer.thickness >= THINNEST_LEAF &&
+    layer.framing?.material.kind !== "wood"
+  );
+}
+
+function isMineralOrFoam(layer: Layer): boolean {
+  if (layer.type === "air" || layer.framing?.material.kind === "wood") return false;
+  return layer.material.kind === "mineral" || layer.material.kind === "plastic";
+}
+
+/** The outer leaf of a cavity wall has to drain; render on insulation on masonry is whole by itself. */
+function leafDrains(inside: readonly Layer[], layer: number, kind: CladdingKind): RuledFinding[] {
+  const leaf = inside.findLastIndex(isLeaf);
+  const isCavity = kind === "masonry" && inside.slice(leaf + 1).some((each) => each.type === "air" || insulates(each));
+  return isCavity ? [found("outer-leaf-drains", CONDITION, { layer })] : [];
+}
+
+function isCooled({ room, site, vapourLayer }: Evidence): boolean {
+  const fromOutdoors = vapourLayer.warmSide === "outside" && vapourLayer.warmSideName === "outdoors";
+  return cooledMonths(room, site.outdoor.temperature).length > 0 || fromOutdoors;
+}
+
+/** Sun on wet masonry drives its vapour inwards, also across a narrow cavity; rain kept off leaves nothing to drive. */
+function sunDriven({ wettedByRain }: BuildUp, { index, kind }: { index: number; kind: CladdingKind }): RuledFinding[] {
+  if (wettedByRain === "no" || wettedByRain === "sheltered" || kind === "boarding") return [];
+  const isSure = wettedByRain === "yes";
+  return [found("sun-driven-moisture", isSure ? BEYOND : CONDITION, { layer: index, isSure })];
+}

@@ -1,0 +1,21 @@
+import { isUpright } from "../project/is-upright.ts";
+import type { BuildUp } from "../project/types.ts";
+
+/**
+ * The weather skin of a roof: the sheet, or the layer that says so, outermost among what counts.
+ *
+ * @param buildUp - the build-up
+ * @param counted - how many of its layers count
+ * @returns index of the layer; null for other build-ups, and for roofs covered outside ventilated air
+ * Source: METHOD.md, Tight layers (this project's rule: sheets as laid are tighter than the polymer's tabulated μ).
+ */
+export function weatherSkinOfRoof({ element, pitch, faces, layers }: BuildUp, counted: number): number | null {
+  const isRoof = element === "flat roof" || element === "pitched roof";
+  if (!isRoof || isUpright({ element, pitch }) || faces !== "outdoors") return null;
+  const index = layers.slice(0, counted).findLastIndex((layer) => {
+    if (layer.type === "air") return false;
+    const isSheet = layer.material.group === "roofing" && layer.material.kind === "plastic";
+    return isSheet || layer.purpose === "weather skin";
+  });
+  return index === -1 ? null : index;
+}
