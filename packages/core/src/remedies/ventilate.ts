@@ -1,4 +1,6 @@
+import { bondedFoam } from "../findings/bonded-foam-place.ts";
 import { OPENINGS_OF_ROOF, VENTILATED_HEIGHT } from "../findings/cold-flat-roof.ts";
+import { roofDeck } from "../findings/roof-deck.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { AirLayer, BuildUp, Layer } from "../project/types.ts";
 import { insertLayers, replaceLayer } from "./edit-layers.ts";
@@ -27,9 +29,18 @@ const WIND_GOES_THROUGH = 5;
 export function ventilate(situation: Situation): Change[] {
   const { buildUp, warmSide } = situation;
   if (warmSide !== "room" || buildUp.faces !== "outdoors" || buildUp.element === "floor") return [];
+  if (bondedFoam(buildUp.layers) !== null || isWarmRoof(buildUp)) return [];
   const level = buildUp.element === "flat roof" && !isUpright(buildUp);
   const air = level ? airOverInsulation(buildUp) : null;
   return air === null ? cavityBeforeTightLayer(buildUp) : widened(buildUp, air.layer, air.index);
+}
+
+/** Over the insulation of a warm roof lies its skin: air between them cools nothing but the insulation. */
+function isWarmRoof(buildUp: BuildUp): boolean {
+  const main = mainInsulationIndex(buildUp);
+  if (main === null || !isRoof(buildUp) || isUpright(buildUp)) return false;
+  const { isCold } = roofDeck(buildUp.layers, main);
+  return buildUp.layers[main]!.framing === null && isCold !== true;
 }
 
 /** The air layer that a cold flat roof has above its insulation. */

@@ -21,6 +21,11 @@ export interface SpreadResult {
   decidesJudgement: string | null;
   decidesWater: string | null;
   decidesTransmittance: string | null;
+  /**
+   * How often the judgement is worse than with the values as stated, and the worst that comes up then; null where that is
+   * no more than a quarter of the samples, or where the stated judgement is not known.
+   */
+  worse: { word: JudgementWord; probability: number } | null;
   /** One plain sentence or two. */
   message: string;
 }

@@ -10,7 +10,19 @@ import { sentence } from "../words.ts";
  */
 export function spreadInWords(result: Omit<SpreadResult, "message">): string {
   const { verdicts, judgements, samples } = result;
-  return `${verdictSentence(verdicts, samples)} ${judgementSentence(judgements)} ${decidingSentence(result)}${waterSentence(result)}`;
+  const worse = worseSentence(result);
+  return `${worse}${worse === "" ? "" : " "}${verdictSentence(verdicts, samples)} ${judgementSentence(judgements)} ${decidingSentence(result)}${waterSentence(result)}`;
+}
+
+/**
+ * What has to stand beside the judgement: that it is often worse within the spread of what went in.
+ *
+ * @param result - the study
+ * @returns a sentence; empty where the judgement is worse in no more than a quarter of the samples
+ */
+export function worseSentence({ worse }: Pick<SpreadResult, "worse">): string {
+  if (worse === null) return "";
+  return `Within the spread of its inputs the judgement is worse ${inOfHundred(worse)}, mostly “${worse.word}”.`;
 }
 
 const VERDICT_CLAUSES = {

@@ -1,5 +1,6 @@
 import {
   JUDGEMENTS,
+  type JudgementWord,
   type SampleTable,
   type SpreadInput,
   type SpreadOutcomes,
@@ -19,6 +20,8 @@ export interface WorkedOutSamples {
   /** How many were asked for; more than there are after an interruption. */
   asked: number;
   seed: number;
+  /** The judgement with the values as stated, where it is known. */
+  stated?: JudgementWord;
 }
 
 /**
@@ -50,6 +53,7 @@ export function spreadResult(worked: WorkedOutSamples): SpreadResult {
     })),
     verdicts: probabilities(outcomes.verdict, VERDICTS),
     judgements: probabilities(outcomes.judgement, JUDGEMENTS),
+    worse: worseThan(worked.stated ?? null, outcomes.judgement),
     transmittance: quantilesOf(outcomes.transmittance),
     peak: quantilesOf(outcomes.peak),
     carriedOver: quantilesOf(outcomes.carriedOver),
@@ -58,6 +62,19 @@ export function spreadResult(worked: WorkedOutSamples): SpreadResult {
     decidesTransmittance: nameOf(strongest(onTransmittance)),
   };
   return { ...result, message: spreadInWords(result) };
+}
+
+/** A share of worse judgements beyond this is told beside the judgement [–] (this project's rule). */
+const TOLD_FROM = 0.25;
+
+/** How often the judgement is worse than stated, with the most frequent of the worse words. */
+function worseThan(stated: JudgementWord | null, judgements: Uint8Array): SpreadResult["worse"] {
+  if (stated === null) return null;
+  const place = JUDGEMENTS.indexOf(stated);
+  const worse = probabilities(judgements, JUDGEMENTS).filter(({ word }) => JUDGEMENTS.indexOf(word) > place);
+  const count = worse.reduce((sum, entry) => sum + entry.count, 0);
+  const { probability } = shareOf(count, judgements.length);
+  return probability > TOLD_FROM ? { word: worse[0]!.word, probability } : null;
 }
 
 /** How often each word came up, most often first; words that never did are left out. */

@@ -34,7 +34,7 @@ export const ROOF_WORDINGS: Wordings<Codes> = {
       source: "common practice (BS 5250:2021, from memory)",
     };
   },
-  "insulation-below-deck": ({ figures: { shareBelow, usual } }) => {
+  "insulation-below-deck": ({ figures: { shareBelow, usual }, severity }) => {
     const isUsual = shareBelow <= usual;
     return {
       says: `${formatQuantity(shareBelow, "share")} of the roof's resistance lies below the deck.`,
@@ -42,7 +42,11 @@ export const ROOF_WORDINGS: Wordings<Codes> = {
         "Up to a third is common practice: it keeps the deck and the vapour layer warm.",
         isUsual ? "" : "Here the deck is too cold.",
       ],
-      advice: isUsual ? null : "Move insulation from below to above the deck.",
+      advice: isUsual
+        ? null
+        : severity === "fault"
+          ? "Move insulation from below to above the deck."
+          : "Keep the room air from the deck: the ceiling airtight, the room no damper than the file says.",
       source: "common practice",
     };
   },

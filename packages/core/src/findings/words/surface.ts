@@ -52,7 +52,7 @@ export const SURFACE_WORDINGS: Wordings<keyof SurfaceFindings> = {
       severity === "fault" ? `In ${countOfMonths(figures.monthsNearlyWet)} it stands at 95 % or more.` : "",
       figures.places > 1 ? `Of ${figures.places} such places it is humid longest.` : "",
     ],
-    advice: severity === "note" ? null : drierOrWarmer(figures, buildUp),
+    advice: severity === "note" ? null : severity === "fault" ? drierOrWarmer(figures, buildUp) : KEEP_DRY,
     source: "growth limit of Hukka and Viitanen 1999 (from memory), above outdoor humidity (this project's rule)",
   }),
   "wood-moisture": ({ figures, severity }, buildUp) => {
@@ -71,7 +71,9 @@ export const SURFACE_WORDINGS: Wordings<keyof SurfaceFindings> = {
       advice:
         severity === "note"
           ? null
-          : `Keep ${name(piece)} under ${formatQuantity(limit, "moisture content")} (it would come to ${formatQuantity(moisture, "moisture content")}): a tighter vapour layer on the warm side, or more open layers on the cold side.`,
+          : severity === "fault"
+            ? drierWood(name(piece), buildUp)
+            : `${KEEP_DRY} ${capital(name(piece))} should stay under ${formatQuantity(limit, "moisture content")} by a moisture meter; it would come to ${formatQuantity(moisture, "moisture content")}.`,
       source: "FPL Wood Handbook chapter 4 for the equilibrium (from memory); 20 % is common practice",
     };
   },
@@ -135,11 +137,23 @@ function figure(factor: number): string {
   return formatNumber(factor, 2);
 }
 
+/** A condition is something to keep; what has to be changed is a remedy. */
+const KEEP_DRY = "Keep the room no damper than the file says, and look at that place after the first winter.";
+
+/** What lets wood dry, by where its water comes from. */
+function drierWood(piece: string, { element, faces }: Named): string {
+  if (faces === "void")
+    return `Keep the air at ${piece} drier: cover the bare ground of the void and keep its openings clear.`;
+  if (element === "partition") return `Keep the air at ${piece} drier: ventilate or heat the damper room.`;
+  return `Keep the air at ${piece} drier: a tighter vapour layer on the warm side, or more open layers on the cold side.`;
+}
+
 /** What keeps a place inside drier or warmer, by the side that the vapour comes from. */
-function drierOrWarmer({ warmSide }: SurfaceFindings["mould-at-interface"], { faces }: Named): string {
+function drierOrWarmer({ warmSide }: SurfaceFindings["mould-at-interface"], { element, faces }: Named): string {
   if (faces === "void") {
     return "Cover the bare ground of the void, keep its openings clear, and insulate below that place to keep it warmer.";
   }
+  if (element === "partition") return "Ventilate or heat the damper room.";
   return warmSide === "inside"
     ? "Use a tighter vapour layer on its room side, more open layers outside it, or insulation outside it to keep it warmer."
     : "Hold vapour back on its outer side, and keep its room side open to vapour.";

@@ -23,8 +23,7 @@ export const TIGHT_LAYER_WORDINGS: Wordings<Codes> = {
   "two-tight-layers": ({ figures: { inner, outer, between, neverDries } }, buildUp) => ({
     says: `${capital(namesOf(between, buildUp))}, which can hold water, lies between two tight layers, ${namesOf(inner, buildUp)} and ${namesOf(outer, buildUp)}: water that gets in can hardly leave.`,
     more: [neverDries ? "Construction moisture does not dry within a year." : ""],
-    advice:
-      "Close it only when the timber is dry (under 20 %), and make one of the two layers more open where that is allowed.",
+    advice: "Close it only when the timber is dry (under 20 %), and keep it so: no leak, no spill.",
     source: "common practice; ISO 13788:2012 clause 7 for the trapped water (from memory)",
   }),
   "tight-sheet-under-floor": ({ figures: { layer, above } }, buildUp) => {
@@ -59,5 +58,5 @@ function dryingInwards({ level, amount, growthPerYear, yearsToGather }: SkinFigu
 function adviceAtSkin({ isOnFoam, isWeatherSkinOfRoof }: SkinFigures): string {
   const seal = "Seal the room side: room air must not reach the skin.";
   if (isOnFoam) return `The foam must be bonded to the skin without a void. ${seal}`;
-  return isWeatherSkinOfRoof ? seal : `Keep a ventilated space between the insulation and the skin. ${seal}`;
+  return isWeatherSkinOfRoof ? seal : `${seal} Look behind the lining at its foot after the first winter.`;
 }

@@ -1,5 +1,6 @@
 import type { Framing, Layer, SolidLayer } from "../../project/types.ts";
-import { sdWithGaps } from "../../vapour/layer-sd.ts";
+import type { WarmSide } from "../../result/types.ts";
+import { layerSd, sdWithGaps } from "../../vapour/layer-sd.ts";
 import { ends } from "./material-inputs.ts";
 import type { SpreadInput } from "./types.ts";
 import { FRAMING_WIDTH, factorAt, MOST_OF_UNSTATED_GAPS, STATED_GAPS_WIDTH } from "./widths.ts";
@@ -34,17 +35,30 @@ export function framingInputs(layers: readonly Layer[]): SpreadInput[] {
  *
  * @param layers - the counted layers of the working copy
  * @param vapourLayer - indices of the vapour layer's layers
+ * @param warmSide - the side that vapour comes from
  * @returns one input a layer; to be set after the materials' own inputs
  * Source: METHOD.md, Studies: up to 0.1 % of a vapour layer; none missing is the likeliest (this project's rule).
  */
-export function gapInputs(layers: readonly Layer[], vapourLayer: readonly number[]): SpreadInput[] {
+export function gapInputs(layers: readonly Layer[], vapourLayer: readonly number[], warmSide: WarmSide): SpreadInput[] {
+  const tightest = tightestOf(layers, vapourLayer);
   return layers.flatMap((layer, index) => {
     if (layer.type === "air") return [];
     const isOnly = layers.every((other) => other === layer || other.name !== layer.name);
     const name = `gaps in ${layer.name}${isOnly ? "" : ` (layer ${index + 1})`}`;
     if (layer.gaps !== null) return [statedGaps(layer, name)];
-    return vapourLayer.includes(index) && hasLaps(layer) ? [unstatedGaps(layer, name)] : [];
+    return index === tightest && hasLaps(layer) ? [unstatedGaps(layer, name, warmSide)] : [];
   });
+}
+
+/** Gaps through touching layers seldom line up: those of the tightest count, as wherever no gaps are stated. */
+function tightestOf(layers: readonly Layer[], vapourLayer: readonly number[]): number | null {
+  const solid = vapourLayer.filter((index) => layers[index] !== undefined && layers[index]!.type !== "air");
+  const [first, ...others] = solid;
+  if (first === undefined) return null;
+  return others.reduce(
+    (best, index) => (layerSd(layers[index]!, "dry") > layerSd(layers[best]!, "dry") ? index : best),
+    first,
+  );
 }
 
 function statedGaps(layer: SolidLayer, name: string): SpreadInput {
@@ -57,15 +71,15 @@ function statedGaps(layer: SolidLayer, name: string): SpreadInput {
   return { description: { ...description, ...ends(stated, STATED_GAPS_WIDTH) }, set };
 }
 
-/** Its sd counts as less, as if a part of its area were missing: a sheet's own sd, a faced board's facings. */
-function unstatedGaps(layer: SolidLayer, name: string): SpreadInput {
+/** Its sd counts as less, as if a part of its area were missing: a sheet's own sd, a faced board's facing on the warm side. */
+function unstatedGaps(layer: SolidLayer, name: string, warmSide: WarmSide): SpreadInput {
   const { material } = layer;
   const set = (quantile: number): void => {
     const share = MOST_OF_UNSTATED_GAPS * (1 - Math.sqrt(1 - quantile));
     const open = (sd: number): number => (sd > 0 ? sdWithGaps(sd, share) : sd);
     if (layer.type === "sheet") material.equivalentAirLayerThickness = open(material.equivalentAirLayerThickness!);
-    layer.facingInner = open(layer.facingInner);
-    layer.facingOuter = open(layer.facingOuter);
+    if (warmSide === "outside") layer.facingOuter = open(layer.facingOuter);
+    else layer.facingInner = open(layer.facingInner);
   };
   return {
     description: {

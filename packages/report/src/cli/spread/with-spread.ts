@@ -1,5 +1,6 @@
 import { availableParallelism } from "node:os";
-import type { BuildUpResult, Project, ProjectResult } from "@warmside/core";
+import type { BuildUpResult, Project, ProjectResult, SpreadResult } from "@warmside/core";
+import { worseSentence } from "../../spread-study/spread-in-words.ts";
 import { spreadResult } from "../../spread-study/spread-result.ts";
 import type { Listener } from "../calculation/study.ts";
 import { groups, type Line, line, paragraph } from "../lines.ts";
@@ -36,13 +37,22 @@ export async function withSpread(
       await workOutSamples(study, workers, (done) =>
         listener.tell({ unit: "sample", done: place * choice.samples + done, of }),
       );
-      worked.push({ ...buildUp, spread: spreadResult(finished(study)) });
+      worked.push(withSpreadBeside(buildUp, spreadResult({ ...finished(study), stated: buildUp.judgement.word })));
       study = null;
     }
   } finally {
     await workers.close();
   }
   return { ...assessed, buildUps: worked };
+}
+
+/** A judgement that is often worse within the spread says so itself, wherever it is shown. */
+function withSpreadBeside(buildUp: BuildUpResult, spread: SpreadResult): BuildUpResult {
+  const { judgement } = buildUp;
+  const worse = worseSentence(spread);
+  const beside = worse === "" ? "" : ` ${worse}`;
+  const told = { ...judgement, short: `${judgement.short}${beside}`, message: `${judgement.message}${beside}` };
+  return { ...buildUp, judgement: told, spread };
 }
 
 /** What came of the samples that were done before an interruption. */
