@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { assessBuildUp } from "../../packages/core/src/assess-build-up.ts";
 import { isFinding } from "../../packages/core/src/findings/is-finding.ts";
+import { mouldWeight } from "../../packages/core/src/findings/mould-at-interface.ts";
+import { weightOf } from "../../packages/core/src/findings/wood-moisture.ts";
 import type { BuildUp, HumidityRule, TrappedWater } from "../../packages/core/src/project/types.ts";
 import type { BuildUpResult, Finding, FindingCode } from "../../packages/core/src/result/types.ts";
 import { air, buildUp } from "../published/build-up-by-hand.ts";
@@ -44,15 +46,25 @@ describe("wood over 20 %", () => {
     expect(isReason(result, "wood-moisture")).toBe(false);
   });
 
-  test("is a caution and a condition where the build-up does it for months", () => {
+  test("is told with its figure, and at fibre saturation for months is a reason to change the build-up", () => {
     const result = assess(withoutSheet);
     const finding = oneOf(result, "wood-moisture");
-    expect(finding.severity).toBe("caution");
-    expect(finding.figures.months.length).toBeGreaterThan(1);
+    expect(finding.severity).toBe("fault");
+    expect(finding.figures.monthsSaturated.length).toBeGreaterThan(2);
     expect(finding.message).toMatch(
-      /oriented strand board \(between the framing\) reaches \d\d(\.\d)? % moisture at equilibrium, over 20 % in \d+ months/,
+      /oriented strand board \(between the framing\) stands at fibre saturation in \d+ months \(.*\): \d\d(\.\d)? % moisture/,
     );
     expect(isReason(result, "wood-moisture")).toBe(true);
+  });
+
+  test.each([
+    [2, 0, "none"],
+    [2, 2, "none"],
+    [3, 0, "condition"],
+    [12, 2, "condition"],
+    [3, 3, "change by number"],
+  ] as const)("%i months over 20 %%, %i of them at fibre saturation: %s", (over, saturated, effect) => {
+    expect(weightOf(over, saturated).effect).toBe(effect);
   });
 
   test("names a board once that is wet both through and beside the framing", () => {
@@ -88,9 +100,18 @@ build-ups:
 });
 
 describe("mould at an interface", () => {
-  test("is a caution over two months and more, with place, food, worst month and limit", () => {
+  test.each([
+    [1, 0, "none"],
+    [2, 0, "condition"],
+    [6, 2, "condition"],
+    [3, 3, "change by number"],
+  ] as const)("%i months over the limit, %i of them at 95 %% on board: %s", (months, nearlyWet, effect) => {
+    expect(mouldWeight(months, nearlyWet).effect).toBe(effect);
+  });
+
+  test("is a fault where board stands nearly wet for three months, with place, food, worst month and limit", () => {
     const finding = oneOf(assess(withoutSheet), "mould-at-interface");
-    expect(finding.severity).toBe("caution");
+    expect(finding.severity).toBe("fault");
     expect(finding.message).toContain(
       "on oriented strand board between mineral wool slab and oriented strand board (between the framing)",
     );

@@ -40,9 +40,10 @@ build-ups:
     element: wall
     layers:
       - { material: gypsum plasterboard, thickness: 12.5 mm }
-      - { material: { name: membrane, sd: 2 m } }
+      - { material: { name: membrane, sd: 1 m } }
       - { material: mineral wool slab, thickness: 140 mm }
-      - { material: oriented strand board, thickness: 11 mm }
+      - { material: fibre cement board, thickness: 8 mm }
+      - { air: 25 mm, ventilation: well }
 `;
   const threeDays = wall(", heated days: 3");
 

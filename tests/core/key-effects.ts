@@ -209,6 +209,20 @@ export const KEY_EFFECTS: readonly KeyEffect[] = [
       - { material: concrete 2200, thickness: 150 mm }
       - { material: bitumen sheet, thickness: 5 mm }
       - { material: extruded polystyrene, thickness: 120 mm }` })],
+  ["build-up/span", of("span: «4 m|6 m»", { element: "flat roof", layers: `
+      - { material: gypsum plasterboard, thickness: 12.5 mm }
+      - { material: mineral wool slab, thickness: 140 mm, framing: { material: softwood timber, fraction: 12 % } }
+      - { air: 50 mm, ventilation: well, open: both ends }
+      - { material: plywood, thickness: 18 mm }` })],
+  ["layer/bonded", file({ layers: `
+      - { material: polyurethane foam unfaced, thickness: 80 mm, bonded: «false|true» }
+      - { material: steel, thickness: 2 mm }` })],
+  ["layer/purpose", file({ element: "flat roof", layers: `
+      - { material: gypsum plasterboard, thickness: 12.5 mm }
+      - { material: oriented strand board, thickness: 18 mm }
+      - { material: expanded polystyrene, thickness: 120 mm }
+      - { material: plywood, thickness: 18 mm«|, purpose: deck» }
+      - { material: bitumen sheet, thickness: 4 mm }` })],
   ["build-up/wetted by rain", of("wetted by rain: «false|true»", { layers: `
       - { material: mineral wool slab, thickness: 140 mm }
       - { material: facing brick, thickness: 102 mm }` })],
