@@ -240,6 +240,11 @@ export const KEY_EFFECTS: readonly KeyEffect[] = [
 
   ["material/name", material(board).replace("name: own", "name: «own|other»"), repeated],
   ["material/conductivity", material("conductivity: «0.13 W/(m K)|0.15 W/(m K)», vapour resistance factor: 50")],
+  ["material/resistance", material("resistance: «R 20|R 30», vapour resistance factor: 5", ", thickness: 100 mm")],
+  ["material/permeability", material("conductivity: 0.13 W/(m K), permeability: «2 perm in|4 perm in»")],
+  ["material/vapour transmission/rate", material("vapour transmission: { rate: «4 g/(m2 day)|8 g/(m2 day)», temperature: 23 °C, humidity: [0 %, 85 %] }", "")],
+  ["material/vapour transmission/temperature", material("vapour transmission: { rate: 4 g/(m2 day), temperature: «23 °C|38 °C», humidity: [0 %, 85 %] }", "")],
+  ["material/vapour transmission/humidity", material("vapour transmission: { rate: 4 g/(m2 day), temperature: 23 °C, humidity: [0 %, «85 %|90 %»] }", "")],
   ["material/vapour resistance factor", material("conductivity: 0.13 W/(m K), vapour resistance factor: «50|60»")],
   ["material/wet vapour resistance factor", material(`${board}, wet vapour resistance factor: «30|10»`)],
   ["material/density", layer("material: mineral wool slab, thickness: 140 mm").replace(

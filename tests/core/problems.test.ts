@@ -143,7 +143,7 @@ describe("problems in words", () => {
       expected: "a length, for example 140 mm",
       received: "140",
       likelySlip: null,
-      write: "140 mm",
+      write: ["140 mm"],
     });
     expect(problemInText(worded)).toBe(
       "line 23: build-up 2, Studio wall, layer 3, mineral wool slab: thickness is missing a unit. " +

@@ -29,7 +29,10 @@ const valueRead = (text: string, name: QuantityName): number => {
 const faultOf = (text: string, name: QuantityName): { code: string; write: unknown } => {
   const reading = readQuantity(text, name);
   if (reading.ok) throw new Error(`${text} was read as ${reading.value}`);
-  return { code: reading.problems[0]!.code, write: reading.problems[0]!.details.write ?? null };
+  return {
+    code: reading.problems[0]!.code,
+    write: [reading.problems[0]!.details.write ?? []].flat().join(" or ") || null,
+  };
 };
 
 describe("the vocabulary", () => {
@@ -133,10 +136,11 @@ describe("the traps of quantities: each is refused, with the likely slip", () =>
     ["0.55", "relative humidity", "unit-missing", "55 %"],
     ["0.15", "share of the area", "unit-missing", "15 % or 0.15 %"],
     ["0,5 mm", "thickness", "decimal-comma", "0.5 mm"],
-    ["1,200 mm", "spacing", "decimal-comma", "1200 mm"],
+    ["1,200 mm", "spacing", "decimal-comma", "1200 mm or 1.200 mm"],
     ["0,022 W/(m·K)", "conductivity", "decimal-comma", "0.022 W/(m K)"],
-    ["1/2 inch", "thickness", "fraction", null],
-    ["½ inch", "thickness", "fraction", null],
+    ["1/2 m", "thickness", "fraction", null],
+    ["½ m", "thickness", "fraction", null],
+    ["1/3 inch", "thickness", "fraction", null],
     ['4"', "thickness", "unit-unknown", "101.6 mm"],
     ["4''", "thickness", "unit-unknown", "101.6 mm"],
     ["4 in.", "thickness", "unit-unknown", "101.6 mm"],

@@ -257,6 +257,14 @@ describe("the file", () => {
     expect(codesOf(text)).toEqual(codes);
   });
 
+  test("two columns of one heading are told by their places, which can be named", () => {
+    const text = "date,Temp,Temp,rh\n2003-01-01,5,6,80\n";
+    const [problem] = problemsOf(text);
+    expect(problem).toMatchObject({ code: "records-column-ambiguous", details: { choices: ["column 2", "column 3"] } });
+    const named = readRecords(text, { columns: { temperature: "column 3" } });
+    expect(!named.ok && named.problems.map(({ code }) => code)).toEqual(["records-one-reading"]);
+  });
+
   test("what is missing is told by what it holds, with the headings there are", () => {
     expect(problemsOf("when;temp;feuchte\n2003;5;80")).toMatchObject([
       {

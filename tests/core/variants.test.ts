@@ -170,7 +170,7 @@ describe("problems of changes", () => {
       line: 20,
       column: 41,
       path: "build-ups[0].variants[0].changes[1].thickness",
-      write: "22 mm",
+      write: ["22 mm"],
     });
   });
 

@@ -200,4 +200,12 @@ export const BAD_KEYS: readonly BadFile[] = [
     "list-too-long",
     "layers is a list of 101",
   ),
+  {
+    title: "lines that are not indented",
+    text: changed("indoor: { heating: 20 °C, humidity: class 3 }", "indoor:\nheating: 20 °C\nhumidity: class 3"),
+    problems: [
+      { line: 4, code: "key-not-indented", says: "belongs under `indoor`" },
+      { line: 5, code: "key-not-indented", says: "Write `  humidity: class 3`" },
+    ],
+  },
 ];

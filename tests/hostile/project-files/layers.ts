@@ -263,6 +263,42 @@ export const BAD_LAYERS: readonly BadFile[] = [
     "laps-too-wide",
     "the open laps are 100 mm wide",
   ),
+  lastLayer(
+    "a board whose λ is told twice",
+    board("conductivity: 0.1 W/(m K), resistance: 0.2 m2 K/W, vapour resistance factor: 5"),
+    "material-told-twice",
+    "conductivity and resistance",
+  ),
+  lastLayer(
+    "a resistance in no thickness",
+    "{ material: { name: batt, resistance: R 20, vapour resistance factor: 1 } }",
+    "resistance-without-thickness",
+    "told by its resistance",
+  ),
+  lastLayer(
+    "a resistance of no material",
+    board("resistance: R 200, vapour resistance factor: 1"),
+    "resistance-impossible",
+    "which no material has",
+  ),
+  lastLayer(
+    "a resistance in one of two units",
+    board("resistance: R 3.5, vapour resistance factor: 1"),
+    "r-value-unit",
+    "Write `3.5 m2 K/W` or `3.5 h ft2 °F/BTU`",
+  ),
+  lastLayer(
+    "a rate without its test",
+    sheet("permeance: 12 g/(m2 day)"),
+    "transmission-needs-test",
+    "Write `vapour transmission: { rate: 12 g/(m2 day), temperature: … °C, humidity: [… %, … %] }`",
+  ),
+  lastLayer(
+    "a test without a difference",
+    sheet("vapour transmission: { rate: 12 g/(m2 day), temperature: 23 °C, humidity: [50 %, 50 %] }"),
+    "transmission-test-alike",
+    "same humidity",
+  ),
   lastLayer("a sheet told twice", sheet("sd: 3 m, permeance: 1 perm"), "material-two-sheets", "as sd and as permeance"),
   lastLayer(
     "a sheet whose humidities fall",

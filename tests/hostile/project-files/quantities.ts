@@ -16,7 +16,7 @@ export const BAD_QUANTITIES: readonly BadFile[] = [
   thickness("a decimal comma in braces", "12,5 mm", "comma-in-braces", "Write `thickness: 12.5 mm`"),
   thickness("a decimal comma in quotation marks", "'12,5 mm'", "decimal-comma", "Write `12.5 mm`"),
   thickness("thousands parted", "'1,200 mm'", "decimal-comma", "Write `1200 mm`"),
-  thickness("a fraction", "1/2 inch", "fraction", "thickness is a fraction"),
+  thickness("a fraction", "1/2 m", "fraction", "thickness is a fraction"),
   thickness("a sum", "12.5 + 12.5 mm", "arithmetic", "Work out the sum"),
   thickness("a range", "10-12 mm", "arithmetic", "choose one value"),
   thickness("full-width digits", "１２ mm", "digits-of-another-script", "Type them again"),

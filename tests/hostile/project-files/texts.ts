@@ -145,4 +145,12 @@ export const BAD_TEXTS: readonly BadFile[] = [
     "yaml-escape",
     "single quotation marks",
   ),
+  piece(
+    "a least value without quotation marks",
+    "{ material: polyethylene sheet 0.15 mm }",
+    "{ material: { name: foil, sd: > 1500 m } }",
+    13,
+    "yaml-more-than",
+    'Write `1500 m` or `"> 1500 m"`',
+  ),
 ];

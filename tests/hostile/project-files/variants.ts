@@ -17,6 +17,16 @@ const price = (title: string, written: string, code: string, says: string): BadF
 
 /** Variants, changes, prices and areas that cannot be. */
 export const BAD_VARIANTS: readonly BadFile[] = [
+  bad(
+    "another thickness of what is told by its resistance",
+    withChanges(["{ set: batt, thickness: 200 mm }"]).replace(
+      "material: mineral wool slab,",
+      "material: { name: batt, resistance: R 20, vapour resistance factor: 1 },",
+    ),
+    21,
+    "resistance-of-thickness",
+    "told by its resistance",
+  ),
   change("a change that is a word", "thicker", "wrong-kind", "Expected a change in braces, for example { set:"),
   change("a change of nothing", "{}", "change-no-verb", "variant 1, another, change 1: the change does not say"),
   change("a key without a verb", "{ thickness: 200 mm }", "change-no-verb", "name it after `set`"),

@@ -35,7 +35,8 @@ export interface WordedProblem {
   expected: string | null;
   received: string | null;
   likelySlip: string | null;
-  write: string | null;
+  /** What to write, letter by letter: one of these; empty where that cannot be told. */
+  write: readonly string[];
 }
 
 /** What a reader gives back: the value, or every problem found. */

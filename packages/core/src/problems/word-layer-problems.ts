@@ -30,7 +30,7 @@ export const LAYER_WORDINGS: Wordings = {
     says: "the air layer does not say how it is ventilated",
     expected: "`ventilation`: none, slight or well (required: a wrong value here hides rot)",
     likelySlip: "A cavity open at top and bottom is `well`, one closed all round is `none`",
-    write: "ventilation: none or ventilation: slight or ventilation: well",
+    write: ["ventilation: none", "ventilation: slight", "ventilation: well"],
   }),
   "ventilation-contradicts": ({ received, text }) => ({
     says: `openings of ${received} contradict \`ventilation: ${text("ventilation")}\``,
@@ -120,7 +120,7 @@ export const LAYER_WORDINGS: Wordings = {
   "layer-not-one": ({ text, list }) => ({
     says: `layers ${inSpeech(list("numbers"), "and")} are both called ${text("name")}`,
     expected: "one layer: its number, or a name of its own",
-    write: list("numbers").join(" or "),
+    write: list("numbers"),
   }),
   "trapped-water-nowhere": ({ text }) => ({
     says: `${text("name")} cannot hold water`,
@@ -139,7 +139,7 @@ export const LAYER_WORDINGS: Wordings = {
     says: `a reading needs the density of the timber, and no timber in ${text("name")} has one`,
     expected: "a density for its wood, wood-based board or wooden framing, or amount instead of the reading",
     likelySlip: "A material described in braces has no density unless they give one",
-    write: "density: 500 kg/m3 or amount: 1 kg/m2",
+    write: ["density: 500 kg/m3", "amount: 1 kg/m2"],
   }),
   "resists-too-much": ({ text }) => ({
     says: `the layers together have a resistance of ${text("resistance")}, most of it in ${text("layer")}: ${text("reason")}`,

@@ -7,6 +7,24 @@ export const MATERIAL_WORDINGS: Wordings = {
     says: `the vapour resistance of the sheet is given twice, as ${list("keys").join(" and as ")}`,
     expected: "exactly one of sd, vapour resistance, permeance and sd by humidity",
   }),
+  "material-told-twice": ({ list }) => ({
+    says: `the material has both ${inSpeech(list("keys"), "and")}, which tell the same`,
+    expected: `one of ${inSpeech(list("keys"), "and")}`,
+  }),
+  "resistance-without-thickness": ({ text }) => ({
+    says: `${text("name")} is told by its resistance, which is that of one thickness, and none stands beside it`,
+    expected: "the thickness of the layer, or conductivity in place of resistance",
+    write: "conductivity: … W/(m K)",
+  }),
+  "resistance-impossible": ({ received, text }) => ({
+    says: `a resistance of ${received} in ${text("thickness")} makes ${text("conductivity")}, which no material has`,
+    expected: "the resistance of the material in the thickness of its layer",
+    likelySlip: "R 20 is the R-value of North America; 3.5 m2 K/W is its like in Europe",
+  }),
+  "transmission-test-alike": () => ({
+    says: "both sides of the test have the same humidity, so that nothing passes",
+    expected: "the humidity on the dry and on the damp side, for example [0 %, 85 %]",
+  }),
   "material-mixed": ({ text, list }) => ({
     says: `the material has ${text("sheet")}, as sheets have, and ${inSpeech(list("thick"), "and")}, as materials with a thickness have`,
     expected: "either sd, vapour resistance or permeance, for a sheet; or conductivity and vapour resistance factor",
@@ -108,9 +126,7 @@ function airInstead(hasBattens: boolean, thickness: string): Omit<Said, "says"> 
       ? "a layer of air with the battens as its framing"
       : "air as a layer of its own, without a material",
     likelySlip: "A cavity open at top and bottom is `well`, one closed all round is `none`",
-    write: ["well", "none"]
-      .map((ventilation) => `{ air: ${thickness}, ventilation: ${ventilation}${battens} }`)
-      .join(" or "),
+    write: ["well", "none"].map((ventilation) => `{ air: ${thickness}, ventilation: ${ventilation}${battens} }`),
   };
 }
 

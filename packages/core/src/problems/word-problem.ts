@@ -51,7 +51,7 @@ export function wordProblem(problem: Problem): WordedProblem {
     expected: said.expected ?? null,
     received: problem.received,
     likelySlip: said.likelySlip ? `${said.likelySlip}.` : null,
-    write: said.write || null,
+    write: [said.write ?? []].flat().filter((text) => text !== ""),
   };
 }
 
@@ -68,13 +68,7 @@ export function problemInText(worded: WordedProblem): string {
   const isRepeated = received === null || message.includes(received);
   if (expected !== null) sentences.push(`Expected ${expected}${isRepeated ? "" : `; found ${received}`}.`);
   if (likelySlip !== null) sentences.push(likelySlip);
-  if (write !== null)
-    sentences.push(
-      `Write ${write
-        .split(" or ")
-        .map((text) => `\`${text}\``)
-        .join(" or ")}.`,
-    );
+  if (write.length > 0) sentences.push(`Write ${write.map((text) => `\`${text}\``).join(" or ")}.`);
   return sentences.join(" ");
 }
 

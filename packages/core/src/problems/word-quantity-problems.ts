@@ -10,6 +10,18 @@ export const QUANTITY_WORDINGS: Wordings = {
     const says = `cannot be given in ${facts.text("unit")}`;
     return withExample(facts, kind === "" ? says : `${says}, which is the unit of ${kind}`, slipOfUnit(facts));
   },
+  "r-value-unit": (facts) =>
+    withExample(
+      facts,
+      "is an R-value without its unit",
+      "A small R may be in the unit of Europe and Australia or in that of North America, which is 5.7 times smaller",
+    ),
+  "transmission-needs-test": (facts) => ({
+    says: `${facts.text("unit")} is a transmission rate: it tells the permeance only with the climate of its test`,
+    expected:
+      "`vapour transmission` in place of it, with the temperature of the test and the humidity on either side, as the data sheet gives them",
+    write: `vapour transmission: { rate: ${facts.text("rate")}, temperature: … °C, humidity: [… %, … %] }`,
+  }),
   "space-missing": (facts) => withExample(facts, "needs a space between the number and its unit"),
   "quantity-unreadable": (facts) => withExample(facts, "is not a number with a unit"),
   "decimal-comma": (facts) =>
@@ -42,7 +54,7 @@ export const QUANTITY_WORDINGS: Wordings = {
 };
 
 function withExample(facts: Facts, says: string, likelySlip: string | null = null): Said {
-  const { text, subject } = facts;
+  const { text, list, subject } = facts;
   const name = subject.startsWith("this") ? text("quantity") : subject;
   const expected = isBare(facts)
     ? `${text("kind")}, for example ${text("example")}`
@@ -51,7 +63,7 @@ function withExample(facts: Facts, says: string, likelySlip: string | null = nul
     says: `${name} ${PLURAL.test(name) ? inPlural(says) : says}`,
     expected,
     likelySlip,
-    write: text("write") || null,
+    write: text("write") || list("write"),
   };
 }
 

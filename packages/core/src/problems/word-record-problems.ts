@@ -31,9 +31,7 @@ export const RECORD_WORDINGS: Wordings = {
   "records-column-ambiguous": ({ text, list }) => ({
     says: `${inSpeech(quoted(list("choices")), "and")} could each be ${ROLES[text("role")] ?? `the ${text("role")}`}`,
     expected: "one column for each quantity",
-    write: list("choices")
-      .map((heading) => `--column "${text("role")}=${heading}"`)
-      .join(" or "),
+    write: list("choices").map((heading) => `--column "${text("role")}=${heading}"`),
   }),
   "records-unit-missing": ({ text }) => ({
     says: `the heading “${text("heading")}” does not give the unit of vapour pressure`,

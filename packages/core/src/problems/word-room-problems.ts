@@ -8,7 +8,7 @@ export const ROOM_WORDINGS: Wordings = {
     expected: "exactly one of heating (a set point), temperature (held, one value or twelve) and unheated",
     likelySlip:
       text("isCooled") === "yes" ? "`cooling` is added to heating or temperature and does not replace it" : null,
-    write: "heating: 20 °C or temperature: 20 °C or unheated: true",
+    write: ["heating: 20 °C", "temperature: 20 °C", "unheated: true"],
   }),
   "room-two-temperatures": ({ list }) => ({
     says: `the room has ${inSpeech(list("keys"), "and")} at once`,
@@ -138,7 +138,7 @@ export const ROOM_WORDINGS: Wordings = {
   "edge-one-of": () => ({
     says: "edge insulation needs either a width or a depth",
     expected: "width for horizontal insulation, depth for vertical insulation",
-    write: "width: 1 m or depth: 0.6 m",
+    write: ["width: 1 m", "depth: 0.6 m"],
   }),
   "edge-too-far": ({ text }) => ({
     says: `the ${text("key")} of the edge insulation reaches the middle of the floor`,

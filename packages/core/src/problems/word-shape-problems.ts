@@ -25,11 +25,16 @@ export const SHAPE_WORDINGS: Wordings = {
     likelySlip: "The space after the colon is missing",
     write: text("write"),
   }),
-  "comma-in-braces": ({ text }) => ({
+  "key-not-indented": ({ text }) => ({
+    says: `\`${text("key")}\` belongs under \`${text("under")}\`, but is not indented`,
+    expected: `two spaces before each line that belongs to \`${text("under")}\``,
+    write: text("value") === "" ? null : `  ${text("key")}: ${text("value")}`,
+  }),
+  "comma-in-braces": ({ text, list }) => ({
     says: `${text("first")} is split at its comma`,
     expected: "a number with a decimal point",
     likelySlip: "In braces a comma begins the next key",
-    write: text("write"),
+    write: list("write"),
   }),
   "wrong-kind": ({ subject, received, text }) => ({
     says: subject.startsWith("the ")

@@ -58,6 +58,10 @@ export const VARIANT_WORDINGS: Wordings = {
     expected: "a layer that is still there",
     likelySlip: "To replace a layer use `swap`",
   }),
+  "resistance-of-thickness": ({ text }) => ({
+    says: `${text("name")} is told by its resistance, which is that of the thickness it has`,
+    expected: "conductivity in place of resistance, or another material with its own resistance",
+  }),
   "change-moves-nothing": ({ text }) => ({
     says: `${text("name")} is already there`,
     expected: "a place between two other layers",

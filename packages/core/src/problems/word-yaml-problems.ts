@@ -55,6 +55,11 @@ export const YAML_WORDINGS: Wordings = {
     expected: "quotation marks on both sides of a text",
     likelySlip: "An apostrophe at the beginning of a text counts as a quotation mark",
   }),
+  "yaml-more-than": ({ received, text }) => ({
+    says: `\`${received}\` cannot stand here without quotation marks: a line that begins with > is read as a long text`,
+    expected: "the number that the data sheet gives as the least",
+    write: [text("write"), `"> ${text("write")}"`],
+  }),
   "yaml-start": ({ received }) => ({
     says: `a value cannot begin like \`${received}\``,
     expected: "a letter or a digit first, or text in quotation marks",

@@ -9,8 +9,8 @@ export interface Said {
   expected?: string | null;
   /** What probably happened, a sentence without its full stop. */
   likelySlip?: string | null;
-  /** What to write, letter by letter; alternatives are joined with " or ". */
-  write?: string | null;
+  /** What to write, letter by letter, or one of several. */
+  write?: string | readonly string[] | null;
 }
 
 /** What a wording can draw on. */

@@ -1,3 +1,4 @@
+import { R_VALUE } from "./datasheet-forms.ts";
 import { plainDigits } from "./format-quantity.ts";
 import { asWritten, NUMBER_ALONE, NUMBER_AND_UNIT, type QuantityFault } from "./quantity-form.ts";
 import { unknownUnitNames } from "./unit-reader.ts";
@@ -16,6 +17,9 @@ export function faultOfForm(plain: string, quantity: Quantity): QuantityFault | 
   if (plain.length > LONGEST_QUANTITY) return fault("quantity-unreadable");
   if (/[^\p{ASCII}]/u.test(plain) && /\p{Nd}/u.test(plain.replace(/\d/g, ""))) return fault("digits-of-another-script");
   if (/^[+-]?\.?(inf|infinity|nan)\b/i.test(plain)) return fault("not-finite");
+  const [, resistance] = R_VALUE.exec(plain) ?? [];
+  if (resistance !== undefined && quantity.unit.si === "m^2 K/W")
+    return fault("r-value-unit", [`${resistance} m2 K/W`, `${resistance} h ft2 °F/BTU`]);
   if (/\d,\d/.test(plain)) return fault("decimal-comma", withoutComma(plain));
   if (/[½¼¾⅓⅔⅛⅜⅝⅞]/.test(plain) || /^\d+( \d+)? ?\/ ?\d/.test(plain)) return fault("fraction");
   if (/^[+-]?[\d.]+ ?([*+×x^~±]|-|–|to|\.\.) ?\d/.test(plain) && !/^0x/.test(plain)) return fault("arithmetic");
@@ -45,13 +49,20 @@ function faultOfUnitForm(plain: string, quantity: Quantity): QuantityFault | nul
   return fault("unit-unknown", withUnitMeant(digits, unit, quantity), unit);
 }
 
-function fault(code: string, write: string | null = null, unit: string | null = null): QuantityFault {
+function fault(
+  code: string,
+  write: string | readonly string[] | null = null,
+  unit: string | null = null,
+): QuantityFault {
   return { code, details: { write, unit: unit === null ? null : asWritten(unit) } };
 }
 
-function withoutComma(plain: string): string {
-  const grouped = /^[+-]?\d{1,3}(,\d{3})+(\.\d+)?( |$)/.test(plain) && !/^0,/.test(plain);
-  return asWritten(grouped ? plain.replace(/(\d),(?=\d)/g, "$1") : plain.replace(",", "."));
+/** The number without its comma; both readings where it may part thousands or decimals. */
+function withoutComma(plain: string): readonly string[] {
+  const asThousands = asWritten(plain.replace(/(\d),(?=\d)/g, "$1"));
+  const asDecimals = asWritten(plain.replace(",", "."));
+  if (!/^[+-]?[1-9]\d{0,2}(,\d{3})+(\.\d+)?( |$)/.test(plain)) return [asDecimals];
+  return /,\d{3}[,.]/.test(plain) ? [asThousands] : [asThousands, asDecimals];
 }
 
 function withDigitsBesidePoint(plain: string): string {

@@ -1,3 +1,4 @@
+import { unitFromDatasheet } from "./datasheet-forms.ts";
 import { asWritten, type QuantityFault } from "./quantity-form.ts";
 import { type ParsedUnit, parseUnit, unknownUnitNames } from "./unit-reader.ts";
 import { plausibleWithUnit, withUnitMeant } from "./unit-slips.ts";
@@ -7,24 +8,30 @@ import { type Quantity, VOCABULARY } from "./vocabulary.ts";
  * What is wrong with the unit of a quantity.
  *
  * @param digits - the number as written
- * @param unit - the unit, normalised
+ * @param written - the unit, normalised
  * @param quantity - the quantity expected
  * @returns the fault with the likely slip, or null when the unit fits
  */
-export function faultOfUnit(digits: string, unit: string, quantity: Quantity): QuantityFault | null {
+export function faultOfUnit(digits: string, written: string, quantity: Quantity): QuantityFault | null {
+  const unit = unitFromDatasheet(written, quantity.unit.si);
   const isTemperature = quantity.unit.si === "degC";
   if (isTemperature && unit === "K") return fault("temperature-in-kelvin", unit, plausibleWithUnit(digits, quantity));
   if (!isTemperature && DEGREE_UNIT.test(unit))
-    return fault("difference-in-degrees", unit, `${digits} ${inKelvin(unit)}`);
+    return fault("difference-in-degrees", written, `${digits} ${inKelvin(written)}`);
 
-  const write = withUnitMeant(digits, unit, quantity);
-  if (unknownUnitNames(unit).length > 0) return fault("unit-unknown", unit, write);
+  const write = withUnitMeant(digits, written, quantity);
+  if (unknownUnitNames(unit).length > 0) return fault("unit-unknown", written, write);
   const given = parseUnit(digits, unit);
-  if (given === null) return fault("unit-unknown", unit, write);
+  if (given === null) return fault("unit-unknown", written, write);
   const wanted = parseUnit("1", quantity.unit.si);
   if (wanted === null) throw new Error(`the vocabulary's unit ${quantity.unit.si} cannot be read`);
-  if (!given.equalBase(wanted)) return unfit(unit, quantity.form === null ? kindOfUnit(given) : null, write);
-  return quantity.form === null || quantity.form.test(unit) ? null : unfit(unit, null, write);
+  if (quantity.name === "permeance" && parseUnit("1", "kg/(m^2 s)")?.equalBase(given))
+    return {
+      code: "transmission-needs-test",
+      details: { unit: asWritten(written), rate: `${digits} ${asWritten(unit)}` },
+    };
+  if (!given.equalBase(wanted)) return unfit(written, quantity.form === null ? kindOfUnit(given) : null, write);
+  return quantity.form === null || quantity.form.test(unit) ? null : unfit(written, null, write);
 }
 
 function fault(code: string, unit: string, write: string | null): QuantityFault {

@@ -4,7 +4,7 @@ import type { Quantity } from "./vocabulary.ts";
 /** What is wrong with a quantity, and what its wording needs. */
 export interface QuantityFault {
   code: ProblemCode;
-  details: Record<string, string | null>;
+  details: Record<string, string | readonly string[] | null>;
 }
 
 /** The whole of a quantity in plain letters: digits, one space, unit. */

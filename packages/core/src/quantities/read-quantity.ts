@@ -1,5 +1,6 @@
 import type { Problem, Reading } from "../problems/types.ts";
 import { requireText } from "../require.ts";
+import { fromDatasheet, unitFromDatasheet } from "./datasheet-forms.ts";
 import { faultOfForm } from "./faults-of-form.ts";
 import { faultOfUnit } from "./faults-of-unit.ts";
 import { plainDigits } from "./format-quantity.ts";
@@ -21,15 +22,15 @@ import { type Quantity, quantityOf } from "./vocabulary.ts";
 export function readQuantity(text: string, name: QuantityName): Reading<number> {
   requireText(text, "text");
   const quantity = quantityOf(name);
-  const plain = normaliseText(text);
+  const plain = fromDatasheet(normaliseText(text), quantity);
   const formFault = faultOfForm(plain, quantity);
   if (formFault !== null) return refused(formFault, text, quantity);
 
-  const [, digits = "", unit = ""] = NUMBER_AND_UNIT.exec(plain) ?? [];
-  const unitFault = faultOfUnit(digits, unit, quantity);
+  const [, digits = "", written = ""] = NUMBER_AND_UNIT.exec(plain) ?? [];
+  const unitFault = faultOfUnit(digits, written, quantity);
   if (unitFault !== null) return refused(unitFault, text, quantity);
 
-  const value = parseUnit(digits, unit)?.toNumber(quantity.unit.si);
+  const value = parseUnit(digits, unitFromDatasheet(written, quantity.unit.si))?.toNumber(quantity.unit.si);
   if (value === undefined) return refused({ code: "quantity-unreadable", details: {} }, text, quantity);
   return withinPossible(withoutBinaryNoise(value), text, quantity, digits);
 }

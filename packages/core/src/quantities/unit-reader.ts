@@ -24,8 +24,8 @@ const reader = createReader();
 /** Names of units that a project file may use; everything else is unknown, so that coulomb or millikelvin cannot slip in. */
 const KNOWN_NAMES = new Set(
   (
-    "m mm cm km um in inch inches ft feet degC degF K percent deg W kW mW J kJ MJ kWh Wh " +
-    "kg g mg t Pa hPa kPa MPa GPa N kN MN GN s h hour hours min day days gauge perm l litre"
+    "m mm cm km um in inch inches ft feet degC degF degR K percent deg W kW mW J kJ MJ kWh Wh " +
+    "BTU kg g mg ug ng t Pa hPa kPa MPa GPa N kN MN GN s h hour hours min day days gauge perm l litre"
   ).split(" "),
 );
 

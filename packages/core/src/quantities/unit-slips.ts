@@ -12,7 +12,7 @@ import type { Quantity } from "./vocabulary.ts";
  * @returns the unit as a project file takes it, or null where nothing is near
  */
 export function unitMeant(unit: string, quantity: Quantity): string | null {
-  const candidates = [quantity.unit.written, ...quantity.slipUnits];
+  const candidates = [quantity.unit.written, ...quantity.slipUnits, ...(PRINTED_TOO[quantity.unit.si] ?? [])];
   const squeezed = squeeze(unit);
   const spelled = candidates.find((candidate) => squeeze(normaliseText(candidate)) === squeezed);
   return spelled ?? candidates.find((candidate) => OTHER_NAMES[candidate]?.includes(squeezed)) ?? null;
@@ -37,6 +37,15 @@ export function withUnitMeant(digits: string, unit: string, quantity: Quantity):
   return `${plainDigits(Number(figure.toFixed(TYPED_DECIMALS)))} ${target}`;
 }
 
+/** Units that data sheets print beside the usual ones, by the unit in the core. */
+const PRINTED_TOO: Readonly<Record<string, readonly string[]>> = {
+  "W/(m K)": ["BTU in/(h ft2 °F)"],
+  "m^2 K/W": ["h ft2 °F/BTU"],
+  "W/(m^2 K)": ["BTU/(h ft2 °F)"],
+  "kg/(m^2 s Pa)": ["ng/(Pa s m2)"],
+  "kg/(m s Pa)": ["ng/(Pa s m)"],
+};
+
 /** Units of another system by what people write for them, and the SI unit of what they measure. */
 const FOREIGN: readonly { unit: string; si: string; signs: readonly string[] }[] = [
   { unit: "inch", si: "m", signs: ['"', "''", "″", "”", "in", "ins"] },
@@ -52,14 +61,14 @@ const TYPED_DECIMALS = 3;
  *
  * @param digits - the number as written
  * @param quantity - the quantity expected
- * @returns a quantity to write, chosen so that it is plausible; the vocabulary's example where none is
+ * @returns quantities to write, chosen so that they are plausible; the vocabulary's example where none is
  */
-export function quantityMeant(digits: string, quantity: Quantity): string {
+export function quantityMeant(digits: string, quantity: Quantity): readonly string[] {
   const value = Number(digits);
   const asFraction = value <= 1 ? plausibleShare(value, quantity) : null;
   const alternatives = [asFraction, ...plausibleWithUnits(digits, quantity)].filter((text) => text !== null);
-  if (alternatives.length > 0) return alternatives.join(" or ");
-  return plausibleShare(value, quantity) ?? quantity.example;
+  if (alternatives.length > 0) return alternatives;
+  return [plausibleShare(value, quantity) ?? quantity.example];
 }
 
 /** The same digits with the first of the quantity's units that makes them plausible. */

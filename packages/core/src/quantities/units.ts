@@ -33,6 +33,8 @@ export type UnitName =
   | "specificHeat"
   | "vapourResistance"
   | "perm"
+  | "permInch"
+  | "transmission"
   | "pascal"
   | "perHour"
   | "kilogramPerDay"
@@ -64,6 +66,8 @@ export const UNITS: Record<UnitName, ShownUnit> = {
   specificHeat: unit("J/(kg K)", "J/(kg·K)", "J/(kg K)", 1),
   vapourResistance: unit("MN s/g", "MN·s/g", "N s/kg", 1e-9),
   perm: unit("perm", "perm", "kg/(m^2 s Pa)", 1 / 5.72e-11),
+  permInch: unit("perm in", "perm·in", "kg/(m s Pa)", 1 / (5.72e-11 * 0.0254)),
+  transmission: unit("g/(m2 day)", "g/(m²·day)", "kg/(m^2 s)", 86_400_000),
   pascal: unit("Pa", "Pa", "Pa", 1),
   perHour: unit("/h", "1/h", "s^-1", 3600),
   kilogramPerDay: unit("kg/day", "kg/day", "kg/s", 86_400),

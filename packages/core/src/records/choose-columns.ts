@@ -79,15 +79,17 @@ function findColumn(
   faults: ColumnFault[],
 ): number | null {
   const named = options.columns?.[role];
-  const fits = (heading: Heading): boolean =>
-    named === undefined ? roleOf(heading) === role : sameText(heading.text, named);
-  const indices = headings.flatMap((heading, index) => (fits(heading) ? [index] : []));
+  const fits = (heading: Heading, index: number): boolean =>
+    named === undefined ? roleOf(heading) === role : sameText(heading.text, named) || sameText(byNumber(index), named);
+  const indices = headings.flatMap((heading, index) => (fits(heading, index) ? [index] : []));
   const texts = headings.map((heading) => heading.text);
   if (named !== undefined && indices.length === 0) {
     faults.push({ code: "records-column-named-missing", details: { role, named, headings: texts } });
   }
   if (indices.length > 1) {
-    const choices = indices.map((index) => texts[index]!);
+    const isAlone = (index: number): boolean =>
+      indices.every((other) => other === index || !sameText(texts[other]!, texts[index]!));
+    const choices = indices.map((index) => (isAlone(index) ? texts[index]! : byNumber(index)));
     faults.push({ code: "records-column-ambiguous", details: { role, choices } });
   }
   return indices.length === 1 ? indices[0]! : null;
@@ -130,6 +132,11 @@ function withUnit(
       return unit === null ? null : { role, index, unit };
     }
   }
+}
+
+/** A column by its place, for those whose headings are the same. */
+function byNumber(index: number): string {
+  return `column ${index + 1}`;
 }
 
 function sameText(one: string, other: string): boolean {

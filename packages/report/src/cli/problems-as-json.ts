@@ -29,6 +29,6 @@ function wholeFileProblem(error: CommandProblem): WordedProblem {
     expected: null,
     received: null,
     likelySlip: null,
-    write: null,
+    write: [],
   };
 }

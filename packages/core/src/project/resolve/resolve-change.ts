@@ -98,6 +98,11 @@ function reset(
     addProblemsOfIssues(faults, path, file, collector);
     return null;
   }
+  const isTold = typeof written.material === "object" && written.material.resistance !== undefined;
+  if (isTold && change.thickness !== undefined && change.material === undefined) {
+    collector.add("resistance-of-thickness", [...path, "thickness"], { name: changed.layer.name });
+    return null;
+  }
   const layer = resolveWrittenLayer(written, path, surroundings, context);
   if (layer === null) return null;
   return {

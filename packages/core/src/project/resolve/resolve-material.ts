@@ -1,6 +1,9 @@
+import { saturationPressure } from "../../air/saturation-pressure.ts";
 import { USUAL_EMISSIVITY, VAPOUR_PERMEABILITY_OF_AIR } from "../../constants.ts";
 import type { ProblemPath } from "../../problems/types.ts";
+import { plainDigits } from "../../quantities/format-quantity.ts";
 import { readQuantity } from "../../quantities/read-quantity.ts";
+import { quantityOf } from "../../quantities/vocabulary.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import type { WrittenMaterial } from "../schema/schema-material.ts";
 import type { Material } from "../types.ts";
@@ -13,14 +16,18 @@ import { wordOfAir } from "./words-of-air.ts";
  * @param written - its name or its values
  * @param path - where it stands
  * @param context - tables and problems
+ * @param thickness - of its layer [m], for a material told by its resistance; null where it has none
  * @returns the material, or null after adding a problem
  */
 export function resolveMaterial(
   written: string | WrittenMaterial,
   path: ProblemPath,
   context: ReadingContext,
+  thickness: number | null = null,
 ): Material | null {
-  return typeof written === "string" ? findMaterial(written, path, context) : materialOnTheSpot(written, path, context);
+  return typeof written === "string"
+    ? findMaterial(written, path, context)
+    : materialOnTheSpot(written, path, thickness, context);
 }
 
 /**
@@ -71,20 +78,27 @@ function ofThickness(names: readonly string[], thickness: string | null): readon
   return telling.length > 0 ? telling : names;
 }
 
-function materialOnTheSpot(written: WrittenMaterial, path: ProblemPath, context: ReadingContext): Material | null {
+function materialOnTheSpot(
+  written: WrittenMaterial,
+  path: ProblemPath,
+  thickness: number | null,
+  context: ReadingContext,
+): Material | null {
   const byHumidity = written["sd by humidity"]?.map(([humidity, sd]) => [humidity.value, sd.value] as const) ?? null;
   if (byHumidity !== null && !isRising(byHumidity.map(([humidity]) => humidity))) {
     context.collector.add("sd-by-humidity-order", [...path, "sd by humidity"]);
     return null;
   }
-  const dry = written["vapour resistance factor"]?.value ?? null;
+  const conductivity = written.conductivity?.value ?? conductivityOf(written, path, thickness, context);
+  if (conductivity === "faulty") return null;
+  const dry = written["vapour resistance factor"]?.value ?? factorOf(written.permeability);
   const facing = written["facing sd"]?.value ?? null;
   return {
     name: written.name,
     group: null,
     kind: written.kind ?? null,
     density: written.density?.value ?? null,
-    conductivity: written.conductivity?.value ?? null,
+    conductivity,
     specificHeat: written["specific heat"]?.value ?? null,
     vapourResistanceFactorDry: dry,
     vapourResistanceFactorWet: written["wet vapour resistance factor"]?.value ?? dry,
@@ -99,11 +113,46 @@ function materialOnTheSpot(written: WrittenMaterial, path: ProblemPath, context:
   };
 }
 
-/** sd of a sheet from whichever of the three was given [m]. */
+/** λ of a material told by its R in the thickness of its layer [W/(m·K)]; null for a sheet. */
+function conductivityOf(
+  { resistance, name }: WrittenMaterial,
+  path: ProblemPath,
+  thickness: number | null,
+  { collector }: ReadingContext,
+): number | null | "faulty" {
+  if (resistance === undefined) return null;
+  if (thickness === null) {
+    collector.add("resistance-without-thickness", [...path, "resistance"], { name });
+    return "faulty";
+  }
+  const conductivity = thickness / resistance.value;
+  const { low, high } = quantityOf("conductivity").possible!;
+  if (conductivity >= low && conductivity <= high) return conductivity;
+  collector.add("resistance-impossible", [...path, "resistance"], {
+    thickness: `${plainDigits(thickness * 1000)} mm`,
+    conductivity: Number.isFinite(conductivity) ? `${plainDigits(conductivity)} W/(m K)` : "no conductivity at all",
+  });
+  return "faulty";
+}
+
+/** μ from a permeability [–]; null without one. */
+function factorOf(permeability: WrittenMaterial["permeability"]): number | null {
+  return permeability === undefined ? null : VAPOUR_PERMEABILITY_OF_AIR / permeability.value;
+}
+
+/** Permeance of a sheet from a rate in the climate of its test [kg/(m²·s·Pa)]. */
+function permeanceOfTest({ rate, temperature, humidity }: NonNullable<WrittenMaterial["vapour transmission"]>): number {
+  const [dry, damp] = humidity;
+  return rate.value / (Math.abs(damp.value - dry.value) * saturationPressure(temperature.value));
+}
+
+/** sd of a sheet from whichever of the four was given [m]. */
 function sdOfSheet(written: WrittenMaterial): number | null {
   if (written.sd !== undefined) return written.sd.value;
   if (written["vapour resistance"] !== undefined)
     return written["vapour resistance"].value * VAPOUR_PERMEABILITY_OF_AIR;
+  const transmission = written["vapour transmission"];
+  if (transmission !== undefined) return VAPOUR_PERMEABILITY_OF_AIR / permeanceOfTest(transmission);
   if (written.permeance !== undefined) return VAPOUR_PERMEABILITY_OF_AIR / written.permeance.value;
   return null;
 }

@@ -26,7 +26,7 @@ export function resolveSolidLayer(
   path: ProblemPath,
   context: ReadingContext,
 ): SolidLayer | null {
-  const material = resolveMaterial(written.material!, [...path, "material"], context);
+  const material = resolveMaterial(written.material!, [...path, "material"], context, written.thickness?.value ?? null);
   if (material === null) return null;
   const kind = kindOfLayer(material, written, path, context);
   if (kind === null || !insulationKeysFit(written, kind, path, context)) return null;

@@ -20,16 +20,33 @@ export function faultOfUnknownKey(key: string, around: ProblemPath, file: FileDa
   const path = [...around, key];
   const firstHalf = firstHalfOf(key, around, file);
   if (firstHalf !== null) {
-    const write = `${firstHalf.key}: ${firstHalf.value}.${key}`;
+    const numbers = halvesJoined(String(firstHalf.value), key);
+    const write = numbers.map((number) => `${firstHalf.key}: ${number}`);
     return faultOfKey("comma-in-braces", path, { key, first: firstHalf.key, write });
   }
   const known = keysAt(around);
+  const under = keyItBelongsUnder(key, around, file);
+  if (under !== null) return faultOfKey("key-not-indented", path, { key, under, value: file.source.writtenAt(path) });
   const joined = joinedKey(key, known, file.work);
   if (joined !== null) {
     return faultOfKey("key-joined", path, { key, near: [joined.key], write: `${joined.key}: ${joined.value}` });
   }
   return faultOfKey("key-unknown", path, { key, near: keysMeant(key, known, file.work), known });
 }
+
+/** The key before it that has no value and takes this one: the lines under it are not indented. */
+function keyItBelongsUnder(key: string, around: ProblemPath, file: FileData): string | null {
+  let before = file.source.keyBefore([...around, key]);
+  for (let looked = 0; before !== null && looked < MOST_UNINDENTED; looked += 1) {
+    if (valueAt(file.data, [...around, before]) === null)
+      return keysAt([...around, before]).includes(key) ? before : null;
+    before = file.source.keyBefore([...around, before]);
+  }
+  return null;
+}
+
+/** Lines that are not indented, at most, under one key. */
+const MOST_UNINDENTED = 30;
 
 /** The key spelt otherwise, one that the trade calls so, or else those a few letters off. */
 function keysMeant(key: string, known: readonly string[], work: WorkCount): string[] {
@@ -68,4 +85,12 @@ function firstHalfOf(key: string, around: ProblemPath, file: FileData): { key: s
   return before !== null && typeof value === "number" ? { key: before, value } : null;
 }
 
-const SECOND_HALF = /^\d+( |$)/;
+const SECOND_HALF = /^\d+(\.\d+)?( |$)/;
+
+/** The number that a comma cut in two; both readings where it may part thousands or decimals. */
+function halvesJoined(first: string, second: string): readonly string[] {
+  const [asThousands, asDecimals] = [`${first}${second}`, `${first}.${second}`];
+  if (/^\d{3}\.\d/.test(second)) return [asThousands];
+  const isEither = /^[1-9]\d{0,2}$/.test(first) && /^\d{3}( |$)/.test(second);
+  return isEither ? [asThousands, asDecimals] : [asDecimals];
+}

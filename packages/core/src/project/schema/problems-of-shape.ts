@@ -47,8 +47,14 @@ function withoutMisspelled(faults: readonly ShapeFault[]): ShapeFault[] {
     if (others === undefined) meantAround.set(around, [first]);
     else if (!others.includes(first)) others.push(first);
   }
+  const unindented = new Set(
+    faults
+      .filter(({ code }) => code === "key-not-indented")
+      .map(({ path, details }) => pathKey([...path.slice(0, -1), String(details.under)])),
+  );
   const meantIn = (around: ProblemPath): readonly unknown[] => meantAround.get(pathKey(around)) ?? [];
   const isTold = ({ code, path, details }: ShapeFault): boolean => {
+    if (code === "value-missing" && unindented.has(pathKey(path))) return true;
     if (code === "key-missing") return meantIn(path.slice(0, -1)).includes(path[path.length - 1]);
     const meant = meantIn(path);
     if (code === "material-incomplete") return listed(details.missing).every((key) => meant.includes(key));

@@ -18,7 +18,7 @@ import {
   yesOrNo,
 } from "./schema-values.ts";
 
-const TAPED_FORMS = "no, yes, or a length for example onto the framing 20 mm";
+const TAPED_FORMS = "no, yes, or a length, for example onto the framing 20 mm";
 const ONTO_THE_FRAMING = /^onto the framing (?<reach>\S.*)$/;
 
 /** Not taped, taped from board to board over the framing, or onto its edges by a length. */
@@ -121,7 +121,7 @@ const AIR_FIELDS = {
   ),
   "ventilation area": optional(
     "Area of the openings: for each metre of length in walls, for each square metre in roofs and floors",
-    words("an area of openings for example 1000 mm2/m"),
+    words("an area of openings, for example 1000 mm2/m"),
     { example: "1000 mm2/m" },
   ),
   open: optional("Where the air layer is open to outdoors", oneOf(["both ends", "one end", "closed"])),

@@ -2,19 +2,40 @@ import * as z from "zod";
 import { bare, custom, either, KIND_MARK, key, listOf, oneOf, optional, quantity, words } from "./schema-values.ts";
 
 /** Keys that each give the vapour resistance of a sheet. */
-export const SHEET_KEYS = ["sd", "vapour resistance", "permeance", "sd by humidity"] as const;
+export const SHEET_KEYS = ["sd", "vapour resistance", "permeance", "vapour transmission", "sd by humidity"] as const;
 
 /** Keys that only a material with a thickness has. */
-export const THICK_KEYS = ["conductivity", "vapour resistance factor", "wet vapour resistance factor"] as const;
+export const THICK_KEYS = [
+  "conductivity",
+  "resistance",
+  "vapour resistance factor",
+  "permeability",
+  "wet vapour resistance factor",
+] as const;
+
+/** Keys that tell one thing in two ways: λ or R, μ or permeability. */
+const EITHER = [
+  ["conductivity", "resistance"],
+  ["vapour resistance factor", "permeability"],
+] as const;
 
 /** A material given on the spot: with a thickness of its own, or a sheet. */
 export const materialSchema = z
   .strictObject({
     name: key("What the material is called", words("a name"), { example: "hemp board" }),
     conductivity: optional("Thermal conductivity λ as declared; a sheet has none", quantity("conductivity")),
+    resistance: optional(
+      "R-value of the material in the thickness of its layer, in place of conductivity: m2 K/W, or R 20 as in North America",
+      quantity("thermal resistance"),
+      { example: "R 20" },
+    ),
     "vapour resistance factor": optional(
       "Vapour resistance factor μ, dry; a sheet has none",
       bare("vapour resistance factor"),
+    ),
+    permeability: optional(
+      "Vapour permeability of the material, in place of its factor: perm in, or ng/(Pa s m)",
+      quantity("permeability"),
     ),
     "wet vapour resistance factor": optional(
       "Vapour resistance factor μ in damp air, where the data sheet gives two",
@@ -41,12 +62,31 @@ export const materialSchema = z
       quantity("vapour resistance"),
     ),
     permeance: optional("Vapour permeance of a sheet, as American data sheets give it", quantity("permeance")),
+    "vapour transmission": optional(
+      "Transmission rate of a sheet, with the climate of its test",
+      z
+        .strictObject({
+          rate: key("Water that passes a square metre in a day", quantity("vapour transmission")),
+          temperature: key("Temperature of the test", quantity("temperature"), { example: "23 °C" }),
+          humidity: key(
+            "Relative humidity on the dry and on the damp side",
+            z.tuple([quantity("humidity of a test"), quantity("humidity of a test")], {
+              error: `${KIND_MARK}a pair, for example [0 %, 85 %]`,
+            }),
+            { example: ["0 %", "85 %"] },
+          ),
+        })
+        .check(({ value, issues }) => {
+          const [dry, damp] = value.humidity;
+          if (dry.value === damp.value) issues.push(custom("transmission-test-alike", {}, value, ["humidity"]));
+        }),
+    ),
     "sd by humidity": optional(
       "sd of a sheet that changes with the humidity: pairs of relative humidity and sd, the driest first",
       listOf(
         "a list of pairs, relative humidity and sd",
         z.tuple([quantity("relative humidity"), quantity("sd")], {
-          error: `${KIND_MARK}a pair for example [30 %, 10 m]`,
+          error: `${KIND_MARK}a pair, for example [30 %, 10 m]`,
         }),
         20,
       ),
@@ -72,7 +112,10 @@ export const materialSchema = z
     if (sheet.length > 1) issues.push(custom("material-two-sheets", { keys: sheet }, value, [sheet[1]!]));
     if (sheet.length > 0 && thick.length > 0) issues.push(custom("material-mixed", { sheet: sheet[0]!, thick }, value));
     if (sheet.length > 0) return;
-    const missing = (["conductivity", "vapour resistance factor"] as const).filter((name) => value[name] === undefined);
+    for (const [name, other] of EITHER)
+      if (value[name] !== undefined && value[other] !== undefined)
+        issues.push(custom("material-told-twice", { keys: [name, other] }, value, [other]));
+    const missing = EITHER.filter((names) => names.every((name) => value[name] === undefined)).map(([name]) => name);
     if (missing.length > 0) issues.push(custom("material-incomplete", { missing }, value));
   })
   .meta({ id: "material" });

@@ -2,7 +2,7 @@ import * as z from "zod";
 import { MONTH_NAMES, MONTHS_PER_YEAR } from "../../constants.ts";
 import type { Problem, Reading } from "../../problems/types.ts";
 import type { QuantityName } from "../../quantities/quantity-names.ts";
-import { kindInWords, readBareNumber, readQuantity } from "../../quantities/read-quantity.ts";
+import { readBareNumber, readQuantity } from "../../quantities/read-quantity.ts";
 import { quantityOf } from "../../quantities/vocabulary.ts";
 
 /**
@@ -79,11 +79,10 @@ function madeOnce<Made>(made: Map<QuantityName, Made>, name: QuantityName, make:
   return schema;
 }
 
-function partOf(name: QuantityName): { id: string; description: string; examples: (string | number)[] } {
+function partOf(name: QuantityName): { id: string; examples: (string | number)[] } {
   const { example, unit } = quantityOf(name);
   return {
     id: name.replace(/ /g, "-"),
-    description: kindInWords(name),
     examples: [unit.written === "" ? Number(example) : example],
   };
 }

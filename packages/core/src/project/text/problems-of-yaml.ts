@@ -32,6 +32,11 @@ export function problemsOfYaml(
     : named.filter((entry) => !STRUCTURE.has(entry.code) || (entry === firstOfStructure && !hasTabs(named)));
   const seen = new Set<string>();
   return told.flatMap(({ error, code }) => {
+    const more = moreThanAt(error.pos[0], text);
+    if (more !== null) {
+      const at = positionAt(error.pos[0]);
+      return [{ code: "yaml-more-than", path: [], position: at, received: `> ${more}`, details: { write: more } }];
+    }
     const offset = OPENED.has(code) ? startOfOpened(document, error.pos[0]) : error.pos[0];
     const position = positionAt(offset);
     const key = `${code} ${position.line}`;
@@ -41,6 +46,12 @@ export function problemsOfYaml(
       code === "yaml-two-keys" ? { lineFurtherIn: lineFurtherIn(position.line, text) } : {};
     return [{ code, path: [], position, received: receivedAt(code, offset, text), details }];
   });
+}
+
+/** The number behind a sign `>`, which YAML reads as the beginning of a long text; null elsewhere. */
+function moreThanAt(offset: number, text: string): string | null {
+  const around = text.slice(Math.max(0, offset - 2), offset + LONGEST_RECEIVED);
+  return /^[^>]{0,2}> ?(\d[^,}\]\r\n#]*)/.exec(around)?.[1]?.trim() ?? null;
 }
 
 /** The next line with text, where it is indented further than a line; null elsewhere. */

@@ -39,7 +39,7 @@ function told(problem: WordedProblem): [string, string | null][] {
     ["expected", problem.expected],
     ["found", problem.received],
     ["perhaps", problem.likelySlip?.replace(/^(?:Perhaps you mean|Perhaps|Probably) /, "") ?? null],
-    ["write", problem.write],
+    ["write", problem.write.length === 0 ? null : problem.write.join(" or ")],
   ];
 }
 

@@ -30,22 +30,19 @@ export function Problems() {
               )}
               <div>
                 <p>{plain(message)}</p>
-                {write === null ? null : <p class="quiet">Write: {write}</p>}
+                {write.length === 0 ? null : <p class="quiet">Write: {write.join(" or ")}</p>}
               </div>
               <div class="deeds">
-                {(write ?? "")
-                  .split(" or ")
-                  .filter(Boolean)
-                  .map((words, _, all) => (
-                    <button
-                      key={words}
-                      type="button"
-                      onClick={() => writeIt(problem, words)}
-                      aria-label={`Write it: ${words}`}
-                    >
-                      {all.length === 1 ? "Write it" : words}
-                    </button>
-                  ))}
+                {write.map((words, _, all) => (
+                  <button
+                    key={words}
+                    type="button"
+                    onClick={() => writeIt(problem, words)}
+                    aria-label={`Write it: ${words}`}
+                  >
+                    {all.length === 1 ? "Write it" : words}
+                  </button>
+                ))}
               </div>
             </li>
           );
