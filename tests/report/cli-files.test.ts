@@ -224,6 +224,18 @@ describe("Tables that a project names", () => {
     expect(err).toContain("mine/table.csv, line 2");
   });
 
+  it("that are none are not repeated: a project file of another cannot read files out", async () => {
+    const folder = folderWith({ "studio.yaml": project });
+    mkdirSync(join(folder, "mine"));
+    writeFileSync(join(folder, "mine/table.csv"), "root:x:0:0:secret\ndaemon:x:1:1:secret\n");
+    for (const options of [[], ["--json"]]) {
+      const { code, out, err } = await command.run(["check", "studio.yaml", ...options], { cwd: folder });
+      expect(code).toBe(1);
+      expect(out + err).toContain("mine/table.csv");
+      expect(out + err).not.toContain("secret");
+    }
+  });
+
   it("are never written over", async () => {
     const folder = folderWith({ "studio.yaml": project });
     mkdirSync(join(folder, "mine"));

@@ -180,8 +180,8 @@ describe("Problems on standard error", () => {
 
   it('a guess stands behind "perhaps:" without the word again', async () => {
     const slips: [string, string, string][] = [
-      ["climate: de-bilt", "climate: de bildt", "de-bilt is meant."],
-      ["140 mm", "140 m", "mm is meant and not m."],
+      ["climate: de-bilt", "climate: de bildt", "de-bilt."],
+      ["140 mm", "140 m", "mm is meant, not m."],
     ];
     for (const [right, wrong, guess] of slips) {
       const { err } = await command.run(["check", "studio.yaml"], {
@@ -222,5 +222,27 @@ describe("Width", () => {
     const on = (width: number): Terminal => ({ width, colours: false });
     expect(textFor([paragraph("one two three", 2)], on(9))).toBe("  one two\n  three\n");
     expect(textFor([paragraph("a verylongword b")], on(5))).toBe("a\nverylongword\nb\n");
+  });
+});
+
+describe("How far a long calculation is", () => {
+  const wall = SMALL_PROJECT.slice(SMALL_PROJECT.indexOf("  - name: Wall"));
+  const many = (count: number): string =>
+    SMALL_PROJECT.replace(wall, "") +
+    Array.from({ length: count }, (_, index) => wall.replace("Wall", `Wall ${index}`)).join("");
+
+  it.each([
+    ["is told on a terminal where it is long", 30, true],
+    ["is not told where it is short", 3, true],
+    ["is not told where standard error is no terminal", 30, false],
+  ])("%s", async (_, count, isTTY) => {
+    const shown: string[] = [];
+    const stderr = { isTTY, write: (text: string) => shown.push(text) };
+    const { code } = await command.run(["assess", "studio.yaml", "--json"], { cwd: folderWith(many(count)), stderr });
+    expect(code).toBe(0);
+    if (!isTTY || count < 20) return expect(shown).toEqual([]);
+    expect(shown[0]).toBe(`To work out: ${count} build-ups.\n`);
+    expect(shown[1]!.replace("\r\u001b[2K", "")).toMatch(/^build-up 1 of 30, \d+ s left$/);
+    return expect(shown.at(-1)).toBe("\r\u001b[2K");
   });
 });

@@ -55,7 +55,7 @@ export const WRONG_LINES: readonly HostileCase[] = [
   {
     title: "a longitude that is missing",
     args: ["climate", "near", "51.5"],
-    says: "The LONGITUDE is missing. See warmside climate near --help.",
+    says: 'The longitude is missing beside "51.5".',
   },
   {
     title: "an option that a command below another has not",

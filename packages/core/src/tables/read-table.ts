@@ -131,11 +131,10 @@ function problemsOfHeadings({ line, cells }: Row, text: string, form: TableForm)
   const known = [...required, ...optional];
   const meant = cells.map((heading) => columnMeant(heading, form));
   const missing = required.filter((column) => !meant.includes(column));
-  const problems: Problem[] = [];
-  if (missing.length > 0)
-    problems.push(
-      tableProblem("column-missing", line, text, { what, missing, known, all: optional.length === 0 ? known : [] }),
-    );
+  const lacking = (received: string | null): Problem =>
+    tableProblem("column-missing", line, received, { what, missing, known, all: optional.length === 0 ? known : [] });
+  if (missing.length > 0 && cells.every((heading) => isForeign(heading, known))) return [lacking(null)];
+  const problems: Problem[] = missing.length > 0 ? [lacking(text)] : [];
   for (const [index, heading] of cells.entries()) {
     const at = (code: string, details: Problem["details"]): void => {
       problems.push(
@@ -146,6 +145,12 @@ function problemsOfHeadings({ line, cells }: Row, text: string, form: TableForm)
     else if (meant.indexOf(meant[index]) < index) at("column-twice", {});
   }
   return problems;
+}
+
+/** A file without a single heading that could be meant is no such table, and whatever it holds is not repeated. */
+function isForeign(heading: string, known: readonly string[]): boolean {
+  const isKnown = known.some((column) => column.toLowerCase() === heading.toLowerCase());
+  return !isKnown && nearNames(heading, known).length === 0;
 }
 
 /** Rows with more or fewer cells than headings: one problem, as they nearly always share one cause. */
