@@ -1,6 +1,7 @@
 /** Measures how fast warmside is, in ratios that hold on any machine: `npm run bench`, with `-- --json` as data. */
 import { bytesPerCall } from "./bytes-per-call.ts";
 import { growthWithBuildUps, growthWithLayers } from "./growth.ts";
+import { inThePlane } from "./in-the-plane.ts";
 import { changesOnPage } from "./live-page.ts";
 import { calculationOverFloor, judgementOverFloor } from "./over-floor.ts";
 import { quadprogOverOurs } from "./over-quadprog.ts";
@@ -19,6 +20,7 @@ const steps: (() => Measure[] | Promise<Measure[]>)[] = [
   bytesPerCall,
   startOverPlot,
   reportBytes,
+  inThePlane,
   spreadOnWorkers,
   changesOnPage,
 ];

@@ -9,13 +9,13 @@ import type { MonthName, PlanePicture, PlaneResult, PlaneRunResult } from "../re
 /**
  * What the plane tells of a build-up, in the shape of the result.
  *
- * @param check - the runs; null where straight sections see all there is
+ * @param check - the runs; null where straight sections see all there is, or only the judgement was asked for
  * @param inside - room air [°C, Pa]
  * @param outside - air of the far side [°C, Pa]
  * @returns plain data with a picture
  */
 export function planeResult(check: PlaneCheck | null, inside: AirMonths, outside: AirMonths): PlaneResult | null {
-  if (check === null) return null;
+  if (check === null || !check.isTold) return null;
   const { framing, interrupted, isSaid, asBuilt, withTape, withGap, channel } = check;
   const month = asBuilt.strip?.month ?? 0;
   return {

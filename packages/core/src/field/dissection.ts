@@ -28,28 +28,25 @@ interface NodeRectangle {
  */
 export function dissect(columns: number, rows: number, free: Uint8Array): Front[] {
   const fronts: Front[] = [];
+  const collect = (nodes: number[], { left, right, bottom, top }: NodeRectangle): void => {
+    for (let row = Math.max(0, bottom); row <= Math.min(top, rows - 1); row += 1)
+      for (let column = Math.max(0, left); column <= Math.min(right, columns - 1); column += 1)
+        if (free[row * columns + column] === 1) nodes.push(row * columns + column);
+  };
   const visit = (rectangle: NodeRectangle): number[] => {
-    const { halves, own } = cut(rectangle);
+    const { halves, own: line } = cut(rectangle);
     const parts = halves.flatMap(visit);
-    const nodes = freeNodes(own);
-    if (nodes.length === 0 && parts.length === 0) return [];
-    const border = Int32Array.from(ringAround(rectangle));
-    return [fronts.push({ own: Int32Array.from(nodes), border, parts }) - 1];
+    const own: number[] = [];
+    collect(own, line);
+    if (own.length === 0 && parts.length === 0) return [];
+    const { left, right, bottom, top } = rectangle;
+    const border: number[] = [];
+    collect(border, { left, right, bottom: bottom - 1, top: bottom - 1 });
+    collect(border, { left: left - 1, right: left - 1, bottom, top });
+    collect(border, { left: right + 1, right: right + 1, bottom, top });
+    collect(border, { left, right, bottom: top + 1, top: top + 1 });
+    return [fronts.push({ own: Int32Array.from(own), border: Int32Array.from(border), parts }) - 1];
   };
-  const isFree = (column: number, row: number): boolean =>
-    column >= 0 && column < columns && row >= 0 && row < rows && free[row * columns + column] === 1;
-  const freeNodes = ({ left, right, bottom, top }: NodeRectangle): number[] => {
-    const nodes: number[] = [];
-    for (let row = bottom; row <= top; row += 1)
-      for (let column = left; column <= right; column += 1) if (isFree(column, row)) nodes.push(row * columns + column);
-    return nodes;
-  };
-  const ringAround = ({ left, right, bottom, top }: NodeRectangle): number[] => [
-    ...freeNodes({ left, right, bottom: bottom - 1, top: bottom - 1 }),
-    ...freeNodes({ left: left - 1, right: left - 1, bottom, top }),
-    ...freeNodes({ left: right + 1, right: right + 1, bottom, top }),
-    ...freeNodes({ left, right, bottom: top + 1, top: top + 1 }),
-  ];
   visit({ left: 0, right: columns - 1, bottom: 0, top: rows - 1 });
   return fronts;
 }

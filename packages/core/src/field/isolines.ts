@@ -6,10 +6,10 @@ export interface Isoline {
   points: readonly (readonly [number, number])[];
 }
 
-/** A piece of a line within one cell, between two of its edges; an edge is told by its two nodes. */
+/** A piece of a line within one cell, between two of its edges; edges are numbered: twice a node, one more for the edge up. */
 interface Piece {
-  from: string;
-  to: string;
+  from: number;
+  to: number;
 }
 
 /**
@@ -23,7 +23,7 @@ interface Piece {
  */
 export function isolines(mesh: Mesh, values: Float64Array, levels: readonly number[]): Isoline[] {
   return levels.flatMap((level) => {
-    const crossings = new Map<string, readonly [number, number]>();
+    const crossings = new Map<number, readonly [number, number]>();
     const pieces = piecesAt(mesh, values, level, crossings);
     return joined(pieces).map((edges) => ({ value: level, points: edges.map((edge) => crossings.get(edge)!) }));
   });
@@ -33,16 +33,16 @@ function piecesAt(
   { xs, ys, columns, rows }: Mesh,
   values: Float64Array,
   level: number,
-  crossings: Map<string, readonly [number, number]>,
+  crossings: Map<number, readonly [number, number]>,
 ): Piece[] {
   const across = columns + 1;
-  const crossing = (one: number, other: number): string | null => {
+  const crossing = (one: number, other: number): number | null => {
     const [low, high] = [values[one]! - level, values[other]! - level];
     if (!(low < 0 !== high < 0) || Number.isNaN(low + high)) return null;
     const share = low / (low - high);
     const place = (lines: Float64Array, from: number, to: number): number =>
       lines[from]! + share * (lines[to]! - lines[from]!);
-    const key = `${one} ${other}`;
+    const key = 2 * one + (other === one + 1 ? 0 : 1);
     const row = (node: number): number => Math.floor(node / across);
     crossings.set(key, [place(xs, one % across, other % across), place(ys, row(one), row(other))]);
     return key;
@@ -66,11 +66,17 @@ function piecesAt(
 }
 
 /** Pieces put end to end: lists of edges. */
-function joined(pieces: readonly Piece[]): string[][] {
-  const at = new Map<string, Piece[]>();
-  for (const piece of pieces) for (const edge of [piece.from, piece.to]) at.set(edge, [...(at.get(edge) ?? []), piece]);
+function joined(pieces: readonly Piece[]): number[][] {
+  const at = new Map<number, Piece[]>();
+  for (const piece of pieces) {
+    for (const edge of [piece.from, piece.to]) {
+      const known = at.get(edge);
+      if (known === undefined) at.set(edge, [piece]);
+      else known.push(piece);
+    }
+  }
   const left = new Set(pieces);
-  const follow = (line: string[]): string[] => {
+  const follow = (line: number[]): number[] => {
     for (;;) {
       const end = line.at(-1)!;
       const next = at.get(end)!.find((piece) => left.has(piece));
@@ -79,7 +85,7 @@ function joined(pieces: readonly Piece[]): string[][] {
       line.push(next.from === end ? next.to : next.from);
     }
   };
-  const lines: string[][] = [];
+  const lines: number[][] = [];
   for (const piece of pieces) {
     if (!left.delete(piece)) continue;
     const forwards = follow([piece.from, piece.to]);

@@ -53,45 +53,49 @@ export function solvePlaneMonth(
   guess: Uint8Array | null,
 ): PlaneMonth {
   const { limit, seconds } = drive;
-  const wet = vapour.inner.map((isInner, node) =>
-    isInner === 1 && (before[node]! > 0 || guess?.[node] === 1) ? 1 : 0,
-  );
+  const nodes = limit.length;
+  const wet = new Uint8Array(nodes);
+  for (let node = 0; node < nodes; node += 1)
+    if (vapour.inner[node] === 1 && (before[node]! > 0 || guess?.[node] === 1)) wet[node] = 1;
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
-    const { pressure, gains } = withWetNodes(vapour, drive, before, wet);
-    const released = [...gains].filter(([node, gain]) => wet[node] === 1 && before[node]! + seconds * gain < 0);
+    const { pressure, wetNodes, gains } = withWetNodes(vapour, drive, before, wet);
+    const held = (index: number): number => before[wetNodes[index]!]! + seconds * gains[index]!;
+    const released = wetNodes.filter((_, index) => held(index) < 0);
     const taken = overSaturated(vapour, wet, pressure, limit, round >= CAREFUL_ROUNDS);
     if (released.length === 0 && taken.length === 0) {
-      const held = new Float64Array(pressure.length);
-      for (const [node, gain] of gains) if (wet[node] === 1) held[node] = before[node]! + seconds * gain;
-      return { pressure, held, wet };
+      const water = new Float64Array(nodes);
+      for (const [index, node] of wetNodes.entries()) water[node] = held(index);
+      return { pressure, held: water, wet };
     }
-    for (const [node] of released) wet[node] = 0;
+    for (const node of released) wet[node] = 0;
     for (const node of taken) wet[node] = 1;
   }
   throw new RangeError("a month of vapour in the plane has no solution");
 }
 
-/** Pressures with the wet nodes at saturation and all water of the others gone, and what every such node gains [kg/(m·s)]. */
+/** Pressures with the wet nodes at saturation and all water of the others gone; what every wet node gains [kg/(m·s)]. */
 function withWetNodes(
   vapour: VapourNet,
   { limit, unlimited, seconds }: MonthDrive,
   before: Float64Array,
   wet: Uint8Array,
-): { pressure: Float64Array; gains: Map<number, number> } {
-  const gains = new Map<number, number>();
+): { pressure: Float64Array; wetNodes: number[]; gains: Float64Array } {
   const pressure = unlimited.slice();
-  const add = (node: number, gain: number): void => {
-    const response = responseOf(vapour, node);
-    for (let other = 0; other < pressure.length; other += 1) pressure[other]! -= gain * response[other]!;
-    gains.set(node, gain);
-  };
-  for (const [node, amount] of before.entries()) if (amount > 0 && wet[node] === 0) add(node, -amount / seconds);
-  const nodes = [...wet.keys()].filter((node) => wet[node] === 1);
-  const over = Float64Array.from(nodes, (node) => pressure[node]! - limit[node]!);
-  const found = gainsOf(vapour, nodes, over);
-  for (const [index, node] of nodes.entries()) add(node, found[index]!);
-  for (const node of nodes) pressure[node] = limit[node]!;
-  return { pressure, gains };
+  const wetNodes: number[] = [];
+  for (let node = 0; node < wet.length; node += 1) {
+    if (wet[node] === 1) wetNodes.push(node);
+    else if (before[node]! > 0) takeOut(pressure, responseOf(vapour, node), -before[node]! / seconds);
+  }
+  const over = Float64Array.from(wetNodes, (node) => pressure[node]! - limit[node]!);
+  const gains = gainsOf(vapour, wetNodes, over);
+  for (const [index, node] of wetNodes.entries()) takeOut(pressure, responseOf(vapour, node), gains[index]!);
+  for (const node of wetNodes) pressure[node] = limit[node]!;
+  return { pressure, wetNodes, gains };
+}
+
+/** Lowers pressures by what a node gains [kg/(m·s)]. */
+function takeOut(pressure: Float64Array, response: Float64Array, gain: number): void {
+  for (let node = 0; node < pressure.length; node += 1) pressure[node]! -= gain * response[node]!;
 }
 
 /** What nodes must gain [kg/(m·s)] so that their pressures fall by given amounts [Pa]: dense Cholesky. */
@@ -123,13 +127,17 @@ function overSaturated(
     let most = 0;
     for (let row = 0; row <= net.rows; row += 1) {
       const node = row * net.columns + column;
-      const over = inner[node] === 1 && wet[node] === 0 ? pressure[node]! / limit[node]! - 1 : 0;
-      if (over > SLACK) {
+      if (inner[node] === 1 && wet[node] === 0 && pressure[node]! > (1 + SLACK) * limit[node]!) {
+        const over = pressure[node]! / limit[node]!;
         if (all) taken.push(node);
-        else if (over > most) [worst, most] = [node, over];
+        else if (over > most) {
+          worst = node;
+          most = over;
+        }
       } else if (worst >= 0) {
         taken.push(worst);
-        [worst, most] = [-1, 0];
+        worst = -1;
+        most = 0;
       }
     }
   }

@@ -1,5 +1,6 @@
 import { cornerNet } from "./corner-net.ts";
-import { factorise } from "./factor.ts";
+import type { Front } from "./dissection.ts";
+import { factorise, frontsOf } from "./factor.ts";
 import type { Mesh } from "./mesh.ts";
 import { middleNet } from "./middle-net.ts";
 import type { Net } from "./net.ts";
@@ -10,6 +11,8 @@ export interface HeatField {
   scene: Scene;
   mesh: Mesh;
   net: Net;
+  /** The order in which the net's nodes are eliminated. */
+  fronts: readonly Front[];
   /** Temperature of every node [–] with one air at 1 and the others at 0: θ = Σ share·θair. */
   shares: readonly Float64Array[];
   /** Heat from the first air of a pair to the second for 1 K between them [W/(m·K)]: `conductance[from][to]`. */
@@ -30,14 +33,15 @@ export type NodePlaces = "corners" | "middles";
  */
 export function heatField(scene: Scene, mesh: Mesh, places: NodePlaces = "corners"): HeatField {
   const net = places === "corners" ? cornerNet(scene, mesh, "heat") : middleNet(scene, mesh);
-  const factor = factorise(net);
+  const fronts = frontsOf(net);
+  const factor = factorise(net, net.active, fronts);
   // The shares add up to 1, so that the last follows from the others.
   const shares = net.toAir.slice(0, -1).map((load) => factor.solve(load));
   shares.push(remainingShare(net, shares));
   const conductance = net.toAir.map((toAir, from) =>
     shares.map((share, to) => (from === to ? 0 : sumOfProducts(toAir, share))),
   );
-  return { scene, mesh, net, shares, conductance };
+  return { scene, mesh, net, fronts, shares, conductance };
 }
 
 function remainingShare({ active }: Net, shares: readonly Float64Array[]): Float64Array {
@@ -74,16 +78,22 @@ export function temperaturesOf({ shares, net }: HeatField, airs: readonly number
  *
  * @param field - heat between two airs, on the net of corners, with the Rsi of ISO 13788 [m²·K/W]
  * @param inside - index of the air whose surfaces are looked at [–]
+ * @param from - surfaces to the left of this place are left out [m]: a window's frame, which is judged by drops alone
  * @returns fRsi [–], 0 to 1, and where it is [m]
  * Source: ISO 10211:2017 clause 9 with ISO 13788:2012 clause 5.3 (from memory).
  */
-export function lowestSurfaceFactor(field: HeatField, inside = 0): { factor: number; x: number; y: number } {
+export function lowestSurfaceFactor(
+  field: HeatField,
+  inside = 0,
+  from: number = Number.NEGATIVE_INFINITY,
+): { factor: number; x: number; y: number } {
   const { net, mesh, shares } = field;
   let lowest = { factor: 1, x: Number.NaN, y: Number.NaN };
   for (const [node, conductance] of net.toAir[inside]!.entries()) {
     const factor = shares[inside]![node]!;
-    if (!(conductance > 0) || factor >= lowest.factor) continue;
-    lowest = { factor, x: mesh.xs[node % net.columns]!, y: mesh.ys[Math.floor(node / net.columns)]! };
+    const x = mesh.xs[node % net.columns]!;
+    if (!(conductance > 0) || factor >= lowest.factor || x < from) continue;
+    lowest = { factor, x, y: mesh.ys[Math.floor(node / net.columns)]! };
   }
   return lowest;
 }

@@ -38,7 +38,7 @@ export interface PlaneYear {
  * @param airs - twelve months of each of its airs [°C, Pa]
  * @param skyOffset - taken off the last air's temperature in the profile only [K]; 2 under a clear sky
  * @returns verdict, greatest amount, what is left and every month's pressures and water
- * Source: ISO 13788:2012 clause 6 in two dimensions; start and thresholds as for a straight section (METHOD, the year).
+ * Source: ISO 13788:2012 clause 6 in two dimensions; start and thresholds as for a straight section (METHOD.md, Water in the year).
  */
 export function planeYear(field: HeatField, airs: readonly AirMonths[], skyOffset = 0): PlaneYear {
   const vapour = vapourOf(field);
@@ -121,9 +121,9 @@ function summaryOf(
 }
 
 /** The vapour net of a heat field; its surfaces are the nodes that reach an air. */
-function vapourOf({ scene, mesh, net }: HeatField): VapourNet {
+function vapourOf({ scene, mesh, net, fronts }: HeatField): VapourNet {
   const surface = net.active.map((_, node) => (net.toAir.some((conductances) => conductances[node]! > 0) ? 1 : 0));
-  return vapourNet(cornerNet(scene, mesh, "vapour"), surface);
+  return vapourNet(cornerNet(scene, mesh, "vapour"), surface, fronts);
 }
 
 interface PlaneClimate {
@@ -135,28 +135,62 @@ interface PlaneClimate {
 /** Temperatures, saturation and what drives each month; at a surface p is the air's, at most saturation there. */
 function climateOf(field: HeatField, vapour: VapourNet, airs: readonly AirMonths[], skyOffset: number): PlaneClimate {
   const climate: PlaneClimate = { temperature: [], saturation: [], drives: [] };
-  const { toAir } = field.net;
   const inAir = nodesInAir(field);
+  const last = airs.length - 1;
+  const shares = vapourShares(field, vapour);
   for (let month = 0; month < MONTHS_PER_YEAR; month += 1) {
-    const last = airs.length - 1;
     const temperature = temperaturesOf(
       field,
       airs.map((air, index) => air.temperature[month]! - (index === last ? skyOffset : 0)),
     );
-    const saturation = temperature.map(saturationPressure);
-    const given = new Float64Array(temperature.length);
-    for (const [air, conductances] of toAir.entries()) {
-      const pressure = airs[air]!.vapourPressure[month]!;
-      for (const [node, conductance] of conductances.entries())
-        if (conductance > 0) given[node] = Math.min(pressure, saturation[node]!);
+    const saturation = new Float64Array(temperature.length);
+    const limit = new Float64Array(temperature.length);
+    for (let node = 0; node < limit.length; node += 1) {
+      saturation[node] = saturationPressure(temperature[node]!);
+      limit[node] = inAir[node] === 1 ? Number.POSITIVE_INFINITY : saturation[node]!;
     }
-    const unlimited = unlimitedPressure(vapour, given);
     climate.temperature.push(temperature);
     climate.saturation.push(saturation);
-    const limit = saturation.map((most, node) => (inAir[node] === 1 ? Number.POSITIVE_INFINITY : most));
-    climate.drives.push({ limit, unlimited, seconds: DAYS_IN_MONTH[month]! * SECONDS_PER_DAY });
+    const seconds = DAYS_IN_MONTH[month]! * SECONDS_PER_DAY;
+    const pressures = airs.map((air) => air.vapourPressure[month]!);
+    climate.drives.push({ limit, unlimited: withoutLimit(field, vapour, shares, pressures, saturation), seconds });
   }
   return climate;
+}
+
+/** Vapour pressure of every node [–] with one air at 1 and the others at 0; one list an air. */
+function vapourShares({ net }: HeatField, vapour: VapourNet): Float64Array[] {
+  return net.toAir.map((conductances) =>
+    unlimitedPressure(
+      vapour,
+      conductances.map((each) => (each > 0 ? 1 : 0)),
+    ),
+  );
+}
+
+/** Pressures of a month without water or limit [Pa]: of the airs together, unless a surface is at saturation. */
+function withoutLimit(
+  { net }: HeatField,
+  vapour: VapourNet,
+  shares: readonly Float64Array[],
+  pressures: readonly number[],
+  saturation: Float64Array,
+): Float64Array {
+  const unlimited = new Float64Array(saturation.length);
+  let anySaturated = false;
+  for (const [air, share] of shares.entries()) {
+    const pressure = pressures[air]!;
+    const conductances = net.toAir[air]!;
+    for (let node = 0; node < unlimited.length; node += 1) {
+      unlimited[node]! += share[node]! * pressure;
+      if (conductances[node]! > 0 && pressure > saturation[node]!) anySaturated = true;
+    }
+  }
+  if (!anySaturated) return unlimited;
+  const given = unlimited.map((pressure, node) =>
+    vapour.surface[node] === 1 ? Math.min(pressure, saturation[node]!) : 0,
+  );
+  return unlimitedPressure(vapour, given);
 }
 
 /** 1 for nodes with air of the construction on all sides. */

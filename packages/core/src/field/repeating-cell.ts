@@ -117,7 +117,7 @@ export function surroundCell(
  *
  * @param counted - counted layers
  * @returns the framing; null without any
- * Source: this project's rule (METHOD, the plane).
+ * Source: this project's rule (METHOD.md, The plane).
  */
 export function drawnFraming(counted: readonly CountedLayer[]): Framing | null {
   const framings = distinctFramings(counted);

@@ -5,7 +5,7 @@ import { widthsOf } from "./plane-vapour.ts";
 export const STRIP_WIDTH = 0.05;
 
 /** Places of the strip that are tried across a cell [–]. */
-const PLACES = 400;
+const PLACES = 100;
 
 /** The strip of a cell that holds most water. */
 export interface WorstStrip {
@@ -22,7 +22,7 @@ export interface WorstStrip {
  * @param held - water at every node [kg/m]
  * @param width - of the strip [m], above 0
  * @returns amount [kg/m²] and place [m]
- * Source: this project's rule (METHOD, the plane): water in a strip depends on its width, which is fixed.
+ * Source: this project's rule (METHOD.md, The plane): water in a strip depends on its width, which is fixed.
  */
 export function worstStrip(field: HeatField, held: Float64Array, width: number = STRIP_WIDTH): WorstStrip {
   const widths = widthsOf(field);
@@ -52,8 +52,9 @@ export function worstStrip(field: HeatField, held: Float64Array, width: number =
 /** A running sum at a place between its ends; nothing before the first, all after the last. */
 function valueUpTo(ends: Float64Array, upTo: Float64Array, place: number): number {
   if (!(place > 0)) return 0;
-  const next = ends.findIndex((end) => end >= place);
-  if (next < 0) return upTo.at(-1)!;
+  let next = 1;
+  while (next < ends.length && ends[next]! < place) next += 1;
+  if (next === ends.length) return upTo[next - 1]!;
   const part = (place - ends[next - 1]!) / (ends[next]! - ends[next - 1]!);
   return upTo[next - 1]! + part * (upTo[next]! - upTo[next - 1]!);
 }

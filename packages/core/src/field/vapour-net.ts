@@ -1,5 +1,6 @@
-import { type Factor, factorise } from "./factor.ts";
-import { flowFrom, type Net } from "./net.ts";
+import type { Front } from "./dissection.ts";
+import { type Factor, factorise, frontsOf } from "./factor.ts";
+import type { Net } from "./net.ts";
 
 /** Vapour in a net with given pressures at its surfaces; one factor serves all months. */
 export interface VapourNet {
@@ -14,9 +15,9 @@ export interface VapourNet {
 }
 
 /** A vapour net ready to be solved. */
-export function vapourNet(net: Net, surface: Uint8Array): VapourNet {
+export function vapourNet(net: Net, surface: Uint8Array, fronts: readonly Front[] = frontsOf(net)): VapourNet {
   const inner = net.active.map((isActive, node) => (isActive === 1 && surface[node] !== 1 ? 1 : 0));
-  return { net, surface, inner, factor: factorise(net, inner), responses: new Map() };
+  return { net, surface, inner, factor: factorise(net, inner, fronts), responses: new Map() };
 }
 
 /**
@@ -27,10 +28,20 @@ export function vapourNet(net: Net, surface: Uint8Array): VapourNet {
  * @returns pressure of every node [Pa]
  */
 export function unlimitedPressure({ net, surface, inner, factor }: VapourNet, given: Float64Array): Float64Array {
-  const held = given.map((pressure, node) => (surface[node] === 1 ? pressure : 0));
-  const load = held.map((_, node) => (inner[node] === 1 ? -flowFrom(net, held, node) : 0));
+  const { columns, east, north } = net;
+  const load = new Float64Array(inner.length);
+  const pull = (node: number, neighbour: number, conductance: number): void => {
+    if (conductance > 0 && inner[neighbour] === 1) load[neighbour]! += conductance * given[node]!;
+  };
+  for (let node = 0; node < load.length; node += 1) {
+    if (surface[node] !== 1) continue;
+    pull(node, node + 1, east[node]!);
+    pull(node, node + columns, north[node]!);
+    if (node > 0) pull(node, node - 1, east[node - 1]!);
+    if (node >= columns) pull(node, node - columns, north[node - columns]!);
+  }
   const pressure = factor.solve(load);
-  for (const [node, isSurface] of surface.entries()) if (isSurface === 1) pressure[node] = given[node]!;
+  for (let node = 0; node < load.length; node += 1) if (surface[node] === 1) pressure[node] = given[node]!;
   return pressure;
 }
 

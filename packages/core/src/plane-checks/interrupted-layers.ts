@@ -2,7 +2,7 @@ import type { CountedLayer } from "../heat/types.ts";
 import type { Framing, SolidLayer } from "../project/types.ts";
 import { materialSd, wholeSd } from "../vapour/layer-sd.ts";
 
-/** A layer is tight from this sd on [m]: what makes a candidate for the vapour layer (METHOD, the vapour layer). */
+/** A layer is tight from this sd on [m]: what makes a candidate for the vapour layer (METHOD.md, Vapour layer). */
 const TIGHT_FROM = 0.5;
 
 /** And has this many times the sd of the framing beside it [–] (this project's rule): less makes no difference worth telling. */
@@ -20,7 +20,7 @@ export interface InterruptedLayer {
  * @param counted - counted layers
  * @param framing - the framing
  * @returns the layers, from the room outwards
- * Source: this project's rule (METHOD, the plane).
+ * Source: this project's rule (METHOD.md, The plane).
  */
 export function interruptedLayers(counted: readonly CountedLayer[], framing: Framing): InterruptedLayer[] {
   return counted.flatMap(({ index, layer, framing: own }) => {

@@ -18,7 +18,7 @@ const OVER_THE_FRAMING: Taping = { kind: "over the framing" };
  * @param calculation - the build-up's figures
  * @param all - with the runs that are told beside the one judged
  * @returns null where straight sections see all there is
- * Source: METHOD, the plane. What the file does not say is run as boards that touch the framing, without tape.
+ * Source: METHOD.md, The plane. What the file does not say is run as boards that touch the framing, without tape.
  */
 export function planeCheck(calculation: BuildUpCalculation, all: boolean): PlaneCheck | null {
   const { heat, buildUp } = calculation;
@@ -28,7 +28,7 @@ export function planeCheck(calculation: BuildUpCalculation, all: boolean): Plane
     const asBuilt = planeRun(calculation, framing, () => null, TIGHT);
     const channel = channelHeat(heat, framing);
     const isSaid = { gap: true, taped: true };
-    return { framing, interrupted: [], isSaid, asBuilt, withTape: null, withGap: null, channel };
+    return { framing, interrupted: [], isSaid, isTold: all, asBuilt, withTape: null, withGap: null, channel };
   }
   const layers = interruptedLayers(heat.counted, framing);
   const tightest = layers[0];
@@ -46,6 +46,7 @@ export function planeCheck(calculation: BuildUpCalculation, all: boolean): Plane
     framing,
     interrupted: layers.map(({ index }) => index),
     isSaid,
+    isTold: all,
     asBuilt: run({}),
     withTape: all && !isTaped ? run({ taped: OVER_THE_FRAMING }) : null,
     withGap: all && !isTaped && !isSaid.gap ? run({ gap: USUAL_GAP }) : null,

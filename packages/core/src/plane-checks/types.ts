@@ -59,6 +59,8 @@ export interface PlaneCheck {
   interrupted: readonly number[];
   /** What the file says of their joints; what it does not say is run at its unfavourable value or as said in METHOD. */
   isSaid: { gap: boolean; taped: boolean };
+  /** Whether a reader is told of it, with a picture, or the judgement alone rests on it. */
+  isTold: boolean;
   asBuilt: PlaneRun;
   /** The same with tape over the framing; null with channels, and where it is taped so. Only told, never judged. */
   withTape: PlaneRun | null;

@@ -6,8 +6,10 @@ import { variantsTable } from "../studies/comparison-part.ts";
 import { criticalMonthPart } from "./critical-month.ts";
 import { findingsPart } from "./findings.ts";
 import { heatPart } from "./heat.ts";
+import { junctionsAnnex } from "./junctions.ts";
 import { otherChecksPart } from "./other-checks.ts";
 import type { AnnexOf, Part } from "./part.ts";
+import { planePart } from "./plane.ts";
 import { surfacePart } from "./surface.ts";
 import { trappedWaterPart } from "./trapped-water.ts";
 import { twelveMonthsPart } from "./twelve-months.ts";
@@ -24,7 +26,7 @@ import { woodPart } from "./wood.ts";
  */
 export async function annex(result: ProjectResult, isOpen: boolean): Promise<Html> {
   const parts = await Promise.all(result.buildUps.map((buildUp, index) => ofBuildUp(result, buildUp, index + 1)));
-  return html`<details id="annex" class="annex"${isOpen ? html` open` : null}><summary><h2>Annex: every figure and the hand checks</h2></summary>${parts}</details>`;
+  return html`<details id="annex" class="annex"${isOpen ? html` open` : null}><summary><h2>Annex: every figure and the hand checks</h2></summary>${parts}${await junctionsAnnex(result)}</details>`;
 }
 
 async function ofBuildUp(result: ProjectResult, buildUp: AnnexOf["buildUp"], number: number): Promise<Html> {
@@ -33,6 +35,7 @@ async function ofBuildUp(result: ProjectResult, buildUp: AnnexOf["buildUp"], num
   const made = await Promise.all([
     heatPart(page),
     surfacePart(page),
+    planePart(page),
     criticalMonthPart(page),
     twelveMonthsPart(page),
     waterPart(page),

@@ -22,7 +22,7 @@ export function heatPart(page: AnnexOf): Part | null {
 ${heat.heatPerYear === null ? null : html`<p>Heat over the year: ${fixed(heat.heatPerYear, 1)} kWh/m²${heat.heatPerYearNote ? ` (${heat.heatPerYearNote})` : null}.</p>`}
 ${framings(buildUp)}<p class="aside">Heat over the year: U × Σ max(0, θi − θe) × 24 h × days / 1000. fRsi = 1 − 0.25 / (0.25 + R of the layers + Rse), the lowest of the paths and of the combined method.</p>
 ${corrections(heat)}
-${byHand(heat, steps)}
+${buildUp.plane?.channel ? html`<p>Metal channels: U is worked out in the plane (ISO 10211), which no hand check retraces.</p>` : byHand(heat, steps)}
 ${floorPart(page, steps.resistance)}`;
   return { heading: "U-value", body };
 }

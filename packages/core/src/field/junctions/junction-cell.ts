@@ -7,6 +7,8 @@ export interface JunctionCell {
   /** Lengths of the sides in the drawing by outer dimensions [m]. */
   levelLength: number;
   uprightLength: number;
+  /** Surfaces to the left of this place are no part of the construction [m]: the frame of a window. */
+  surfacesFrom: number;
   /** The room's corner [m]. */
   corner: { x: number; y: number };
 }
@@ -36,6 +38,7 @@ export function emptyJunction(level: Side, upright: Side): JunctionCell {
     scene: emptyScene(),
     levelLength: upright.thickness + reach,
     uprightLength: level.thickness + reach,
+    surfacesFrom: Number.NEGATIVE_INFINITY,
     corner: { x: upright.thickness, y: level.thickness },
   };
 }

@@ -68,6 +68,6 @@ export function coldestOfJunction(
     outside: { level: level.outsideForMoisture, upright: upright.outsideForMoisture },
   });
   const field = heatWithinBounds(cell.scene);
-  const { factor, x, y } = lowestSurfaceFactor(field.corners);
+  const { factor, x, y } = lowestSurfaceFactor(field.corners, 0, cell.surfacesFrom);
   return { temperatureFactor: factor, place: { x, y }, cell, field };
 }

@@ -14,6 +14,9 @@ export interface WindowFrameMeasures {
   reveal?: number;
 }
 
+/** Places closer than this are one [m]. */
+const SAME_PLACE = 1e-9;
+
 /** Depth of the air that is drawn [m]; no figure depends on it. */
 const AIR_STRIP = 0.05;
 
@@ -56,7 +59,8 @@ export function windowSide(
   const reveal = frame.reveal ?? 0;
   fill(scene, lining.stuff, { x0: Math.max(-width, -reveal - lining.thickness), x1: 0, y0: back, y1: y });
   fill(scene, plainStuff("insulation in the reveal", REVEAL_CONDUCTIVITY), { x0: -reveal, x1: 0, y0: back, y1: y });
-  return { scene, levelLength: reach, uprightLength: width, corner: { x: 0, y } };
+  const surfacesFrom = -reveal - lining.thickness - SAME_PLACE;
+  return { scene, levelLength: reach, uprightLength: width, surfacesFrom, corner: { x: 0, y } };
 }
 
 /** λ of insulation in a reveal [W/(m·K)]: wood fibre or wool board. */

@@ -42,11 +42,11 @@ export function junctionInWords({
       ? `The file does not say ${joined(assumed.map(({ key }) => key))}: worked out with ${joined(assumed.map(measureInWords))}, which is unfavourable.`
       : "",
     alternatives.length > 0
-      ? `With ${joined(alternatives.map(({ change, temperatureFactor: changed }) => `${changeInWords(change)} it has ${factor(changed)}`))}.`
+      ? `It would be ${joined(alternatives.map(({ change, temperatureFactor: changed }) => `${factor(changed)} with ${changeInWords(change)}`))}.`
       : "",
     `ψ is ${formatNumber(linearTransmittance, 3)} W/(m·K) by outer dimensions, beside the U between the framing; U with its other timber already holds part of it.`,
     kind === "window side"
-      ? "The window's own edge and sill are not covered."
+      ? "The surface is that of wall and reveal; the frame and the pane's edge are the window's own matter."
       : "A corner where three sides meet is colder still.",
   ];
   const helps = alternatives.filter(({ meetsMould: enough }) => enough === true);

@@ -1,0 +1,95 @@
+import type { BuildUpResult, PlaneResult, PlaneRunResult } from "@warmside/core";
+import { planeDrawing } from "../drawing/plane-drawing.ts";
+import { figure } from "../figure.ts";
+import { type Html, html } from "../html.ts";
+import { fixed, grams, gramsPerArea, millimetres } from "../numbers.ts";
+import { tableMarkup } from "../table.ts";
+import { shortMonth, sideWords } from "../words.ts";
+import type { AnnexOf, Part } from "./part.ts";
+
+/** What straight sections do not see: vapour round tight layers at the framing, and metal channels. */
+export async function planePart({ buildUp, id }: AnnexOf): Promise<Part | null> {
+  const { plane } = buildUp;
+  if (plane === null) return null;
+  const body = html`${await planeFigure(buildUp, plane, `${id}-plane`)}${channelLine(plane)}${casesTable(plane)}${monthsTable(plane)}`;
+  return { heading: "In the plane", body };
+}
+
+/**
+ * The picture of the plane with what there is to see in it above.
+ *
+ * @param buildUp - a build-up of the result
+ * @param plane - what the plane tells of it
+ * @param id - prefix of the names inside it, unique in the page
+ * @returns the figure
+ */
+export async function planeFigure(buildUp: BuildUpResult, plane: PlaneResult, id: string): Promise<Html> {
+  const { strip } = plane.asBuilt;
+  const { room, far } = sideWords(buildUp);
+  const names = plane.interrupted.map((index) => buildUp.layers[index]!.name).join(" and ");
+  const message =
+    plane.channel !== null
+      ? `Heat gathers in the ${plane.framing}: U is ${fixed(plane.channel.transmittance, 2)} W/(m²·K)`
+      : strip === null
+        ? `Vapour that passes ${names} at the ${plane.framing} condenses nowhere`
+        : `Vapour passes ${names} at the ${plane.framing}: ${gramsPerArea(strip.amount)} beside them in ${strip.month}`;
+  const description = `A section along the build-up, ${room} on the left: isotherms in ${plane.pictureMonth}${strip === null ? "" : ", water as dots"}.`;
+  const words = {
+    title: `${buildUp.name} in the plane`,
+    description,
+    inside: room,
+    outside: far,
+    strip: strip === null ? null : `${gramsPerArea(strip.amount)}\nin this strip\nof 50 mm`,
+    coldest: null,
+  };
+  const caption = `To scale. Lines: temperature in ${plane.pictureMonth}, °C.${strip === null ? "" : " Dots: water at its most, the larger the more; the bracket marks the strip of 50 mm that holds most."}`;
+  return await figure(message, planeDrawing(plane.picture, words, id), caption);
+}
+
+function channelLine({ channel }: PlaneResult): Html | null {
+  if (channel === null) return null;
+  const { lower, upper, temperatureFactor, wholeTemperatureFactor } = channel;
+  return html`<p>U lies between ${fixed(lower, 4)} and ${fixed(upper, 4)} W/(m²·K), before corrections. Temperature factor ${fixed(temperatureFactor, 3)} over a channel, ${fixed(wholeTemperatureFactor, 3)} on the whole.</p>`;
+}
+
+/** As built, taped, and with a gap. */
+function casesTable({ framing, asBuilt, withTape, withGap }: PlaneResult): Html | null {
+  const others = [
+    ...(withGap === null ? [] : [{ name: `with a gap of ${millimetres(withGap.gap)} mm`, run: withGap }]),
+    ...(withTape === null ? [] : [{ name: `taped over the ${framing}`, run: withTape }]),
+  ];
+  if (others.length === 0) return null;
+  const row = (name: string, { verdict, peak, strip, carriedOver }: PlaneRunResult): string[] => [
+    name,
+    verdict,
+    grams(peak.amount),
+    grams(strip?.amount ?? 0),
+    grams(carriedOver),
+  ];
+  return tableMarkup({
+    caption: "Joints beside the framing",
+    columns: [
+      { head: "Case", kind: "words" },
+      { head: "Verdict", kind: "words" },
+      { head: "At most, over the whole", unit: "g/m²", kind: "figures" },
+      { head: "At most, worst 50 mm", unit: "g/m²", kind: "figures" },
+      { head: "Left after 12 months", unit: "g/m²", kind: "figures" },
+    ],
+    rows: [row("as worked out", asBuilt), ...others.map(({ name, run }) => row(name, run))],
+    marked: [0],
+  });
+}
+
+function monthsTable({ asBuilt }: PlaneResult): Html | null {
+  if (asBuilt.strip === null) return null;
+  return tableMarkup({
+    caption: "Accumulated moisture at each month’s end, in the plane",
+    columns: [
+      { head: "Month", kind: "words" },
+      { head: "Over the whole", unit: "g/m²", kind: "figures" },
+      { head: "Worst 50 mm", unit: "g/m²", kind: "figures" },
+    ],
+    rows: asBuilt.months.map(({ month, mean, strip }) => [shortMonth(month), grams(mean), grams(strip)]),
+    marked: asBuilt.months.flatMap(({ month }, index) => (month === asBuilt.strip!.month ? [index] : [])),
+  });
+}
