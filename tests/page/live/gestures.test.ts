@@ -251,6 +251,17 @@ describeLive("gestures of the live page", ({ open, reopen }) => {
     expect(await page.locator(".figures tbody").textContent()).not.toBe(between);
   });
 
+  test("a remedy is tried: the wall becomes what was worked out, in one step to undo", async () => {
+    const { page } = await reopen({ project: WRONG_SIDE });
+    const first = page.getByRole("button", { name: /^Try it/ }).first();
+    const told = await page.locator(".told .rows li .quiet").first().textContent();
+    await first.click();
+    await settled(page);
+    expect(await wordOf(page)).toBe(/^[^,]+/.exec(told!)![0]);
+    await page.getByRole("button", { name: "Undo" }).click();
+    expect(await textOf(page)).toBe(WRONG_SIDE);
+  });
+
   test("a change that the file could not be read with is not made, and told", async () => {
     const variant = "    variants:\n      - { name: open, changes: [ { remove: polythene } ] }\n";
     const { page } = await reopen({ project: WRONG_SIDE + variant });

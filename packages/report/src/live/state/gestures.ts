@@ -1,4 +1,4 @@
-import type { SheetPlaces } from "@warmside/core";
+import type { Remedy, SheetPlaces } from "@warmside/core";
 import { wordProblem } from "@warmside/core";
 import { dataAt } from "../edit/checked.ts";
 import { type Data, dataOf, type Path } from "../edit/parsed.ts";
@@ -7,6 +7,7 @@ import { removeKey } from "../edit/remove-key.ts";
 import { setValue } from "../edit/set-value.ts";
 import { answerOf, readingOf } from "./answer.ts";
 import { show, state, write } from "./store.ts";
+import { withRemedy } from "./try-remedy.ts";
 
 /** Sets a value of the project file, or takes its key out where it is null. */
 export function set(path: Path, value: Data | null, gesture: string | null = path.join("/")): void {
@@ -85,6 +86,11 @@ export function placeSheet({ own, name }: SheetPlaces, at: number | null): void 
     return;
   }
   if (at !== null) putInLayer(at, { material: name, purpose: "vapour layer" });
+}
+
+/** A remedy, made in the file as one step. */
+export function tryRemedy(remedy: Remedy): void {
+  make((text) => withRemedy(text, remedy, pathOf(), layerIndices().length), null, null);
 }
 
 /** The path of something in the build-up that is shown. */

@@ -1,8 +1,8 @@
 import type { BuildUpResult } from "@warmside/core";
 import { fixed, grams } from "../../numbers.ts";
+import { tryRemedy } from "../state/gestures.ts";
 import type { Known } from "./page.tsx";
 import { plain, Sign } from "./signs.tsx";
-import { tryOf } from "./try-remedy.ts";
 
 /** Changes that were worked out to put it right, each with its result, and each to be tried. */
 export function Remedies({ result, known }: { result: BuildUpResult; known: Known }) {
@@ -21,27 +21,22 @@ export function Remedies({ result, known }: { result: BuildUpResult; known: Know
     <section class="part" aria-labelledby="remedies-head">
       <h2 id="remedies-head">What would put it right</h2>
       <ol class="rows">
-        {remedies.map((remedy, index) => {
-          const attempt = tryOf(remedy, result);
-          return (
-            <li key={index}>
-              <Sign word={remedy.judgement} />
-              <div>
-                <p>{plain(remedy.change)}</p>
-                <p class="quiet">
-                  {remedy.judgement}, {remedy.verdict}
-                  {remedy.peak.month === null ? "" : `, ${grams(remedy.peak.amount)} g/m²`}, U{" "}
-                  {fixed(remedy.transmittance, 2)}
-                </p>
-              </div>
-              {attempt === null ? null : (
-                <button type="button" onClick={attempt} aria-label={`Try it: ${plain(remedy.change)}`}>
-                  Try it
-                </button>
-              )}
-            </li>
-          );
-        })}
+        {remedies.map((remedy, index) => (
+          <li key={index}>
+            <Sign word={remedy.judgement} />
+            <div>
+              <p>{plain(remedy.change)}</p>
+              <p class="quiet">
+                {remedy.judgement}, {remedy.verdict}
+                {remedy.peak.month === null ? "" : `, ${grams(remedy.peak.amount)} g/m²`}, U{" "}
+                {fixed(remedy.transmittance, 2)}
+              </p>
+            </div>
+            <button type="button" onClick={() => tryRemedy(remedy)} aria-label={`Try it: ${plain(remedy.change)}`}>
+              Try it
+            </button>
+          </li>
+        ))}
       </ol>
       {search === null ? null : <p class="quiet">{plain(search)}</p>}
     </section>
