@@ -66,7 +66,7 @@ describe.each(PACKAGES)("the packed %s", (name) => {
     const strange = filesOf(name).filter(
       (file) =>
         (file.startsWith("dist/") && !/\.(js|d\.ts)$/.test(file)) ||
-        (file.startsWith("bundle/") && !/\.mjs$|^bundle\/licences\.txt$/.test(file)),
+        (file.startsWith("bundle/") && !/\.mjs$|^bundle\/(licences\.txt|warmside-page\.html)$/.test(file)),
     );
     expect(strange).toEqual([]);
     expect(filesOf(name).filter((file) => file.startsWith("dist/cli/"))).toEqual([]);
@@ -120,6 +120,12 @@ describe.each(PACKAGES)("the packed %s", (name) => {
 });
 
 describe("the bundle of the packed report", () => {
+  it("carries the live page, and writes it with a project inside", () => {
+    const built = readFileSync(join(consumer.installed("report"), "bundle/warmside-page.html"), "utf8");
+    expect(built).toContain('<script type="application/json" id="given-project">null</script>');
+    expect(built.length).toBeLessThan(2_000_000);
+  });
+
   it("carries the licences of the packages whose code is bundled", () => {
     const text = readFileSync(join(consumer.installed("report"), "bundle/licences.txt"), "utf8");
     const named = [...text.matchAll(/^-{72}\n(\S+) \d+\.\d+\.\d+ \(([^)]+)\)\n\n(.*)$/gm)].map(

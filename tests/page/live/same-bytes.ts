@@ -7,6 +7,10 @@ import { expect } from "vitest";
 import { json } from "../../../packages/report/src/cli/answers/json.ts";
 import { openFile } from "./live-page.ts";
 
+const MANIFEST = new URL("../../../packages/report/package.json", import.meta.url);
+// From its sources the program has no version; the page has the command's.
+Object.assign(globalThis, { WARMSIDE_VERSION: JSON.parse(readFileSync(MANIFEST, "utf8")).version });
+
 /** Holds that the page makes the very report of a project that the command makes. */
 export async function expectSameReport(page: Page, name: string, text: string): Promise<void> {
   await openFile(page, `${name}.yaml`, text);
