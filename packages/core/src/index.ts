@@ -112,6 +112,7 @@ export { WOOD_MOISTURE_LIMIT } from "./further-checks/wood/wood-moisture.ts";
 // what counts as a trace of water
 export { TRACE } from "./findings/amount-limits.ts";
 export { isFinding } from "./findings/is-finding.ts";
+export { sectionInWords } from "./findings/words/places.ts";
 
 // the figures in the shape of the result
 export { moistureResult } from "./describe/moisture-result.ts";

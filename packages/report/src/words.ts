@@ -1,10 +1,12 @@
-import type {
-  BuildUpResult,
-  ClimateResult,
-  Element,
-  FindingSeverity,
-  JudgementWord,
-  VerdictWord,
+import {
+  type BuildUpResult,
+  type ClimateResult,
+  type Element,
+  type FindingSeverity,
+  type JudgementWord,
+  type SectionId,
+  sectionInWords,
+  type VerdictWord,
 } from "@warmside/core";
 
 /** Headings and labels of the page, one word for each thing. */
@@ -44,11 +46,11 @@ export const SEVERITY_WORDS: Readonly<Record<FindingSeverity, string>> = {
 /**
  * A heat-flow path, for a sentence.
  *
- * @param name - the section's name
- * @returns such as "between framing"; "one path" where there is one only
+ * @param section - which path
+ * @returns for example "between the framing"; "one path" where there is one only
  */
-export function pathWords(name: string): string {
-  return name === "whole" ? "one path" : name;
+export function pathWords(section: SectionId): string {
+  return section.kind === "whole" ? "one path" : sectionInWords(section);
 }
 
 /** A sentence with its first letter large: texts that begin with a layer's name come small. */

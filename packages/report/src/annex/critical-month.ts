@@ -21,7 +21,7 @@ function nodeTable(view: SectionView): Html {
   const { deciding } = view;
   const wet = new Set(deciding.planes.map(({ node }) => node));
   return tableMarkup({
-    caption: `${deciding.month}: every node from the room surface outwards, ${pathWords(view.section.name)}`,
+    caption: `${deciding.month}: every node from the room surface outwards, ${pathWords(view.section.id)}`,
     columns: [
       { head: "Place", kind: "words" },
       { head: "Depth", unit: "mm", kind: "figures" },

@@ -16,7 +16,7 @@ export async function twelveMonthsPart({ view, id }: AnnexOf): Promise<Part | nu
   const plot = await figure(
     "Temperature and dew point, month by month",
     toSvg(twelveMonthsPlot(view), `${id}-months`),
-    `Temperature solid, dew point dashed, ${pathWords(view.section.name)}, room on the left, other side on the right; a dot marks water.`,
+    `Temperature solid, dew point dashed, ${pathWords(view.section.id)}, room on the left, other side on the right; a dot marks water.`,
   );
   return {
     heading: "Twelve months",

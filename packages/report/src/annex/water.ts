@@ -3,6 +3,7 @@ import { fixed, grams, gramsPerArea, percent } from "../numbers.ts";
 import { placeOf } from "../places.ts";
 import { type SectionView, viewOf } from "../section-view.ts";
 import { tableMarkup } from "../table.ts";
+import { pathWords } from "../words.ts";
 import type { AnnexOf, Part } from "./part.ts";
 import { waterByInterface, waterTable } from "./water-tables.ts";
 
@@ -54,7 +55,7 @@ function pathTable(view: SectionView): Html | null {
       { head: "Smallest margin", kind: "words" },
     ],
     rows: all.map((section) => [
-      section.name,
+      pathWords(section.id),
       viewOf(view.buildUp, section).share,
       section.verdict,
       grams(section.peak.amount),

@@ -2,7 +2,7 @@ import { type BuildUpResult, TRACE, type WoodResult } from "@warmside/core";
 import { type Html, html } from "../html.ts";
 import { fixed, gramsPerArea, PER_CENT } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
-import { shortMonth } from "../words.ts";
+import { pathWords, shortMonth } from "../words.ts";
 import type { AnnexOf, Part } from "./part.ts";
 
 /** Moisture content that the wooden layers come to, month by month. */
@@ -31,8 +31,8 @@ export function woodPart({ buildUp, view }: AnnexOf): Part | null {
       ? `No wood exceeds 20 % in any month; construction moisture is treated separately.${besideWater(buildUp)}`
       : over
           .map(
-            ({ layer, name, section, monthsOverLimit }) =>
-              `Layer ${layer + 1}, ${name}${section === "whole" ? "" : ` (${section})`}: over 20 % in ${monthsOverLimit} ${monthsOverLimit === 1 ? "month" : "months"}.`,
+            ({ layer, name, sectionId, monthsOverLimit }) =>
+              `Layer ${layer + 1}, ${name}${sectionId.kind === "whole" ? "" : ` (${pathWords(sectionId)})`}: over 20 % in ${monthsOverLimit} ${monthsOverLimit === 1 ? "month" : "months"}.`,
           )
           .join(" ");
   return {
@@ -50,7 +50,7 @@ function besideWater({ moisture }: BuildUpResult): string {
 /** A layer by its number, with its way through where another column has the same number. */
 function headOf(layer: WoodResult, shown: readonly WoodResult[]): string {
   const isTwice = shown.some((other) => other !== layer && other.layer === layer.layer);
-  return `layer ${layer.layer + 1}${isTwice ? ` ${layer.section}` : ""}`;
+  return `layer ${layer.layer + 1}${isTwice ? ` ${pathWords(layer.sectionId)}` : ""}`;
 }
 
 /** Wood of the other ways through: the month in which each comes to most. */
@@ -70,7 +70,7 @@ function others(all: readonly WoodResult[], shown: readonly WoodResult[]): Html 
       const wettest = wettestMonth(wood);
       return [
         `${wood.layer + 1} ${wood.name}`,
-        wood.section,
+        pathWords(wood.sectionId),
         wettest.month,
         percentOf(Math.max(wettest.inner, wettest.outer)),
         fixed(wood.monthsOverLimit, 0),

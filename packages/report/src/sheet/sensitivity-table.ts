@@ -24,7 +24,7 @@ export function sensitivityTable({ sensitivity, moisture }: BuildUpResult): Html
       ["As reported", moisture.verdict, grams(moisture.peak.amount), grams(moisture.carriedOver)],
       ...sensitivity.map(({ name, verdict, peak, carriedOver, worse }) => [
         sentence(ASSUMPTIONS[name] ?? name),
-        html`${verdict}${worse ? html` <strong>worse</strong>` : null}`,
+        html`${verdict}${worse ? html`, <strong>worse</strong>` : null}`,
         grams(peak.amount),
         grams(carriedOver),
       ]),

@@ -3,7 +3,7 @@ import { fixed, gramsPerArea, mostGramsPerArea, percent } from "../numbers.ts";
 import { governingLayerName, placeOf } from "../places.ts";
 import type { SectionView } from "../section-view.ts";
 import { CASES } from "../standard-words.ts";
-import { sentence } from "../words.ts";
+import { pathWords, sentence } from "../words.ts";
 
 /**
  * What the vapour plot shows, as its title: where water gathers and when, or how near the critical month comes to it.
@@ -59,7 +59,7 @@ function turn(all: readonly string[], month: string, first: string): number {
 export function evaporationStatement(view: SectionView): string[] {
   const { section } = view;
   const { verdict, peak, carriedOver, dryBy, withinMonth, repeating, writtenOff } = section;
-  const where = section.name === "whole" ? "" : `${sentence(section.name)} (${view.share} % of the area): `;
+  const where = section.name === "whole" ? "" : `${sentence(pathWords(section.id))} (${view.share} % of the area): `;
   const amount =
     verdict === "dry"
       ? ""

@@ -19,7 +19,6 @@ export const WATER_WORDINGS: Wordings<keyof WaterFindings> = {
         : levelInColderYear === "none"
           ? "None in a cold year (1 in 10) either."
           : `In a cold year (1 in 10) there is a trace (${grams(amountInColderYear)}).`,
-      "That is vapour alone: not rain, leaks, moving air or built-in water.",
     ],
     source: "ISO 13788:2012 clause 6 (from memory)",
   }),

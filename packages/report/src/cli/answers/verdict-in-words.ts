@@ -1,6 +1,7 @@
 import { type MoistureResult, TRACE } from "@warmside/core";
 import { governingSection } from "../../section-view.ts";
 import { waterHeadline } from "../../water-headline.ts";
+import { pathWords } from "../../words.ts";
 
 /**
  * The verdict with the figures that the judgement follows, in one sentence, and the standard's where it reads otherwise.
@@ -17,8 +18,9 @@ export function verdictInWords(moisture: MoistureResult): string {
   return `Verdict: ${verdict}${wayInWords(moisture)}, ${traceInWords(moisture)}${words}${endInWords(moisture)}${followed}.${other}`;
 }
 
-function wayInWords({ section }: MoistureResult): string {
-  return section === "whole" ? "" : ` ${section}`;
+function wayInWords(moisture: MoistureResult): string {
+  const { id } = governingSection(moisture)!;
+  return id.kind === "whole" ? "" : ` ${pathWords(id)}`;
 }
 
 /** A trace is called one: it is no reason to change anything. */
