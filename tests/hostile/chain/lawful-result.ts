@@ -53,7 +53,27 @@ function ofBuildUp(buildUp: BuildUpResult): string[] {
   const missesTarget = findings.some(({ code }) => code === "target-missed");
   hold(remedies.length === 0 || judgement.word !== "sound" || missesTarget, "a remedy for what is sound");
   const laws = moisture === null ? [] : lawsOfMoistureBroken(moisture);
-  return [...broken, ...laws];
+  return [...broken, ...laws, ...betterThanAllowed(buildUp)];
+}
+
+/** Findings by which a judgement may be better than the verdict, each of which says why. */
+const REASONS_TOLD = new Set(["standard-not-passed", "stays-wet", "two-verdicts", "trace", "condensation-dries-out"]);
+
+/** No judgement is better than its verdict allows without a reason that is told. */
+function betterThanAllowed({ judgement, moisture, surface, findings, heat }: BuildUpResult): string[] {
+  if (!judgement.word.startsWith("sound") || moisture === null) return [];
+  const codes = findings.map(({ code }) => code as string);
+  const broken: string[] = [];
+  if (moisture.verdict === "stays wet" && !codes.includes("standard-not-passed") && !codes.includes("stays-wet"))
+    broken.push("stays wet, called sound, and nothing says that the standard does not pass it");
+  if (moisture.verdict !== "dry" && !codes.some((code) => REASONS_TOLD.has(code)))
+    broken.push("water, called sound, and nothing tells of it");
+  const drips = surface !== null && heat !== null && surface.condensationMonths.length > 0;
+  if (drips && !codes.some((code) => code.startsWith("surface-") || code === "metal-drips"))
+    broken.push("drops on the surface, called sound, and nothing tells of them");
+  if (judgement.word === "sound" && findings.some(({ severity }) => severity === "fault"))
+    broken.push("sound beside a fault");
+  return broken;
 }
 
 /** What the moisture side of a result breaks, in words. */

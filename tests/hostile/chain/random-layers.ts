@@ -85,7 +85,15 @@ const extras = (
       arbitrary: someOf({
         ...more,
         gaps,
-        purpose: fc.constantFrom("vapour layer", "damp-proof membrane", "radon membrane", "weather skin", "tanking"),
+        purpose: fc.constantFrom(
+          "vapour layer",
+          "deck",
+          "damp-proof membrane",
+          "radon membrane",
+          "weather skin",
+          "tanking",
+        ),
+        bonded: fc.boolean(),
         "facing emissivity inner": bare(0.02, 0.95),
         "facing emissivity outer": bare(0.02, 0.95),
         "facing sd inner": quantityOverPowers(0.01, 1500, "m"),

@@ -117,7 +117,7 @@ const framings = fc.record(
 const rarerKeys = someOf({
   target: quantity(0.05, 2, "W/(m2 K)"),
   length: quantity(1, 30, "m"),
-  "wetted by rain": fc.boolean(),
+  "wetted by rain": fc.constantFrom(true, false, "no", "sheltered", "yes"),
   "unheated skin": fc.boolean(),
   "junction factors": fc.array(fc.record({ name: names, factor: bare(0, 1) }), { minLength: 1, maxLength: 3 }),
   "two-season check": fc.boolean(),
