@@ -166,6 +166,12 @@ describe("a vapour layer on the warm side", () => {
     ]);
     expect(change!.steps.every(({ buildUp: after }) => after.layers.length === 4)).toBe(true);
   });
+  test("is never put on masonry that rain may wet, where it would hold the rain in", () => {
+    const brick = (wettedByRain: BuildUp["wettedByRain"]): BuildUp =>
+      buildUp([lining, wool, layerOf("facing brick", 215)], { wettedByRain });
+    for (const said of [null, "yes"] as const) expect(sheetOnWarmSide(situation(brick(said)))).toEqual([]);
+    expect(sheetOnWarmSide(situation(brick("sheltered")))).toHaveLength(1);
+  });
   test("is never the twin of a tight sheet that could be moved", () => {
     const [change] = sheetOnWarmSide(situation(wall(lining, wool, polythene, sheathing)));
     expect(change!.steps.map(({ buildUp: after }) => after.layers[1]!.name)).toEqual([
@@ -240,6 +246,16 @@ describe("ventilated air", () => {
     expect(
       ventilate(situation(roof(layerOf("oriented strand board", 18), layerOf("mineral wool slab", 160), skin))),
     ).toEqual([]);
+  });
+  test("not between bonded foam and its skin, and not over the insulation of a warm roof", () => {
+    const steel = layerOf("steel", 2);
+    const sprayed = layerOf("polyurethane foam sprayed closed cell", 50);
+    expect(ventilate(situation(wall(sprayed, steel)))).toEqual([]);
+    const board = layerOf("polyurethane foam unfaced", 80);
+    expect(ventilate(situation(wall(lining, { ...board, bonded: true }, steel)))).toEqual([]);
+    expect(ventilate(situation(wall(lining, board, steel)))).toHaveLength(1);
+    const overlay = layerOf("plywood", 9);
+    expect(ventilate(situation(roof(deck, polythene, board, overlay, skin)))).toEqual([]);
   });
   test("not where vapour comes from outdoors", () => {
     expect(ventilate(situation(wall(lining, wool, polythene), "far side"))).toEqual([]);

@@ -1,5 +1,6 @@
 import { METAL_CONDUCTIVITY, metalBridging } from "../heat/bridging.ts";
 import { distinctFramings } from "../heat/paths.ts";
+import { oddEndsOf } from "../project/odd-ends.ts";
 import type { Layer } from "../project/types.ts";
 import { BEYOND, found } from "./found.ts";
 import { rainFindings } from "./rain-on-wall.ts";
@@ -38,7 +39,7 @@ function metal({ buildUp, calculation, plane }: Evidence): RuledFinding[] {
 
 /** Until it is told which way the list runs, nothing can be said of it. */
 function writtenFromOutside({ buildUp }: Evidence): RuledFinding[] {
-  const ends = buildUp.oddEnds;
+  const ends = buildUp.oddEnds === null ? null : oddEndsOf(buildUp);
   return ends === null ? [] : [found("layers-from-outside", BEYOND, ends)];
 }
 

@@ -18,6 +18,20 @@ export function closeGaps({ buildUp }: Situation): Change[] {
   return changeOf({ key: "gaps closed", effort: EFFORT.closeGaps, steps: [step] });
 }
 
+/**
+ * The stated leak of air closed: no layer answers for air that passes it.
+ *
+ * @param situation - the build-up and what surrounds it
+ * @returns one change where a leak is stated, in one size
+ */
+export function closeLeak({ buildUp }: Situation): Change[] {
+  if (buildUp.leak === null) return [];
+  const words = "the stated leak closed on the room side: tape or sealant, boxes and pipes sealed";
+  const closed = { ...buildUp, leak: null };
+  const step = { words, buildUp: closed, surroundings: null, thicknessInside: 0, thicknessOutside: 0 };
+  return changeOf({ key: "leak closed", effort: EFFORT.closeGaps, steps: [step] });
+}
+
 function whole(buildUp: BuildUp, index: number): BuildUp["layers"][number] {
   const layer = buildUp.layers[index]!;
   return layer.type === "air" ? layer : { ...layer, gaps: null };

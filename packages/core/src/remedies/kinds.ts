@@ -1,4 +1,4 @@
-import { closeGaps } from "./close-gaps.ts";
+import { closeGaps, closeLeak } from "./close-gaps.ts";
 import { drierRoom } from "./drier-room.ts";
 import { insulateOutside } from "./insulate-outside.ts";
 import { moveInsulation } from "./move-insulation.ts";
@@ -26,16 +26,19 @@ const KINDS: readonly ChangeKind[] = [
 ];
 
 /**
- * Every change that can be tried on a situation. Sizes that touch what must stay are left out, whatever made them.
+ * Every change that can be tried on a situation: where air leaks in, that is closed before anything else is thought of. Sizes that touch what must stay are left out, whatever made them.
  *
  * @param situation - the build-up and what surrounds it
  * @returns changes with at least one size each
  */
 export function changesOf(situation: Situation): Change[] {
-  return KINDS.flatMap((kind) => kind(situation)).flatMap((change) => {
-    const steps = change.steps.filter(({ buildUp }) => leavesAloneWhatMustStay(situation, buildUp));
-    if (steps.length === 0) return [];
-    const probes = [...new Set(change.probes.map((probe) => Math.min(probe, steps.length - 1)))];
-    return [{ ...change, steps, probes }];
-  });
+  const kinds = situation.buildUp.leak === null ? KINDS : [closeLeak];
+  return kinds
+    .flatMap((kind) => kind(situation))
+    .flatMap((change) => {
+      const steps = change.steps.filter(({ buildUp }) => leavesAloneWhatMustStay(situation, buildUp));
+      if (steps.length === 0) return [];
+      const probes = [...new Set(change.probes.map((probe) => Math.min(probe, steps.length - 1)))];
+      return [{ ...change, steps, probes }];
+    });
 }
