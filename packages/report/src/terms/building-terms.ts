@@ -221,6 +221,19 @@ export const BUILDING_TERMS: readonly Term[] = [
     see: ["warm side", "humidity class", "room"],
   },
   {
+    name: "driving rain",
+    technical: null,
+    symbol: null,
+    unit: null,
+    also: ["rain", "wetted by rain", "rain-wetted", "sheltered"],
+    says: [
+      "Rain that wind blows onto a wall. Masonry, render, logs and boarding take it up, and the monthly method has no rain, so a wall with insulation or timber behind them and no drained, ventilated gap is asked about it.",
+      "Key of a build-up: `wetted by rain: no`, `sheltered` (under eaves, a roof or another building) or `yes`. Unanswered, the judgement is beyond this method; boarding is at best sound with conditions.",
+    ],
+    source: null,
+    see: ["beyond this method", "outer side"],
+  },
+  {
     name: "partition",
     technical: null,
     symbol: null,
