@@ -1,7 +1,7 @@
 import { spawnSync } from "node:child_process";
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { SHIPPED_MATERIALS } from "@warmside/core";
+import { projectKeys, SHIPPED_MATERIALS } from "@warmside/core";
 import { describe, expect, it } from "vitest";
 import { searchMaterials, wordsIn } from "../../packages/report/src/cli/materials/search-materials.ts";
 import { lookUp } from "../../packages/report/src/terms/look-up.ts";
@@ -228,6 +228,27 @@ describe("explain", () => {
     writeFileSync(join(folder, "studio.yaml"), `${SMALL_PROJECT}    ${room}\n${rooms}\n`);
     const { buildUps } = JSON.parse((await command.run(["assess", "studio.yaml", "--json"], { cwd: folder })).out);
     expect(buildUps[0].room).toBe("damp room");
+  });
+
+  it("tells a key of the project file: meaning, range, what counts where it is left out, example", async () => {
+    const { out } = await command.run(["explain", "wall", "transmittance"]);
+    expect(out).toMatch(/^wall transmittance, key of void\n/);
+    for (const told of ["0.01 to 10 W/(m2 K)", "left out: 1.5 W/(m2 K)", "example:  wall transmittance: 1.7 W/(m2 K)"])
+      expect(out).toContain(told);
+  });
+
+  it("tells a word that is a term and a key of several things in all its meanings", async () => {
+    const { out } = await command.run(["explain", "emissivity"]);
+    expect(out).toContain("key of material");
+    expect(out).toContain("key of layer");
+    expect((await command.run(["explain", "layer", "thickness"])).out).toMatch(/^thickness, key of layer\n/);
+  });
+
+  it("lists every key, thing by thing", async () => {
+    const { out } = await command.run(["explain", "keys"]);
+    const words = out.replaceAll(/\s+/g, " ");
+    for (const { key } of projectKeys()) expect(words).toContain(key);
+    expect(words).toContain("warmside explain KEY");
   });
 
   it("has one meaning for each word, and every pointer leads to an entry", () => {

@@ -1,37 +1,36 @@
 import { unitFromDatasheet } from "./datasheet-forms.ts";
 import { asWritten, type QuantityFault } from "./quantity-form.ts";
-import { type ParsedUnit, parseUnit, unknownUnitNames } from "./unit-reader.ts";
+import { type ParsedUnit, parseUnit, unknownUnitNames, vocabularyUnit } from "./unit-reader.ts";
 import { plausibleWithUnit, withUnitMeant } from "./unit-slips.ts";
 import { type Quantity, VOCABULARY } from "./vocabulary.ts";
 
 /**
- * What is wrong with the unit of a quantity.
+ * Reads a number in its unit.
  *
  * @param digits - the number as written
  * @param written - the unit, normalised
  * @param quantity - the quantity expected
- * @returns the fault with the likely slip, or null when the unit fits
+ * @returns the value [SI], or what is wrong with the unit, with the likely slip
  */
-export function faultOfUnit(digits: string, written: string, quantity: Quantity): QuantityFault | null {
+export function valueInUnit(digits: string, written: string, quantity: Quantity): number | QuantityFault {
   const unit = unitFromDatasheet(written, quantity.unit.si);
   const isTemperature = quantity.unit.si === "degC";
   if (isTemperature && unit === "K") return fault("temperature-in-kelvin", unit, plausibleWithUnit(digits, quantity));
   if (!isTemperature && DEGREE_UNIT.test(unit))
     return fault("difference-in-degrees", written, `${digits} ${inKelvin(written)}`);
 
+  const given = unknownUnitNames(unit).length > 0 ? null : parseUnit(digits, unit);
+  const wanted = vocabularyUnit(quantity.unit.si);
+  if (given?.equalBase(wanted) && (quantity.form === null || quantity.form.test(unit))) return given.toNumber(wanted);
   const write = withUnitMeant(digits, written, quantity);
-  if (unknownUnitNames(unit).length > 0) return fault("unit-unknown", written, write);
-  const given = parseUnit(digits, unit);
   if (given === null) return fault("unit-unknown", written, write);
-  const wanted = parseUnit("1", quantity.unit.si);
-  if (wanted === null) throw new Error(`the vocabulary's unit ${quantity.unit.si} cannot be read`);
   if (quantity.name === "permeance" && parseUnit("1", "kg/(m^2 s)")?.equalBase(given))
     return {
       code: "transmission-needs-test",
       details: { unit: asWritten(written), rate: `${digits} ${asWritten(unit)}` },
     };
-  if (!given.equalBase(wanted)) return unfit(written, quantity.form === null ? kindOfUnit(given) : null, write);
-  return quantity.form === null || quantity.form.test(unit) ? null : unfit(written, null, write);
+  const isOfKind = given.equalBase(wanted) || quantity.form !== null;
+  return unfit(written, isOfKind ? null : kindOfUnit(given), write);
 }
 
 function fault(code: string, unit: string, write: string | null): QuantityFault {

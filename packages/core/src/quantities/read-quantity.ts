@@ -1,13 +1,12 @@
 import type { Problem, Reading } from "../problems/types.ts";
 import { requireText } from "../require.ts";
-import { fromDatasheet, unitFromDatasheet } from "./datasheet-forms.ts";
+import { fromDatasheet } from "./datasheet-forms.ts";
 import { faultOfForm } from "./faults-of-form.ts";
-import { faultOfUnit } from "./faults-of-unit.ts";
+import { valueInUnit } from "./faults-of-unit.ts";
 import { plainDigits } from "./format-quantity.ts";
 import { normaliseText } from "./normalise-text.ts";
 import { NUMBER_AND_UNIT, type QuantityFault } from "./quantity-form.ts";
 import type { QuantityName } from "./quantity-names.ts";
-import { parseUnit } from "./unit-reader.ts";
 import { plausibleShare, plausibleWithUnit } from "./unit-slips.ts";
 import { type Quantity, quantityOf } from "./vocabulary.ts";
 
@@ -27,11 +26,9 @@ export function readQuantity(text: string, name: QuantityName): Reading<number> 
   if (formFault !== null) return refused(formFault, text, quantity);
 
   const [, digits = "", written = ""] = NUMBER_AND_UNIT.exec(plain) ?? [];
-  const unitFault = faultOfUnit(digits, written, quantity);
-  if (unitFault !== null) return refused(unitFault, text, quantity);
+  const value = valueInUnit(digits, written, quantity);
+  if (typeof value !== "number") return refused(value, text, quantity);
 
-  const value = parseUnit(digits, unitFromDatasheet(written, quantity.unit.si))?.toNumber(quantity.unit.si);
-  if (value === undefined) return refused({ code: "quantity-unreadable", details: {} }, text, quantity);
   return withinPossible(withoutBinaryNoise(value), text, quantity, digits);
 }
 

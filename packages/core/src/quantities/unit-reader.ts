@@ -3,7 +3,7 @@ import { create, unitDependencies } from "mathjs";
 /** A quantity with its unit as mathjs holds it: only what is used here. */
 export interface ParsedUnit {
   equalBase(other: ParsedUnit): boolean;
-  toNumber(unit: string): number;
+  toNumber(unit: string | ParsedUnit): number;
 }
 
 interface UnitReader {
@@ -43,6 +43,20 @@ export function parseUnit(number: string, unit: string): ParsedUnit | null {
     return null;
   }
 }
+
+/**
+ * A unit of the vocabulary, read once.
+ *
+ * @param si - as mathjs reads it
+ * @returns the unit without a number, to convert to
+ */
+export function vocabularyUnit(si: string): ParsedUnit {
+  const unit = vocabularyUnits.get(si) ?? reader.unit(si);
+  vocabularyUnits.set(si, unit);
+  return unit;
+}
+
+const vocabularyUnits = new Map<string, ParsedUnit>();
 
 /**
  * A number in another unit.

@@ -3,6 +3,7 @@ import { lookUp } from "../terms/look-up.ts";
 import type { Term } from "../terms/term.ts";
 import { TERMS } from "../terms/terms.ts";
 import { CommandProblem, type CommandResult, done } from "./command-result.ts";
+import { keyInWords, keysCalled, listOfKeys } from "./keys-in-words.ts";
 import { groups, type Line, line, paragraph } from "./lines.ts";
 import type { Registration } from "./registration.ts";
 
@@ -10,8 +11,11 @@ import type { Registration } from "./registration.ts";
 export const registerExplain: Registration = (program: Command, run): void => {
   program
     .command("explain")
-    .argument("[word...]", "for example sd, gauge, dries out or vapour layer; without a word, all terms are listed")
-    .summary("explain a term of the report")
+    .argument(
+      "[word...]",
+      "for example sd, gauge, dries out, or a key of the project file; without a word, all terms are listed; keys lists all keys",
+    )
+    .summary("explain a term of the report or a key of the project file")
     .description(
       "Explains a term of the report, of the project file or of the trade, with its symbol, unit and source.",
     )
@@ -20,13 +24,25 @@ export const registerExplain: Registration = (program: Command, run): void => {
 };
 
 async function explain(word: string): Promise<CommandResult> {
-  if (word.trim() === "") return done([paragraph(`Terms: ${TERMS.map(({ name }) => name).join(", ")}.`)]);
+  if (word.trim() === "")
+    return done([
+      paragraph(`Terms: ${TERMS.map(({ name }) => name).join(", ")}.`),
+      paragraph("Keys of the project file: warmside explain keys."),
+    ]);
+  const { nearNames, projectKeys } = await import("@warmside/core");
+  const all = projectKeys();
+  if (/^keys?$/i.test(word.trim())) return done(listOfKeys(all));
   const found = lookUp(word);
-  if (found !== null) return done(termInWords(found));
-  const { nearNames } = await import("@warmside/core");
-  const near = nearNames(word, [...new Set(TERMS.flatMap(({ name, also }) => [name, ...also]))]);
+  const keys = keysCalled(all, word);
+  if (found !== null || keys.length > 0)
+    return done(groups(found === null ? [] : termInWords(found), ...keys.map(keyInWords)));
+  const names = [...TERMS.flatMap(({ name, also }) => [name, ...also]), ...all.map(({ key }) => key)];
+  const near = nearNames(word, [...new Set(names)]);
   const offer = near.length === 0 ? "" : ` Did you mean ${near.join(" or ")}?`;
-  throw new CommandProblem("unknown-word", `No term is called "${word}".${offer} "warmside explain" lists all terms.`);
+  throw new CommandProblem(
+    "unknown-word",
+    `No term or key is called "${word}".${offer} "warmside explain" lists all terms, "warmside explain keys" all keys.`,
+  );
 }
 
 function termInWords({ name, technical, symbol, unit, says, source, see }: Term): Line[] {
