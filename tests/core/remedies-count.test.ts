@@ -7,9 +7,9 @@ vi.mock("../../packages/core/src/calculate-build-up.ts", async (original) => {
   const actual = await original<typeof import("../../packages/core/src/calculate-build-up.ts")>();
   return {
     ...actual,
-    calculateBuildUp: (...given: Parameters<typeof actual.calculateBuildUp>) => {
+    figuresOfBuildUp: (...given: Parameters<typeof actual.figuresOfBuildUp>) => {
       counted.calculations += 1;
-      return actual.calculateBuildUp(...given);
+      return actual.figuresOfBuildUp(...given);
     },
   };
 });
