@@ -70,7 +70,7 @@ export function consumerOfPackages(install: Install): Consumer {
       run("npx", ["--yes", pnpm, "pack", ...target], join(ROOT, "packages", name));
     }
     install(consumer);
-  }, 240_000);
+  });
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
   return consumer;
 }

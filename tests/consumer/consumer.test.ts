@@ -21,7 +21,6 @@ import { asProgram, blocksOf } from "./readme-blocks.ts";
 const consumer = consumerOfPackages(installWithLinks);
 const DEMO = join(ROOT, "shared/alder-row-pottery.yaml");
 const COMMAND = "node_modules/.bin/warmside";
-const LONG = 120_000;
 const MOST_BYTES = 60_000;
 
 const ownProgram = (name: string): string => readFileSync(join(import.meta.dirname, "projects", name), "utf8");
@@ -97,26 +96,18 @@ describe.each(PACKAGES)("the packed %s", (name) => {
     expect(dependencies["@warmside/core"] ?? "0").toBe(name === "report" ? workspaceManifest("core").version : "0");
   });
 
-  it(
-    "publint has nothing to say",
-    () => {
-      expect(
-        consumer.node(join(ROOT, "node_modules/publint/src/cli.js"), "run", consumer.tarball(name), "--strict"),
-      ).toContain("All good!");
-    },
-    LONG,
-  );
+  it("publint has nothing to say", () => {
+    expect(
+      consumer.node(join(ROOT, "node_modules/publint/src/cli.js"), "run", consumer.tarball(name), "--strict"),
+    ).toContain("All good!");
+  });
 
-  it(
-    "its types resolve as they should in every way of importing it as ESM",
-    () => {
-      const cli = join(ROOT, "node_modules/@arethetypeswrong/cli/dist/index.js");
-      // It ends with another code than 0, which throws here, where anything is wrong that the profile does not leave out.
-      const told = consumer.node(cli, consumer.tarball(name), "--profile", "esm-only", "--format", "json");
-      expect(JSON.parse(told).analysis.types).toEqual({ kind: "included" });
-    },
-    LONG,
-  );
+  it("its types resolve as they should in every way of importing it as ESM", () => {
+    const cli = join(ROOT, "node_modules/@arethetypeswrong/cli/dist/index.js");
+    // It ends with another code than 0, which throws here, where anything is wrong that the profile does not leave out.
+    const told = consumer.node(cli, consumer.tarball(name), "--profile", "esm-only", "--format", "json");
+    expect(JSON.parse(told).analysis.types).toEqual({ kind: "included" });
+  });
 });
 
 describe("the bundle of the packed report", () => {
@@ -156,72 +147,56 @@ describe("a strict TypeScript program", () => {
       include: ["src"],
     });
 
-  it.each(Object.entries(COMPILERS))(
-    "compiles with TypeScript %s, and runs",
-    (_, compiler) => {
-      const print =
-        "declare const console: { log(text: string): void };\nconst print = (given: unknown[]): void => console.log(JSON.stringify(given));\n";
-      for (const name of PACKAGES) consumer.write(`src/readme-${name}.ts`, print + asProgram(blocksOf(name), "print"));
-      consumer.write("src/by-hand.ts", ownProgram("by-hand.ts"));
-      consumer.write(`tsconfig-${compiler}.json`, settings(`out-${compiler}`));
-      consumer.node(join(ROOT, "node_modules", compiler, "bin/tsc"), "-p", `tsconfig-${compiler}.json`);
-      const [first] = JSON.parse(consumer.node(`out-${compiler}/readme-core.js`));
-      expect(first).toBe("change it");
-      expect(JSON.parse(consumer.node(`out-${compiler}/readme-report.js`))).toContain(true);
-      expect(JSON.parse(consumer.node(`out-${compiler}/by-hand.js`)).verdict).toBe("stays wet");
-    },
-    LONG,
-  );
+  it.each(Object.entries(COMPILERS))("compiles with TypeScript %s, and runs", (_, compiler) => {
+    const print =
+      "declare const console: { log(text: string): void };\nconst print = (given: unknown[]): void => console.log(JSON.stringify(given));\n";
+    for (const name of PACKAGES) consumer.write(`src/readme-${name}.ts`, print + asProgram(blocksOf(name), "print"));
+    consumer.write("src/by-hand.ts", ownProgram("by-hand.ts"));
+    consumer.write(`tsconfig-${compiler}.json`, settings(`out-${compiler}`));
+    consumer.node(join(ROOT, "node_modules", compiler, "bin/tsc"), "-p", `tsconfig-${compiler}.json`);
+    const [first] = JSON.parse(consumer.node(`out-${compiler}/readme-core.js`));
+    expect(first).toBe("change it");
+    expect(JSON.parse(consumer.node(`out-${compiler}/readme-report.js`))).toContain(true);
+    expect(JSON.parse(consumer.node(`out-${compiler}/by-hand.js`)).verdict).toBe("stays wet");
+  });
 });
 
 describe("a plain JavaScript program", () => {
-  it(
-    "has climates, materials and schema, and gives the result of the workspace",
-    () => {
-      consumer.write("plain.js", ownProgram("plain.js"));
-      const told = JSON.parse(consumer.node("plain.js", DEMO, "by-program.html"));
-      expect(told.climates).toBe(readdirSync(join(ROOT, "climate")).filter((file) => file.endsWith(".csv")).length);
-      expect(told.materials).toBeGreaterThanOrEqual(120);
-      expect(told.schemaType).toBe("object");
-      const expected = assessProject(readProjectOrThrow(readFileSync(DEMO, "utf8")));
-      expect(told.result).toEqual(JSON.parse(JSON.stringify(expected)));
-    },
-    LONG,
-  );
+  it("has climates, materials and schema, and gives the result of the workspace", () => {
+    consumer.write("plain.js", ownProgram("plain.js"));
+    const told = JSON.parse(consumer.node("plain.js", DEMO, "by-program.html"));
+    expect(told.climates).toBe(readdirSync(join(ROOT, "climate")).filter((file) => file.endsWith(".csv")).length);
+    expect(told.materials).toBeGreaterThanOrEqual(120);
+    expect(told.schemaType).toBe("object");
+    const expected = assessProject(readProjectOrThrow(readFileSync(DEMO, "utf8")));
+    expect(told.result).toEqual(JSON.parse(JSON.stringify(expected)));
+  });
 });
 
 describe("the packed command", () => {
-  it(
-    "writes the report of the workspace's command, byte for byte, and says the same",
-    () => {
-      const packed = consumer.node(COMMAND, "assess", DEMO, "--out", "packed.html");
-      const workspace = consumer.node(
-        join(ROOT, "packages/report/bundle/warmside.mjs"),
-        "assess",
-        DEMO,
-        "--out",
-        "workspace.html",
-      );
-      const report = (name: string): Buffer => readFileSync(join(consumer.folder(), name));
-      expect(packed.replaceAll("packed.html", "workspace.html")).toBe(workspace);
-      expect(report("packed.html").equals(report("workspace.html"))).toBe(true);
-      expect(report("packed.html").length).toBeGreaterThan(100_000);
-    },
-    LONG,
-  );
+  it("writes the report of the workspace's command, byte for byte, and says the same", () => {
+    const packed = consumer.node(COMMAND, "assess", DEMO, "--out", "packed.html");
+    const workspace = consumer.node(
+      join(ROOT, "packages/report/bundle/warmside.mjs"),
+      "assess",
+      DEMO,
+      "--out",
+      "workspace.html",
+    );
+    const report = (name: string): Buffer => readFileSync(join(consumer.folder(), name));
+    expect(packed.replaceAll("packed.html", "workspace.html")).toBe(workspace);
+    expect(report("packed.html").equals(report("workspace.html"))).toBe(true);
+    expect(report("packed.html").length).toBeGreaterThan(100_000);
+  });
 
-  it(
-    "spreads over threads, whatever their number",
-    () => {
-      consumer.node(COMMAND, "new", "--out", "starter.yaml");
-      const spread = (workers: number): string =>
-        consumer.node(COMMAND, "spread", "starter.yaml", "--samples", "200", "--workers", String(workers), "--json");
-      const alone = spread(1);
-      expect(JSON.parse(alone).buildUps[0].spread.samples).toBe(200);
-      expect(spread(2)).toBe(alone);
-    },
-    LONG,
-  );
+  it("spreads over threads, whatever their number", () => {
+    consumer.node(COMMAND, "new", "--out", "starter.yaml");
+    const spread = (workers: number): string =>
+      consumer.node(COMMAND, "spread", "starter.yaml", "--samples", "200", "--workers", String(workers), "--json");
+    const alone = spread(1);
+    expect(JSON.parse(alone).buildUps[0].spread.samples).toBe(200);
+    expect(spread(2)).toBe(alone);
+  });
 });
 
 describe("the calculation in a page", () => {
@@ -241,64 +216,48 @@ describe("the calculation in a page", () => {
     return made.outputFiles[0]!.text;
   };
 
-  it(
-    `takes under ${MOST_BYTES} bytes, bundled and minified`,
-    async () => {
-      const size = Buffer.byteLength(await bundled());
-      expect(size).toBeGreaterThan(10_000);
-      expect(size).toBeLessThan(MOST_BYTES);
-    },
-    LONG,
-  );
+  it(`takes under ${MOST_BYTES} bytes, bundled and minified`, async () => {
+    const size = Buffer.byteLength(await bundled());
+    expect(size).toBeGreaterThan(10_000);
+    expect(size).toBeLessThan(MOST_BYTES);
+  });
 
-  it(
-    "the plane takes under 40 kB more, and no package",
-    async () => {
-      const field = await bundled('export * from "@warmside/core/field";\n');
-      expect(field.length).toBeGreaterThan(10_000);
-      expect(field.length).toBeLessThan(40_000);
-    },
-    LONG,
-  );
+  it("the plane takes under 40 kB more, and no package", async () => {
+    const field = await bundled('export * from "@warmside/core/field";\n');
+    expect(field.length).toBeGreaterThan(10_000);
+    expect(field.length).toBeLessThan(40_000);
+  });
 
-  it(
-    "of the whole package only what is used comes along: no units, no readers with the judgement",
-    async () => {
-      const judging = await bundled('export { assessBuildUp } from "@warmside/core";\n');
-      const reading = await bundled('export { readProject } from "@warmside/core";\n');
-      expect(judging.length).toBeLessThan(150_000);
-      expect(reading.length).toBeGreaterThan(2 * judging.length);
-    },
-    LONG,
-  );
+  it("of the whole package only what is used comes along: no units, no readers with the judgement", async () => {
+    const judging = await bundled('export { assessBuildUp } from "@warmside/core";\n');
+    const reading = await bundled('export { readProject } from "@warmside/core";\n');
+    expect(judging.length).toBeLessThan(150_000);
+    expect(reading.length).toBeGreaterThan(2 * judging.length);
+  });
 
   describe.skipIf(!browserIsHere && !browserIsRequired)("in Chromium (skipped where none is found)", () => {
     let browser: Browser;
     beforeAll(async () => {
       browser = await launchBrowser();
-    }, 60_000);
+    });
     afterAll(async () => await browser?.close());
 
-    it(
-      "gives the figures of the workspace, to 12 digits",
-      async () => {
-        const { climate, rooms, humidityMargin, buildUps } = readProjectOrThrow(readFileSync(DEMO, "utf8"));
-        const asked = {
-          climate,
-          rooms: [...rooms],
-          humidityMargin,
-          buildUps: buildUps.map((each) => ({ ...each, variants: [] })),
-        };
-        const page = await browser.newPage();
-        await page.addScriptTag({ content: await bundled() });
-        await page.addScriptTag({ content: `const figuresOf = ${figuresOf.toString()}` });
-        const inPage = await page.evaluate(`figuresOf(calculation, ${JSON.stringify(asked)})`);
-        const here = figuresOf(calculation, asked);
-        expect(JSON.parse(inPage as string, toTwelveDigits)).toEqual(JSON.parse(here, toTwelveDigits));
-        expect(here.match(/-?\d\.\d+/g)!.length).toBeGreaterThan(1000);
-      },
-      LONG,
-    );
+    it("gives the figures of the workspace, to 12 digits", async () => {
+      const { climate, rooms, humidityMargin, buildUps } = readProjectOrThrow(readFileSync(DEMO, "utf8"));
+      const asked = {
+        climate,
+        rooms: [...rooms],
+        humidityMargin,
+        buildUps: buildUps.map((each) => ({ ...each, variants: [] })),
+      };
+      const page = await browser.newPage();
+      await page.addScriptTag({ content: await bundled() });
+      await page.addScriptTag({ content: `const figuresOf = ${figuresOf.toString()}` });
+      const inPage = await page.evaluate(`figuresOf(calculation, ${JSON.stringify(asked)})`);
+      const here = figuresOf(calculation, asked);
+      expect(JSON.parse(inPage as string, toTwelveDigits)).toEqual(JSON.parse(here, toTwelveDigits));
+      expect(here.match(/-?\d\.\d+/g)!.length).toBeGreaterThan(1000);
+    });
   });
 });
 

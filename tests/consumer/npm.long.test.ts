@@ -19,4 +19,4 @@ it("npm installs both tarballs, and the command works", () => {
   expect(said).toContain("Alder Row pottery studio");
   const program = 'import { dewPoint } from "@warmside/core"; console.log(dewPoint(1168).toFixed(2))';
   expect(consumer.node("--input-type=module", "-e", program)).toBe("9.26\n");
-}, 120_000);
+});

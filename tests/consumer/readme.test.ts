@@ -52,7 +52,7 @@ describe.each(["core", "report"] as const)("the README of %s", (name) => {
     const given = await run(blocks);
     expect(given).toHaveLength(stated.length);
     for (const [index, each] of stated.entries()) expectStated(given[index], each);
-  }, 60_000);
+  });
 });
 
 describe("the check itself", () => {

@@ -11,4 +11,4 @@ it("no file, export, or package that is asked for lies unused (settings: knip in
   });
   expect(stdout + stderr).toBe("");
   expect(status).toBe(0);
-}, 60_000);
+});

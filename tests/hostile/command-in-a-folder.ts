@@ -9,8 +9,6 @@ export interface EndedInFolder {
   exit: number;
   answer: string;
   messages: string;
-  /** Seconds it took. */
-  seconds: number;
   /** Every file with its bytes, as Latin-1 text. */
   before: Record<string, string>;
   after: Record<string, string>;
@@ -25,10 +23,8 @@ export async function runInFolder(
   try {
     for (const [name, content] of Object.entries(files)) writeFileSync(join(folder, name), content);
     const before = filesIn(folder);
-    const started = performance.now();
     const outcome = await answer(words, contextOf({ cwd: () => folder, env: {}, stdout: {}, stderr: {} }));
-    const seconds = (performance.now() - started) / 1000;
-    return { ...outcome, seconds, before, after: filesIn(folder) };
+    return { ...outcome, before, after: filesIn(folder) };
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

@@ -46,7 +46,7 @@ export function describeInBrowser(title: string, result: () => ProjectResult, te
       writeFileSync(file, await renderReport(result()));
       address = pathToFileURL(file).href;
       browser = await launchBrowser();
-    }, 60_000);
+    });
     afterAll(async () => {
       await browser?.close();
       if (folder) rmSync(folder, { recursive: true });

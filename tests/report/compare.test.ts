@@ -41,7 +41,7 @@ let short = "";
 beforeAll(async () => {
   whole = await renderReport(result, { comparison: "whole" });
   short = await renderReport(result);
-}, 60_000);
+});
 
 /** The pages of a compared build-up as text. */
 function pagesOf(page: string, slug: string): string {

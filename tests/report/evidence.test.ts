@@ -19,7 +19,7 @@ beforeAll(async () => {
   whole = visibleText(page);
   sheets.push(...result.buildUps.map((_, index) => visibleText(buildUpPart(page, index + 1))));
   annexes.push(...result.buildUps.map((_, index) => visibleText(annexPart(page, index + 1))));
-}, 60_000);
+});
 
 /** Fails with the wanted text alone, not with the page. */
 function expectText(text: string, wanted: string | RegExp): void {

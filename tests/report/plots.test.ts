@@ -122,7 +122,7 @@ process.stdout.write((await toSvg(JSON.parse(text),"here")).text);`;
   );
   expect(ended.stderr).toBe("");
   expect(ended.stdout).toContain('<svg id="here" class="plot"');
-}, 60_000);
+});
 
 describe("what the plots say", () => {
   test("a wet month names where the lines meet; a dry one says that they do not", () => {
@@ -152,7 +152,7 @@ describe("what the plots say", () => {
       for (const plot of [vapourPlot(view, buildUp.name), twelveMonthsPlot(view)])
         expect((await toSvg(plot, "x")).text.length, `${buildUp.name}: ${plot.title}`).toBeGreaterThan(1000);
     }
-  }, 60_000);
+  });
 
   test("both curves run through the air on both sides to the edge of the plot", () => {
     for (const line of ["saturation", "vapour"]) {

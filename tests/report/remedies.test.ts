@@ -16,7 +16,7 @@ beforeAll(async () => {
   const page = await renderReport(result);
   sheet = visibleText(buildUpPart(page, 2));
   annex = visibleText(annexPart(page, 2));
-}, 60_000);
+});
 
 describe("the remedies on the page", () => {
   test("the first stand on the sheet with what they come to, all of them in the annex", () => {

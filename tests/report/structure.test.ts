@@ -10,7 +10,7 @@ let page = "";
 
 beforeAll(async () => {
   page = await renderReport(result);
-}, 60_000);
+});
 
 describe("the document", () => {
   test("is one file that asks for nothing and runs nothing", () => {

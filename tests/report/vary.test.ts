@@ -61,7 +61,7 @@ describe("the sweep in the report", () => {
     expect(await renderReport({ ...result, sweep })).toContain(words);
     const thicker = { ...sweep, points: sweep.points.filter(({ thickness }) => thickness > 0) };
     expect(await renderReport({ ...result, sweep: thicker })).not.toContain(words);
-  }, 60_000);
+  });
 
   test("stands with its build-up: sentence, turns, every point; and nowhere when not asked for", async () => {
     const result = assessProject(project);
@@ -77,7 +77,7 @@ describe("the sweep in the report", () => {
     const ids = attributeValues(page, "id");
     expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);
     expect(await renderReport(result)).not.toContain('id="sweep"');
-  }, 60_000);
+  });
 
   test("the plot letters the turns, and shows the water where there is any", async () => {
     const { text } = await toSvg(sweepPlot(sweep)!, "here");

@@ -136,7 +136,7 @@ describe.each<[string, () => ProjectResult]>([
   beforeAll(async () => {
     const page = await renderReport(result);
     parts.push(...result.buildUps.map((__, index) => annexPart(page, index + 1)));
-  }, 60_000);
+  });
 
   describe.each(result.buildUps.map((buildUp, index) => [buildUp.name, index] as const))("%s", (__, index) => {
     const buildUp = result.buildUps[index]!;

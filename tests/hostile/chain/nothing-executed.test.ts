@@ -72,7 +72,7 @@ describe("a quantity is number, space, unit: nothing in it is worked out", () =>
       const told = reading.ok ? [] : reading.problems.filter(({ path }) => place.join(".").startsWith(path.join(".")));
       expect(told.length, `${place.join(".")}: ${expression}`).toBeGreaterThan(0);
     });
-  }, 60_000);
+  });
 });
 
 /** Where in a file a number with its unit, or a bare number, stands. */

@@ -27,7 +27,6 @@ describe("Bad climate tables end with every problem told, and nothing is written
     expect(inWords.messages).toContain("meadow.csv");
     expect(inWords.messages).not.toMatch(/undefined|NaN:|\[object|\bat .*\.[tj]s:\d/);
     expect(inWords.after).toEqual(inWords.before);
-    expect(inWords.seconds).toBeLessThan(2);
   });
 
   test("there are at least twenty of them", () => {

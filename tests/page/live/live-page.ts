@@ -62,7 +62,7 @@ export function describeLive(title: string, tests: (stage: LiveStage) => void): 
     beforeAll(async () => {
       folder = mkdtempSync(join(tmpdir(), "warmside-live-"));
       browser = await launchBrowser();
-    }, 60_000);
+    });
     afterAll(async () => {
       await browser?.close();
       if (folder) rmSync(folder, { recursive: true });

@@ -4,7 +4,7 @@ import { describeLive } from "./live-page.ts";
 import { expectSameFigures, expectSameReport } from "./same-bytes.ts";
 
 describeLive("every case of the practice corpus, byte for byte", ({ open }) => {
-  test("its report and its figures from the page are the command's", { timeout: 900_000 }, async () => {
+  test("its report and its figures from the page are the command's", async () => {
     const { page } = await open();
     for (const file of caseFiles()) {
       await expectSameReport(page, file.replace(".yaml", ""), textOfCase(file));

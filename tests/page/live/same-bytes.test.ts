@@ -14,7 +14,7 @@ const SOME = [
 const demo = readFileSync(new URL("../../../shared/alder-row-pottery.yaml", import.meta.url), "utf8");
 
 describeLive("the page's files are the command's, byte for byte", ({ open }) => {
-  test("the report of the demo and of one case of each element", { timeout: 120_000 }, async () => {
+  test("the report of the demo and of one case of each element", async () => {
     const { page } = await open();
     await expectSameReport(page, "demo", demo);
     for (const file of SOME) await expectSameReport(page, file.replace(".yaml", ""), textOfCase(file));
