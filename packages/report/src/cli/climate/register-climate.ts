@@ -1,4 +1,3 @@
-import { inSpeech } from "@warmside/core";
 import type { Command } from "commander";
 import { CommandProblem, type CommandResult, refused } from "../command-result.ts";
 import type { Registration } from "../registration.ts";
@@ -89,9 +88,10 @@ export const registerClimate: Registration = (program: Command, run): void => {
 };
 
 /** `warmside climate` alone shows its help; with a word that is none of its commands, that is told. */
-function withoutCommand(climate: Command): CommandResult {
+async function withoutCommand(climate: Command): Promise<CommandResult> {
   const [word] = climate.args;
   if (word === undefined) return refused({ asIs: climate.helpInformation() });
+  const { inSpeech } = await import("@warmside/core");
   const known = inSpeech(
     climate.commands.map((command) => command.name()),
     "and",
