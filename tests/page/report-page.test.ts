@@ -1,8 +1,8 @@
 /// <reference lib="dom" />
-import type { ProjectResult } from "@warmside/core";
+import { type ProjectResult, studyPlacement, sweepThickness } from "@warmside/core";
 import axe from "axe-core";
 import { expect, test } from "vitest";
-import { demoResult } from "../report/demo.ts";
+import { demoProject, demoResult } from "../report/demo.ts";
 import { everyPart } from "../report/every-part.ts";
 import { oneWall } from "../report/one-wall.ts";
 import { describeInBrowser } from "./browser.ts";
@@ -14,6 +14,17 @@ const LONG = 60_000;
 const SCREEN = 844;
 /** Height of a row on a telephone [px]. */
 const HIGHEST_ROW = 240;
+
+const STUDIES: [string, () => ProjectResult][] = [
+  ["the study of places", () => ({ ...demoResult(), placement: studyPlacement(demoProject()) })],
+  [
+    "the study of thicknesses",
+    () => ({
+      ...demoResult(),
+      sweep: sweepThickness(demoProject(), { buildUp: 0, layer: 2, from: 0, to: 0.2, step: null }),
+    }),
+  ],
+];
 
 const REPORTS: [string, () => ProjectResult][] = [
   ["the demo's report in the browser", demoResult],
@@ -237,6 +248,30 @@ describeInBrowser("the demo on a telephone", demoResult, ({ open }) => {
     LONG,
   );
 });
+
+for (const [title, study] of STUDIES) {
+  describeInBrowser(`${title} on a telephone`, study, ({ open }) => {
+    test(
+      "does not scroll sideways, and axe-core finds nothing",
+      async () => {
+        const { page } = await open(PHONE);
+        const wide = await page.evaluate(
+          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+        );
+        expect(wide).toBe(0);
+        await page.evaluate(axe.source);
+        const found = await page.evaluate(async () => {
+          const { axe: inPage } = window as unknown as { axe: typeof axe };
+          const { violations } = await inPage.run(document, { resultTypes: ["violations"] });
+          return violations.map(({ id, nodes }) => `${id}: ${nodes[0]!.html.slice(0, 120)}`);
+        });
+        expect(found).toEqual([]);
+        await page.close();
+      },
+      LONG,
+    );
+  });
+}
 
 describeInBrowser("one wall on a telephone", oneWall, ({ open }) => {
   test(

@@ -44,8 +44,15 @@ describe("the decision", () => {
       const row = first.slice(first.lastIndexOf(name));
       expectText(row, sentence(judgement.short));
       const missed = target !== null && Number(fixed(heat!.transmittance, 2)) > target;
+      const meeting = remedies.find(
+        ({ transmittance }) => target !== null && Number(fixed(transmittance, 2)) <= target,
+      );
+      const toBe = (missed ? meeting : undefined) ?? remedies[0]!;
       if ((judgement.word === "change it" || missed) && remedies.length > 0)
-        expectText(row, `Change it to: ${sentence(remedies[0]!.change)}: then ${remedies[0]!.judgement}`);
+        expectText(
+          row,
+          `Change it to: ${sentence(toBe.change)}: then ${toBe.judgement}, U ${fixed(toBe.transmittance, 2)}`,
+        );
     }
   });
 

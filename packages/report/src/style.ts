@@ -125,7 +125,7 @@ const SHEET = `
  * backgrounds, of which the two that cover the shades move with the table.
  */
 const TABLES = `
-.scroll{overflow-x:auto;margin:.9rem 0}
+.scroll{overflow-x:auto;margin:.9rem 0;position:relative}
 table{border-collapse:collapse;font-family:Arial,"Liberation Sans",Helvetica,sans-serif;font-size:.85rem;line-height:1.3;overflow-wrap:normal}
 caption{text-align:left;font-weight:700;font-size:.9rem;padding:0 0 .3rem;caption-side:top}
 caption span{display:block;max-width:calc(100vw - 2.6rem);position:sticky;left:0}

@@ -1,4 +1,4 @@
-import type { BuildUpResult, ProjectResult, Remedy } from "@warmside/core";
+import { type BuildUpResult, meetsTarget, type ProjectResult, type Remedy } from "@warmside/core";
 import { thumbnail } from "../drawing/section-drawing.ts";
 import { shorten } from "../escape.ts";
 import { type Html, html } from "../html.ts";
@@ -55,27 +55,27 @@ function row(buildUp: BuildUpResult, index: number, breaks: boolean): Html {
   const lines = rowLines(buildUp);
   return html`<li class="row ${MARK_CLASSES[worstOf(marks)]}${breaks ? " breaks" : null}">${thumbnail(buildUp, `thumb-${index + 1}`)}<div>
 <p class="name"><a href="#build-up-${index + 1}">${index + 1} ${shorten(buildUp.name, LONGEST_NAME)}</a> <span class="aside">${ELEMENT_WORDS[buildUp.element].toLowerCase()}</span></p>
-<ul class="marks">${markWords(buildUp, marks).map(([mark, words]) => html`<li>${markSign(mark)}${words}</li>`)}</ul>
+<ul class="marks">${markWords(buildUp, marks).map(([mark, words]) => html`<li>${mark === null ? null : markSign(mark)}${words}</li>`)}</ul>
 ${lines.map(({ head, words }) => html`<p>${head === null ? null : html`<strong>${head}</strong> `}${words}</p>`)}
 </div></li>`;
 }
 
 /** The three marks with their words. */
-function markWords({ heat, target, judgement }: BuildUpResult, marks: Marks): [Mark, string][] {
+function markWords({ heat, target }: BuildUpResult, marks: Marks): [Mark | null, string][] {
   const required = heat?.requiredTemperatureFactor ?? null;
   const factor = heat === null ? "" : ` ${fixed(heat.temperatureFactor, 2)}`;
   const against = required === null ? (heat === null ? "" : ", none required") : `, required ${fixed(required, 2)}`;
   const u =
     heat === null
       ? "U-value: not available"
-      : `U-value ${fixed(heat.transmittance, 2)} W/(m²·K)${target === null ? ", no target" : `, target ${fixed(target, 2)}`}: ${marks.heat === null ? "not asked" : HEAT_WORDS[marks.heat]}`;
+      : `U-value ${fixed(heat.transmittance, 2)} W/(m²·K)${target === null ? ", no target" : `, target ${fixed(target, 2)}: ${HEAT_WORDS[marks.heat ?? "untold"]}`}`;
   return [
+    [marks.moisture, `Moisture: ${MOISTURE_WORDS[marks.moisture]}`],
     [
-      marks.moisture,
-      `Moisture: ${marks.moisture === "fail" && judgement.word !== "change it" ? "fails" : MOISTURE_WORDS[marks.moisture]}`,
+      marks.surface,
+      `Inside surface fRsi${factor}${against}${required === null && marks.surface === "pass" ? "" : `: ${SURFACE_WORDS[marks.surface]}`}`,
     ],
-    [marks.surface, `Inside surface fRsi${factor}${against}: ${SURFACE_WORDS[marks.surface]}`],
-    [marks.heat ?? "pass", u.replace(": not asked", "")],
+    [marks.heat, u],
   ];
 }
 
@@ -145,12 +145,20 @@ function alsoFound({ findings, judgement }: BuildUpResult): string {
     .join(" ");
 }
 
-/** The first remedy, with what comes of it; where none was found, what to do. */
+/**
+ * The first remedy, where U misses its target the first that meets it, with what comes of it; where none was found,
+ * what to do.
+ */
 function remedyWords(buildUp: BuildUpResult): string | null {
-  const [first] = buildUp.remedies;
-  const isAsked = buildUp.judgement.word === "change it" || marksOf(buildUp).heat === "fail";
-  if (!isAsked) return null;
-  if (first !== undefined) return `${sentence(first.change)}: then ${outcomeWords(first)}.`;
+  const { remedies, target } = buildUp;
+  const misses = marksOf(buildUp).heat === "fail";
+  if (buildUp.judgement.word !== "change it" && !misses) return null;
+  const meeting = remedies.find(({ transmittance }) => target !== null && meetsTarget(transmittance, target));
+  const best = (misses ? meeting : undefined) ?? remedies[0];
+  if (best !== undefined) {
+    const over = misses && best !== meeting ? ", which still misses the target" : "";
+    return `${sentence(best.change)}: then ${outcomeWords(best)}${over}.`;
+  }
   const decisive = buildUp.findings.find(({ id }) => id === buildUp.judgement.decisive);
   return decisive?.advice ? sentence(decisive.advice) : buildUp.remedySearch;
 }
