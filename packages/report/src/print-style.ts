@@ -67,6 +67,7 @@ caption span{max-width:none}
 table{font-size:8.2pt;line-height:1.2}
 table:has(td.w){width:100%}
 .months table{width:auto}
+.front td.w{min-width:42mm}
 .months{gap:0 5mm}
 th,td{padding:.07rem .3rem}
 table.long tbody th,td.phrase,td.prose{min-width:0}
@@ -84,7 +85,7 @@ figure.wide svg.plot{width:118mm}
 .boxes>li,.checks li{padding:.06rem 0 .06rem 1.5rem}
 .box{top:.15rem;width:.8rem;height:.8rem}
 .by-line{margin:.9rem 0}
-.by-hand{padding:.15rem .7rem .3rem;margin:.4rem 0;box-decoration-break:clone;-webkit-box-decoration-break:clone}
+.by-hand{break-inside:avoid;padding:.15rem .7rem .3rem;margin:.4rem 0;box-decoration-break:clone;-webkit-box-decoration-break:clone}
 .annex:not([open]){display:none}
 .annex{page:annex;break-before:page}
 .annex>summary{list-style:none}

@@ -2,6 +2,7 @@ import type { BuildUpResult } from "@warmside/core";
 import { type Html, html } from "../html.ts";
 import { fixed, percent, trimmed } from "../numbers.ts";
 import { vapourLayerStanding } from "../vapour-layer-standing.ts";
+import { sentence } from "../words.ts";
 
 /**
  * Where the vapour layer stands, with its margin.
@@ -27,5 +28,5 @@ export function vapourLayerLines(buildUp: BuildUpResult): Html | null {
       ? null
       : `tight outer skin: ${found.outerSkin.name}, sd ${trimmed(found.outerSkin.sd, 2)} m`,
   ].filter((figure) => figure !== null);
-  return html`<h3>Vapour control layer</h3><p>${found.message}${figures.length > 0 ? html` <span class="figures">${figures.join("; ")}.</span>` : null}</p>`;
+  return html`<h3>Vapour control layer</h3><p>${found.message}${figures.length > 0 ? html` ${sentence(figures.join("; "))}.` : null}</p>`;
 }
