@@ -6,6 +6,8 @@ interface YearInShort {
   verdict: VerdictWord;
   peak: number;
   carriedOver: number;
+  /** Whether the mean years that follow a year of one in ten clear what it leaves. */
+  isCleared?: boolean;
 }
 
 /**
@@ -29,10 +31,13 @@ const OPENING: Readonly<Record<SensitivityName, string>> = {
   "wetter room": "With a wetter room it",
 };
 
-function outcome({ verdict, peak, carriedOver }: YearInShort): string {
+function outcome({ verdict, peak, carriedOver, isCleared = false }: YearInShort): string {
   if (verdict === "dry") return "stays dry";
   const amount = formatQuantity(peak, "condensate");
   const most = amount.startsWith("under") ? `a trace, ${amount}` : `at most ${amount}`;
   if (verdict === "dries out") return `dries out, ${most}`;
-  return `stays wet, ${most} in the first year, and ${formatQuantity(carriedOver, "condensate")} remains`;
+  const remains = `${formatQuantity(carriedOver, "condensate")} remains`;
+  return isCleared
+    ? `holds ${most}, and ${remains} at its end, which mean years clear`
+    : `stays wet, ${most} in the first year, and ${remains}`;
 }

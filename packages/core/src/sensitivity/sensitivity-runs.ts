@@ -7,6 +7,7 @@ import type { Site } from "../surroundings/far-side-months.ts";
 import type { AssessmentSites } from "../surroundings/surroundings.ts";
 import { vapourDrive } from "../vapour/warm-side.ts";
 import type { TightLayer } from "../vapour-layer/candidates.ts";
+import { NOTHING_HELD } from "../year/section-year.ts";
 import { rankOfVerdict } from "../year/verdicts.ts";
 import { withVapourLayerOpened } from "./opened-vapour-layer.ts";
 import { runInWords } from "./run-in-words.ts";
@@ -121,7 +122,9 @@ function isDrivenFromOutside({ room, faces }: BuildUp, { rooms, outdoor }: Site)
 }
 
 function describeRun(name: SensitivityName, run: BuildUpCalculation, reported: BuildUpCalculation): SensitivityResult {
-  const { year, withinMonth } = run.governing;
+  const { year, withinMonth, repeating } = run.governing;
+  const isOnce = name === "one in ten colder year" || name === "one in ten warmer year";
+  const isCleared = isOnce && repeating?.settles === true && repeating.level <= NOTHING_HELD;
   const worseVerdict = rankOfVerdict(year.verdict) > rankOfVerdict(reported.governing.year.verdict);
   const worse = worseVerdict || year.peak - reported.governing.year.peak > MORE_WATER;
   const peak = { amount: year.peak, month: year.peakMonth === null ? null : MONTH_NAMES[year.peakMonth]! };
@@ -132,6 +135,6 @@ function describeRun(name: SensitivityName, run: BuildUpCalculation, reported: B
     peak,
     carriedOver: year.carriedOver,
     worse,
-    message: runInWords(name, { verdict: year.verdict, peak: year.peak, carriedOver: year.carriedOver }),
+    message: runInWords(name, { verdict: year.verdict, peak: year.peak, carriedOver: year.carriedOver, isCleared }),
   };
 }

@@ -1,5 +1,4 @@
 import type { Framing, Layer, SolidLayer } from "../../project/types.ts";
-import type { WarmSide } from "../../result/types.ts";
 import { layerSd, sdWithGaps } from "../../vapour/layer-sd.ts";
 import { ends } from "./material-inputs.ts";
 import type { SpreadInput } from "./types.ts";
@@ -35,18 +34,17 @@ export function framingInputs(layers: readonly Layer[]): SpreadInput[] {
  *
  * @param layers - the counted layers of the working copy
  * @param vapourLayer - indices of the vapour layer's layers
- * @param warmSide - the side that vapour comes from
  * @returns one input a layer; to be set after the materials' own inputs
  * Source: METHOD.md, Studies: up to 0.1 % of a vapour layer; none missing is the likeliest (this project's rule).
  */
-export function gapInputs(layers: readonly Layer[], vapourLayer: readonly number[], warmSide: WarmSide): SpreadInput[] {
+export function gapInputs(layers: readonly Layer[], vapourLayer: readonly number[]): SpreadInput[] {
   const tightest = tightestOf(layers, vapourLayer);
   return layers.flatMap((layer, index) => {
     if (layer.type === "air") return [];
     const isOnly = layers.every((other) => other === layer || other.name !== layer.name);
     const name = `gaps in ${layer.name}${isOnly ? "" : ` (layer ${index + 1})`}`;
     if (layer.gaps !== null) return [statedGaps(layer, name)];
-    return index === tightest && hasLaps(layer) ? [unstatedGaps(layer, name, warmSide)] : [];
+    return index === tightest && hasLaps(layer) ? [unstatedGaps(layer, name)] : [];
   });
 }
 
@@ -71,15 +69,16 @@ function statedGaps(layer: SolidLayer, name: string): SpreadInput {
   return { description: { ...description, ...ends(stated, STATED_GAPS_WIDTH) }, set };
 }
 
-/** Its sd counts as less, as if a part of its area were missing: a sheet's own sd, a faced board's facing on the warm side. */
-function unstatedGaps(layer: SolidLayer, name: string, warmSide: WarmSide): SpreadInput {
+/** Its sd counts as less, as if a part of its area were missing: a sheet's own sd, a faced board's facings
+ * alike, since a gap goes through the whole board. */
+function unstatedGaps(layer: SolidLayer, name: string): SpreadInput {
   const { material } = layer;
   const set = (quantile: number): void => {
     const share = MOST_OF_UNSTATED_GAPS * (1 - Math.sqrt(1 - quantile));
     const open = (sd: number): number => (sd > 0 ? sdWithGaps(sd, share) : sd);
     if (layer.type === "sheet") material.equivalentAirLayerThickness = open(material.equivalentAirLayerThickness!);
-    if (warmSide === "outside") layer.facingOuter = open(layer.facingOuter);
-    else layer.facingInner = open(layer.facingInner);
+    layer.facingInner = open(layer.facingInner);
+    layer.facingOuter = open(layer.facingOuter);
   };
   return {
     description: {

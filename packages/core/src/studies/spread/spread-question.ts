@@ -50,7 +50,7 @@ export function spreadQuestion(buildUp: BuildUp, surroundings: Surroundings): Sp
   const inputs = [
     ...materialInputs(counted),
     ...framingInputs(counted),
-    ...gapInputs(counted, vapourLayer.onWarmSide === false ? [] : vapourLayer.layers, vapourLayer.warmSide),
+    ...gapInputs(counted, vapourLayer.onWarmSide === false ? [] : vapourLayer.layers),
     ...humidityInputs([...new Set([buildUp.room, buildUp.faces])], Object.values(copy.surroundings.sites)),
   ];
   const workOut = (samples: SampleTable): SpreadOutcomes => {
