@@ -20,8 +20,18 @@ describeLive("the page's files are the command's, byte for byte", ({ open }) => 
     for (const file of SOME) await expectSameReport(page, file.replace(".yaml", ""), textOfCase(file));
   });
 
-  test("the figures of the demo as JSON", async () => {
-    const { page } = await open();
+  test("the figures of the demo as JSON, in a browser that gives no worker too", async () => {
+    const before = (): void => {
+      Object.defineProperty(window, "Worker", {
+        value: class {
+          constructor() {
+            throw new DOMException("no workers here", "SecurityError");
+          }
+        },
+      });
+    };
+    const { page } = await open({ before });
+    await page.waitForSelector(".flag");
     await expectSameFigures(page, "demo", demo);
   });
 });

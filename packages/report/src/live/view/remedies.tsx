@@ -11,7 +11,7 @@ export function Remedies({ result, known }: { result: BuildUpResult; known: Know
     return (
       <section class="part" aria-labelledby="remedies-head">
         <h2 id="remedies-head">What would put it right</h2>
-        <p class="quiet">Being worked out …</p>
+        <p class="quiet">Working it out …</p>
       </section>
     );
   }
