@@ -174,7 +174,9 @@ describeLive("the live page for everybody", ({ open, reopen }) => {
       expect(isSeen, id ?? "").toBe(true);
       reached.add(id ?? "");
     }
-    expect([...reached]).toEqual(expect.arrayContaining(["Undo", "Place", "Month", "7 20, cladding", "The project file"]));
+    expect([...reached]).toEqual(
+      expect.arrayContaining(["Undo", "Place", "Month", "7 20, cladding", "The project file"]),
+    );
   });
 
   test("forced colours: the section, the bars and what is chosen can be told apart", async () => {

@@ -189,6 +189,6 @@ describeLive("nothing is lost on the live page", ({ open, reopen, address, brows
     await page.waitForFunction(() => document.querySelector("h1 small")!.textContent === "wall.yaml");
     await settled(page);
     expect(await page.locator(".problems").count()).toBe(0);
-    expect(await page.getByLabel("Place").inputValue()).toBe("site.csv");
+    expect(await page.getByLabel("Place", { exact: true }).inputValue()).toBe("site.csv");
   });
 });

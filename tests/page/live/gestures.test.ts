@@ -69,7 +69,7 @@ describeLive("gestures of the live page", ({ open, reopen }) => {
         .locator(".flag")
         .evaluateAll((flags) => flags.map((flag) => /sound|conditions|change/.exec(flag.className)![0]));
     const cold = await signs();
-    await page.getByLabel("Place").selectOption("melbourne-florida");
+    await page.getByLabel("Place", { exact: true }).selectOption("melbourne-florida");
     await page.getByLabel("Use of the room: how damp its air is").selectOption("measured");
     await page.getByLabel("Cooling in summer").selectOption("yes");
     await page.getByLabel("Cooled to, °C").fill("22");
