@@ -3,6 +3,7 @@ import { assessBuildUp, judgeBuildUp } from "../../packages/core/src/assess-buil
 import type { AirLayer, BuildUp, Layer } from "../../packages/core/src/project/types.ts";
 import { findRemedies, type RemedySearch } from "../../packages/core/src/remedies/find-remedies.ts";
 import { changesOf } from "../../packages/core/src/remedies/kinds.ts";
+import { remedyInWords } from "../../packages/core/src/remedies/remedy-in-words.ts";
 import type { Change, ChangeStep, Situation } from "../../packages/core/src/remedies/types.ts";
 import type { BuildUpResult, Remedy } from "../../packages/core/src/result/types.ts";
 import { layerSd } from "../../packages/core/src/vapour/layer-sd.ts";
@@ -64,7 +65,7 @@ describe("remedies of the whole corpus", () => {
         const colder = smaller.keepsWarmth && rounded(result) > rounded(one.assessed);
         const unfit = brokenBy(one, smaller.step).length > 0;
         const misses = one.search.search!.includes("target") && missesTarget(result);
-        expect(worse || colder || unfit || misses, `${smaller.step.words} already does`).toBe(true);
+        expect(worse || colder || unfit || misses, `${remedyInWords(smaller.step.does)} already does`).toBe(true);
       }
     }
   });
@@ -174,7 +175,7 @@ function stepsOf(one: Searched, remedy: Remedy): FoundStep[] {
 
 function stepCalled(situation: Situation, words: string): FoundStep {
   for (const change of changesOf(situation)) {
-    const index = change.steps.findIndex((step) => step.words.toLowerCase() === words.toLowerCase());
+    const index = change.steps.findIndex((step) => remedyInWords(step.does).toLowerCase() === words.toLowerCase());
     if (index !== -1) return { change, index, step: change.steps[index]! };
   }
   throw new Error(`no change is called "${words}"`);

@@ -7,6 +7,7 @@ import { findRemedies } from "../../packages/core/src/remedies/find-remedies.ts"
 import { insulateOutside, thicknesses } from "../../packages/core/src/remedies/insulate-outside.ts";
 import { moveInsulation } from "../../packages/core/src/remedies/move-insulation.ts";
 import { openColdSide } from "../../packages/core/src/remedies/open-cold-side.ts";
+import { remedyInWords } from "../../packages/core/src/remedies/remedy-in-words.ts";
 import { sheetOnWarmSide } from "../../packages/core/src/remedies/sheet-on-warm-side.ts";
 import { leastSize } from "../../packages/core/src/remedies/size-change.ts";
 import {
@@ -228,7 +229,7 @@ describe("insulation moved out of the frame", () => {
     const above = layerOf("polyethylene sheet 0.15 mm");
     for (const built of [roof(lining, polythene, wool, deck, skin), roof(lining, polythene, wool, deck, above, skin)]) {
       const [change] = moveInsulation(situation(built));
-      expect(change!.steps[0]!.words).toContain("and polyethylene sheet 0.15 mm below it taken out");
+      expect(remedyInWords(change!.steps[0]!.does)).toContain("and polyethylene sheet 0.15 mm below it taken out");
     }
   });
 });
@@ -263,7 +264,7 @@ describe("ventilated air", () => {
 });
 
 describe("what a change needs beside it is said in its words", () => {
-  const wordsOf = (changes: Change[]): string[] => changes.map(({ steps }) => steps[0]!.words);
+  const wordsOf = (changes: Change[]): string[] => changes.map(({ steps }) => remedyInWords(steps[0]!.does));
   const bare = wall(lining, polythene, wool, layerOf("steel", 2));
   const over = ", behind ventilated cladding (not counted)";
   test("boards outside a wall: ventilated cladding, unless it has some", () => {
@@ -298,7 +299,9 @@ describe("what a change needs beside it is said in its words", () => {
 
 describe("a drier room", () => {
   const rules = (humidity: HumidityRule): string[] =>
-    drierRoom(situation(wall(lining, wool), "room", humidity)).flatMap(({ steps }) => steps.map(({ words }) => words));
+    drierRoom(situation(wall(lining, wool), "room", humidity)).flatMap(({ steps }) =>
+      steps.map(({ does }) => remedyInWords(does)),
+    );
   const only = "the room kept drier, only if it is really ventilated so: ";
   const noBuildUp = " (a change of use or of ventilation, not of the build-up)";
   test("one class down, never under 3 from 4 or 5, and never as dry as a store", () => {

@@ -12,9 +12,9 @@ export function closeGaps({ buildUp }: Situation): Change[] {
   const open = buildUp.layers.flatMap((layer, index) => (layer.type !== "air" && layer.gaps !== null ? [index] : []));
   if (open.length === 0) return [];
   const closed = open.reduce<BuildUp>((changed, index) => replaceLayer(changed, index, whole(changed, index)), buildUp);
-  const names = open.map((index) => buildUp.layers[index]!.name).join(" and ");
-  const words = `the gaps in ${names} closed: laps, edges and holes taped`;
-  const step = { words, buildUp: closed, surroundings: null, thicknessInside: 0, thicknessOutside: 0 };
+  const layers = open.map((index) => buildUp.layers[index]!.name);
+  const does = [{ kind: "gaps closed" as const, layers }];
+  const step = { does, buildUp: closed, surroundings: null, thicknessInside: 0, thicknessOutside: 0 };
   return changeOf({ key: "gaps closed", effort: EFFORT.closeGaps, steps: [step] });
 }
 

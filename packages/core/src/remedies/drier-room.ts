@@ -1,8 +1,7 @@
 import type { HumidityRule } from "../project/types.ts";
-import { airChangesInWords, airChangesPerHour } from "../rooms/describe-room.ts";
-import { ownRoomInWords } from "../rooms/room-in-words.ts";
+import type { DrierBy } from "../result/types.ts";
 import { withRoom } from "../surroundings/surroundings.ts";
-import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
+import { type Change, type ChangeStep, changeOf, EFFORT, type Situation } from "./types.ts";
 
 /**
  * Classes a room can be brought down by [–] (this project's rule): what is done in a room makes its class, and no more
@@ -27,39 +26,39 @@ const MORE_AIR = [1.25, 1.5, 2, 3] as const;
 export function drierRoom({ buildUp, surroundings, warmSide }: Situation): Change[] {
   const room = surroundings.rooms.get(warmSide === "far side" ? buildUp.faces : buildUp.room);
   if (room === undefined) return [];
-  const steps = drierRules(room.humidity).map(({ humidity, words }) => ({
-    words: `${ownRoomInWords(room.name)} kept drier: ${words} (a change of use or ventilation, which must really happen, not of the build-up)`,
-    buildUp: { ...buildUp, variants: [] },
-    surroundings: withRoom(surroundings, { ...room, humidity }),
-    room: { ...room, humidity },
-    thicknessInside: 0,
-    thicknessOutside: 0,
-  }));
+  const steps = drierRules(room.humidity).map(
+    ({ humidity, by }): ChangeStep => ({
+      does: [{ kind: "room kept drier", room: room.name, by }],
+      buildUp: { ...buildUp, variants: [] },
+      surroundings: withRoom(surroundings, { ...room, humidity }),
+      room: { ...room, humidity },
+      thicknessInside: 0,
+      thicknessOutside: 0,
+    }),
+  );
   return changeOf({ key: "drier room", effort: EFFORT.drierRoom, steps });
 }
 
-function drierRules(rule: HumidityRule): { humidity: HumidityRule; words: string }[] {
+function drierRules(rule: HumidityRule): { humidity: HumidityRule; by: DrierBy }[] {
   switch (rule.kind) {
     case "class":
       return ([4, 3, DRIEST_CLASS] as const)
         .filter((lower) => lower < rule.class && lower >= rule.class - FEWER_CLASSES)
         .map((lower) => ({
           humidity: { kind: "class", class: lower },
-          words: `humidity class ${lower} instead of ${rule.class}`,
+          by: { kind: "class", class: lower, was: rule.class },
         }));
     case "months":
       return DRIER_BY.filter((less) => Math.min(...rule.relativeHumidity) - less >= DRIEST - 1e-9).map((less) => ({
         humidity: { kind: "months", relativeHumidity: rule.relativeHumidity.map((share) => share - less) },
-        words: `relative humidity ${Math.round(less * 100)} points lower`,
+        by: { kind: "points", less },
       }));
     case "by outdoor temperature":
-      return rule.level === "high"
-        ? [{ humidity: { ...rule, level: "normal" }, words: "normal instead of high use" }]
-        : [];
+      return rule.level === "high" ? [{ humidity: { ...rule, level: "normal" }, by: { kind: "use" } }] : [];
     case "balance":
       return MORE_AIR.map((factor) => ({
         humidity: { ...rule, airChanges: rule.airChanges * factor },
-        words: `${airChangesInWords(rule.airChanges * factor)} an hour instead of ${airChangesPerHour(rule.airChanges)}`,
+        by: { kind: "air changes", airChanges: rule.airChanges * factor, was: rule.airChanges },
       }));
     case "as outdoors":
       return [];

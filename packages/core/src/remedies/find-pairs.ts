@@ -75,7 +75,7 @@ function secondAfter(situation: Situation, step: ChangeStep, key: string): Chang
   if (change === undefined) return null;
   const steps = change.steps.map(
     (next): ChangeStep => ({
-      words: `${step.words}; and ${next.words}`,
+      does: [...step.does, ...next.does],
       buildUp: next.buildUp,
       surroundings: next.surroundings ?? step.surroundings,
       room: next.room ?? step.room,

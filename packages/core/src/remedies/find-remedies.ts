@@ -86,7 +86,7 @@ function onlyTape(situation: Situation, tape: ChangeStep, trials: Trials): Remed
     const warmer = reachTarget({ ...situation, buildUp: tape.buildUp }, result, trials).found;
     found.push(
       ...warmer.map(({ step, effort }) => {
-        const both = { ...step, words: `${tape.words}; and ${step.words}` };
+        const both = { ...step, does: [...tape.does, ...step.does] };
         trials.takeAs(both, step);
         return { step: both, effort: EFFORT.tapeFraming + effort };
       }),

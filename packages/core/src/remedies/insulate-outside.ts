@@ -2,8 +2,8 @@ import type { BuildUp, Material } from "../project/types.ts";
 import { TIGHT } from "../vapour/tight.ts";
 import { insertLayers } from "./edit-layers.ts";
 import { boardLayer } from "./new-layers.ts";
-import { outerProtectionInWords } from "./outer-protection.ts";
-import { endOfCounted, placeInWords, sdOf } from "./places.ts";
+import { outerProtection } from "./outer-protection.ts";
+import { betweenLayers, endOfCounted, sdOf } from "./places.ts";
 import { FOAM, ROOF_WOOL, WOOD_FIBRE } from "./stock.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 import { mustStay } from "./what-must-stay.ts";
@@ -30,10 +30,11 @@ export function insulateOutside(situation: Situation): Change[] {
   const { buildUp, warmSide } = situation;
   if (warmSide === "far side" || buildUp.faces === "ground") return [];
   const at = outerPlace(buildUp);
-  const place = placeInWords(buildUp, at);
+  const place = betweenLayers(buildUp, at);
   return boardsFor(buildUp).flatMap((board) => {
+    const protection = outerProtection(situation, board);
     const steps = thicknesses(board).map((thickness) => ({
-      words: `${Math.round(thickness * 1000)} mm of ${board.name} outside, without a break, ${place}${outerProtectionInWords(situation, board)}`,
+      does: [{ kind: "insulated outside" as const, board: board.name, thickness, place, protection }],
       buildUp: insertLayers(buildUp, at, boardLayer(board, thickness)),
       surroundings: null,
       thicknessInside: 0,

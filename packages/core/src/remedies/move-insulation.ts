@@ -4,9 +4,9 @@ import { TIGHT } from "../vapour/tight.ts";
 import { holdsStatedWater, insertLayers, removeLayer, replaceLayer, spliceLayers } from "./edit-layers.ts";
 import { boardsFor, outerPlace, thicknesses } from "./insulate-outside.ts";
 import { boardLayer, emptiedLayer, sheetLayer } from "./new-layers.ts";
-import { outerProtectionInWords } from "./outer-protection.ts";
+import { outerProtection } from "./outer-protection.ts";
 import { type InsulationExtent, insulationExtent, isVapourSheet, sdOf } from "./places.ts";
-import { DECK_SHEET, sheetInWords } from "./stock.ts";
+import { DECK_SHEET, namedSheet } from "./stock.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 import { mustStay } from "./what-must-stay.ts";
 
@@ -29,15 +29,20 @@ export function moveInsulation(situation: Situation): Change[] {
   const sheets =
     onDeck && !hasSheetOnDeck(emptied, at) ? [{ ...sheetLayer(DECK_SHEET), purpose: "vapour layer" as const }] : [];
   const outermost = emptied.layers[at - 1]!;
-  const outside = outermost.type === "air" ? "the frame" : outermost.name;
   return boardsFor(buildUp).flatMap((board) => {
     const steps = thicknesses(board).map((thickness) => ({
-      words:
-        `the insulation moved out of the frame: ${Math.round(thickness * 1000)} mm of ${board.name} outside ${outside}` +
-        (sheets.length > 0 ? ` on a vapour layer (${sheetInWords(DECK_SHEET)})` : "") +
-        outerProtectionInWords(situation, board) +
-        (onDeck ? ": a warm roof, the frame left empty" : ", the frame left empty") +
-        takenOutInWords(buildUp, emptied),
+      does: [
+        {
+          kind: "insulation moved" as const,
+          board: board.name,
+          thickness,
+          outside: outermost.type === "air" ? null : outermost.name,
+          sheet: sheets.length > 0 ? namedSheet(DECK_SHEET) : null,
+          protection: outerProtection(situation, board),
+          isRoof: onDeck,
+          takenOut: sheetsTakenOut(buildUp, emptied),
+        },
+      ],
       buildUp: insertLayers(emptied, at, ...sheets, boardLayer(board, thickness)),
       surroundings: null,
       thicknessInside: 0,
@@ -53,9 +58,9 @@ export function moveInsulation(situation: Situation): Change[] {
 }
 
 /** Sheets that the change takes out, told by their names: nobody may think they stay. */
-function takenOutInWords(before: BuildUp, after: BuildUp): string {
+function sheetsTakenOut(before: BuildUp, after: BuildUp): string[] {
   const gone = before.layers.filter((layer) => layer.type === "sheet" && !after.layers.includes(layer));
-  return gone.length === 0 ? "" : ` and ${gone.map(({ name }) => name).join(" and ")} below it taken out`;
+  return gone.map(({ name }) => name);
 }
 
 /** A tight sheet between the empty frame and what comes outside it: the deck has its vapour layer. */

@@ -1,6 +1,6 @@
 import { holdsStatedWater, insertLayers, removeLayer, replaceLayer } from "./edit-layers.ts";
 import { sheetLayer } from "./new-layers.ts";
-import { endOfCounted, layersBySide, nameWithCount, placeInWords, sdOf, warmFace } from "./places.ts";
+import { betweenLayers, endOfCounted, layersBySide, nameWithCount, sdOf, warmFace } from "./places.ts";
 import { BREATHER_SHEETS } from "./stock.ts";
 import { WORTH_TAKING_OUT } from "./take-out-sheet.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
@@ -26,7 +26,14 @@ export function moveSheet(situation: Situation): Change[] {
     const left = breather === null ? removeLayer(buildUp, index) : replaceLayer(buildUp, index, breather);
     const place = breather === null && index < at ? at - 1 : at;
     const step = {
-      words: `${layer.name} moved to the warm side, ${placeInWords(left, place)}${breather === null ? "" : `, with a ${breather.name} in its old place`}`,
+      does: [
+        {
+          kind: "sheet moved" as const,
+          layer: layer.name,
+          place: betweenLayers(left, place),
+          leaves: breather?.name ?? null,
+        },
+      ],
       buildUp: insertLayers(left, place, layer),
       surroundings: null,
       thicknessInside: 0,

@@ -1,14 +1,11 @@
 import type { Material, SolidLayer } from "../project/types.ts";
-import { formatQuantity } from "../quantities/format-quantity.ts";
+import type { RemedyStep } from "../result/types.ts";
 import { replaceLayer } from "./edit-layers.ts";
 import { boardLayer, sheetLayer } from "./new-layers.ts";
 import { isInsulating, layersBySide, nameWithCount, sdOf } from "./places.ts";
-import { BREATHER_SHEETS, OPEN_BOARDS, sheetInWords } from "./stock.ts";
+import { BREATHER_SHEETS, namedSheet, OPEN_BOARDS } from "./stock.ts";
 import { type Change, type ChangeStep, changeOf, EFFORT, type Situation } from "./types.ts";
 import { mustStay } from "./what-must-stay.ts";
-
-/** Words beside a board that braced the frame and does so no longer. */
-export const NEEDS_OTHER_BRACING = " (the frame then needs other bracing)";
 
 /** Outer boards up to this thickness are sheathing that can be exchanged [m] (this project's rule). */
 const THICKEST_SHEATHING = 0.03;
@@ -31,7 +28,11 @@ export function openColdSide(situation: Situation): Change[] {
 
 function openSheet(situation: Situation, layer: SolidLayer, index: number): Change[] {
   const steps = BREATHER_SHEETS.filter((sheet) => sheet.equivalentAirLayerThickness! < sdOf(layer)).map((sheet) =>
-    exchanged(situation, layer, index, sheetLayer(sheet), sheetInWords(sheet)),
+    exchanged(situation, index, sheetLayer(sheet), {
+      kind: "outer sheet opened",
+      sheet: namedSheet(sheet),
+      for: layer.name,
+    }),
   );
   return changeOf({ key: `sheet opened: ${nameWithCount(situation.buildUp, index)}`, effort: EFFORT.openSheet, steps });
 }
@@ -39,22 +40,15 @@ function openSheet(situation: Situation, layer: SolidLayer, index: number): Chan
 function openBoard(situation: Situation, layer: SolidLayer, index: number): Change[] {
   const steps = OPEN_BOARDS.filter((board) => sdOfBoard(board, layer.thickness) < sdOf(layer)).map((board) => {
     const by = { ...boardLayer(board, layer.thickness), framing: layer.framing };
-    const words = `${board.name} (sd ${formatQuantity(sdOfBoard(board, layer.thickness), "sd")})`;
-    return exchanged(situation, layer, index, by, words, NEEDS_OTHER_BRACING);
+    const sd = sdOfBoard(board, layer.thickness);
+    return exchanged(situation, index, by, { kind: "outer board opened", board: board.name, sd, for: layer.name });
   });
   return changeOf({ key: `board opened: ${nameWithCount(situation.buildUp, index)}`, effort: EFFORT.openBoard, steps });
 }
 
-function exchanged(
-  { buildUp }: Situation,
-  layer: SolidLayer,
-  index: number,
-  by: SolidLayer,
-  words: string,
-  besides = "",
-): ChangeStep {
+function exchanged({ buildUp }: Situation, index: number, by: SolidLayer, does: RemedyStep): ChangeStep {
   return {
-    words: `${words} outside instead of ${layer.name}${besides}`,
+    does: [does],
     buildUp: replaceLayer(buildUp, index, by),
     surroundings: null,
     thicknessInside: 0,

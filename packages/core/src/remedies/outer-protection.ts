@@ -1,4 +1,5 @@
 import type { Material } from "../project/types.ts";
+import type { OuterProtection } from "../result/types.ts";
 import { endOfCounted } from "./places.ts";
 import type { Situation } from "./types.ts";
 
@@ -8,12 +9,12 @@ import type { Situation } from "./types.ts";
  *
  * @param situation - the build-up as it stands and what surrounds it
  * @param board - the board
- * @returns words that follow the place of the board, from the comma on; empty where something lies over it already
+ * @returns the one or the other; null where something lies over it already
  * Source: common practice.
  */
-export function outerProtectionInWords({ buildUp, surroundings }: Situation, board: Material): string {
+export function outerProtection({ buildUp, surroundings }: Situation, board: Material): OuterProtection {
   const { element, faces, layers } = buildUp;
-  if (endOfCounted(buildUp) < layers.length) return "";
-  if (surroundings.rooms.has(faces)) return board.kind === "mineral" ? "" : ", lined for fire (the lining not counted)";
-  return element === "wall" && faces === "outdoors" ? ", behind ventilated cladding (not counted)" : "";
+  if (endOfCounted(buildUp) < layers.length) return null;
+  if (surroundings.rooms.has(faces)) return board.kind === "mineral" ? null : "lining";
+  return element === "wall" && faces === "outdoors" ? "cladding" : null;
 }

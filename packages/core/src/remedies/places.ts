@@ -1,5 +1,6 @@
 import { insulates } from "../project/insulates.ts";
 import type { BuildUp, Layer } from "../project/types.ts";
+import type { BetweenLayers } from "../result/types.ts";
 import { layerSd } from "../vapour/layer-sd.ts";
 import type { Situation } from "./types.ts";
 
@@ -97,11 +98,7 @@ export function nameWithCount(buildUp: BuildUp, at: number): string {
   return before === 0 ? name : `${name} ${before + 1}`;
 }
 
-/** A place between two layers in words: "between gypsum plasterboard and mineral wool slab". */
-export function placeInWords(buildUp: BuildUp, at: number): string {
-  const before = buildUp.layers[at - 1];
-  const after = buildUp.layers[at];
-  if (before === undefined) return `on the room face of ${after!.name}`;
-  if (after === undefined) return `on the outer face of ${before.name}`;
-  return `between ${before.name} and ${after.name}`;
+/** A place between two layers, by their names. */
+export function betweenLayers({ layers }: BuildUp, at: number): BetweenLayers {
+  return { inner: layers[at - 1]?.name ?? null, outer: layers[at]?.name ?? null };
 }

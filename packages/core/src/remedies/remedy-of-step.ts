@@ -1,6 +1,8 @@
+import { capital } from "../findings/figures-in-words.ts";
 import type { BuildUp, Material } from "../project/types.ts";
 import type { Remedy, RemedyMaterial } from "../result/types.ts";
 import { layerChanges } from "./changes-as-written.ts";
+import { remedyInWords } from "./remedy-in-words.ts";
 import { roomChange } from "./room-as-written.ts";
 import type { Tried } from "./trials.ts";
 import type { ChangeStep } from "./types.ts";
@@ -20,7 +22,8 @@ export function remedyOf(before: BuildUp, step: ChangeStep, { result, judged }: 
     .filter(({ effect }) => effect === "condition")
     .map(({ finding }) => finding);
   return {
-    change: step.words[0]!.toUpperCase() + step.words.slice(1),
+    change: capital(remedyInWords(step.does)),
+    does: step.does,
     judgement: result.judgement.word,
     verdict,
     transmittance: result.heat!.transmittance,

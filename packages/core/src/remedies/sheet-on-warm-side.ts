@@ -3,8 +3,8 @@ import type { BuildUp, Material } from "../project/types.ts";
 import { TIGHT } from "../vapour/tight.ts";
 import { insertLayers, replaceLayer } from "./edit-layers.ts";
 import { sheetLayer } from "./new-layers.ts";
-import { endOfCounted, isVapourSheet, layersBySide, placeInWords, sdOf, warmFace } from "./places.ts";
-import { sheetInWords, WARM_SIDE_SHEETS } from "./stock.ts";
+import { betweenLayers, endOfCounted, isVapourSheet, layersBySide, sdOf, warmFace } from "./places.ts";
+import { namedSheet, WARM_SIDE_SHEETS } from "./stock.ts";
 import { type Change, type ChangeStep, changeOf, EFFORT, type Situation } from "./types.ts";
 import { mustStay } from "./what-must-stay.ts";
 
@@ -32,10 +32,11 @@ export function sheetOnWarmSide(situation: Situation): Change[] {
   const steps = sheets.map((sheet): ChangeStep => {
     const layer = { ...sheetLayer(sheet), purpose: "vapour layer" as const };
     return {
-      words:
+      does: [
         there === null
-          ? `${sheetInWords(sheet)} added on the warm side, ${placeInWords(buildUp, at)}`
-          : `${sheetInWords(sheet)} on the warm side instead of ${buildUp.layers[there]!.name}`,
+          ? { kind: "sheet added", sheet: namedSheet(sheet), place: betweenLayers(buildUp, at) }
+          : { kind: "sheet exchanged", sheet: namedSheet(sheet), for: buildUp.layers[there]!.name },
+      ],
       buildUp: there === null ? insertLayers(buildUp, at, layer) : replaceLayer(buildUp, there, layer),
       surroundings: null,
       thicknessInside: 0,

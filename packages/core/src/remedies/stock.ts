@@ -1,5 +1,6 @@
 import { USUAL_EMISSIVITY } from "../constants.ts";
 import type { Material, MaterialKind } from "../project/types.ts";
+import type { NamedSheet } from "../result/types.ts";
 
 /**
  * What remedies are made of: ordinary goods without a brand. Names and values are rows of the material table, so that
@@ -63,9 +64,9 @@ export const ROOF_WOOL: Material = material("mineral wool roof board", "insulati
 /** The tight sheet on the deck of a warm roof. */
 export const DECK_SHEET: Material = sheet("vapour control layer sd 100 m", 100);
 
-/** A sheet with its sd in words; a name that tells the sd is enough. */
-export function sheetInWords({ name, equivalentAirLayerThickness }: Material): string {
-  return / sd /.test(name) ? name : `${name} (sd ${equivalentAirLayerThickness} m)`;
+/** A sheet of these by its name and sd. */
+export function namedSheet({ name, equivalentAirLayerThickness }: Material): NamedSheet {
+  return { name, sd: equivalentAirLayerThickness! };
 }
 
 function sheet(name: string, sd: number): Material {

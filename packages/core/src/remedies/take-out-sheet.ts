@@ -25,7 +25,7 @@ export function takeOutSheet({ buildUp }: Situation): Change[] {
     const isOuterSheet = index > (extent?.last ?? 0);
     if (isOuterSheet || !comesOff(layer) || mustStay(buildUp, index) || holdsStatedWater(buildUp, index)) return [];
     const step = {
-      words: `${layer.name} left out`,
+      does: [{ kind: "left out" as const, layer: layer.name }],
       buildUp: removeLayer(buildUp, index),
       surroundings: null,
       thicknessInside: 0,

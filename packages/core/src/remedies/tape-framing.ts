@@ -1,5 +1,4 @@
 import { drawnFraming } from "../field/repeating-cell.ts";
-import { joined } from "../findings/figures-in-words.ts";
 import { countedLayers } from "../heat/counted-layers.ts";
 import { interruptedLayers } from "../plane-checks/interrupted-layers.ts";
 import type { BuildUp } from "../project/types.ts";
@@ -22,8 +21,8 @@ export function tapeFraming({ buildUp }: Situation): Change[] {
     (changed, { index, layer }) => replaceLayer(changed, index, { ...layer, taped: { kind: "over the framing" } }),
     buildUp,
   );
-  const names = joined(open.map(({ layer }) => layer.name));
-  const words = `foil tape over the ${framing.name}, from board to board, on the room side of ${names}`;
-  const step = { words, buildUp: taped, surroundings: null, thicknessInside: 0, thicknessOutside: 0 };
+  const layers = open.map(({ layer }) => layer.name);
+  const does = [{ kind: "framing taped over" as const, framing: framing.name, layers }];
+  const step = { does, buildUp: taped, surroundings: null, thicknessInside: 0, thicknessOutside: 0 };
   return changeOf({ key: "taped over the framing", effort: EFFORT.tapeFraming, steps: [step] });
 }

@@ -1,4 +1,5 @@
 import type { BuildUp, Room } from "../project/types.ts";
+import type { RemedyStep } from "../result/types.ts";
 import type { Surroundings } from "../surroundings/surroundings.ts";
 
 /** The side from which vapour is pushed over the year. */
@@ -13,8 +14,8 @@ export interface Situation {
 
 /** One size of a change, applied. */
 export interface ChangeStep {
-  /** What is done, in words with its size. */
-  words: string;
+  /** What is done: one change, or two that go together. */
+  does: readonly RemedyStep[];
   buildUp: BuildUp;
   /** Changed rooms; null where only the build-up changes. */
   surroundings: Surroundings | null;

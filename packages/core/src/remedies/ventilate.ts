@@ -5,8 +5,8 @@ import { isUpright } from "../project/is-upright.ts";
 import type { AirLayer, BuildUp, Layer } from "../project/types.ts";
 import { insertLayers, replaceLayer } from "./edit-layers.ts";
 import { sheetLayer, ventilatedAir } from "./new-layers.ts";
-import { isSheathing, NEEDS_OTHER_BRACING } from "./open-cold-side.ts";
-import { endOfCounted, insulationExtent, isInsulating, mainInsulationIndex, placeInWords, sdOf } from "./places.ts";
+import { isSheathing } from "./open-cold-side.ts";
+import { betweenLayers, endOfCounted, insulationExtent, isInsulating, mainInsulationIndex, sdOf } from "./places.ts";
 import { BREATHER_SHEETS } from "./stock.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 
@@ -66,7 +66,7 @@ function widened(buildUp: BuildUp, air: AirLayer, index: number): Change[] {
     resistance: null,
   };
   const step = {
-    words: `${Math.round(thickness * 1000)} mm of ventilated height above the insulation, open at both ends by a continuous 25 mm`,
+    does: [{ kind: "air widened" as const, thickness }],
     buildUp: replaceLayer(buildUp, index, open),
     surroundings: null,
     thicknessInside: 0,
@@ -88,10 +88,15 @@ function cavityBeforeTightLayer(buildUp: BuildUp): Change[] {
   const needsSheet = isInsulating(before) && letsWindThrough(before);
   const layers: Layer[] = [...(needsSheet ? [sheetLayer(BREATHER_SHEETS[0]!)] : []), ventilatedAir(thickness, framing)];
   const step = {
-    words:
-      `${Math.round(thickness * 1000)} mm of well-ventilated air, open at both ends, ${placeInWords(buildUp, at)}` +
-      (needsSheet ? ", with a breather membrane on the insulation" : "") +
-      (bracesFrame(buildUp, at) ? NEEDS_OTHER_BRACING : ""),
+    does: [
+      {
+        kind: "cavity" as const,
+        thickness,
+        place: betweenLayers(buildUp, at),
+        withSheet: needsSheet,
+        needsBracing: bracesFrame(buildUp, at),
+      },
+    ],
     buildUp: insertLayers(buildUp, at, ...layers),
     surroundings: null,
     thicknessInside: 0,

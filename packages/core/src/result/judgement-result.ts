@@ -2,6 +2,7 @@ import type { FindingCode, FindingFigures } from "./finding-figures/finding-figu
 import type { LayerResult } from "./layer-result.ts";
 import type { Peak } from "./moisture-result.ts";
 import type { LayerChange, RoomChange } from "./remedy-changes.ts";
+import type { RemedyStep } from "./remedy-steps.ts";
 import type { FindingSeverity, JudgementWord, VerdictWord } from "./words.ts";
 
 /** A finding of one code. */
@@ -46,6 +47,8 @@ export interface Judgement {
 
 /** A change that was computed to turn the judgement or to meet the target, with its result. */
 export interface Remedy {
+  /** What is done: one change, or two that go together; and in words. */
+  does: readonly RemedyStep[];
   change: string;
   judgement: JudgementWord;
   verdict: VerdictWord;

@@ -26,6 +26,7 @@ export type * from "./plane-picture.ts";
 export type * from "./plane-result.ts";
 export type * from "./project-result.ts";
 export type * from "./remedy-changes.ts";
+export type * from "./remedy-steps.ts";
 export type * from "./sheet-places.ts";
 export type * from "./spread-study.ts";
 export type * from "./sweep-study.ts";

@@ -5,7 +5,8 @@ import { checkSurroundings } from "../given/surroundings.ts";
 import type { BuildUp, SolidLayer } from "../project/types.ts";
 import { holdsStatedWater, insertLayers, removeLayer } from "../remedies/edit-layers.ts";
 import { sheetLayer } from "../remedies/new-layers.ts";
-import { endOfCounted, mainInsulationIndex, placeInWords, sdOf } from "../remedies/places.ts";
+import { betweenLayers, endOfCounted, mainInsulationIndex, sdOf } from "../remedies/places.ts";
+import { placeInWords } from "../remedies/remedy-in-words.ts";
 import { WARM_SIDE_SHEETS } from "../remedies/stock.ts";
 import { mustStay } from "../remedies/what-must-stay.ts";
 import type { SheetPlace, SheetPlaces } from "../result/types.ts";
@@ -37,7 +38,7 @@ export function sheetPlaces(buildUp: BuildUp, surroundings: Surroundings): Sheet
     return {
       at,
       isDrawn: at === own,
-      words: at === null ? "left out" : placeInWords(bare, at),
+      words: at === null ? "left out" : placeInWords(betweenLayers(bare, at)),
       judgement: judgement.word,
       verdict: isBeyond ? null : withinMonth.verdict,
       peak: isBeyond ? 0 : withinMonth.peak,
