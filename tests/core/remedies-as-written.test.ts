@@ -20,7 +20,7 @@ import { caseFiles, textOfCase } from "../practice/cases.ts";
 interface Written {
   indoor?: { humidity?: unknown };
   rooms?: Record<string, { humidity?: unknown }>;
-  "build-ups": { variants?: unknown; layers: unknown[] }[];
+  "build-ups": { variants?: unknown; leak?: unknown; layers: unknown[] }[];
 }
 
 interface Found {
@@ -68,6 +68,7 @@ function withRemedy({ text, index, remedy }: Found): string {
   const { changes, roomChange } = remedy;
   for (const [at, buildUp] of written["build-ups"].entries()) {
     delete buildUp.variants;
+    if (at === index) for (const key of remedy.removes) delete buildUp[key];
     if (at === index && changes.length > 0)
       buildUp.variants = [{ name: "remedy", changes: changes.map(({ change }) => change) }];
   }
@@ -91,7 +92,9 @@ describe("remedies written into the project file", () => {
   test("there are many, of layers, of rooms and of both", () => {
     expect(found.length).toBeGreaterThan(60);
     expect(found.some(({ remedy }) => remedy.roomChange !== null)).toBe(true);
-    expect(found.every(({ remedy }) => remedy.changes.length > 0 || remedy.roomChange !== null)).toBe(true);
+    expect(
+      found.every(({ remedy }) => remedy.changes.length + remedy.removes.length > 0 || remedy.roomChange !== null),
+    ).toBe(true);
     expect(found.filter(sharesNames).length).toBeLessThan(found.length / 4);
   });
 

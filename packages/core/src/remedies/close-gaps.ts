@@ -26,9 +26,9 @@ export function closeGaps({ buildUp }: Situation): Change[] {
  */
 export function closeLeak({ buildUp }: Situation): Change[] {
   if (buildUp.leak === null) return [];
-  const words = "the stated leak closed on the room side: tape or sealant, boxes and pipes sealed";
   const closed = { ...buildUp, leak: null };
-  const step = { words, buildUp: closed, surroundings: null, thicknessInside: 0, thicknessOutside: 0 };
+  const does = [{ kind: "leak closed" as const }];
+  const step = { does, buildUp: closed, surroundings: null, thicknessInside: 0, thicknessOutside: 0 };
   return changeOf({ key: "leak closed", effort: EFFORT.closeGaps, steps: [step] });
 }
 

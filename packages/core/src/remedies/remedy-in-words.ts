@@ -18,6 +18,8 @@ function stepInWords(step: RemedyStep): string {
   switch (step.kind) {
     case "gaps closed":
       return `the gaps in ${step.layers.join(" and ")} closed: laps, edges and holes taped`;
+    case "leak closed":
+      return "the stated leak closed on the room side: tape or sealant, boxes and pipes sealed";
     case "framing taped over":
       return `foil tape over the ${step.framing}, from board to board, on the room side of ${inSpeech(step.layers, "and")}`;
     case "left out":

@@ -33,6 +33,7 @@ export function remedyOf(before: BuildUp, step: ChangeStep, { result, judged }: 
     conditionFindings,
     conditions: conditionFindings.map(({ message }) => message),
     changes: layerChanges(before, step.buildUp),
+    removes: before.leak !== null && step.buildUp.leak === null ? ["leak"] : [],
     roomChange: step.room === undefined ? null : roomChange(step.room),
     layers: result.layers,
     materials: broughtIn(before, step.buildUp),

@@ -60,8 +60,10 @@ export interface Remedy {
   /** What a *sound with conditions* rests on: the findings that make the conditions, and their messages; else empty. */
   conditionFindings: Finding[];
   conditions: string[];
-  /** What is done to the layers, in the language of variants; empty where only a room is changed. */
+  /** What is done to the layers, in the language of variants; empty where the layers stay. */
   changes: LayerChange[];
+  /** Keys of the build-up that are no longer stated. */
+  removes: readonly "leak"[];
   /** What is done to a room; null where none is changed. */
   roomChange: RoomChange | null;
   /** The changed build-up's layers. */

@@ -23,6 +23,7 @@ export type DrierBy =
 /** What one change of a remedy does, by its kind: layers by name, thicknesses [m]. */
 export type RemedyStep =
   | { kind: "gaps closed"; layers: readonly string[] }
+  | { kind: "leak closed" }
   | { kind: "framing taped over"; framing: string; layers: readonly string[] }
   | { kind: "left out"; layer: string }
   | { kind: "sheet added"; sheet: NamedSheet; place: BetweenLayers }
