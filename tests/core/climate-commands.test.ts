@@ -218,11 +218,11 @@ describe("climate near", () => {
   });
 
   test.each([
-    [["95", "3"], "is no latitude"],
+    [["95", "3"], 'The latitude "91" cannot be read'],
     [["5", "200"], "is no longitude"],
-    [["5", "20", "--altitude", "high"], "is no altitude"],
+    [["5", "20", "--altitude", "high"], 'The altitude "300 ft" cannot be read'],
     [["Nowhere-on-Sea"], "No town of over 15 000 people"],
-    [["London", "--altitude", "high"], "is no altitude"],
+    [["London", "--altitude", "high"], 'The altitude "300 ft" cannot be read'],
   ])("%s is refused", async (words, message) => {
     const ended = await runInFolder({}, ["climate", "near", ...words]);
     expect(ended).toMatchObject({ exit: 1, answer: "" });

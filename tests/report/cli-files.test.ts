@@ -242,7 +242,7 @@ describe("Tables that a project names", () => {
     writeFileSync(join(folder, "mine/table.csv"), table);
     const { code, err } = await command.run(["assess", "studio.yaml", "--out", "mine/table.csv"], { cwd: folder });
     expect(code).toBe(1);
-    expect(err).toContain("is one of the files that are read");
+    expect(err).toContain("is one of the input files");
     expect(readFileSync(join(folder, "mine/table.csv"), "utf8")).toBe(table);
   });
 });

@@ -158,7 +158,7 @@ describe("Problems on standard error", () => {
     expect(out).toBe("");
     expect(err.match(/^studio\.yaml, line \d+/gm)).toHaveLength(50);
     expect(err).toMatch(
-      /\n55 problems in studio\.yaml, of which the first 50 are shown\. Nothing was worked\nout\.\n$/,
+      /\n55 problems in studio\.yaml, of which the first 50 are shown\. Nothing was\ncalculated\.\n$/,
     );
   });
 
@@ -166,7 +166,7 @@ describe("Problems on standard error", () => {
     const layer = "      - { material: mineral wool slab, thickness: 140 }\n";
     const { err } = await command.run(["check", "studio.yaml"], { cwd: folderWith(SMALL_PROJECT + layer.repeat(50)) });
     expect(err.match(/^studio\.yaml, line \d+/gm)).toHaveLength(50);
-    expect(err).toMatch(/\n50 problems in studio\.yaml\. Nothing was worked out\.\n$/);
+    expect(err).toMatch(/\n50 problems in studio\.yaml\. Nothing was calculated\.\n$/);
   });
 
   it("one is told with its line, path, and what to write", async () => {
@@ -175,7 +175,7 @@ describe("Problems on standard error", () => {
     });
     expect(err).toMatch(/^studio\.yaml, line 10, column \d+ \(build-ups\[0\]\.layers\[2\]\.thickness\)\n {2}\S/);
     expect(err).toMatch(/\n {2}found: {4}140\n/);
-    expect(err).toMatch(/\n1 problem in studio\.yaml\. Nothing was worked out\.\n$/);
+    expect(err).toMatch(/\n1 problem in studio\.yaml\. Nothing was calculated\.\n$/);
   });
 
   it('a guess stands behind "perhaps:" without the word again', async () => {
@@ -241,7 +241,7 @@ describe("How far a long calculation is", () => {
     const { code } = await command.run(["assess", "studio.yaml", "--json"], { cwd: folderWith(many(count)), stderr });
     expect(code).toBe(0);
     if (!isTTY || count < 20) return expect(shown).toEqual([]);
-    expect(shown[0]).toBe(`To work out: ${count} build-ups.\n`);
+    expect(shown[0]).toBe(`To calculate: ${count} build-ups.\n`);
     expect(shown[1]!.replace("\r\u001b[2K", "")).toMatch(/^build-up 1 of 30, \d+ s left$/);
     return expect(shown.at(-1)).toBe("\r\u001b[2K");
   });

@@ -75,7 +75,7 @@ describe("the answer in one sentence, over all combinations of up to three build
     expect(of(["Wall", "sound", true], ["Roof", "sound with conditions", true])).toBe(
       "Yes, on conditions: both build-ups may be closed as drawn or on the conditions below.",
     );
-    expect(of(["Pool", "beyond this method", null])).toBe("Cannot be told: it cannot be judged by this method.");
+    expect(of(["Pool", "beyond this method", null])).toBe("No answer: it cannot be judged by this method.");
   });
 });
 

@@ -39,7 +39,7 @@ describe("the decision", () => {
 
   test("answers the question, and says of each build-up what was found and what to change it to", () => {
     const first = visibleText(page.slice(page.indexOf('id="answer"'), page.indexOf("</header>")));
-    expectText(first, /(Yes|Yes, on conditions|No|Cannot be told) : /);
+    expectText(first, /(Yes|Yes, on conditions|No|No answer) : /);
     for (const { name, judgement, remedies, heat, target } of result.buildUps) {
       const row = first.slice(first.lastIndexOf(name));
       expectText(row, sentence(judgement.short));

@@ -89,6 +89,6 @@ describe("warmside new at a terminal", () => {
     await asked(folder, ["1", "oslo", "", "", "", ""]);
     const again = await asked(folder, ["1", "oslo", "", "", "", ""]);
     expect(again.exit).toBe(1);
-    expect(again.messages).toContain("my-wall.yaml is there already");
+    expect(again.messages).toContain("my-wall.yaml already exists");
   });
 });

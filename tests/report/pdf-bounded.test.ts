@@ -44,7 +44,7 @@ describe("Printing is bounded, whatever the browser does", () => {
       `${STUBBORN}\n(${STUBBORN}; while :; do sleep 1; done) &\nnote $!\nwhile :; do sleep 1; done`,
     );
     await expect(printToPdf("<p>", browser, { within, longest: 4000 })).rejects.toThrow(
-      /was not done after 4 s and was ended\..*nothing was written/,
+      /did not finish within 4 s and was stopped\..*nothing was written/,
     );
     expect(started()).not.toEqual([]);
     await expect.poll(() => started().filter(isAlive), WAITED_FOR).toEqual([]);

@@ -51,7 +51,7 @@ describe("warmside spread", () => {
   ])("%s %s is refused with 1", async (option, value) => {
     const ended = await command.run(["spread", file, `${option}=${value}`]);
     expect(ended.code).toBe(1);
-    expect(ended.err).toMatch(/has to be a whole\s+number\s+from/);
+    expect(ended.err).toMatch(/must be a whole\s+number\s+from/);
     expect(ended.out).toBe("");
   });
 });

@@ -26,19 +26,19 @@ describe("a range on the command line", () => {
 
   test.each([
     ["100 mm", "two dots between"],
-    ["0..100", "is no thickness"],
+    ["0..100", "is not a thickness"],
     ["0 mm..100", "Write `100 mm`"],
-    ["100 mm..50 mm", "has to rise"],
-    ["50 mm..50 mm", "has to rise"],
-    ["0 mm..5 m", "is no thickness"],
-    ["-5 mm..5 mm", "is no thickness"],
-    ["a..b", "is no thickness"],
+    ["100 mm..50 mm", "Give the smaller thickness first"],
+    ["50 mm..50 mm", "Give the smaller thickness first"],
+    ["0 mm..5 m", "is not a thickness"],
+    ["-5 mm..5 mm", "is not a thickness"],
+    ["a..b", "is not a thickness"],
   ])("%s is refused", (written, says) => expect(readRange(written)).toContain(says));
 
   test("a step is a thickness over nothing", () => {
     expect(readStep("5mm")).toBe(0.005);
-    expect(readStep("0 mm")).toContain("leads nowhere");
-    expect(readStep("five")).toContain("is no thickness");
+    expect(readStep("0 mm")).toContain("must be more than 0 mm");
+    expect(readStep("five")).toContain("is not a thickness");
   });
 });
 
@@ -112,8 +112,8 @@ describe("warmside vary", () => {
   test.each([
     ["no layer", ["--thickness", "0mm..100mm"], "--layer"],
     ["no range", ["--layer", "deck"], "--thickness"],
-    ["a range that falls", [...ASKED, "--thickness", "100mm..0mm"], "The range has to rise"],
-    ["a range without units", [...ASKED, "--thickness", "0..100"], "is no thickness"],
+    ["a range that falls", [...ASKED, "--thickness", "100mm..0mm"], "Give the smaller thickness first"],
+    ["a range without units", [...ASKED, "--thickness", "0..100"], "is not a thickness"],
     ["a layer that is none", ["--layer", "wool", "--thickness", "0mm..100mm"], "No layer is called wool"],
     [
       "a layer of several build-ups",

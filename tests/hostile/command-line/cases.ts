@@ -229,23 +229,23 @@ export const WRONG_OUTPUTS: readonly HostileCase[] = [
   {
     title: "over the project file",
     args: ["assess", "studio.yaml", "--out", "studio.yaml"],
-    says: "studio.yaml is one of the files that are read.",
+    says: "studio.yaml is one of the input files.",
   },
   {
     title: "over the project file by another way",
     args: ["assess", "studio.yaml", "--out", "./././studio.yaml"],
-    says: "is one of the files that are read.",
+    says: "is one of the input files.",
   },
   {
     title: "over the project file through a link",
     args: ["assess", "studio.yaml", "--out", "link.html"],
-    says: "link.html is one of the files that are read.",
+    says: "link.html is one of the input files.",
     prepare: (folder) => symlinkSync("studio.yaml", join(folder, "link.html")),
   },
   {
     title: "over the project file under a second name",
     args: ["assess", "studio.yaml", "--out", "second.html"],
-    says: "second.html is one of the files that are read.",
+    says: "second.html is one of the input files.",
     prepare: (folder) => linkSync(join(folder, "studio.yaml"), join(folder, "second.html")),
   },
   { title: "a folder", args: ["assess", "studio.yaml", "--out", "."], says: ". is a folder. Add the name of a file." },

@@ -54,13 +54,21 @@ describe("Files that are not read at all", () => {
     [
       "its own input named for the output",
       ["climate", "make", "meadow.csv", "--out", "meadow.csv"],
-      "Writing there would destroy it",
+      "is one of the input files",
     ],
     ["a table that someone else made", ["climate", "make", "meadow.csv"], "was not made by warmside"],
     ["an unknown role", ["climate", "make", "meadow.csv", "--column", "wind=v"], "It can hold: date, time"],
     ["an unknown unit", ["climate", "make", "meadow.csv", "--temperature-unit", "R"], "takes one of: C, F, K"],
-    ["an impossible latitude", ["climate", "make", "meadow.csv", "--latitude", "91"], "is no latitude"],
-    ["an altitude in feet", ["climate", "make", "meadow.csv", "--altitude", "300 ft"], "is no altitude"],
+    [
+      "an impossible latitude",
+      ["climate", "make", "meadow.csv", "--latitude", "91"],
+      'The latitude "91" cannot be read',
+    ],
+    [
+      "an altitude in feet",
+      ["climate", "make", "meadow.csv", "--altitude", "300 ft"],
+      'The altitude "300 ft" cannot be read',
+    ],
   ])("%s", async (_, words, message) => {
     const ended = await runInFolder(
       { "meadow.csv": "date,temp,rh\n2003-01-01,5,80\n", "meadow-climate.csv": "mine" },

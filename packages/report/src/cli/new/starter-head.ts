@@ -7,12 +7,12 @@
  * @returns lines of YAML with comments
  */
 export function starterHead(element: string, climate: string, room: readonly string[] | null): string {
-  return `# A project for warmside. Change what is not so with you, then run:  warmside assess FILE
+  return `# A project for warmside. Change what differs from your building, then run:  warmside assess FILE
 # Everything after a # is a remark. Every quantity has its unit: 140 mm, 20 °C, 55 %.
 
 project: My ${element}
 
-# Where it stands. "warmside climate list" tells the places that are known;
+# Where it stands. "warmside climate list" lists the places at hand;
 # the path of a climate table of your own works too.
 climate: ${climate}
 

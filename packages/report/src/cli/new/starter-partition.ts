@@ -9,9 +9,9 @@ rooms:
 build-ups:
   - name: Partition
     element: partition
-    room: damp room           # where its layers begin: best the damper of the two rooms
+    room: damp room           # where its layers begin: the damper of the two rooms
     faces: indoor             # the other side. A wall, roof or floor faces outdoors, ground, void or a room too
-    target: 0.35 W/(m2 K)     # the U-value you are asked for; leave the line out if none
+    target: 0.35 W/(m2 K)     # the U-value you are asked for; delete the line if there is none
     framings:
       studs: { material: softwood timber, width: 45 mm, spacing: 600 mm }
     layers:                   # from the damp room to the other

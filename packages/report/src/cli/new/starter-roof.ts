@@ -2,7 +2,7 @@
 export const STARTER_ROOF = `build-ups:
   - name: Roof
     element: flat roof        # or: pitched roof, with  pitch: 35 °
-    target: 0.18 W/(m2 K)     # the U-value you are asked for; leave the line out if none
+    target: 0.18 W/(m2 K)     # the U-value you are asked for; delete the line if there is none
     framings:
       joists: { material: softwood timber, width: 47 mm, spacing: 400 mm }
     layers:                   # from the room outwards

@@ -2,7 +2,7 @@
 export const STARTER_WALL = `build-ups:
   - name: Wall
     element: wall
-    target: 0.25 W/(m2 K)     # the U-value you are asked for; leave the line out if none
+    target: 0.25 W/(m2 K)     # the U-value you are asked for; delete the line if there is none
     # wetted by rain: sheltered   # asked of brick, render or boarding with no ventilated gap: no, sheltered or yes
     framings:
       studs: { material: softwood timber, width: 45 mm, spacing: 600 mm }
@@ -15,9 +15,9 @@ export const STARTER_WALL = `build-ups:
       - { material: breather membrane }
       - { air: 25 mm, ventilation: well }                               # none, slight or well
       - { material: softwood timber, thickness: 20 mm }                 # cladding
-      # A material that is not in the table ("warmside materials WORD" searches it) is given on the spot:
+      # A material that is not in the table ("warmside materials WORD" searches it) goes into braces:
       # - { material: { name: my board, conductivity: 0.04 W/(m K), vapour resistance factor: 5 }, thickness: 60 mm }
-    # Is an extra layer worth it? Take these # away and run:  warmside compare FILE
+    # Is an extra layer worth it? Remove these # and run:  warmside compare FILE
     # variants:
     #   - name: wood fibre outside
     #     changes: [ { add: { material: wood fibre insulation board, thickness: 60 mm }, after: oriented strand board } ]
