@@ -73,7 +73,7 @@ describe("the comparison in the report", () => {
       if (againstBase?.yearsToPay) expect(text).toContain(fixed(againstBase.yearsToPay, 1));
     }
     expect(rows.some(({ againstBase }) => (againstBase?.yearsToPay ?? 0) > 0)).toBe(true);
-    expect(text).toContain("No build-up uses plywod, which has a price: the name may be misspelt.");
+    expect(text).toContain("No build-up uses plywod, which has a price: check the spelling of the name.");
     expect(text).toContain("Quantities, for one square metre: the file states no area");
     for (const sentence of study.assumptions) expect(text).toContain(sentence);
     expect(pagesOf(whole, "studio-wall")).toContain("Quantities, for 53 m², openings taken off");

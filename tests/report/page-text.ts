@@ -53,7 +53,7 @@ export function uncoveredWords(page: string): { words: number; uncovered: string
     const endOfTable = page.indexOf("</table>", index);
     const isInTable = endOfTable >= 0 && page.lastIndexOf("<table", index) > page.lastIndexOf("</table>", index);
     return isInTable
-      ? /^<\/table><p class="aside">[^<]*<a\s*href="#left-out">vapour diffusion alone/.test(
+      ? /^<\/table><p class="aside">[^<]*<a\s*href="#left-out">vapour diffusion only/.test(
           page.slice(endOfTable, endOfTable + 200),
         )
       : /^\s*<a class="limit"\s*href="#left-out">\(vapour/.test(page.slice(index + word.length));

@@ -4,6 +4,7 @@ import { governingView, renderReport } from "@warmside/report";
 import { describe, expect, test } from "vitest";
 import { gramsPerArea, mostGramsPerArea, sharesOfWhole } from "../../packages/report/src/numbers.ts";
 import { waterHeadline } from "../../packages/report/src/water-headline.ts";
+import { pathWords } from "../../packages/report/src/words.ts";
 import { everyPart } from "./every-part.ts";
 import { annexPart, visibleText } from "./page-text.ts";
 
@@ -204,7 +205,7 @@ describe("a target that is missed, and prices", () => {
   test("an extra cost that is not told has its reason, and no variant is said to be paid back in so many years", async () => {
     const text = await textOf(result, "whole");
     expect(text).toContain(
-      "2 another sheet: its extra cost is not told, since it takes another amount of tape, without a price.",
+      "2 another sheet: its extra cost is unknown: it takes another amount of tape, which has no price.",
     );
     expect(text).toMatch(/paid back not before \d+ years/);
     expect(text).not.toMatch(/paid back in/);
@@ -263,12 +264,14 @@ describe("figures that stand side by side", () => {
     const text = await textOf(result);
     const rest = buildUp!.wood.filter(({ sectionIndex }) => sectionIndex !== buildUp!.moisture!.governing);
     expect(rest.length).toBeGreaterThan(0);
-    for (const { layer, name, section, months, monthsOverLimit } of rest) {
+    for (const { layer, name, sectionId, months, monthsOverLimit } of rest) {
       const most = months.reduce((one, other) =>
         Math.max(other.inner, other.outer) > Math.max(one.inner, one.outer) ? other : one,
       );
       const moisture = (Math.max(most.inner, most.outer) * 100).toFixed(1);
-      expect(text).toContain(`${layer + 1} ${name} ${section} ${most.month} ${moisture} ${monthsOverLimit}`);
+      expect(text).toContain(
+        `${layer + 1} ${name} ${pathWords(sectionId)} ${most.month} ${moisture} ${monthsOverLimit}`,
+      );
     }
   });
 });
@@ -348,6 +351,6 @@ test("an answer that rests on mould at the surface says first what that surface 
   const damp = Math.round((100 * inside.vapourPressure) / saturationPressure(surface));
   expect(damp).toBeGreaterThan(80);
   expect(await textOf(result)).toContain(
-    `In ${month} the coldest surface of the room is ${surface.toFixed(1)} °C, the air on it ${damp} % damp; mould can grow from 80 %. ${mould.short}`,
+    `In ${month} the coldest surface of the room is ${surface.toFixed(1)} °C, the relative humidity at it ${damp} %; mould can grow from 80 %. ${mould.short}`,
   );
 });

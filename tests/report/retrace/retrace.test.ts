@@ -116,7 +116,7 @@ function sheetsOf(page: string): Sheet[] {
 function surfacesOf({ annex, outside }: Sheet): { inside: number; total: number; offset: number } {
   const hand = plain(annex.slice(annex.indexOf('data-by-hand="moisture"')));
   const [, inside, total] = /air to air: ([\d.]+) \(room surface\)[^=]*= ([\d.]+) m²/.exec(hand)!;
-  const [, felt, sky] = /Other side \([^)]*\): (−?[\d.]+) °C( as felt under a clear sky)?/.exec(hand)!;
+  const [, felt, sky] = /Other side \([^)]*\): (−?[\d.]+) °C( under a clear sky)?/.exec(hand)!;
   const month = MONTHS.indexOf(/Hand check: (\w{3})/.exec(hand)![1]!);
   return { inside: Number(inside), total: Number(total), offset: sky ? figure(felt) - outside.temperature[month]! : 0 };
 }
