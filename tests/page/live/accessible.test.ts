@@ -167,7 +167,7 @@ describeLive("the live page for everybody", ({ open, reopen }) => {
         const holder = one.closest<HTMLElement>(".flag, .strip, .lens label") ?? one;
         const seen = [one, holder].some((each) => getComputedStyle(each).outlineStyle !== "none");
         return {
-          id: one.getAttribute("aria-label") ?? one.id ?? one.textContent,
+          id: one.getAttribute("aria-label") || one.id || one.textContent,
           isSeen: seen || one === document.body,
         };
       });
