@@ -19,7 +19,7 @@ describe("a room in words", () => {
       temperatureRule: "heated to 20 °C; in warmer months it follows outdoors",
       humidityRule:
         "humidity class 3: in cold months damper than outdoors, from 20 °C outdoors the vapour pressure of outdoors",
-      source: "ISO 13788:2012 Annex A (from memory)",
+      source: "ISO 13788:2012 Annex A",
     });
   });
 
@@ -67,17 +67,17 @@ describe("a room in words", () => {
     [
       { kind: "by outdoor temperature", level: "normal" },
       "relative humidity by outdoor temperature, normal use: 30 % at −10 °C rising to 60 % at 20 °C",
-      "EN 15026:2007 Annex C (from memory)",
+      "EN 15026:2007 Annex C",
     ],
     [
       { kind: "by outdoor temperature", level: "high" },
       "relative humidity by outdoor temperature, high use: 40 % at −10 °C rising to 70 % at 20 °C",
-      "EN 15026:2007 Annex C (from memory)",
+      "EN 15026:2007 Annex C",
     ],
     [
       { kind: "balance", production: 6 / 86_400, volume: 90, airChanges: 0.6 / 3600 },
       "moisture balance: 6 kg of water a day into 90 m³ with 0.6 air changes an hour",
-      "ISO 13788:2012 Annex A (from memory)",
+      "ISO 13788:2012 Annex A",
     ],
     [{ kind: "as outdoors" }, "the vapour pressure of outdoors", "stated in the project file"],
   ] as const)("the humidity rule %o", (humidity, words, source) => {

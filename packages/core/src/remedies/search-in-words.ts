@@ -31,7 +31,7 @@ function beyond(askFor: string): string {
 function singles(tried: number, found: number, goal: Goal, isSpent: boolean): string {
   const what = goal === "sound" ? "removes the conditions" : "puts the build-up right";
   if (found === 0) return `None of the ${count(tried, "change")} tried ${what}${end(isSpent)}.`;
-  return `Of ${count(tried, "change")} tried, these are the smallest that ${what}${end(isSpent)}; the first changes least.`;
+  return `Of ${count(tried, "change")} tried, each of these ${what} in its smallest size${end(isSpent)}; the first changes least.`;
 }
 
 function pairs(singlesTried: number, pairsTried: number, found: number, isSpent: boolean): string {

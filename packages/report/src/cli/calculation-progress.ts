@@ -46,7 +46,7 @@ export function calculationProgress(stream: ProgressStream): CalculationProgress
  * @param buildUps - in the project
  * @param variants - of all of them
  * @returns a sentence
- * @example workInWords(100, 5000) // "To work out: 100 build-ups and 5000 variants."
+ * @example workInWords(100, 5000) // "To calculate: 100 build-ups and 5000 variants."
  */
 function workInWords(buildUps: number, variants: number): string {
   return `To calculate: ${buildUps} build-ups${variants === 0 ? "" : ` and ${variants} variants`}.`;

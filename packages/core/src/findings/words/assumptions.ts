@@ -15,19 +15,19 @@ export const ASSUMPTION_WORDINGS: Wordings<Codes> = {
   "humidity-needs-cooling-statement": () => ({
     says: "The room is cooled but has a humidity class, and classes are made for heated rooms: in the cooled months the answer is too favourable.",
     advice: "State the humidity of the cooled months (`humidity when cooled: 55 %`).",
-    source: "ISO 13788:2012 Annex A (from memory)",
+    source: "ISO 13788:2012 Annex A",
   }),
   "one-humidity-all-year": ({ figures: { humidity } }) => ({
-    says: `The room is held at ${formatQuantity(humidity, "relative humidity")} all year, in summer cooled and in winter heated: no such house is so damp in winter.`,
+    says: `The room is held at ${formatQuantity(humidity, "relative humidity")} all year, cooled in summer and heated in winter: no such house is that damp in winter.`,
     advice:
       "Give a class for the heated months and the humidity of the cooled ones (`humidity: class 2`, `humidity when cooled: 55 %`).",
     source: "this project's rule (METHOD.md, Indoor humidity)",
   }),
   "unfavourable-vapour-resistance": ({ figures }) => ({
-    says: `The answer depends on the vapour resistances: ${runInWords("unfavourable vapour resistance", figures)}`,
+    says: `The answer depends on the vapour resistances. ${runInWords("unfavourable vapour resistance", figures)}`,
     more: [figures.limitPassed === null ? "" : `That exceeds the limit of ${grams(figures.limitPassed)}.`],
     advice: "Use the declared values of your products.",
-    source: "ISO 10456:2007 gives each material a dry and a wet value (from memory)",
+    source: "ISO 10456:2007 gives each material a dry and a wet value",
   }),
   "sound-as-used": ({ figures }) => ({
     says: "The answer relies on the room being heated on some days only.",

@@ -9,11 +9,11 @@ const TRANSIENT_FOR_WET_ROOMS = "Ask for a transient assessment to EN 15026 by s
 /** Findings that put a build-up beyond the method, each with what to ask for instead. */
 export const BEYOND_WORDINGS: Wordings<keyof BeyondFindings> = {
   "metal-bridging": ({ figures: { framing, material, conductivity, limit, isChannel } }) => ({
-    says: `${framing} of ${material} (λ ${conductivity} W/(m·K), limit ${limit}) bridges the insulation: the combined method does not cover metal.`,
+    says: `Metal bridges the insulation (${framing} of ${material}, λ ${conductivity} W/(m·K), limit ${limit}): the combined method does not cover it.`,
     advice: isChannel
-      ? "Ask for a detailed calculation to ISO 10211: channels are worked out here only in build-ups that face outdoors or a room."
-      : "Write C or U studs with their measures, for example `{ material: steel, channel: { sheet: 1.2 mm, flange: 50 mm, lip: 12 mm }, spacing: 600 mm }`: they are then worked out in the plane. A share of the area says too little of metal. For anything else ask for a detailed calculation to ISO 10211.",
-    source: "ISO 6946:2017 clause 6.7.2.1 (from memory)",
+      ? "Ask for a detailed calculation to ISO 10211: channels are calculated here only in build-ups that face outdoors or a room."
+      : "Write C or U studs with their measures, for example `{ material: steel, channel: { sheet: 1.2 mm, flange: 50 mm, lip: 12 mm }, spacing: 600 mm }`: they are then calculated in the plane. A share of the area is not enough for metal. For anything else ask for a detailed calculation to ISO 10211.",
+    source: "ISO 6946:2017 clause 6.7.2.1",
   }),
   "layers-from-outside": ({ figures: { innermost, outermost } }, { layers }) => {
     const inner = innermost === null ? "" : `${layers[innermost]!.name} on the room side`;
@@ -38,7 +38,7 @@ export const BEYOND_WORDINGS: Wordings<keyof BeyondFindings> = {
   "bursts-of-steam": ({ figures }) => ({
     says: `${capital(touchedRoom(figures))} has short hot bursts of steam, which monthly means do not show.`,
     advice: TRANSIENT_FOR_WET_ROOMS,
-    source: "ISO 13788:2012 clause 1 (from memory)",
+    source: "ISO 13788:2012 clause 1",
   }),
   "wetter-than-class-5": ({ figures }) => {
     const { hasPool, excess, classFive, humidityMargin } = figures;
@@ -49,7 +49,7 @@ export const BEYOND_WORDINGS: Wordings<keyof BeyondFindings> = {
         ? `${capital(name)} has a pool: it is wetter than any humidity class.`
         : `In the coldest month ${name} holds ${formatQuantity(excess, "vapour pressure")} more vapour than outdoors; class 5, the wettest, has ${formatQuantity(classFive, "vapour pressure")}${margin}.`,
       advice: TRANSIENT_FOR_WET_ROOMS,
-      source: "ISO 13788:2012 Annex A (from memory)",
+      source: "ISO 13788:2012 Annex A",
     };
   },
 };

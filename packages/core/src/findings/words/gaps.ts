@@ -32,7 +32,7 @@ export function gapsInWords(gaps: GapsData, { layers }: Named): Pick<Said, "says
         : ` (holes of ${formatQuantity(holes.diameter, "width of a gap")}, ${formatQuantity(holes.perArea, "fasteners per area")})`
       : ` (laps of ${formatQuantity(laps.width, "width of a gap")} every ${formatQuantity(laps.spacing, "length")})`;
   return {
-    says: `${formatQuantity(share, "share")}${byForm} of ${name} is missing, as stated: its sd of ${formatQuantity(sdWhole, "sd")} counts as ${formatQuantity(sdEffective, "sd")}, with the verdict ${year}.`,
+    says: `${formatQuantity(share, "share")}${byForm} of ${name} is missing, as stated: its sd of ${formatQuantity(sdWhole, "sd")} counts as ${formatQuantity(sdEffective, "sd")}, which gives: ${year}.`,
     more: [`Without gaps: ${yearOfWhole}.`],
   };
 }

@@ -17,7 +17,7 @@ export const HEAT_WORDINGS: Wordings<Codes> = {
     says: `The upper limit of the resistance is ${formatNumber(limitsRatio, 2)} times the lower one, and over 1.5 the combined method passes its own bound.`,
     more: [`The U-value may be ${formatQuantity(possibleError, "share")} off.`],
     advice: "Ask for a detailed calculation to ISO 10211 if the U-value matters.",
-    source: "ISO 6946:2017 clause 6.7.2.1 (from memory)",
+    source: "ISO 6946:2017 clause 6.7.2.1",
   }),
   "foil-without-air": ({ figures: { layers } }, buildUp) => ({
     says: `The foil of ${numberedNamesOf(layers, buildUp)} has no still air in front of it, so it does nothing for heat.`,
@@ -30,23 +30,23 @@ export const HEAT_WORDINGS: Wordings<Codes> = {
     advice: isAll
       ? "Layers run from the room outwards: if these are written from outside, reverse the list. Otherwise put the insulation on the room side of the ventilated air, or close that air."
       : "Put the insulation on the room side of the ventilated air, or close that air.",
-    source: "ISO 6946:2017 clause 6.9.4 (from memory)",
+    source: "ISO 6946:2017 clause 6.9.4",
   }),
   "air-behind-insulation": ({ figures: { layers } }, buildUp) => ({
     says: `Air can move behind ${namesOf(layers, buildUp)}: it takes warmth and moisture past the insulation, which no figure here counts.`,
     advice: `Fit ${namesOf(layers, buildUp)} tight: no gap beside it and no space behind it, joints foamed or taped.`,
-    source: "common practice; ISO 6946:2017 Annex F, level 2 (from memory)",
+    source: "common practice; ISO 6946:2017 Annex F, level 2",
   }),
   "inverted-roof-rain": ({ figures: { layer, transmittance, target } }, buildUp) => ({
     says: `Rain runs below ${namesOf([layer], buildUp)}, over the weather skin, and takes heat along: ${formatQuantity(transmittance, "transmittance")} is the U-value without it.`,
-    more: [target === null ? "" : "Whether the target is met is not told until the rain is."],
+    more: [target === null ? "" : "Without the rain it is not said whether the target is met."],
     advice: "Give the rain of the heating season at the top of the file (`rain of the heating season: 2 mm/day`).",
-    source: "ISO 6946:2017 Annex F (from memory)",
+    source: "ISO 6946:2017 Annex F",
   }),
   "openings-not-told": ({ figures: { layer } }, buildUp) => ({
     says: `The openings of ${namesOf([layer], buildUp)} are not given: it counts as well ventilated, which is the lower resistance.`,
     advice: "Give its `ventilation area`.",
-    source: "ISO 6946:2017 clause 6.9.3 (from memory)",
+    source: "ISO 6946:2017 clause 6.9.3",
   }),
 };
 

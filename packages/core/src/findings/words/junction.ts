@@ -21,7 +21,7 @@ export function junctionInWords({
   assumed,
   figures,
 }: JunctionSaid): Pick<JunctionResult, "short" | "message" | "advice" | "source"> {
-  const source = "ISO 10211:2017 and ISO 13788:2012 clause 5 (from memory)";
+  const source = "ISO 10211:2017 and ISO 13788:2012 clause 5";
   if (figures === null) {
     const short = `The ${kind} "${name}" is not worked out: ${WHY_NOT[beyond ?? "not outdoors"]}.`;
     return { short, message: short, advice: null, source };

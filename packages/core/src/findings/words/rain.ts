@@ -20,7 +20,7 @@ export const RAIN_WORDINGS: Wordings<keyof RainFindings> = {
   "rain-wetted-masonry": ({ figures: { layer, kind } }, buildUp) => ({
     says: `Driving rain wets ${nameOf(layer, buildUp)}, and ${BEHIND[kind]} lies behind it: the monthly method has no rain, and less heat reaches the outside to dry it.`,
     advice: `${TRANSIENT} ${CURE[kind]}`,
-    source: "ISO 13788:2012 clause 1 (from memory)",
+    source: "ISO 13788:2012 clause 1",
   }),
   "sun-driven-moisture": ({ figures: { layer, isSure } }, buildUp) => ({
     says: isSure

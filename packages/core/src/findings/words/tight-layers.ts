@@ -21,10 +21,10 @@ export const TIGHT_LAYER_WORDINGS: Wordings<Codes> = {
     source: "common practice",
   }),
   "two-tight-layers": ({ figures: { inner, outer, between, neverDries } }, buildUp) => ({
-    says: `${capital(namesOf(between, buildUp))}, which can hold water, lies between two tight layers, ${namesOf(inner, buildUp)} and ${namesOf(outer, buildUp)}: water that gets in can hardly leave.`,
+    says: `${capital(namesOf(between, buildUp))}, which can hold water, ${between.length === 1 ? "lies" : "lie"} between two tight layers, ${namesOf(inner, buildUp)} and ${namesOf(outer, buildUp)}: water that gets in can hardly leave.`,
     more: [neverDries ? "Construction moisture does not dry within a year." : ""],
     advice: "Close it only when the timber is dry (under 20 %), and keep it so: no leak, no spill.",
-    source: "common practice; ISO 13788:2012 clause 7 for the trapped water (from memory)",
+    source: "common practice; ISO 13788:2012 clause 7 for the trapped water",
   }),
   "tight-sheet-under-floor": ({ figures: { layer, above } }, buildUp) => {
     const where = buildUp.element === "floor" ? "under the floor" : "outside the wall";

