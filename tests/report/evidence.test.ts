@@ -184,7 +184,7 @@ describe.each(result.buildUps.map((buildUp, index) => [buildUp.name, index] as c
     const rows = text.slice(text.indexOf("Sensitivity"));
     expect(buildUp.sensitivity.length).toBeGreaterThan(0);
     for (const { verdict, worse, peak, carriedOver } of buildUp.sensitivity)
-      expectText(rows, `${verdict}${worse ? " , worse" : ""} ${grams(peak.amount)} ${grams(carriedOver)}`);
+      expectText(rows, `${verdict}${worse ? ", worse" : ""} ${grams(peak.amount)} ${grams(carriedOver)}`);
   });
 
   test("faults, judgement and conditions on the sheet; every finding in full with its source in the annex", () => {
