@@ -5,6 +5,7 @@ import { inThePlane } from "./in-the-plane.ts";
 import { changesOnPage } from "./live-page.ts";
 import { calculationOverFloor, judgementOverFloor } from "./over-floor.ts";
 import { quadprogOverOurs } from "./over-quadprog.ts";
+import { badOverValidFile } from "./reading.ts";
 import { spreadOnWorkers } from "./spread-on-workers.ts";
 import { reportBytes, startOverPlot } from "./start.ts";
 import { inTable, type Measure } from "./table.ts";
@@ -17,6 +18,7 @@ const steps: (() => Measure[] | Promise<Measure[]>)[] = [
   quadprogOverOurs,
   growthWithBuildUps,
   growthWithLayers,
+  badOverValidFile,
   bytesPerCall,
   startOverPlot,
   reportBytes,

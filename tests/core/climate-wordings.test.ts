@@ -24,7 +24,7 @@ describe("wordings of climates and weather records", () => {
   test("the headings to write are those that are read", () => {
     const reading = readClimate("month,T\nJanuary,3", "x");
     const [problem] = reading.ok ? [] : reading.problems;
-    expect(wordProblem(problem!).write).toBe(CLIMATE_COLUMNS.required.join(","));
+    expect(wordProblem(problem!).write[0]).toBe(CLIMATE_COLUMNS.required.join(","));
   });
 
   test("one slip on many lines is one sentence with its first lines and how many more", () => {

@@ -10,7 +10,6 @@ import type { Reading } from "./problems/types.ts";
 import type { WorkCount } from "./problems/work-count.ts";
 import { collectNotes, type NoteCollector, noteIdleAcceptances } from "./project/accept-notes.ts";
 import { findPlaces, type Supplies } from "./project/find-text.ts";
-import { noteNotWorkedOutYet } from "./project/not-worked-out-yet.ts";
 import { noteOddValues } from "./project/odd-values.ts";
 import { collectProblems } from "./project/problem-collector.ts";
 import type { ReadingContext } from "./project/reading-context.ts";
@@ -79,7 +78,6 @@ export function readCounted(text: string, supplies: Supplies | undefined, work: 
   const atSite = written !== null && climate.value !== null ? yearOfSite(written, climate.value, rooms, context) : null;
   if (written !== null) {
     noteOddValues(written, context);
-    noteNotWorkedOutYet(context);
     noteIdleHourRate(written, prices.value, context);
     noteIdleMargin(written, rooms.values(), context);
   }

@@ -2,40 +2,7 @@ import { readProject } from "@warmside/core";
 import { describe, expect, it } from "vitest";
 import { readCounted } from "../../../packages/core/src/read-project.ts";
 import { problemsOf, suppliesOf } from "../../core/project-texts.ts";
-
-const head = "project: P\nclimate: de-bilt\nindoor: { heating: 20 °C, humidity: class 3 }\n";
-const PLYWOOD = "      - { material: plywood, thickness: 12 mm }\n";
-const wall = (name: string, layers: string): string => `  - name: ${name}\n    element: wall\n    layers:\n${layers}`;
-const many = (count: number, make: (index: number) => string, joint = ""): string =>
-  Array.from({ length: count }, (_, index) => make(index)).join(joint);
-/** Build-ups of fifty layers each. */
-const inLayers = (count: number, make: (index: number) => string): string =>
-  `${head}build-ups:\n${many(count / 50, (index) =>
-    wall(
-      `W${index}`,
-      many(50, (layer) => make(index * 50 + layer)),
-    ),
-  )}`;
-
-/** Files that took seconds to minutes before, for a number of the thing that they are full of. */
-const SHAPES: Readonly<Record<string, (count: number) => string>> = {
-  "a part repeated": (count) => `project: &a P\nclimate: [${"*a,".repeat(count)}]\n`,
-  "keys without values in braces": (count) =>
-    `${head}build-ups: [ { name: W, element: wall, ${many(count, (index) => `${index + 10_000} m`, ", ")} } ]\n`,
-  "keys joined to their values": (count) =>
-    `${head}build-ups: [ { ${many(count, (index) => `a${index + 10_000}:b`, ", ")} } ]\n`,
-  "unknown keys": (count) =>
-    `${head}${many(count, (index) => `key${index + 10_000}: 1\n`)}build-ups:\n${wall("W", PLYWOOD)}`,
-  "misspelt keys": (count) => inLayers(count, () => "      - { materal: plywood, thicknes: 12 mm }\n"),
-  "unknown materials": (count) =>
-    inLayers(count, (index) => `      - { material: plywod ${index + 10_000}, thickness: 12 mm }\n`),
-  "unknown framings": (count) =>
-    inLayers(count, (index) => `      - { material: plywood, thickness: 12 mm, framing: studz ${index + 10_000} }\n`),
-  "quantities without units": (count) => inLayers(count, () => "      - { material: plywood, thickness: 12 }\n"),
-  "build-ups": (count) => `${head}build-ups:\n${many(count, (index) => wall(`W${index + 10_000}`, PLYWOOD))}`,
-  "lines indented with tabs": (count) => "a:\n\tb: c\n".repeat(count / 2),
-  "marks without meaning": (count) => "!a ".repeat(count),
-};
+import { CROWDED_FILES, head, inLayers, many, PLYWOOD, wall } from "./crowded-files.ts";
 
 const stepsOf = (text: string): number => {
   const work = { steps: 0 };
@@ -44,7 +11,7 @@ const stepsOf = (text: string): number => {
 };
 
 describe("reading is linear: twice as much of it takes twice the steps", () => {
-  it.each(Object.entries(SHAPES))("%s", (_, make) => {
+  it.each(Object.entries(CROWDED_FILES))("%s", (_, make) => {
     const [one, two, four] = [500, 1000, 2000].map((count) => stepsOf(make(count))) as [number, number, number];
     expect(one).toBeGreaterThan(450);
     expect(two / one).toBeLessThan(2.2);
@@ -52,7 +19,7 @@ describe("reading is linear: twice as much of it takes twice the steps", () => {
   });
 
   it("and no file takes more than a thousand steps for each of its characters", () => {
-    const most = Object.values(SHAPES).map((make) => stepsOf(make(2000)) / make(2000).length);
+    const most = Object.values(CROWDED_FILES).map((make) => stepsOf(make(2000)) / make(2000).length);
     expect(Math.max(...most)).toBeLessThan(1000);
   });
 
