@@ -12,6 +12,9 @@ import type { RepeatingYear, SectionYear } from "./types.ts";
 /** Years after which the question is left open [a] (this project's rule: longer than such a building stands). */
 export const MOST_YEARS = 100;
 
+/** What so many mean years do not clear meets the next year of one in ten, and counts as staying [a] (this project's rule). */
+const YEARS_BETWEEN = 10;
+
 /** Yearly growth of a node that repeats to within this is steady [kg/m²]. */
 const SAME_GROWTH = 1e-9;
 
@@ -56,6 +59,7 @@ export function runOn(
     if (isOfItsOwn) continue;
     const steady = growthBefore?.every((amount, node) => Math.abs(amount - growth[node]!) <= SAME_GROWTH) ?? false;
     const isStillDrying = after !== section && sumOf(growth) < 0;
+    if (isStillDrying && year > YEARS_BETWEEN) return { settles: true, years: year, level, growthPerYear: 0 };
     if ((steady && !isStillDrying) || year === MOST_YEARS)
       return { settles: false, years: year, level, growthPerYear: sumOf(growth) };
     growthBefore = growth;
