@@ -109,7 +109,7 @@ describe("what must stay (METHOD.md, Remedies)", () => {
   test.each(required)("a layer whose purpose is %s", (purpose) => {
     const built = wall(lining, wool, layerOf("polyethylene sheet 0.15 mm", 0, { purpose }));
     expect(mustStay(built, 2)).toBe(true);
-    expect(leavesAloneWhatMustStay(situation(built), removeLayer(built, 2))).toBe(false);
+    expect(leavesAloneWhatMustStay(situation(built))(removeLayer(built, 2))).toBe(false);
     expect(openColdSide(situation(built)).some(({ key }) => key.includes("polyethylene"))).toBe(false);
     expect(takeOutSheet(situation(built))).toEqual([]);
   });
@@ -133,20 +133,20 @@ describe("what must stay (METHOD.md, Remedies)", () => {
   });
   test("no ventilation opening is closed, thinned or opened at one end only", () => {
     const before = situation(roof(lining, wool, { ...cavity, open: "both ends" }, deck, skin));
-    const instead = (layer: Layer): boolean => leavesAloneWhatMustStay(before, replaceLayer(before.buildUp, 2, layer));
+    const instead = (layer: Layer): boolean => leavesAloneWhatMustStay(before)(replaceLayer(before.buildUp, 2, layer));
     expect(instead({ ...cavity, open: "both ends", thickness: 0.05 })).toBe(true);
     expect(instead(air(0.025))).toBe(false);
     expect(instead({ ...cavity, open: "one end" })).toBe(false);
     expect(instead({ ...cavity, open: "both ends", thickness: 0.02 })).toBe(false);
     expect(instead({ ...cavity, open: "both ends", ventilation: "slight" })).toBe(false);
-    expect(leavesAloneWhatMustStay(before, removeLayer(before.buildUp, 2))).toBe(false);
+    expect(leavesAloneWhatMustStay(before)(removeLayer(before.buildUp, 2))).toBe(false);
   });
   test("no further tight layer on the cold side, whichever that is", () => {
     const built = wall(lining, polythene, wool, sheathing);
-    expect(leavesAloneWhatMustStay(situation(built), insertLayers(built, 3, sheet(9.9)))).toBe(true);
-    expect(leavesAloneWhatMustStay(situation(built), insertLayers(built, 3, sheet(10)))).toBe(false);
-    expect(leavesAloneWhatMustStay(situation(built, "far side"), insertLayers(built, 3, sheet(10)))).toBe(true);
-    expect(leavesAloneWhatMustStay(situation(built, "far side"), insertLayers(built, 1, sheet(10)))).toBe(false);
+    expect(leavesAloneWhatMustStay(situation(built))(insertLayers(built, 3, sheet(9.9)))).toBe(true);
+    expect(leavesAloneWhatMustStay(situation(built))(insertLayers(built, 3, sheet(10)))).toBe(false);
+    expect(leavesAloneWhatMustStay(situation(built, "far side"))(insertLayers(built, 3, sheet(10)))).toBe(true);
+    expect(leavesAloneWhatMustStay(situation(built, "far side"))(insertLayers(built, 1, sheet(10)))).toBe(false);
   });
 });
 

@@ -58,10 +58,24 @@ export interface JudgedBuildUp {
  * @throws RangeError when a value is out of range
  */
 export function judgeBuildUp(buildUp: BuildUp, surroundings: Surroundings, scope: JudgingScope = "all"): JudgedBuildUp {
+  return judgeFigures(reportedFigures(buildUp, surroundings), surroundings, scope);
+}
+
+/** A build-up's figures in the reported year, by straight sections. */
+export function reportedFigures(buildUp: BuildUp, { sites }: Surroundings): BuildUpCalculation {
+  return figuresOfBuildUp(buildUp, sites.reported, { yearsAfter: sites.mean });
+}
+
+/** The same where the figures in the reported year are known. */
+export function judgeFigures(
+  straight: BuildUpCalculation,
+  surroundings: Surroundings,
+  scope: JudgingScope,
+): JudgedBuildUp {
+  const { buildUp } = straight;
   const { sites, rooms, humidityMargin } = surroundings;
   const room = rooms.get(buildUp.room)!;
   const farRoom = rooms.get(buildUp.faces) ?? null;
-  const straight = figuresOfBuildUp(buildUp, sites.reported, { yearsAfter: sites.mean });
   const plane = planeCheck(straight, scope === "all");
   const calculation = withHeatOfChannels(straight, plane?.channel ?? null);
   const surface = surfaceOfBuildUp(buildUp, calculation.heat, surfaceQuestion(calculation, farRoom !== null, plane));

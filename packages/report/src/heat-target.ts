@@ -15,14 +15,3 @@ export function targetWords({ heat, target }: HeldAgainst): string {
   const met = meetsTarget(heat.transmittance, target);
   return `, target ${fixed(target, 2)}: ${met ? "met" : "not met"}`;
 }
-
-/**
- * That a transmittance misses its target, to stand beside a judgement, which speaks of moisture alone.
- *
- * @param buildUp - a build-up of the result
- * @returns such as "misses its target, 0.26 against 0.20"; null where it meets it, or has none
- */
-export function missedTarget({ heat, target }: HeldAgainst): string | null {
-  if (!heat || target === null || meetsTarget(heat.transmittance, target)) return null;
-  return `misses its target, ${fixed(heat.transmittance, 2)} against ${fixed(target, 2)}`;
-}

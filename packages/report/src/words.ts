@@ -6,17 +6,9 @@ import {
   type JudgementWord,
   type SectionId,
   sectionInWords,
-  type VerdictWord,
 } from "@warmside/core";
 
 /** Headings and labels of the page, one word for each thing. */
-
-/** What a verdict says, in a clause. */
-export const VERDICT_MEANING: Readonly<Record<VerdictWord, string>> = {
-  dry: "no condensation in any month",
-  "dries out": "water condenses in some months and is gone within the year",
-  "stays wet": "water remains after twelve months",
-};
 
 /** What a verdict of *dry*, or a judgement of *sound*, does not cover; stands beside the word wherever it is given. */
 export const NOT_COVERED = "vapour diffusion only: no rain, leaks, moving air, construction moisture or damp ground";

@@ -32,7 +32,7 @@ export type FramingValues = {
  * @param values - share, or width and spacing [m]
  * @returns the framing; where other timber is left out it is that of a wall until `buildUp` knows the element
  * @throws ProblemsError with every problem, in the words of the project file's reader
- * Source: METHOD.md, Heat (common practice for the share of other timber).
+ * Source: METHOD.md, Framing (common practice for the share of other timber).
  * @example framing({ width: 0.045, spacing: 0.6 }).share // 0.15
  */
 export function framing(values: FramingValues): Framing {

@@ -10,7 +10,7 @@ export const OTHER_TIMBER_IN_ROOFS_AND_FLOORS = 0.01;
  *
  * @param element - what the build-up is
  * @returns its part of the area [–]
- * Source: common practice; METHOD.md, Heat.
+ * Source: common practice; METHOD.md, Framing.
  * @example usualOtherTimber("wall") // 0.075
  */
 export function usualOtherTimber(element: Element): number {

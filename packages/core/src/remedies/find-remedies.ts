@@ -81,15 +81,14 @@ function tapeThatDoes(
 /** Nothing else is looked for then but what it takes to meet the target as well. */
 function onlyTape(situation: Situation, tape: ChangeStep, trials: Trials): RemedySearch {
   const found: { step: ChangeStep; effort: number }[] = [{ step: tape, effort: EFFORT.tapeFraming }];
-  const { result } = trials.assess(tape)!;
+  const { result } = trials.offer(tape);
   if (wantsWarmthOnly(result)) {
     const warmer = reachTarget({ ...situation, buildUp: tape.buildUp }, result, trials).found;
     found.push(
-      ...warmer.map(({ step, effort }) => {
-        const both = { ...step, does: [...tape.does, ...step.does] };
-        trials.takeAs(both, step);
-        return { step: both, effort: EFFORT.tapeFraming + effort };
-      }),
+      ...warmer.map(({ step, effort }) => ({
+        step: { ...step, does: [...tape.does, ...step.does] },
+        effort: EFFORT.tapeFraming + effort,
+      })),
     );
   }
   const search = searchInWords.taped(found.length > 1);
@@ -115,7 +114,7 @@ function warmSideOf({ vapourLayer }: BuildUpResult): WarmSide {
 
 function listed(before: BuildUp, found: readonly { step: ChangeStep; effort: number }[], trials: Trials): Remedy[] {
   const inOrder = [...found].sort((a, b) => a.effort - b.effort || thickness(a.step) - thickness(b.step));
-  return inOrder.map(({ step }) => remedyOf(before, step, trials.assess(step)!));
+  return inOrder.map(({ step }) => remedyOf(before, step, trials.offer(step)));
 }
 
 function thickness({ thicknessInside, thicknessOutside }: ChangeStep): number {

@@ -1,4 +1,4 @@
-import type { JudgedBuildUp } from "../assess-build-up.ts";
+import type { BuildUpCalculation } from "../calculate-build-up.ts";
 import type { FindingWithEffect } from "../findings/all-findings.ts";
 import type { BuildUpResult } from "../result/types.ts";
 import { blamesColdSheet, sheetsLieWarm } from "./cold-side-sheet.ts";
@@ -6,27 +6,31 @@ import type { WarmSide } from "./types.ts";
 import { keepsWaterMargin } from "./water-margin.ts";
 
 /**
- * Whether a changed build-up may be offered as a remedy, beyond its judgement: guidance has nothing against it, its deck
- * stays warm, its water keeps a margin, and a sheet that was blamed for its place no longer lies there.
+ * Whether the figures of a changed build-up let it be offered as a remedy, before it is judged: its water keeps a margin,
+ * and a sheet that was blamed for its place no longer lies there.
  *
  * @param before - the build-up as it stands, assessed
  * @param warmSide - the side that vapour comes from
- * @param after - the changed build-up, judged
+ * @param after - figures of the changed build-up
+ * @returns true when they do
+ * Source: this project's rule (METHOD.md, Remedies).
+ */
+export function figuresAllow(before: BuildUpResult, warmSide: WarmSide, after: BuildUpCalculation): boolean {
+  return (
+    keepsWaterMargin(after) && (!blamesColdSheet(before) || sheetsLieWarm(after.buildUp, after.heat.counted, warmSide))
+  );
+}
+
+/**
+ * Whether the findings of a changed build-up let it be offered, beyond its judgement: guidance has nothing against it, its
+ * deck stays warm, and the water beside its framing keeps a margin.
+ *
+ * @param findings - of the changed build-up
  * @returns true when an adviser could put a name to it
  * Source: this project's rule (METHOD.md, Remedies).
  */
-export function isFitToOffer(
-  before: BuildUpResult,
-  warmSide: WarmSide,
-  { evidence: { buildUp, calculation }, findings }: JudgedBuildUp,
-): boolean {
-  return (
-    !findings.some(isRefusedByGuidance) &&
-    !findings.some(findsDeckTooCold) &&
-    keepsWaterMargin(calculation) &&
-    !findings.some(isWetInThePlane) &&
-    (!blamesColdSheet(before) || sheetsLieWarm(buildUp, calculation.heat.counted, warmSide))
-  );
+export function findingsAllow(findings: readonly FindingWithEffect[]): boolean {
+  return !findings.some(isRefusedByGuidance) && !findings.some(findsDeckTooCold) && !findings.some(isWetInThePlane);
 }
 
 function isRefusedByGuidance({ effect }: FindingWithEffect): boolean {

@@ -33,10 +33,11 @@ const KINDS: readonly ChangeKind[] = [
  */
 export function changesOf(situation: Situation): Change[] {
   const kinds = situation.buildUp.leak === null ? KINDS : [closeLeak];
+  const mayBeProposed = leavesAloneWhatMustStay(situation);
   return kinds
     .flatMap((kind) => kind(situation))
     .flatMap((change) => {
-      const steps = change.steps.filter(({ buildUp }) => leavesAloneWhatMustStay(situation, buildUp));
+      const steps = change.steps.filter(({ buildUp }) => mayBeProposed(buildUp));
       if (steps.length === 0) return [];
       const probes = [...new Set(change.probes.map((probe) => Math.min(probe, steps.length - 1)))];
       return [{ ...change, steps, probes }];

@@ -29,9 +29,11 @@ export interface TargetSearch {
 export function reachTarget(situation: Situation, before: BuildUpResult, trials: Trials): TargetSearch {
   const boards = changesOf(situation).filter(({ effort }) => effort === EFFORT.insulateOutside);
   const goal = before.judgement.word === "sound" ? "sound" : "sound with conditions";
-  const reaches = (step: ChangeStep): boolean =>
-    trials.reaches(step, goal, false) &&
-    meetsTarget(trials.assess(step)!.result.heat!.transmittance, situation.buildUp.target!);
+  const isWarmEnough = (step: ChangeStep): boolean => {
+    const transmittance = trials.transmittance(step);
+    return transmittance !== null && meetsTarget(transmittance, situation.buildUp.target!);
+  };
+  const reaches = (step: ChangeStep): boolean => isWarmEnough(step) && trials.reaches(step, goal, false);
   const steps = boards.flatMap(({ steps: sizes }) => {
     const least = leastSize(sizes.length, (index) => reaches(sizes[index]!));
     return least === null ? [] : [sizes[least]!];

@@ -43,7 +43,7 @@ export function sizesWorthOffering(change: Change, goal: Goal, trials: Trials): 
   const least = leastFor(goal);
   if (least === null) return [];
   const step = change.steps[least]!;
-  if (goal === "sound" || trials.assess(step)?.result.judgement.word === "sound") return [step];
+  if (goal === "sound" || trials.reaches(step, "sound", false)) return [step];
   const sound = leastFor("sound");
   if (sound === null) return [step];
   const soundStep = change.steps[sound]!;

@@ -1,19 +1,27 @@
-import { type JudgedBuildUp, judgeBuildUp } from "../assess-build-up.ts";
+import { type JudgedBuildUp, judgeFigures, reportedFigures } from "../assess-build-up.ts";
+import type { BuildUpCalculation } from "../calculate-build-up.ts";
 import { buildUpResult } from "../describe/build-up-result.ts";
 import { ventilationCases } from "../heat/slight-ventilation.ts";
 import { isTightBetween } from "../plane-checks/interrupted-layers.ts";
 import { greatestResistance } from "../project/resolve/check-resistance.ts";
-import type { BuildUp } from "../project/types.ts";
+import type { BuildUp, Framing } from "../project/types.ts";
 import type { BuildUpResult, JudgementWord } from "../result/types.ts";
+import type { Surroundings } from "../surroundings/surroundings.ts";
 import { LARGEST_PART_RESISTANCE } from "../vapour/node-line.ts";
-import { isFitToOffer } from "./fit-to-offer.ts";
+import { figuresAllow, findingsAllow } from "./fit-to-offer.ts";
 import type { ChangeStep, Situation } from "./types.ts";
 
-/** No more calculations than this are spent on a build-up (this project's rule: about half a second). */
+/**
+ * The search spends no more calculations than this on a build-up (this project's rule); it takes some 100, seldom over
+ * 300. What is offered is then worked out once more, with all that is told of it.
+ */
 export const MOST_CALCULATIONS = 1200;
 
-/** Calculations in one assessment: the reported one, up to seven under other assumptions, one with gaps in the vapour layer. */
-const CALCULATIONS_OF_ASSESSMENT = 9;
+/** Calculations that a judgement rests on: the reported one, and up to five under other assumptions. */
+const CALCULATIONS_OF_JUDGEMENT = 6;
+
+/** Calculations of what is told beside it: two under other assumptions, and one with gaps in the vapour layer. */
+const CALCULATIONS_TOLD_BESIDE = 3;
 
 /** What a change should lead to. */
 export type Goal = Extract<JudgementWord, "sound" | "sound with conditions">;
@@ -24,74 +32,105 @@ export interface Tried {
   result: BuildUpResult;
 }
 
-/** Assesses changed build-ups in full, and counts what that takes. */
+/** Judges changed build-ups, and counts what that takes. */
 export interface Trials {
-  /** The assessment of a step; null once the calculations are spent. */
-  assess: (step: ChangeStep) => Tried | null;
   /** Whether a step leads to a goal, is fit to be offered, and loses no warmth where it must not. */
   reaches: (step: ChangeStep, goal: Goal, keepsWarmth: boolean) => boolean;
-  /** Takes the assessment of a step for that of another that is the same build-up in other words. */
-  takeAs: (step: ChangeStep, same: ChangeStep) => void;
+  /** U of a step [W/(m²·K)]; null once the calculations are spent. */
+  transmittance: (step: ChangeStep) => number | null;
+  /** The assessment of a step that reaches its goal, with all that is told of it. */
+  offer: (step: ChangeStep) => Tried;
   spent: () => number;
   isSpent: () => boolean;
 }
 
+/** What is known of a step so far: its figures by straight sections, and what it is judged. */
+interface KnownStep {
+  surroundings: Surroundings;
+  straight: BuildUpCalculation;
+  judged: JudgedBuildUp | null;
+}
+
 /**
- * Trials on a situation, each step assessed at most once.
+ * Trials on a situation, each step calculated and judged at most once. What its own figures speak against is not judged.
  *
  * @param situation - the build-up and what surrounds it
  * @param before - its result as it stands
  * @returns trials with a count of their own
  */
 export function trialsOn(situation: Situation, before: BuildUpResult): Trials {
-  const results = new Map<ChangeStep, Tried>();
+  const known = new Map<BuildUp, KnownStep[]>();
   let spent = 0;
-  const assess = (step: ChangeStep): Tried | null => {
-    const known = results.get(step);
-    if (known !== undefined) return known;
-    const cost = calculationsAtMost(step.buildUp);
-    if (spent + cost > MOST_CALCULATIONS) {
-      spent = MOST_CALCULATIONS;
-      return null;
-    }
-    spent += cost;
-    const judged = judgeBuildUp(step.buildUp, step.surroundings ?? situation.surroundings, "a change that is tried");
-    const result = buildUpResult(judged.evidence, judged.findings, judged.judgement);
-    spent = Math.min(MOST_CALCULATIONS, spent + calculationsOfRunOn(result) * sizeOf(step.buildUp));
-    const tried = { judged, result };
-    results.set(step, tried);
-    return tried;
+  const spend = (cost: number): boolean => {
+    const isEnough = spent + cost <= MOST_CALCULATIONS;
+    spent = isEnough ? spent + cost : MOST_CALCULATIONS;
+    return isEnough;
   };
+  const figures = (step: ChangeStep): KnownStep | null => {
+    const surroundings = step.surroundings ?? situation.surroundings;
+    const there = known.get(step.buildUp) ?? [];
+    const same = there.find((one) => one.surroundings === surroundings);
+    if (same !== undefined) return same;
+    if (!spend(calculationsOfOne(step.buildUp))) return null;
+    const straight = reportedFigures(step.buildUp, surroundings);
+    if (!spend(calculationsOfRunOn(straight) * sizeOf(step.buildUp))) return null;
+    const made = { surroundings, straight, judged: null };
+    known.set(step.buildUp, [...there, made]);
+    return made;
+  };
+  const judge = (step: ChangeStep): JudgedBuildUp | null => {
+    const one = figures(step);
+    if (one === null || one.judged !== null) return one?.judged ?? null;
+    if (!spend(calculationsOfJudgement(step.buildUp) - calculationsOfOne(step.buildUp))) return null;
+    one.judged = judgeFigures(one.straight, one.surroundings, "what the judgement depends on");
+    return one.judged;
+  };
+  const losesWarmth = (transmittance: number): boolean =>
+    before.heat !== null && toTwoDecimals(transmittance) > toTwoDecimals(before.heat.transmittance);
   const reaches = (step: ChangeStep, goal: Goal, keepsWarmth: boolean): boolean => {
-    const tried = assess(step);
-    if (tried === null || tried.result.moisture === null || tried.result.heat === null) return false;
-    const { judgement, heat } = tried.result;
-    const good = judgement.word === "sound" || judgement.word === goal;
-    if (!good || (keepsWarmth && losesWarmth(heat.transmittance, before.heat?.transmittance ?? null))) return false;
-    return isFitToOffer(before, situation.warmSide, tried.judged);
+    const straight = figures(step)?.straight;
+    if (straight === undefined || !figuresAllow(before, situation.warmSide, straight)) return false;
+    if (keepsWarmth && !isOfChannels(step.buildUp) && losesWarmth(straight.heat.transmittance)) return false;
+    const judged = judge(step);
+    if (judged === null) return false;
+    const { evidence, findings, judgement } = judged;
+    const isGood = judgement.word === "sound" || judgement.word === goal;
+    if (!isGood || (keepsWarmth && losesWarmth(evidence.calculation.heat.transmittance))) return false;
+    return findingsAllow(findings);
   };
-  const takeAs = (step: ChangeStep, same: ChangeStep): void => {
-    const known = results.get(same);
-    if (known !== undefined) results.set(step, known);
+  const transmittance = (step: ChangeStep): number | null =>
+    (isOfChannels(step.buildUp) ? judge(step)?.evidence.calculation : figures(step)?.straight)?.heat.transmittance ??
+    null;
+  const offer = (step: ChangeStep): Tried => {
+    const { surroundings, straight } = figures(step)!;
+    spent += calculationsOfJudgement(step.buildUp) - calculationsOfOne(step.buildUp) + calculationsTold(step.buildUp);
+    const judged = judgeFigures(straight, surroundings, "a change that is tried");
+    return { judged, result: buildUpResult(judged.evidence, judged.findings, judged.judgement) };
   };
-  return { assess, reaches, takeAs, spent: () => spent, isSpent: () => spent >= MOST_CALCULATIONS };
+  return { reaches, transmittance, offer, spent: () => spent, isSpent: () => spent >= MOST_CALCULATIONS };
 }
 
-/** Compared at two decimals, as transmittances are. */
-function losesWarmth(after: number, before: number | null): boolean {
-  return before !== null && Math.round(after * 100) > Math.round(before * 100);
+/** Transmittances are compared at two decimals [W/(m²·K)]. */
+function toTwoDecimals(transmittance: number): number {
+  return Math.round(transmittance * 100);
 }
 
-/**
- * Calculations that an assessment takes at most: one more a layer with stated gaps, twice with slightly ventilated air;
- * trapped water that is followed for years, and a build-up with very many nodes, count for several.
- */
-function calculationsAtMost(buildUp: BuildUp): number {
-  const withGaps = buildUp.layers.filter((layer) => layer.type !== "air" && layer.gaps !== null).length;
+/** The reported calculation: twice with slightly ventilated air; a build-up with very many nodes counts for several. */
+function calculationsOfOne(buildUp: BuildUp): number {
+  return (ventilationCases(buildUp) === null ? 1 : 2) * sizeOf(buildUp);
+}
+
+/** At most; trapped water is followed for years, and the plane takes longer than a section. */
+function calculationsOfJudgement(buildUp: BuildUp): number {
   const water = CALCULATIONS_OF_TRAPPED_WATER * buildUp.trappedWater.length;
-  const cases = ventilationCases(buildUp) === null ? 1 : 2;
   const plane = isInThePlane(buildUp) ? CALCULATIONS_OF_THE_PLANE : 0;
-  return cases * (CALCULATIONS_OF_ASSESSMENT + withGaps + water) * sizeOf(buildUp) + plane;
+  return (CALCULATIONS_OF_JUDGEMENT + water) * calculationsOfOne(buildUp) + plane;
+}
+
+/** At most; one more a layer with stated gaps. */
+function calculationsTold(buildUp: BuildUp): number {
+  const withGaps = buildUp.layers.filter((layer) => layer.type !== "air" && layer.gaps !== null).length;
+  return (CALCULATIONS_TOLD_BESIDE + withGaps) * calculationsOfOne(buildUp);
 }
 
 /** Calculations that a year in the plane takes as long as: some ten with tight layers between framing, more with channels. */
@@ -102,8 +141,17 @@ function isInThePlane({ layers }: BuildUp): boolean {
   return layers.some((layer) => {
     const { framing } = layer;
     if (framing === null) return false;
-    return framing.origin.kind === "channel" || (layer.type !== "air" && isTightBetween(layer, framing));
+    return isChannel(framing) || (layer.type !== "air" && isTightBetween(layer, framing));
   });
+}
+
+/** Whether its U comes from the plane. */
+function isOfChannels({ layers }: BuildUp): boolean {
+  return layers.some(({ framing }) => framing !== null && isChannel(framing));
+}
+
+function isChannel({ origin }: Framing): boolean {
+  return origin.kind === "channel";
 }
 
 /** Calculations that trapped water counts for: it is followed until it is dry, with each change that may help. */
@@ -113,8 +161,8 @@ const CALCULATIONS_OF_TRAPPED_WATER = 4;
 const NODES_OF_CALCULATION = 250;
 
 /** Years run on beyond the few of an ordinary wall: each takes about half a calculation. */
-function calculationsOfRunOn({ moisture }: BuildUpResult): number {
-  const years = moisture?.sections.map(({ repeating }) => repeating.years) ?? [0];
+function calculationsOfRunOn({ sections }: BuildUpCalculation): number {
+  const years = sections.map(({ repeating }) => repeating?.years ?? 0);
   const mean = years.reduce((sum, count) => sum + count, 0) / years.length;
   return Math.max(0, Math.floor(mean / 2) - ORDINARY_RUN_ON);
 }

@@ -37,31 +37,30 @@ function isRoofSkin(buildUp: BuildUp, index: number, layer: Layer): boolean {
 }
 
 /**
- * Whether a change leaves alone what must stay: every required layer, every ventilation opening, and no further tight
- * layer on the cold side. Every remedy is held against this, whatever kind made it.
+ * What tells whether a change leaves alone what must stay: every required layer, every ventilation opening, and no further
+ * tight layer on the cold side. Every remedy is held against this, whatever kind made it.
  *
  * @param before - the situation as it was
- * @param after - the changed build-up
- * @returns true when the change may be proposed
+ * @returns true for a changed build-up that may be proposed
  * Source: this project's rule (METHOD.md, Remedies).
  */
-export function leavesAloneWhatMustStay(before: Situation, after: BuildUp): boolean {
-  return (
-    requiredLayersStay(before.buildUp, after) &&
-    openingsStayOpen(before.buildUp, after) &&
-    tightOnColdSide(after, before.warmSide) <= tightOnColdSide(before.buildUp, before.warmSide)
-  );
+export function leavesAloneWhatMustStay({ buildUp, warmSide }: Situation): (after: BuildUp) => boolean {
+  const required = buildUp.layers.filter((_, index) => mustStay(buildUp, index));
+  const openings = ventilatedLayers(buildUp);
+  const tight = tightOnColdSide(buildUp, warmSide);
+  return (after) =>
+    required.every((layer) => after.layers.includes(layer)) &&
+    stayOpen(openings, after) &&
+    tightOnColdSide(after, warmSide) <= tight;
 }
 
-function requiredLayersStay(before: BuildUp, after: BuildUp): boolean {
-  return before.layers.every((layer, index) => !mustStay(before, index) || after.layers.includes(layer));
+function ventilatedLayers({ layers }: BuildUp): AirLayer[] {
+  return layers.filter((layer): layer is AirLayer => layer.type === "air" && layer.ventilation !== "none");
 }
 
-function openingsStayOpen(before: BuildUp, after: BuildUp): boolean {
-  const ventilated = (buildUp: BuildUp): AirLayer[] =>
-    buildUp.layers.filter((layer): layer is AirLayer => layer.type === "air" && layer.ventilation !== "none");
-  const left = ventilated(after);
-  return ventilated(before).every((opening) => {
+function stayOpen(openings: readonly AirLayer[], after: BuildUp): boolean {
+  const left = ventilatedLayers(after);
+  return openings.every((opening) => {
     const match = left.findIndex((other) => isAtLeastAsOpen(other, opening));
     if (match === -1) return false;
     left.splice(match, 1);

@@ -33,9 +33,6 @@ export interface Plot {
   data: Readonly<Record<string, readonly Row[]>>;
 }
 
-/** Width of every plot, axes counted [px]; on A4 it is printed at 11.8 cm, on a telephone it fills the width. */
-export const PLOT_WIDTH = 500;
-
 /** Size of every text [px]: at 11.8 cm no less than 8 pt. */
 export const PLOT_TEXT = 12.5;
 
