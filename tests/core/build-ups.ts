@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { type BuildUpCalculation, calculateBuildUp } from "../../packages/core/src/calculate-build-up.ts";
+import { type BuildUpCalculation, figuresOfBuildUp } from "../../packages/core/src/calculate-build-up.ts";
 import { climateMonths } from "../../packages/core/src/climate/climate-months.ts";
 import { readClimate } from "../../packages/core/src/climate/read-climate.ts";
 import { checksInWords } from "../../packages/core/src/describe/checks-in-words.ts";
@@ -91,7 +91,7 @@ export interface Checked {
 
 /** A build-up's figures with the checks beside the method. */
 export function checked(buildUp: BuildUp, site: Site, room: Room): Checked {
-  const calculation = calculateBuildUp(buildUp, site);
+  const calculation = figuresOfBuildUp(buildUp, site);
   const { result: vapourLayer, tightLayer } = assessVapourLayer(calculation);
   const checks = furtherChecks(buildUp, site, calculation, vapourLayer, room, 1);
   return { calculation, vapourLayer, tightLayer, checks: checksInWords(checks, buildUp) };

@@ -218,11 +218,11 @@ describe("climate near", () => {
   });
 
   test.each([
-    [["95", "3"], 'The latitude "91" cannot be read'],
-    [["5", "200"], "is no longitude"],
-    [["5", "20", "--altitude", "high"], 'The altitude "300 ft" cannot be read'],
+    [["95", "3"], 'The latitude "95" cannot be read'],
+    [["5", "200"], 'The longitude "200" cannot be read'],
+    [["5", "20", "--altitude", "high"], 'The altitude "high" cannot be read'],
     [["Nowhere-on-Sea"], "No town of over 15 000 people"],
-    [["London", "--altitude", "high"], 'The altitude "300 ft" cannot be read'],
+    [["London", "--altitude", "high"], 'The altitude "high" cannot be read'],
   ])("%s is refused", async (words, message) => {
     const ended = await runInFolder({}, ["climate", "near", ...words]);
     expect(ended).toMatchObject({ exit: 1, answer: "" });

@@ -204,7 +204,7 @@ describe("cost, worked by hand", () => {
   it("a price that no build-up uses is told", () => {
     expect(comparisonOf(WALL).notes).toEqual([]);
     expect(comparisonOf(changed("material: tape", "material: tpae", WALL)).notes).toEqual([
-      "No build-up uses tpae, which has a price: the name may be misspelt.",
+      "No build-up uses tpae, which has a price: check the spelling of the name.",
     ]);
   });
 
@@ -216,7 +216,7 @@ describe("cost, worked by hand", () => {
     );
     expect(comparisonOf(text).notes).toEqual([]);
     expect(comparisonOf(again).notes).toEqual([
-      "The price of mineral wool slab per m2 is used for 100 mm and 140 mm alike: state the thickness that it is for.",
+      "The price of mineral wool slab per m2 is used for 100 mm and 140 mm alike: state its thickness.",
     ]);
   });
 });
@@ -339,7 +339,7 @@ describe("a variant is assessed as any build-up", () => {
 describe("one sentence a variant", () => {
   it("tells U, thickness, judgement, heat, cost and when it pays", () => {
     expect(deeper!.sentence).toBe(
-      "U is 0.22 in place of 0.31 W/(m²·K) and it is 60 mm thicker; the judgement stays sound; it saves 6.9 kWh/m² of heat a year, 1.2 for each 10 mm; it costs £8.24/m² more, paid back not before 12 years.",
+      "U is 0.22 W/(m²·K) in place of 0.31 and it is 60 mm thicker; the judgement stays sound; it saves 6.9 kWh/m² of heat a year, 1.2 for each 10 mm; it costs £8.24/m² more, paid back not before 12 years.",
     );
   });
 

@@ -309,7 +309,7 @@ describe("which climates and rooms", () => {
     for (const row of leftOut) {
       expect(row.cells).toEqual([]);
       expect(row.leftOut).toBe(
-        "No month there is so warm that the cooling runs: the row would be that of the room heated.",
+        "The cooling never runs there: the row would repeat that of the room heated.",
       );
     }
     expect(message).not.toContain("8 cases");
@@ -324,7 +324,7 @@ describe("which climates and rooms", () => {
     expect(florida).toMatchObject({
       cells: [],
       warmSide: null,
-      leftOut: "The room as stated would hold more vapour than air can.",
+      leftOut: "The room as stated would be wetter than air can be.",
     });
     expect(message).not.toContain("melbourne-florida heated");
   });
@@ -377,46 +377,46 @@ describe("the sentence is computed from the grid", () => {
         row("b", "cooled", "outside", "xxssx"),
       ],
       sentence:
-        "Where the warm side is the room (a) it may lie towards the room; where the warm side is outdoors (b cooled) it may lie towards outdoors, or be left out; no position holds in all 3 cases.",
+        "Where the warm side is the room (a) it may lie towards the room; where the warm side is outdoors (b cooled) it may lie towards outdoors, or be left out; no position suits all 3 cases.",
     },
     {
       rows: [row("a", "heated", "inside", "sxxcs"), row("b", "cooled", "outside", "xxssc")],
       sentence:
-        "Where the warm side is the room (a heated) it may lie towards the room, and left out it calculates, with conditions; where the warm side is outdoors (b cooled) it may lie towards outdoors, or be left out; in all 2 cases it calculates, with conditions, left out.",
+        "Where the warm side is the room (a heated) it may lie towards the room, and left out it is acceptable with conditions; where the warm side is outdoors (b cooled) it may lie towards outdoors, or be left out; in all 2 cases it is acceptable with conditions left out.",
     },
     {
       rows: [row("a", "heated", "inside", "ssssx"), row("a", "cooled", "outside", "sssss")],
       sentence:
-        "Its place does not matter: in all 2 cases it may lie in any one place, or be left out, since other layers do its work.",
+        "Its position does not matter: in all 2 cases it may lie in any one position, or be left out, since other layers hold the vapour back.",
     },
     {
       rows: [row("a", "heated", "inside", "ssscs"), row("a", "cooled", "outside", "sssss")],
       sentence:
-        "Its place does not matter: in all 2 cases it may lie towards the room, within the insulation or towards outdoors, and left out it calculates, with conditions, since other layers do its work.",
+        "Its position does not matter: in all 2 cases it may lie towards the room, within the insulation or towards outdoors, and left out it is acceptable with conditions, since other layers hold the vapour back.",
     },
     {
       rows: [row("a", "heated", "inside", "sxxxs"), row("b", "cooled", "outside", "xxsxs")],
       sentence:
-        "Where the warm side is the room (a heated) it may lie towards the room; where the warm side is outdoors (b cooled) it may lie towards outdoors; no position holds in all 2 cases (on both faces it calculates, but what gets between the two can hardly dry).",
+        "Where the warm side is the room (a heated) it may lie towards the room; where the warm side is outdoors (b cooled) it may lie towards outdoors; no position suits all 2 cases (on both faces no condensation is predicted, but water that gets between them can hardly dry).",
     },
     {
       rows: [row("a", "heated", "inside", "ccxxs")],
       sentence:
-        "Where the warm side is the room (a heated) it calculates, with conditions, towards the room or within the insulation.",
+        "Where the warm side is the room (a heated) it is acceptable with conditions towards the room or within the insulation.",
     },
     {
       rows: [row("a", "heated", "inside", "xxxxs")],
       sentence:
-        "Where the warm side is the room (a heated) no position holds (on both faces it calculates, but what gets between the two can hardly dry).",
+        "Where the warm side is the room (a heated) no position holds (on both faces no condensation is predicted, but water that gets between them can hardly dry).",
     },
     {
       rows: [row("a", "heated", "inside", "sssss"), row("b", "heated", "outside", "xssss")],
       sentence:
-        "Where the warm side is the room (a heated) it may lie in any one place, or be left out; where the warm side is outdoors (b heated) it may lie within the insulation or towards outdoors, or be left out; in all 2 cases it may lie within the insulation or towards outdoors, or be left out.",
+        "Where the warm side is the room (a heated) it may lie in any one position, or be left out; where the warm side is outdoors (b heated) it may lie within the insulation or towards outdoors, or be left out; in all 2 cases it may lie within the insulation or towards outdoors, or be left out.",
     },
     {
       rows: [row("a", "heated", "inside", "xxxsx")],
-      sentence: "Where the warm side is the room (a heated) it has to be left out.",
+      sentence: "Where the warm side is the room (a heated) it must be left out.",
     },
     {
       rows: [row("a", "heated", "inside", "xxbxx")],
@@ -429,11 +429,11 @@ describe("the sentence is computed from the grid", () => {
         row("c", "heated", "inside", "sxxxx"),
       ],
       sentence:
-        "Where the warm side is the room (a heated, b heated, c heated) no position holds in every case, most often towards the room (2 of 3).",
+        "Where the warm side is the room (a heated, b heated, c heated) no position suits every case; the most frequent is towards the room (2 of 3).",
     },
     {
       rows: [row("a", "unheated", "neither", "xxxsx")],
-      sentence: "Where nothing drives vapour (a unheated) it has to be left out.",
+      sentence: "Where nothing drives vapour (a unheated) it must be left out.",
     },
     { rows: [], sentence: "The room as stated cannot exist in any of these climates." },
   ])("$sentence", ({ rows, sentence }) => {

@@ -90,7 +90,7 @@ describe("a sweep", () => {
 
   it("says it in words", () => {
     expect(sweep.message).toMatch(
-      /^outer wool: “[a-z ]+” up to \d+ mm(, “[a-z ]+” from \d+ mm)+\. U goes from 0\.34 to 0\.12 W\/\(m²·K\) and meets the target of 0\.25 from \d+ mm\.$/,
+      /^outer wool: “[a-z ]+” up to \d+ mm(, “[a-z ]+” from \d+ mm)+\. U falls from 0\.34 to 0\.12 W\/\(m²·K\) and meets the target of 0\.25 from \d+ mm\.$/,
     );
     const short = sweepThickness(project, range(0.15, 0.2, 0.025));
     expect(short.turns).toEqual([]);
@@ -192,7 +192,7 @@ describe("the layer that is meant", () => {
       "Several build-ups have a layer called gypsum plasterboard",
     ],
     ["a sheet", "breather membrane", null, 0.2, "breather membrane is a sheet and has no thickness to vary."],
-    ["still air past its formula", "still air", null, 0.4, "deeper than 300 mm has no resistance by formula"],
+    ["still air past its formula", "still air", null, 0.4, "The formula for still air ends at 300 mm"],
   ])("or why none is: %s", (_, layer, buildUp, thickest, says) => {
     expect(findSweepLayer(project, layer, buildUp, thickest)).toEqual({ refused: expect.stringContaining(says) });
   });

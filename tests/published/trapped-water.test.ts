@@ -178,7 +178,7 @@ describe("the check of a build-up", () => {
     expect(result.daysToDry).toBeLessThan(120);
     expect(result.toFarSide).toBeGreaterThan(result.toRoom);
     expect(result.variants.map(({ change }) => change)).toContain(
-      "with an open wood fibre board in the place of fibreboard 400",
+      "with an open wood fibre board instead of fibreboard 400",
     );
   });
 

@@ -86,7 +86,7 @@ function mayLie(rows: readonly PlacementRow[], farSide: string): string {
     conditional.map((position) => positionInWords(position, farSide)),
     "or",
   );
-  if (sound.length === 0) return `it calculates, with conditions, ${places}`;
+  if (sound.length === 0) return `it is acceptable with conditions ${places}`;
   const advised = soundInWords(sound, conditional.length > 0, placesKnown(rows), farSide);
   return conditional.length === 0 ? advised : `${advised}, and ${places} it is acceptable with conditions`;
 }
