@@ -51,7 +51,7 @@ describe("the sweep in the report", () => {
       `: “${first!.from}” up to ${fromThickness(first!.thickness)}, “${first!.to}” from ${fromThickness(first!.thickness)}`,
     );
     expect(sentence(sweep.message)).toMatch(
-      / U goes from \d\.\d\d to \d\.\d\d W\/\(m²·K\) and meets the target of 0\.30 from \d+ mm\.$/,
+      / U falls from \d\.\d\d to \d\.\d\d W\/\(m²·K\) and meets the target of 0\.30 from \d+ mm\.$/,
     );
   });
 
