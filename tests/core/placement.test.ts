@@ -308,9 +308,7 @@ describe("which climates and rooms", () => {
     expect(leftOut.map(({ climate, use }) => `${climate} ${use}`)).toEqual(["de-bilt cooled", "oslo cooled"]);
     for (const row of leftOut) {
       expect(row.cells).toEqual([]);
-      expect(row.leftOut).toBe(
-        "The cooling never runs there: the row would repeat that of the room heated.",
-      );
+      expect(row.leftOut).toBe("The cooling never runs there: the row would repeat that of the room heated.");
     }
     expect(message).not.toContain("8 cases");
   });

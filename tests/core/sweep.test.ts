@@ -94,7 +94,7 @@ describe("a sweep", () => {
     );
     const short = sweepThickness(project, range(0.15, 0.2, 0.025));
     expect(short.turns).toEqual([]);
-    expect(short.message).toContain(`“${short.points[0]!.judgement}” all the way from 150 mm to 200 mm`);
+    expect(short.message).toContain(`“${short.points[0]!.judgement}” throughout, from 150 mm to 200 mm`);
   });
 
   it("tells a target that no thickness meets", () => {
