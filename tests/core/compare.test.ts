@@ -339,7 +339,7 @@ describe("a variant is assessed as any build-up", () => {
 describe("one sentence a variant", () => {
   it("tells U, thickness, judgement, heat, cost and when it pays", () => {
     expect(deeper!.sentence).toBe(
-      "U is 0.22 W/(m²·K) in place of 0.31 and it is 60 mm thicker; the judgement stays sound; it saves 6.9 kWh/m² of heat a year, 1.2 for each 10 mm; it costs £8.24/m² more, paid back not before 12 years.",
+      "U falls from 0.31 to 0.22 W/(m²·K) and it is 60 mm thicker; the judgement stays sound; it saves 6.9 kWh/m² of heat a year, 1.2 for each 10 mm; it costs £8.24/m² more, paid back not before 12 years.",
     );
   });
 

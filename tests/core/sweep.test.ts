@@ -90,7 +90,7 @@ describe("a sweep", () => {
 
   it("says it in words", () => {
     expect(sweep.message).toMatch(
-      /^outer wool: “[a-z ]+” up to \d+ mm(, “[a-z ]+” from \d+ mm)+\. U falls from 0\.34 to 0\.12 W\/\(m²·K\) and meets the target of 0\.25 from \d+ mm\.$/,
+      /^outer wool: “[a-z ]+” under \d+ mm(, “[a-z ]+” from \d+ mm)+\. U falls from 0\.34 to 0\.12 W\/\(m²·K\) and meets the target of 0\.25 from \d+ mm\.$/,
     );
     const short = sweepThickness(project, range(0.15, 0.2, 0.025));
     expect(short.turns).toEqual([]);
@@ -101,7 +101,7 @@ describe("a sweep", () => {
     const demanding = projectOf(changed("target: 0.25", "target: 0.05", WALL));
     const { meetsTargetFrom, message } = sweepThickness(demanding, range(0, 0.1));
     expect(meetsTargetFrom).toBeNull();
-    expect(message).toContain("which never meets the target of 0.05");
+    expect(message).toContain("and never meets the target of 0.05");
   });
 
   it("refuses a sheet", () => {

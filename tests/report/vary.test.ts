@@ -48,7 +48,7 @@ describe("the sweep in the report", () => {
     expect(fromThickness(0.057)).toBe("57 mm");
     const [first] = sweep.turns;
     expect(sentence(sweep.message)).toContain(
-      `: “${first!.from}” up to ${fromThickness(first!.thickness)}, “${first!.to}” from ${fromThickness(first!.thickness)}`,
+      `: “${first!.from}” under ${fromThickness(first!.thickness)}, “${first!.to}” from ${fromThickness(first!.thickness)}`,
     );
     expect(sentence(sweep.message)).toMatch(
       / U falls from \d\.\d\d to \d\.\d\d W\/\(m²·K\) and meets the target of 0\.30 from \d+ mm\.$/,

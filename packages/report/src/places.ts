@@ -12,8 +12,8 @@ import type { SectionView } from "./section-view.ts";
  */
 export function placeOf(view: SectionView, node: number): string {
   const { ends, begins, depth } = neighbours(view, node);
-  if (ends === null) return "the room surface";
-  if (begins === null) return `the outer face of ${layerWords(view, ends.layer)}`;
+  if (ends === null) return "at the room surface";
+  if (begins === null) return `at the outer face of ${layerWords(view, ends.layer)}`;
   if (ends === begins) return `inside ${layerWords(view, ends.layer)}, ${millimetres(depth)} mm from the room`;
   if (ends.layer === begins.layer)
     return `inside layer ${ends.layer + 1}, between ${name(view, ends)} and ${name(view, begins)}`;
@@ -73,7 +73,7 @@ type Slice = SectionResult["layers"][number];
 
 /** Nodes closer than this in sd are one [m]. */
 const CLOSEST = 1e-6;
-const LONGEST_NAME = 48;
+const LONGEST_NAME = 56;
 
 interface Neighbours {
   /** What ends at the node or is cut there; null at the room surface. */
@@ -114,8 +114,8 @@ function name(view: SectionView, { layer, name: own, part }: Slice): string {
   const inWords = {
     whole: own,
     framing: `${view.buildUp.layers[layer]?.framing ?? "framing"} in ${own}`,
-    "inner facing": `facing of ${own}`,
-    "outer facing": `facing of ${own}`,
+    "inner facing": `the inner facing of ${own}`,
+    "outer facing": `the outer facing of ${own}`,
   };
   return shorten(inWords[part], LONGEST_NAME);
 }

@@ -147,7 +147,7 @@ function yearOf(sheet: Sheet): Map<string, MonthAtNodes & { temperature: number[
 }
 
 function monthRows({ front }: Sheet): PrintedTable {
-  return tableNamed(front, "Month by month at")!;
+  return tableNamed(front, "Month by month")!;
 }
 
 /** The node that the month table follows: its temperature in the critical month picks it among the printed nodes. */
@@ -288,7 +288,7 @@ describe.each(SHEETS)("retraced: %s", (_, page, sheet) => {
       if (framed.includes(number!)) return;
       const node = places.findIndex((place) =>
         side === "inner"
-          ? new RegExp(`and layer ${number},`).test(place) || (place === "the room surface" && number === "1")
+          ? new RegExp(`and layer ${number},`).test(place) || (place === "at the room surface" && number === "1")
           : new RegExp(`(between|outer face of) layer ${number},`).test(place),
       );
       if (node < 0) return;

@@ -122,7 +122,7 @@ export function rowLines(buildUp: BuildUpResult): RowLine[] {
     line(null, `${felt === null ? "" : `${felt} `}${sentence(judgement.short)}`),
     ...(also === "" ? [] : [line("Also:", also)]),
     ...(standard?.differs ? [line("ISO 13788 alone:", standard.words)] : []),
-    ...(remedy === null ? [] : [line("Change it to:", remedy)]),
+    ...(remedy === null ? [] : [remedy]),
   ];
 }
 
@@ -149,7 +149,7 @@ function alsoFound({ findings, judgement }: BuildUpResult): string {
  * The first remedy, where U misses its target the first that meets it, with what comes of it; where none was found,
  * what to do.
  */
-function remedyWords(buildUp: BuildUpResult): string | null {
+function remedyWords(buildUp: BuildUpResult): RowLine | null {
   const { remedies, target } = buildUp;
   const misses = marksOf(buildUp).heat === "fail";
   if (buildUp.judgement.word !== "change it" && !misses) return null;
@@ -157,10 +157,11 @@ function remedyWords(buildUp: BuildUpResult): string | null {
   const best = (misses ? meeting : undefined) ?? remedies[0];
   if (best !== undefined) {
     const over = misses && best !== meeting ? ", which still misses the target" : "";
-    return `${sentence(best.change)}: then ${outcomeWords(best)}${over}.`;
+    return line("Change it to:", `${sentence(best.change)}: then ${outcomeWords(best)}${over}.`);
   }
   const decisive = buildUp.findings.find(({ id }) => id === buildUp.judgement.decisive);
-  return decisive?.advice ? sentence(decisive.advice) : buildUp.remedySearch;
+  if (decisive?.advice) return line("To do:", sentence(decisive.advice));
+  return buildUp.remedySearch === null ? null : line(null, buildUp.remedySearch);
 }
 
 function outcomeWords({ judgement, transmittance, thicknessInside, thicknessOutside }: Remedy): string {

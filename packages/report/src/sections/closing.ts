@@ -28,7 +28,7 @@ export function methodAndSources(result: ProjectResult): Html {
 <li>air that moves through gaps or inside air layers and insulation, which can carry far more water than diffusion;</li>
 <li>moisture stored in materials, and properties that change with it;</li>
 <li>sun, clear nights (unless asked for), latent heat, and swings shorter than a month;</li>
-<li>heat and vapour that move sideways: corners, reveals, junctions, fixings.</li></ul>
+<li>heat and vapour that move sideways, but for the framing and junctions that an annex shows in the plane: other corners, reveals and fixings.</li></ul>
 <h3>Cautions</h3><ul>
 <li>A figure is as good as the values that went in. Use the maker’s declared values of the product bought, and recalculate when a product changes.</li>
 <li>Wet rooms (drying clay, showers, drying laundry) belong to humidity class 4 or 5. A wetter room than stated voids the answer.</li>

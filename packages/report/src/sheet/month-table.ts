@@ -2,7 +2,7 @@ import type { BuildUpResult, SectionMonth, WoodResult } from "@warmside/core";
 import { type Html, html, markup } from "../html.ts";
 import { fixed, GRAMS_PER_KILOGRAM, PER_CENT, signed } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
-import { shortPlaceOf } from "../places.ts";
+import { placeOf } from "../places.ts";
 import type { SectionView } from "../section-view.ts";
 import { type Column, tableMarkup } from "../table.ts";
 import { shortMonth } from "../words.ts";
@@ -38,7 +38,7 @@ export function monthTable(view: SectionView): Html {
     ...(wood === null ? [] : [{ head: `Wood, layer ${wood.layer + 1}`, unit: "%", kind: "figures" as const }]),
   ];
   return tableMarkup({
-    caption: `Month by month at ${shortPlaceOf(view, node)}${view.section.name === "whole" ? "" : `, ${view.section.name}`}`,
+    caption: `Month by month ${placeOf(view, node)}${view.section.name === "whole" ? "" : `, ${view.section.name}`}`,
     columns,
     rows: view.waterYear.map((month) => {
       const state = month.nodes[node]!;

@@ -50,6 +50,32 @@ export const BUILDING_TERMS: readonly Term[] = [
     see: ["stud", "noggin", "thermal bridge", "U-value", "heat-flow path"],
   },
   {
+    name: "foil tape",
+    technical: null,
+    symbol: null,
+    unit: null,
+    also: ["tape", "taped", "taping", "foil tape over the studs", "gap beside framing"],
+    says: [
+      "Foil-faced boards cut between studs leave the studs open to vapour: it passes them, or the gaps beside them, and condenses beside them behind the cold foil. Foil tape from board to board over the studs stops it. Tape on the edges of the studs alone stops part of it.",
+      "Keys of the layer: `taped: yes`, `no` or `onto the framing 20 mm`, and `gap beside framing: 2 mm`. Not said, the boards touch the studs and have no tape. The amount is calculated in two dimensions and stands in the annex, in the plane.",
+    ],
+    source: "ISO 13788:2012 clause 6 in two dimensions (METHOD.md, The plane)",
+    see: ["framing", "foil", "vapour layer"],
+  },
+  {
+    name: "junction",
+    technical: null,
+    symbol: null,
+    unit: null,
+    also: ["junctions", "corner", "corners", "window side", "floor edge", "roof edge"],
+    says: [
+      "Where two build-ups meet, or one meets a window. Its inside surface is colder than the middle of a wall, so mould starts there. Corners, floor edges, roof edges and window sides of timber are calculated in two dimensions.",
+      "Key at the top of the file: `junctions: [ { name: Corner, outer corner: [Studio wall], posts: 3 } ]`. For any other junction state a known factor as `junction factors` of the build-up.",
+    ],
+    source: "ISO 10211:2017; ISO 13788:2012 clause 5",
+    see: ["thermal bridge", "temperature factor"],
+  },
+  {
     name: "stud",
     technical: null,
     symbol: null,

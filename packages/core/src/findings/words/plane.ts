@@ -66,9 +66,11 @@ function interruptedLayer(figures: Interrupted, buildUp: Named): Said {
 /** What was assumed of the joints. */
 function asRun({ isSaid, framing }: Interrupted): string {
   if (isSaid.gap && isSaid.taped) return "";
-  const taped = isSaid.taped ? [] : ["without tape (`taped`)"];
-  const touching = isSaid.gap ? [] : [`with boards that touch the ${framing} (\`gap beside framing\`)`];
-  return `The file does not say how the joints are made: worked out ${joined([...touching, ...taped])}.`;
+  if (isSaid.gap) return "The file does not say whether the joints are taped (`taped`): calculated without tape.";
+  const touching = `with boards that touch the ${framing} (\`gap beside framing\`)`;
+  return isSaid.taped
+    ? `The file states no gap: calculated ${touching}.`
+    : `The file does not say how the joints are made: calculated ${touching} and without tape (\`taped\`).`;
 }
 
 function tapeIt({ framing, isSaid }: Interrupted): string {

@@ -42,7 +42,7 @@ export const SURFACE_WORDINGS: Wordings<keyof SurfaceFindings> = {
   }),
   "junction-mould": ({ figures: { name, factor, workedOut, required, month } }) => ({
     says: `The junction "${name}" has a temperature factor of ${figure(factor)}; ${month} requires ${figure(required)}.`,
-    advice: "Insulate the junction, or keep the room drier.",
+    advice: `Insulate the junction "${name}", or keep the room drier.`,
     source: `ISO 13788:2012 clause 5, with ${workedOut ? "a factor calculated in the plane to ISO 10211:2017" : "the stated factor"}`,
   }),
   "mould-at-interface": ({ figures, severity }, buildUp) => ({

@@ -234,7 +234,7 @@ export const buildUpSchema = z
         }),
       ),
       "trapped water": optional(
-        "Water that is in a layer when it is closed: does it dry?",
+        "Water that is in a layer when it is closed, and must dry",
         either("where water is trapped, in braces, or a list of such", [
           trappedWaterSchema,
           listOf("a list of places where water is trapped", trappedWaterSchema, 20),

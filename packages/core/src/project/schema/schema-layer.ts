@@ -103,9 +103,13 @@ const MATERIAL_FIELDS = {
     "Gap between the boards and each side of the framing that interrupts them",
     quantity("gap beside framing"),
   ),
-  taped: optional("How the joints of the boards at the framing are taped", taped, {
-    example: "onto the framing 20 mm",
-  }),
+  taped: optional(
+    "Tape over the joints of the boards at the framing: no, yes, or onto the framing and how far",
+    taped,
+    {
+      example: "onto the framing 20 mm",
+    },
+  ),
   "facing emissivity inner": optional("Emissivity of its room face", bare("emissivity"), { usual: "the material's" }),
   "facing emissivity outer": optional("Emissivity of its outer face", bare("emissivity"), { usual: "the material's" }),
   "facing sd inner": optional("sd of the facing on its room face", quantity("sd"), { usual: "the material's" }),

@@ -6,7 +6,7 @@ import type { SweepStudy } from "../../result/types.ts";
  * What a sweep shows, in one or two sentences, with the judgements in quotation marks: bare, "change it" is an order.
  *
  * @param study - its points and turns
- * @returns such as "mineral wool slab: “change it” up to 40 mm, “sound” from 40 mm. U goes from 0.90 to 0.31 W/(m²·K)."
+ * @returns such as "mineral wool slab: “change it” under 40 mm, “sound” from 40 mm. U goes from 0.90 to 0.31 W/(m²·K)."
  */
 export function sweepInWords(study: Omit<SweepStudy, "message">): string {
   const { layer, points, turns, target, meetsTargetFrom } = study;
@@ -16,7 +16,7 @@ export function sweepInWords(study: Omit<SweepStudy, "message">): string {
     turns.length === 0
       ? [`“${first.judgement}” throughout, from ${millimetres(study.from)} to ${millimetres(study.to)}`]
       : [
-          `“${first.judgement}” up to ${fromThickness(turns[0]!.thickness)}`,
+          `“${first.judgement}” under ${fromThickness(turns[0]!.thickness)}`,
           ...turns.map(({ thickness, to }) => `“${to}” from ${fromThickness(thickness)}`),
         ];
   const ends =
@@ -40,7 +40,7 @@ export function fromThickness(thickness: number): string {
 function targetInWords(target: number | null, meetsTargetFrom: number | null): string {
   if (target === null) return "";
   return meetsTargetFrom === null
-    ? `, which never meets the target of ${formatInShownUnit(target, "transmittance")}`
+    ? ` and never meets the target of ${formatInShownUnit(target, "transmittance")}`
     : ` and meets the target of ${formatInShownUnit(target, "transmittance")} from ${fromThickness(meetsTargetFrom)}`;
 }
 

@@ -51,7 +51,7 @@ function transmittance(variant: PlainRow, base: PlainRow): string {
   if (before === null) return `U is ${now}`;
   return now === before
     ? `U stays ${now}`
-    : `U is ${now} in place of ${formatInShownUnit(base.transmittance!, "transmittance")}`;
+    : `U ${variant.transmittance < base.transmittance! ? "falls" : "rises"} from ${formatInShownUnit(base.transmittance!, "transmittance")} to ${now}`;
 }
 
 function thickness({ thickness: added }: AgainstBase): string {

@@ -6,6 +6,7 @@ import {
   meetsTarget,
   type ProjectResult,
 } from "@warmside/core";
+import { worseSentence } from "../../spread-study/spread-in-words.ts";
 import { withoutBackticks } from "../../with-code.ts";
 import { type Colour, groups, type Line, line, paragraph } from "../lines.ts";
 import { noteInWords } from "./note-in-words.ts";
@@ -41,7 +42,7 @@ function shortAnswer(buildUp: BuildUpResult, result: ProjectResult, withVariants
     ...askedInstead(buildUp).map(withoutBackticks),
     ...(heat === null ? [] : [heatInWords(heat.transmittance, buildUp.target)]),
     ...(moisture === null ? [] : [verdictInWords(moisture)]),
-    ...(spread === undefined ? [] : [spread.message]),
+    ...(spread === undefined ? [] : [spread.message.replace(`${worseSentence(spread)} `, "")]),
     ...placementInWords(buildUp, result),
     ...sweepInWords(buildUp, result),
   ];

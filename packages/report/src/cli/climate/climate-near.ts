@@ -53,7 +53,10 @@ function placeOf(
   climates: readonly OutdoorClimate[],
   towns: string,
 ): { site: PlaceOnEarth; told: string[] } {
-  const [latitude = "", longitude, ...rest] = question.place;
+  const [latitude = "", longitude, ...rest] = question.place
+    .join(" ")
+    .trim()
+    .split(/[\s,]+/);
   if (longitude !== undefined && rest.length === 0 && /\d/.test(latitude + longitude)) {
     return { site: siteOf({ latitude, longitude, altitude: question.altitude }), told: [] };
   }

@@ -127,8 +127,8 @@ function RoomSurface({ result: { heat }, section }: { result: BuildUpResult; sec
       )}
       {words}{" "}
       <small>
-        fRsi {fixed(temperatureFactor, 2)}
-        {required === null ? "" : `, ${fixed(required, 2)} required`}
+        (fRsi {fixed(temperatureFactor, 2)}
+        {required === null ? "" : `, ${fixed(required, 2)} required`})
       </small>
     </Row>
   );

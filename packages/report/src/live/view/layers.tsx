@@ -7,6 +7,7 @@ import { show, state } from "../state/store.ts";
 import { stepFor } from "./drag.ts";
 import { NumberField } from "./fields.tsx";
 import { Framings } from "./framings.tsx";
+import { Joints } from "./joints.tsx";
 import { LayerDetails } from "./layer-details.tsx";
 
 /** The layers from the room outwards, in the order of the section and of the file. */
@@ -57,6 +58,7 @@ function Row({ answer, layer, index }: { answer: Answer; layer: LayerResult; ind
       ) : (
         <Size layer={layer} index={index} />
       )}
+      <Joints answer={answer} layer={layer} index={index} />
       {isTaken ? <LayerDetails answer={answer} layer={layer} index={index} /> : null}
     </li>
   );
