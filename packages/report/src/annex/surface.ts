@@ -83,7 +83,7 @@ function junctions({ buildUp }: AnnexOf): Html | null {
   if (given.length === 0) return null;
   const words = (meets: boolean | null): string => (meets === null ? "not asked" : meets ? "meets it" : "too low");
   return tableMarkup({
-    caption: "Junctions, from a catalogue or a detailed calculation",
+    caption: "Junctions, stated or calculated in the plane",
     columns: [
       { head: "Junction", kind: "words" },
       { head: "Factor", kind: "figures" },

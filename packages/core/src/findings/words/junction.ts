@@ -23,23 +23,23 @@ export function junctionInWords({
 }: JunctionSaid): Pick<JunctionResult, "short" | "message" | "advice" | "source"> {
   const source = "ISO 10211:2017 and ISO 13788:2012 clause 5";
   if (figures === null) {
-    const short = `The ${kind} "${name}" is not worked out: ${WHY_NOT[beyond ?? "not outdoors"]}.`;
+    const short = `The ${kind} "${name}" is not calculated: ${WHY_NOT[beyond ?? "not outdoors"]}.`;
     return { short, message: short, advice: null, source };
   }
   const { temperatureFactor, required, meetsMould, linearTransmittance, alternatives } = figures;
   const own = factor(temperatureFactor);
   const short =
     required === null
-      ? `The ${kind} "${name}" has a temperature factor of ${own}; no month asks for one.`
+      ? `The ${kind} "${name}" has a temperature factor of ${own}; no month requires one.`
       : required.factor > 1
         ? `The ${kind} "${name}" has a temperature factor of ${own}; in ${required.month} the room is so damp that no construction keeps mould away.`
         : meetsMould === true
-          ? `The ${kind} "${name}" keeps mould away: temperature factor ${own}, ${required.month} asks for ${factor(required.factor)}.`
-          : `Mould can grow at the ${kind} "${name}": temperature factor ${own}, ${required.month} asks for ${factor(required.factor)}.`;
+          ? `The ${kind} "${name}" keeps mould away: temperature factor ${own}, ${required.month} requires ${factor(required.factor)}.`
+          : `Mould can grow at the ${kind} "${name}": temperature factor ${own}, ${required.month} requires ${factor(required.factor)}.`;
   const isAssumed = assumed.length > 0;
   const more = [
     isAssumed
-      ? `The file does not say ${joined(assumed.map(({ key }) => key))}: worked out with ${joined(assumed.map(measureInWords))}, which is unfavourable.`
+      ? `The file does not say ${joined(assumed.map(({ key }) => key))}: calculated with ${joined(assumed.map(measureInWords))}, which is unfavourable.`
       : "",
     alternatives.length > 0
       ? `It would be ${joined(alternatives.map(({ change, temperatureFactor: changed }) => `${factor(changed)} with ${changeInWords(change)}`))}.`
@@ -56,8 +56,8 @@ export function junctionInWords({
 
 const WHY_NOT: Readonly<Record<NonNullable<JunctionResult["beyond"]>, string>> = {
   "other rooms": "its build-ups belong to different rooms",
-  "not outdoors": "only build-ups that face outdoors are worked out",
-  metal: "metal framing at a junction is not worked out",
+  "not outdoors": "only build-ups that face outdoors are calculated",
+  metal: "metal framing at a junction is not calculated",
 };
 
 function adviceOf(helps: readonly JunctionChange[]): string {

@@ -41,8 +41,10 @@ export const SURFACE_WORDINGS: Wordings<keyof SurfaceFindings> = {
     source: "growth limit of Hukka and Viitanen 1999",
   }),
   "junction-mould": ({ figures: { name, factor, workedOut, required, month } }) => ({
-    says: `The junction "${name}" has a temperature factor of ${figure(factor)}; ${month} requires ${figure(required)}.`,
-    advice: `Insulate the junction "${name}", or keep the room drier.`,
+    says: `Mould can grow at the junction "${name}": temperature factor ${figure(factor)}, ${month} requires ${figure(required)}.`,
+    advice: workedOut
+      ? `Change the junction "${name}" (Junctions, in the annex, has what is enough), or keep the room drier.`
+      : `Insulate the junction "${name}", or keep the room drier.`,
     source: `ISO 13788:2012 clause 5, with ${workedOut ? "a factor calculated in the plane to ISO 10211:2017" : "the stated factor"}`,
   }),
   "mould-at-interface": ({ figures, severity }, buildUp) => ({

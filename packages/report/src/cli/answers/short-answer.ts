@@ -14,7 +14,7 @@ import { verdictInWords } from "./verdict-in-words.ts";
 
 /**
  * The short answers of a project: for each build-up its judgement with one reason, its U-value and what the monthly
- * method says; then the notes of odd values that the project does not accept.
+ * method says; then the junctions, and the notes of odd values that the project does not accept.
  *
  * @param result - the assessed project
  * @param withVariants - whether each variant is told too
@@ -25,7 +25,10 @@ export function shortAnswers(result: ProjectResult, withVariants = false): Line[
   const head = paragraph(`${result.project}${reference}, ${result.climate.name}, ${result.climate.severity}`);
   const answers = result.buildUps.map((buildUp) => shortAnswer(buildUp, result, withVariants));
   const odd = result.oddities.filter(({ accepted }) => !accepted).map(noteInWords);
-  return groups([head], ...answers, odd);
+  const junctions = result.junctions.flatMap(({ short, advice }) =>
+    paragraph(advice === null ? short : `${short} ${advice}`),
+  );
+  return groups([head], ...answers, junctions, odd);
 }
 
 const COLOUR_OF_JUDGEMENT: Readonly<Record<JudgementWord, Colour>> = {
