@@ -60,7 +60,7 @@ export const BUILDING_TERMS: readonly Term[] = [
       "Keys of the layer: `taped: yes`, `no` or `onto the framing 20 mm`, and `gap beside framing: 2 mm`. Not said, the boards touch the studs and have no tape. The amount is calculated in two dimensions and stands in the annex, in the plane.",
     ],
     source: "ISO 13788:2012 clause 6 in two dimensions (METHOD.md, The plane)",
-    see: ["framing", "foil", "vapour layer"],
+    see: ["framing", "vapour layer", "interstitial condensation"],
   },
   {
     name: "junction",
