@@ -76,7 +76,9 @@ export function judgeFigures(
   const { sites, rooms, humidityMargin } = surroundings;
   const room = rooms.get(buildUp.room)!;
   const farRoom = rooms.get(buildUp.faces) ?? null;
-  const plane = planeCheck(straight, scope === "all");
+  const checked = planeCheck(straight, scope === "all");
+  const planeIsTooWet = checked === "too wet";
+  const plane = planeIsTooWet ? null : checked;
   const calculation = withHeatOfChannels(straight, plane?.channel ?? null);
   const surface = surfaceOfBuildUp(buildUp, calculation.heat, surfaceQuestion(calculation, farRoom !== null, plane));
   const { result: vapourLayer, tightLayer, tightLayers } = assessVapourLayer(calculation);
@@ -99,6 +101,7 @@ export function judgeFigures(
     sensitivity,
     checks,
     plane,
+    planeIsTooWet,
   };
   const findings = allFindings(evidence);
   const judgement = judge(

@@ -23,6 +23,12 @@ export interface PlaneMonth {
 /** A pressure may pass saturation by this part of it before its node counts as wet [–]. */
 const SLACK = 1e-9;
 
+/** Multiplications that the months of one scene may take; the demo's wall takes 1.3·10⁵ (this project's rule). */
+export const MOST_WORK = 1e8;
+
+/** Thrown where so much of a scene is wet that its months would take too long. */
+export class PlaneTooWet extends RangeError {}
+
 /** So many rounds take only the worst node of each run; then all are taken, which ends for certain. */
 const CAREFUL_ROUNDS = 60;
 const MOST_ROUNDS = 500;
@@ -43,6 +49,7 @@ const MOST_ROUNDS = 500;
  * @param before - water at its beginning [kg/m]
  * @param guess - nodes that may be wet: those of the month before
  * @returns pressures and water at its end
+ * @throws PlaneTooWet when the months of the scene together take too much work
  * Source: ISO 13788:2012 clause 6 in two dimensions, drying inside the month (this project's rule); a complementarity
  *   problem, solved by an active set.
  */
@@ -86,11 +93,19 @@ function withWetNodes(
     if (wet[node] === 1) wetNodes.push(node);
     else if (before[node]! > 0) takeOut(pressure, responseOf(vapour, node), -before[node]! / seconds);
   }
+  countWork(vapour, wetNodes.length);
   const over = Float64Array.from(wetNodes, (node) => pressure[node]! - limit[node]!);
   const gains = gainsOf(vapour, wetNodes, over);
   for (const [index, node] of wetNodes.entries()) takeOut(pressure, responseOf(vapour, node), gains[index]!);
   for (const node of wetNodes) pressure[node] = limit[node]!;
   return { pressure, wetNodes, gains };
+}
+
+/** A dense Cholesky of the wet nodes, and their responses at every node. */
+function countWork(vapour: VapourNet, wetNodes: number): void {
+  vapour.work += wetNodes ** 3 / 6 + wetNodes * vapour.inner.length;
+  if (vapour.work > MOST_WORK)
+    throw new PlaneTooWet("too much of the cross-section is wet to be worked out in the plane");
 }
 
 /** Lowers pressures by what a node gains [kg/(m·s)]. */

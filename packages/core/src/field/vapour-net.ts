@@ -12,12 +12,14 @@ export interface VapourNet {
   factor: Factor;
   /** Pressure at every node for a flow of 1 kg/(m·s) into one [Pa·m·s/kg], by that node; filled as they are needed. */
   responses: Map<number, Float64Array>;
+  /** Multiplications that months have taken so far. */
+  work: number;
 }
 
 /** A vapour net ready to be solved. */
 export function vapourNet(net: Net, surface: Uint8Array, fronts: readonly Front[] = frontsOf(net)): VapourNet {
   const inner = net.active.map((isActive, node) => (isActive === 1 && surface[node] !== 1 ? 1 : 0));
-  return { net, surface, inner, factor: factorise(net, inner, fronts), responses: new Map() };
+  return { net, surface, inner, factor: factorise(net, inner, fronts), responses: new Map(), work: 0 };
 }
 
 /**

@@ -13,6 +13,7 @@ import { isTooMuch, levelOf } from "./water-level.ts";
  * Source: METHOD.md, The plane; amounts are those of every zone of water, held against the worst strip of 50 mm.
  */
 export function planeFindings(evidence: Evidence): RuledFinding[] {
+  if (evidence.planeIsTooWet) return [found("plane-too-wet", CONDITION, {})];
   return evidence.plane === null ? [] : [...interruptedLayer(evidence), ...channels(evidence)];
 }
 

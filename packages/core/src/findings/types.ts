@@ -54,6 +54,8 @@ export interface Evidence {
   checks: FurtherChecks;
   /** What the plane tells; null where straight sections see all there is. */
   plane: PlaneCheck | null;
+  /** So much of the cross-section is wet that the plane was not worked out. */
+  planeIsTooWet: boolean;
 }
 
 /** A rule: looks at the evidence and gives its findings, none where it has nothing to say. */

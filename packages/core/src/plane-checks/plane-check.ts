@@ -1,4 +1,5 @@
 import type { BuildUpCalculation } from "../calculate-build-up.ts";
+import { PlaneTooWet } from "../field/month-in-the-plane.ts";
 import { drawnFraming } from "../field/repeating-cell.ts";
 import type { Taping } from "../project/types.ts";
 import { channelHeat } from "./channel-heat.ts";
@@ -17,10 +18,25 @@ const OVER_THE_FRAMING: Taping = { kind: "over the framing" };
  *
  * @param calculation - the build-up's figures
  * @param all - with the runs that are told beside the one judged
- * @returns null where straight sections see all there is
+ * @returns null where straight sections see all there is; "too wet" where so much of the cross-section is wet that the
+ *   plane would take too long
  * Source: METHOD.md, The plane. What the file does not say is run as boards that touch the framing, without tape.
  */
-export function planeCheck(calculation: BuildUpCalculation, all: boolean): PlaneCheck | null {
+export function planeCheck(calculation: BuildUpCalculation, all: boolean): PlaneCheck | "too wet" | null {
+  return whereItIsNotTooWet(() => checkPlane(calculation, all), "too wet");
+}
+
+/** What is worked out, or the other answer where so much of the cross-section is wet that it would take too long. */
+function whereItIsNotTooWet<Worked, Other>(work: () => Worked, other: Other): Worked | Other {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof PlaneTooWet) return other;
+    throw error;
+  }
+}
+
+function checkPlane(calculation: BuildUpCalculation, all: boolean): PlaneCheck | null {
   const { heat, buildUp } = calculation;
   const framing = drawnFraming(heat.counted);
   if (framing === null || buildUp.ground !== null || buildUp.void !== null) return null;
@@ -48,8 +64,8 @@ export function planeCheck(calculation: BuildUpCalculation, all: boolean): Plane
     isSaid,
     isTold: all,
     asBuilt: run({}),
-    withTape: all && !isTaped ? run({ taped: OVER_THE_FRAMING }) : null,
-    withGap: all && !isTaped && !isSaid.gap ? run({ gap: USUAL_GAP }) : null,
+    withTape: all && !isTaped ? whereItIsNotTooWet(() => run({ taped: OVER_THE_FRAMING }), null) : null,
+    withGap: all && !isTaped && !isSaid.gap ? whereItIsNotTooWet(() => run({ gap: USUAL_GAP }), null) : null,
     channel: null,
   };
 }

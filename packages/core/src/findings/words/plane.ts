@@ -13,6 +13,12 @@ type Interrupted = PlaneFindings["interrupted-layer"];
 /** Findings in the plane. */
 export const PLANE_WORDINGS: Wordings<keyof PlaneFindings> = {
   "interrupted-layer": ({ figures }, buildUp) => interruptedLayer(figures, buildUp),
+  "plane-too-wet": () => ({
+    says: "So much of the cross-section is wet that the water beside the framing was not worked out.",
+    more: ["Straight sections tell the water they see; beside the framing there is more."],
+    advice: "Mend what the straight sections show first: a tighter vapour layer, or foil tape over the framing.",
+    source: SOURCE,
+  }),
   "water-at-channel": ({ figures }, buildUp) => ({
     says: `Water condenses beside the ${figures.framing}, ${placeOf(figures, buildUp)}: ${mostOf(figures)}.`,
     more: [whatBecomesOfIt(figures), limitOf(figures)],

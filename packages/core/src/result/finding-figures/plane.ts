@@ -42,6 +42,7 @@ export interface PlaneFindings {
     /** With its gap [m]. */
     withGap: (OtherJoints & { gap: number }) | null;
   };
+  "plane-too-wet": Record<string, never>;
   "water-at-channel": StripFigures & { framing: string };
   "channel-in-the-plane": {
     framing: string;
