@@ -345,7 +345,7 @@ describe("one sentence a variant", () => {
 
   it("tells another vapour layer, and what the judgement turns to", () => {
     expect(none!.sentence).toMatch(
-      /^U stays 0\.31 W\/\(m²·K\) and it is no thicker; it has no vapour layer on the warm side; the judgement (stays sound|turns from sound to [a-z ]+); it costs £\d+\.\d\d\/m² less\.$/,
+      /^U stays 0\.31 W\/\(m²·K\) and it is no thicker; it has no vapour layer on the warm side; the judgement (stays sound|changes from sound to [a-z ]+); it costs £\d+\.\d\d\/m² less\.$/,
     );
   });
 

@@ -52,7 +52,7 @@ describe("wood over 20 %", () => {
     expect(finding.severity).toBe("fault");
     expect(finding.figures.monthsSaturated.length).toBeGreaterThan(2);
     expect(finding.message).toMatch(
-      /oriented strand board \(between the framing\) stands at fibre saturation in \d+ months \(.*\): \d\d(\.\d)? % moisture/,
+      /oriented strand board \(between the framing\) is at fibre saturation, where wood decays, in (?:\d+ months \(.*\)|every month): \d\d(\.\d)? %/,
     );
     expect(isReason(result, "wood-moisture")).toBe(true);
   });

@@ -112,7 +112,7 @@ const written: Written[] = [
   {
     file: "28-warm-roof-over-half-below.yaml",
     change:
-      "The room kept drier, only if it is really ventilated so: humidity class 2 instead of 3 (a change of use or of ventilation, not of the build-up); " +
+      "The room kept drier: humidity class 2 instead of 3 (a change of use or ventilation, not of the build-up; it must really happen); " +
       "and 240 mm of mineral wool roof board outside, without a break, between expanded polystyrene and bitumen sheet",
     edits: [
       ["humidity: class 3", "humidity: class 2"],

@@ -303,7 +303,7 @@ describe("a drier room", () => {
       steps.map(({ does }) => remedyInWords(does)),
     );
   const only = "the room kept drier: ";
-  const noBuildUp = " (a change of use or ventilation, which must really happen, not of the build-up)";
+  const noBuildUp = " (a change of use or ventilation, not of the build-up; it must really happen)";
   test("one class down, never under 3 from 4 or 5, and never as dry as a store", () => {
     expect(rules({ kind: "class", class: 5 })).toEqual([`${only}humidity class 4 instead of 5${noBuildUp}`]);
     expect(rules({ kind: "class", class: 4 })).toEqual([`${only}humidity class 3 instead of 4${noBuildUp}`]);

@@ -40,7 +40,7 @@ describe("warmside spread", () => {
     expect(text).toContain("<h1>How sure the answer is</h1>");
     expect(text).toContain('id="study-1-spread"');
     expect(text).toContain("How often each answer came out of 400 samples");
-    expect(text).toContain("vapour in the room over outdoors");
+    expect(text).toContain("vapour excess of the room");
   });
 
   it.each([

@@ -47,7 +47,7 @@ function stepInWords(step: RemedyStep): string {
     case "insulation moved":
       return insulationMoved(step);
     case "room kept drier":
-      return `${ownRoomInWords(step.room)} kept drier: ${drierInWords(step.by)} (a change of use or ventilation, which must really happen, not of the build-up)`;
+      return `${ownRoomInWords(step.room)} kept drier: ${drierInWords(step.by)} (a change of use or ventilation, not of the build-up; it must really happen)`;
   }
 }
 

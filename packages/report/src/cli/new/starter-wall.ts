@@ -3,7 +3,7 @@ export const STARTER_WALL = `build-ups:
   - name: Wall
     element: wall
     target: 0.25 W/(m2 K)     # the U-value you are asked for; delete the line if there is none
-    # wetted by rain: sheltered   # asked of brick, render or boarding with no ventilated gap: no, sheltered or yes
+    # wetted by rain: sheltered   # for brick, render or boarding without a ventilated gap: no, sheltered or yes
     framings:
       studs: { material: softwood timber, width: 45 mm, spacing: 600 mm }
       # Plates, rails and noggins are added to the studs: 7.5 % of the area unless you say  other timber: 10 %
