@@ -119,6 +119,7 @@ export { moistureResult } from "./describe/moisture-result.ts";
 
 // vapour layer, findings, judgement
 export { assessBuildUp } from "./assess-build-up.ts";
+export { withFactorsOfJunctions } from "./plane-checks/project-junctions.ts";
 
 // studies
 export { CLIMATES_FOR_PLACE, studyPlacement } from "./studies/placement.ts";

@@ -1,6 +1,10 @@
 import { figuresOfBuildUp } from "../calculate-build-up.ts";
+import { checkBuildUp } from "../given/build-up.ts";
+import { refuseFaults } from "../given/faults.ts";
+import { checkProject } from "../given/project.ts";
 import type { BuildUp, Project } from "../project/types.ts";
 import type { Site } from "../surroundings/far-side-months.ts";
+import { surroundingsOf } from "../surroundings/surroundings.ts";
 import { type JunctionCheck, junctionCheck, partsOf } from "./junction-check.ts";
 
 /**
@@ -28,6 +32,23 @@ export function checkJunctions({ junctions, buildUps }: Project, site: Site): Ju
  */
 export function withJunctions(project: Project, junctions: readonly JunctionCheck[]): Project {
   return { ...project, buildUps: project.buildUps.map((buildUp) => withOwnJunctions(buildUp, junctions)) };
+}
+
+/**
+ * One build-up of a project with the factors of the junctions that it is part of, as `assessProject` judges it:
+ * `assessBuildUp` alone knows those only that the file states.
+ *
+ * @param project - the project
+ * @param buildUp - a build-up of it
+ * @returns the build-up; itself where no junction names it
+ * @throws RangeError when a value is out of range
+ */
+export function withFactorsOfJunctions(project: Project, buildUp: BuildUp): BuildUp {
+  refuseFaults([...checkProject(project, ["project"]), ...checkBuildUp(buildUp, ["buildUp"])]);
+  const own = project.junctions.filter((junction) => partsOf(junction).includes(buildUp.slug));
+  if (own.length === 0) return buildUp;
+  const site = surroundingsOf(project).sites.reported;
+  return withOwnJunctions(buildUp, checkJunctions({ ...project, junctions: own }, site));
 }
 
 function withOwnJunctions(buildUp: BuildUp, junctions: readonly JunctionCheck[]): BuildUp {

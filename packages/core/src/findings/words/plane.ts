@@ -95,9 +95,13 @@ function mostOf({ strip, mean, month }: StripFigures): string {
 function whatBecomesOfIt({ verdict, dryBy, growthPerYear, yearsToGather }: StripFigures): string {
   if (verdict === "dries out") return dryBy === null ? "It dries out within the year." : `It is gone by ${dryBy}.`;
   if (growthPerYear === 0) return "It settles at a level and never dries.";
-  const until = yearsToGather === null ? "" : `: ${yearsInWords(yearsToGather)} until that makes 200 g/m²`;
+  const isSoon = yearsToGather !== null && yearsToGather <= A_LIFETIME;
+  const until = isSoon ? `, ${yearsInWords(yearsToGather)} until that makes 200 g/m²` : "";
   return `It does not dry within the year: ${grams(growthPerYear ?? 0)} more each year${until}.`;
 }
+
+/** Longer than this nobody waits for water [years]. */
+const A_LIFETIME = 100;
 
 function limitOf({ limit, limitBy }: StripFigures): string {
   return limit === null || limitBy === null ? "" : `The limit there is ${grams(limit)} (${limitInWords(limitBy)}).`;

@@ -7,6 +7,7 @@ import {
   type Supplies,
   type Surroundings,
   surroundingsOf,
+  withFactorsOfJunctions,
 } from "@warmside/core";
 import type { State } from "./state.ts";
 
@@ -59,7 +60,8 @@ function workOut(text: string, tables: State["tables"], buildUp: number): Answer
   const project = reading.value;
   const surroundings = surroundingsOf(project);
   const at = Math.min(buildUp, project.buildUps.length - 1);
-  return { project, surroundings, at, result: assessBuildUp(project.buildUps[at]!, surroundings) };
+  const shown = withFactorsOfJunctions(project, project.buildUps[at]!);
+  return { project, surroundings, at, result: assessBuildUp(shown, surroundings) };
 }
 
 /** While the text has faults, the last readable one is read beside it. */

@@ -9,6 +9,7 @@ import {
   type SheetPlaces,
   sheetPlaces,
   surroundingsOf,
+  withFactorsOfJunctions,
 } from "@warmside/core";
 import { json } from "../../cli/answers/json.ts";
 import { renderReport } from "../../render-report.ts";
@@ -59,17 +60,19 @@ function besideOf(project: Project, at: number): Beside {
   const surroundings = surroundingsOf(project);
   const shown = assessedAlone(project, at);
   return {
-    places: sheetPlaces(project.buildUps[at]!, surroundings),
+    places: sheetPlaces(withFactorsOfJunctions(project, project.buildUps[at]!), surroundings),
     names: shown.layers.map(({ name }) => name),
     remedies: shown.remedies,
     search: shown.remedySearch,
     judgements: project.buildUps.map((buildUp, index) => {
-      return index === at ? shown.judgement.word : assessBuildUp(buildUp, surroundings).judgement.word;
+      if (index === at) return shown.judgement.word;
+      return assessBuildUp(withFactorsOfJunctions(project, buildUp), surroundings).judgement.word;
     }),
   };
 }
 
-/** One build-up with its remedies, without its variants. */
+/** One build-up with its remedies and the factors of its junctions, without its variants. */
 function assessedAlone(project: Project, at: number): BuildUpResult {
-  return assessProject({ ...project, buildUps: [{ ...project.buildUps[at]!, variants: [] }] }).buildUps[0]!;
+  const alone = withFactorsOfJunctions(project, { ...project.buildUps[at]!, variants: [] });
+  return assessProject({ ...project, junctions: [], buildUps: [alone] }).buildUps[0]!;
 }
