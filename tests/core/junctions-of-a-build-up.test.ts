@@ -1,4 +1,10 @@
-import { assessBuildUp, assessProject, readProjectOrThrow, surroundingsOf, withFactorsOfJunctions } from "@warmside/core";
+import {
+  assessBuildUp,
+  assessProject,
+  readProjectOrThrow,
+  surroundingsOf,
+  withFactorsOfJunctions,
+} from "@warmside/core";
 import { describe, expect, it } from "vitest";
 import { answerTo } from "../../packages/report/src/live/work/work.ts";
 

@@ -42,7 +42,7 @@ async function writeStarter(options: NewOptions, context: CommandContext): Promi
   const answers = await answersFrom(options, context);
   const shown = options.out ?? `my-${answers.element}.yaml`;
   const path = placeOf(shown, context);
-  await writeWhole([{ path, shown, content: starterText(answers) }]);
+  await writeWhole([{ path, shown, content: starterText(answers), isThere: () => isThere(shown) }]);
   return done([line(`Written: ${shown}`), line(`Change it to what you have, then:  warmside assess ${shown}`)]);
 }
 
@@ -64,8 +64,10 @@ function placeOf(shown: string, { folder }: CommandContext): string {
   if (shown === "") throw new CommandProblem("no-name", "The name after --out is empty. Name a file.");
   const path = resolve(folder, shown);
   if (!existsSync(path)) return path;
-  throw new CommandProblem(
-    "is-there",
-    `${shown} already exists, and warmside never overwrites a project. Name another file with --out.`,
-  );
+  throw isThere(shown);
+}
+
+function isThere(shown: string): CommandProblem {
+  const words = `${shown} already exists, and warmside never overwrites a project. Name another file with --out.`;
+  return new CommandProblem("is-there", words);
 }

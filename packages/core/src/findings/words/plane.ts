@@ -95,12 +95,12 @@ function mostOf({ strip, mean, month }: StripFigures): string {
 function whatBecomesOfIt({ verdict, dryBy, growthPerYear, yearsToGather }: StripFigures): string {
   if (verdict === "dries out") return dryBy === null ? "It dries out within the year." : `It is gone by ${dryBy}.`;
   if (growthPerYear === 0) return "It settles at a level and never dries.";
-  const isSoon = yearsToGather !== null && yearsToGather <= A_LIFETIME;
+  const isSoon = yearsToGather !== null && yearsToGather >= 1 && yearsToGather <= A_LIFETIME;
   const until = isSoon ? `, ${yearsInWords(yearsToGather)} until that makes 200 g/m²` : "";
   return `It does not dry within the year: ${grams(growthPerYear ?? 0)} more each year${until}.`;
 }
 
-/** Longer than this nobody waits for water [years]. */
+/** Longer than this nobody waits for water, and what comes within the year needs no count [years]. */
 const A_LIFETIME = 100;
 
 function limitOf({ limit, limitBy }: StripFigures): string {

@@ -1,6 +1,6 @@
 import { randomBytes } from "node:crypto";
 import { rmSync } from "node:fs";
-import { chmod, open, readdir, rename, rm, stat } from "node:fs/promises";
+import { chmod, link, open, readdir, rename, rm, stat } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 import { setImmediate as nextTurn } from "node:timers/promises";
 import { whenInterrupted } from "../interruption.ts";
@@ -14,6 +14,8 @@ export interface OutputFile {
   /** As the reader knows it. */
   shown: string;
   content: string | Uint8Array;
+  /** What to throw where something stands there by then; without it, it is replaced. */
+  isThere?: () => Error;
 }
 
 /**
@@ -57,9 +59,21 @@ async function writeBeside(beside: string, file: OutputFile): Promise<void> {
 
 async function moveIntoPlace(beside: string, file: OutputFile): Promise<void> {
   try {
-    await rename(beside, file.path);
+    if (file.isThere === undefined || !(await linkedInto(beside, file.path, file.isThere)))
+      await rename(beside, file.path);
   } catch (error) {
     throw fileFault(error, "written", file.shown);
+  }
+}
+
+/** A link is made only where nothing stands, whatever another command does meanwhile; false where a disk knows no links. */
+async function linkedInto(beside: string, path: string, isThere: () => Error): Promise<boolean> {
+  try {
+    await link(beside, path);
+    return true;
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "EEXIST") throw isThere();
+    return false;
   }
 }
 
