@@ -105,6 +105,7 @@ export {
   calculateBuildUp,
   type SectionCalculation,
 } from "./calculate-build-up.ts";
+export { withFactorsOfJunctions } from "./plane-checks/project-junctions.ts";
 
 // checks beside the method
 export { WOOD_MOISTURE_LIMIT } from "./further-checks/wood/wood-moisture.ts";
@@ -119,7 +120,6 @@ export { moistureResult } from "./describe/moisture-result.ts";
 
 // vapour layer, findings, judgement
 export { assessBuildUp } from "./assess-build-up.ts";
-export { withFactorsOfJunctions } from "./plane-checks/project-junctions.ts";
 
 // studies
 export { CLIMATES_FOR_PLACE, studyPlacement } from "./studies/placement.ts";
