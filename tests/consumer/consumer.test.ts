@@ -231,7 +231,8 @@ describe("the calculation in a page", () => {
   it("of the whole package only what is used comes along: no units, no readers with the judgement", async () => {
     const judging = await bundled('export { assessBuildUp } from "@warmside/core";\n');
     const reading = await bundled('export { readProject } from "@warmside/core";\n');
-    expect(judging.length).toBeLessThan(150_000);
+    // Of 195 kB the rules of findings take 35 and their words 37, the plane 26, further checks 18, units of words 16.
+    expect(judging.length).toBeLessThan(210_000);
     expect(reading.length).toBeGreaterThan(2 * judging.length);
   });
 

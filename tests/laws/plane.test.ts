@@ -11,7 +11,7 @@ import { cornerNet } from "../../packages/core/src/field/corner-net.ts";
 import { halvedWhere } from "../../packages/core/src/field/graded-lines.ts";
 import { heatWithinBounds } from "../../packages/core/src/field/heat-within-bounds.ts";
 import { meshOf, meshOn } from "../../packages/core/src/field/mesh.ts";
-import { solvePlaneMonth } from "../../packages/core/src/field/month-in-the-plane.ts";
+import { byOwnFactor, byResponses, solvePlaneMonth } from "../../packages/core/src/field/month-in-the-plane.ts";
 import { emptyNet, flowFrom } from "../../packages/core/src/field/net.ts";
 import { heatField } from "../../packages/core/src/field/plane-heat.ts";
 import { planeYear } from "../../packages/core/src/field/plane-vapour.ts";
@@ -183,6 +183,36 @@ describe("a year of vapour in the plane", () => {
       { numRuns: 30, seed: 20 },
     );
     expect(wetYears).toBeGreaterThan(20);
+  });
+
+  it("40 random sets of wet nodes: as sources in the year's factor and held in a factor of their own they are the same", () => {
+    const surface = field.net.active.map((_, node) => (field.net.toAir.some((toAir) => toAir[node]! > 0) ? 1 : 0));
+    const net = vapourNet(vapour, surface);
+    const given = Float64Array.from(surface, (_, node) => (node < surface.length / 2 ? 1300 : 500));
+    const unlimited = unlimitedPressure(net, given);
+    const size = surface.length;
+    const perNode = { minLength: size, maxLength: size };
+    const shares = fc.array(between(0, 1), perNode);
+    fc.assert(
+      fc.property(shares, shares, between(0.02, 0.9), (lots, amounts, share) => {
+        const wet = net.inner.map((isInner, node) => (isInner === 1 && lots[node]! < share ? 1 : 0));
+        const limit = unlimited.map((pressure, node) => pressure * (0.7 + 0.4 * amounts[node]!));
+        const before = Float64Array.from(amounts, (amount, node) =>
+          net.inner[node] === 1 && lots[node]! > 0.5 ? 0.01 * amount : 0,
+        );
+        const drive = { limit, unlimited, seconds: 30 * SECONDS_PER_DAY };
+        const wetNodes = [...wet.keys()].filter((node) => wet[node] === 1);
+        const one = byResponses(net, drive, before, wetNodes, wet);
+        const other = byOwnFactor(net, drive, before, wetNodes, wet);
+        const apart = (a: Float64Array, b: Float64Array): number =>
+          a.reduce((most, value, index) => Math.max(most, Math.abs(value - b[index]!)), 0);
+        const greatest = (values: Float64Array): number =>
+          values.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+        expect(apart(one.pressure, other.pressure)).toBeLessThanOrEqual(1e-9 * greatest(one.pressure));
+        expect(apart(one.gains, other.gains)).toBeLessThanOrEqual(1e-9 * greatest(one.gains));
+      }),
+      { numRuns: 40, seed: 20 },
+    );
   });
 
   it("tight foil between studs is wettest beside the stud, in a strip wetter than the mean", () => {

@@ -15,7 +15,7 @@ let refused = 0;
 let slowest = 0;
 
 const property = fc.property(projectFiles, ({ text, supplies }) => {
-  const at = performance.now();
+  const at = processorTime();
   const reading = readProject(text, supplies);
   done += 1;
   if (reading.ok) {
@@ -26,14 +26,22 @@ const property = fc.property(projectFiles, ({ text, supplies }) => {
     if (others.length > 0) throw new Error(others.map((problem) => problemInText(wordProblem(problem))).join("; "));
     refused += 1;
   }
-  slowest = Math.max(slowest, performance.now() - at);
+  slowest = Math.max(slowest, processorTime() - at);
   if (done % 10_000 === 0) tell("so far");
 });
+
+/** [ms] */
+function processorTime(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+}
 
 function tell(how: string): void {
   const took = Math.round((performance.now() - begun) / 1000);
   const away = `${refused} of them refused as a whole (a room that cannot exist, too much insulation)`;
-  process.stdout.write(`${done} files of seed ${seed} ${how}, ${away}, ${took} s, slowest ${Math.round(slowest)} ms\n`);
+  process.stdout.write(
+    `${done} files of seed ${seed} ${how}, ${away}, ${took} s, slowest ${Math.round(slowest)} ms of processor time\n`,
+  );
 }
 
 fc.assert(property, {

@@ -71,6 +71,11 @@ export function frontsOf({ columns, rows, active }: Net): Front[] {
   return dissect(columns, rows, active);
 }
 
+/** Multiplications that a factor takes at most [–]: every column of a front times the triangle beside it. */
+export function workOfFactor(fronts: readonly Front[]): number {
+  return fronts.reduce((sum, { own, border }) => sum + (own.length * (own.length + border.length) ** 2) / 2, 0);
+}
+
 /** Adds what an eliminated part leaves between the nodes of its border (lower triangle). */
 function addRemainder(matrix: Float64Array, size: number, place: Int32Array, part: FactorisedFront): void {
   const { own, border } = part;

@@ -1,5 +1,6 @@
 import { eliminate, solveTriangles } from "./eliminate.ts";
-import { responseOf, type VapourNet } from "./vapour-net.ts";
+import { flowFrom } from "./net.ts";
+import { pressureAround, responseOf, type VapourNet } from "./vapour-net.ts";
 
 /** What drives a month. */
 export interface MonthDrive {
@@ -41,8 +42,8 @@ const MOST_ROUNDS = 500;
  *
  * One step is exact for a month of constant air with drying inside the month: pressures only fall then, so that a node
  * that runs dry stays dry, and the month's mean pressure obeys the same lines. The matrix is of M type: there is exactly
- * one solution, and a search that takes and releases nodes ends. The year's factor is never made again: nodes that gain
- * or lose water are sources in it.
+ * one solution, and a search that takes and releases nodes ends. Few wet nodes are sources in the year's own
+ * factor; where that takes more work than a factor, one is made for them.
  *
  * @param vapour - the net
  * @param drive - the month's saturation and unlimited pressures [Pa]
@@ -80,20 +81,54 @@ export function solvePlaneMonth(
   throw new RangeError("a month of vapour in the plane has no solution");
 }
 
-/** Pressures with the wet nodes at saturation and all water of the others gone; what every wet node gains [kg/(m·s)]. */
-function withWetNodes(
+/** A try at a month: pressures with the wet nodes at saturation and all water of the others gone. */
+export interface PlaneTry {
+  pressure: Float64Array;
+  wetNodes: number[];
+  /** What every wet node gains [kg/(m·s)]. */
+  gains: Float64Array;
+}
+
+function withWetNodes(vapour: VapourNet, drive: MonthDrive, before: Float64Array, wet: Uint8Array): PlaneTry {
+  const wetNodes: number[] = [];
+  for (let node = 0; node < wet.length; node += 1) if (wet[node] === 1) wetNodes.push(node);
+  const asSources = workAsSources(vapour, wetNodes.length);
+  countWork(vapour, Math.min(asSources, vapour.factorWork));
+  const way = asSources < vapour.factorWork ? byResponses : byOwnFactor;
+  return way(vapour, drive, before, wetNodes, wet);
+}
+
+/** Multiplications of a dense Cholesky of the wet nodes, and of their responses at every node. */
+function workAsSources({ inner }: VapourNet, wetNodes: number): number {
+  return wetNodes ** 3 / 6 + wetNodes * inner.length;
+}
+
+function countWork(vapour: VapourNet, work: number): void {
+  vapour.work += work;
+  if (vapour.work > MOST_WORK)
+    throw new PlaneTooWet("too much of the cross-section is wet to be worked out in the plane");
+}
+
+/**
+ * The wet nodes as sources in the year's factor.
+ *
+ * @param vapour - the net
+ * @param drive - what drives the month
+ * @param before - water at its beginning [kg/m]
+ * @param wetNodes - the wet nodes, rising
+ * @param wet - the same, 1 for a wet node
+ * @returns pressures, and what the wet nodes gain
+ */
+export function byResponses(
   vapour: VapourNet,
   { limit, unlimited, seconds }: MonthDrive,
   before: Float64Array,
+  wetNodes: number[],
   wet: Uint8Array,
-): { pressure: Float64Array; wetNodes: number[]; gains: Float64Array } {
+): PlaneTry {
   const pressure = unlimited.slice();
-  const wetNodes: number[] = [];
-  for (let node = 0; node < wet.length; node += 1) {
-    if (wet[node] === 1) wetNodes.push(node);
-    else if (before[node]! > 0) takeOut(pressure, responseOf(vapour, node), -before[node]! / seconds);
-  }
-  countWork(vapour, wetNodes.length);
+  for (let node = 0; node < wet.length; node += 1)
+    if (wet[node] === 0 && before[node]! > 0) takeOut(pressure, responseOf(vapour, node), -before[node]! / seconds);
   const over = Float64Array.from(wetNodes, (node) => pressure[node]! - limit[node]!);
   const gains = gainsOf(vapour, wetNodes, over);
   for (const [index, node] of wetNodes.entries()) takeOut(pressure, responseOf(vapour, node), gains[index]!);
@@ -101,11 +136,20 @@ function withWetNodes(
   return { pressure, wetNodes, gains };
 }
 
-/** A dense Cholesky of the wet nodes, and their responses at every node. */
-function countWork(vapour: VapourNet, wetNodes: number): void {
-  vapour.work += wetNodes ** 3 / 6 + wetNodes * vapour.inner.length;
-  if (vapour.work > MOST_WORK)
-    throw new PlaneTooWet("too much of the cross-section is wet to be worked out in the plane");
+/** The same with the wet nodes held at saturation, in a factor of their own. */
+export function byOwnFactor(
+  vapour: VapourNet,
+  { limit, unlimited, seconds }: MonthDrive,
+  before: Float64Array,
+  wetNodes: number[],
+  wet: Uint8Array,
+): PlaneTry {
+  const given = unlimited.slice();
+  for (const node of wetNodes) given[node] = limit[node]!;
+  const load = before.map((amount, node) => (wet[node] === 0 ? amount / seconds : 0));
+  const pressure = pressureAround(vapour, wet, given, load);
+  const gains = Float64Array.from(wetNodes, (node) => -flowFrom(vapour.net, pressure, node));
+  return { pressure, wetNodes, gains };
 }
 
 /** Lowers pressures by what a node gains [kg/(m·s)]. */

@@ -1,5 +1,5 @@
 import type { Front } from "./dissection.ts";
-import { type Factor, factorise, frontsOf } from "./factor.ts";
+import { type Factor, factorise, frontsOf, workOfFactor } from "./factor.ts";
 import type { Net } from "./net.ts";
 
 /** Vapour in a net with given pressures at its surfaces; one factor serves all months. */
@@ -10,6 +10,10 @@ export interface VapourNet {
   /** 1 for a node inside. */
   inner: Uint8Array;
   factor: Factor;
+  /** The order in which nodes are eliminated. */
+  fronts: readonly Front[];
+  /** Multiplications that a factor takes at most. */
+  factorWork: number;
   /** Pressure at every node for a flow of 1 kg/(m·s) into one [Pa·m·s/kg], by that node; filled as they are needed. */
   responses: Map<number, Float64Array>;
   /** Multiplications that months have taken so far. */
@@ -19,7 +23,8 @@ export interface VapourNet {
 /** A vapour net ready to be solved. */
 export function vapourNet(net: Net, surface: Uint8Array, fronts: readonly Front[] = frontsOf(net)): VapourNet {
   const inner = net.active.map((isActive, node) => (isActive === 1 && surface[node] !== 1 ? 1 : 0));
-  return { net, surface, inner, factor: factorise(net, inner, fronts), responses: new Map(), work: 0 };
+  const factor = factorise(net, inner, fronts);
+  return { net, surface, inner, factor, fronts, factorWork: workOfFactor(fronts), responses: new Map(), work: 0 };
 }
 
 /**
@@ -30,20 +35,50 @@ export function vapourNet(net: Net, surface: Uint8Array, fronts: readonly Front[
  * @returns pressure of every node [Pa]
  */
 export function unlimitedPressure({ net, surface, inner, factor }: VapourNet, given: Float64Array): Float64Array {
-  const { columns, east, north } = net;
-  const load = new Float64Array(inner.length);
+  return heldPressure(net, surface, inner, factor, given, new Float64Array(inner.length));
+}
+
+/**
+ * Pressures with given ones at the surfaces and at wet nodes; its factor is made for these wet nodes alone.
+ *
+ * @param vapour - the net
+ * @param wet - 1 for a wet node
+ * @param given - pressure at surface nodes and wet nodes [Pa]; elsewhere not read
+ * @param load - what enters at every other node [kg/(m·s)]; changed in place
+ * @returns pressure of every node [Pa]
+ */
+export function pressureAround(
+  { net, surface, inner, fronts }: VapourNet,
+  wet: Uint8Array,
+  given: Float64Array,
+  load: Float64Array,
+): Float64Array {
+  const free = inner.map((isInner, node) => (isInner === 1 && wet[node] === 0 ? 1 : 0));
+  const held = surface.map((isSurface, node) => (isSurface === 1 || wet[node] === 1 ? 1 : 0));
+  return heldPressure(net, held, free, factorise(net, free, fronts), given, load);
+}
+
+/** Pressures of free nodes beside held ones [Pa]; the load is changed in place. */
+function heldPressure(
+  { columns, east, north }: Net,
+  held: Uint8Array,
+  free: Uint8Array,
+  factor: Factor,
+  given: Float64Array,
+  load: Float64Array,
+): Float64Array {
   const pull = (node: number, neighbour: number, conductance: number): void => {
-    if (conductance > 0 && inner[neighbour] === 1) load[neighbour]! += conductance * given[node]!;
+    if (conductance > 0 && free[neighbour] === 1) load[neighbour]! += conductance * given[node]!;
   };
   for (let node = 0; node < load.length; node += 1) {
-    if (surface[node] !== 1) continue;
+    if (held[node] !== 1) continue;
     pull(node, node + 1, east[node]!);
     pull(node, node + columns, north[node]!);
     if (node > 0) pull(node, node - 1, east[node - 1]!);
     if (node >= columns) pull(node, node - columns, north[node - columns]!);
   }
   const pressure = factor.solve(load);
-  for (let node = 0; node < load.length; node += 1) if (surface[node] === 1) pressure[node] = given[node]!;
+  for (let node = 0; node < load.length; node += 1) if (held[node] === 1) pressure[node] = given[node]!;
   return pressure;
 }
 

@@ -18,8 +18,8 @@ const OWN_UNITS: Record<string, string> = {
   percent: "0.01",
 };
 
-/** Units are read by an instance that holds nothing but units: no functions, no evaluation. */
-const reader = createReader();
+/** Units are read by an instance that holds nothing but units: no functions, no evaluation. It is made when first used. */
+let reader: UnitReader | null = null;
 
 /** Names of units that a project file may use; everything else is unknown, so that coulomb or millikelvin cannot slip in. */
 const KNOWN_NAMES = new Set(
@@ -38,7 +38,7 @@ const KNOWN_NAMES = new Set(
  */
 export function parseUnit(number: string, unit: string): ParsedUnit | null {
   try {
-    return reader.unit(`${number} ${unit}`);
+    return read(`${number} ${unit}`);
   } catch {
     return null;
   }
@@ -51,7 +51,7 @@ export function parseUnit(number: string, unit: string): ParsedUnit | null {
  * @returns the unit without a number, to convert to
  */
 export function vocabularyUnit(si: string): ParsedUnit {
-  const unit = vocabularyUnits.get(si) ?? reader.unit(si);
+  const unit = vocabularyUnits.get(si) ?? read(si);
   vocabularyUnits.set(si, unit);
   return unit;
 }
@@ -70,7 +70,7 @@ const vocabularyUnits = new Map<string, ParsedUnit>();
  */
 export function converted(value: number, from: string, to: string): number {
   if (!Number.isFinite(value)) throw new RangeError(`only a finite number can be converted, was ${value}`);
-  return reader.unit(`${value} ${from}`).toNumber(to);
+  return read(`${value} ${from}`).toNumber(to);
 }
 
 /**
@@ -83,6 +83,11 @@ export function converted(value: number, from: string, to: string): number {
 export function unknownUnitNames(unit: string): string[] {
   const names = unit.match(/[A-Za-z]+/g) ?? [];
   return names.filter((name) => !KNOWN_NAMES.has(name));
+}
+
+function read(text: string): ParsedUnit {
+  reader ??= createReader();
+  return reader.unit(text);
 }
 
 function createReader(): UnitReader {

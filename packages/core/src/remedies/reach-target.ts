@@ -33,11 +33,16 @@ export function reachTarget(situation: Situation, before: BuildUpResult, trials:
     const transmittance = trials.transmittance(step);
     return transmittance !== null && meetsTarget(transmittance, situation.buildUp.target!);
   };
-  const reaches = (step: ChangeStep): boolean => isWarmEnough(step) && trials.reaches(step, goal, false);
-  const steps = boards.flatMap(({ steps: sizes }) => {
-    const least = leastSize(sizes.length, (index) => reaches(sizes[index]!));
-    return least === null ? [] : [sizes[least]!];
-  });
+  const reaches = (step: ChangeStep): boolean => trials.reaches(step, goal, false);
+  // Warmth is known from one calculation: only what is warm enough is judged, the least of it first.
+  const leastOf = (sizes: readonly ChangeStep[]): ChangeStep[] => {
+    const warm = leastSize(sizes.length, (index) => isWarmEnough(sizes[index]!));
+    if (warm === null) return [];
+    const enough = sizes.slice(warm);
+    const least = reaches(enough[0]!) ? 0 : leastSize(enough.length, (index) => reaches(enough[index]!));
+    return least === null ? [] : [enough[least]!];
+  };
+  const steps = boards.flatMap(({ steps: sizes }) => leastOf(sizes));
   const [thinnest] = steps.sort((a, b) => a.thicknessOutside - b.thicknessOutside);
   return {
     found: thinnest === undefined ? [] : [{ step: thinnest, effort: EFFORT.insulateOutside }],
