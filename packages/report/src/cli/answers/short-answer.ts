@@ -45,7 +45,8 @@ function shortAnswer(buildUp: BuildUpResult, result: ProjectResult, withVariants
     ...askedInstead(buildUp).map(withoutBackticks),
     ...(heat === null ? [] : [heatInWords(heat.transmittance, buildUp.target)]),
     ...(moisture === null ? [] : [verdictInWords(moisture)]),
-    ...(spread === undefined ? [] : [spread.message.replace(`${worseSentence(spread)} `, "")]),
+    // The judgement says already that it is often worse.
+    ...(spread === undefined ? [] : [spread.message.slice(worseSentence(spread).length).trimStart()]),
     ...placementInWords(buildUp, result),
     ...sweepInWords(buildUp, result),
   ];
