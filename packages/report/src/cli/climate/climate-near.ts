@@ -47,20 +47,20 @@ export function climateNear(question: NearQuestion, climates: readonly OutdoorCl
   return done(groups(...told.map((sentences) => sentences.map((sentence) => paragraph(sentence)))));
 }
 
+/** Degrees of latitude and longitude, with or without a letter, set apart by spaces or a comma. */
+const TWO_DEGREES = /^([-+\u2212]?[\d.]+ ?°? ?[NS]?)[\s,]+([-+\u2212]?[\d.]+ ?°? ?[EW]?)$/i;
+
 /** The site, and what is told of the town it was found by. */
 function placeOf(
   question: NearQuestion,
   climates: readonly OutdoorClimate[],
   towns: string,
 ): { site: PlaceOnEarth; told: string[] } {
-  const [latitude = "", longitude, ...rest] = question.place
-    .join(" ")
-    .trim()
-    .split(/[\s,]+/);
-  if (longitude !== undefined && rest.length === 0 && /\d/.test(latitude + longitude)) {
+  const written = question.place.join(" ").trim();
+  const [, latitude, longitude] = TWO_DEGREES.exec(written) ?? [];
+  if (latitude !== undefined && longitude !== undefined) {
     return { site: siteOf({ latitude, longitude, altitude: question.altitude }), told: [] };
   }
-  const written = question.place.join(" ");
   if (/^[-+\d.\s]*$/.test(written)) {
     throw new CommandProblem("longitude-missing", `The longitude is missing beside "${written}".`);
   }
