@@ -61,10 +61,9 @@ const WHY_NOT: Readonly<Record<NonNullable<JunctionResult["beyond"]>, string>> =
 };
 
 function adviceOf(helps: readonly JunctionChange[]): string {
-  const drier = "Keep the room drier";
   return helps.length === 0
-    ? `None of the changes tried is enough. ${drier}, or insulate the whole of it outside.`
-    : `Enough would be ${helps.map(changeInWords).join("; or ")}. ${drier} otherwise.`;
+    ? "None of the changes tried is enough. Keep the room drier, or insulate the whole junction outside."
+    : `Enough would be ${helps.map(changeInWords).join(", or ")}; otherwise keep the room drier.`;
 }
 
 function measureInWords(measure: AssumedMeasure): string {
