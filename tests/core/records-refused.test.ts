@@ -266,11 +266,11 @@ describe("the file", () => {
   });
 
   test("what is missing is told by what it holds, with the headings there are", () => {
-    expect(problemsOf("when;temp;feuchte\n2003;5;80")).toMatchObject([
+    expect(problemsOf("when;temp;humedad\n2003;5;80")).toMatchObject([
       {
         code: "records-column-missing",
         position: { line: 1 },
-        details: { role: "date", headings: ["when", "temp", "feuchte"] },
+        details: { role: "date", headings: ["when", "temp", "humedad"] },
       },
       { code: "records-column-missing", details: { role: "humidity" } },
     ]);

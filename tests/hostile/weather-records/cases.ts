@@ -55,7 +55,7 @@ export const BAD_RECORDS: readonly BadRecords[] = [
   },
   {
     title: "headings in another language",
-    records: each((r) => `${isoTime(r)},${r.temperature},80`, "Datum,Temperatur,Luftfeuchte"),
+    records: each((r) => `${isoTime(r)},${r.temperature},80`, "Fecha,Temperatura,Humedad"),
     problems: [
       ["records-column-missing", 1],
       ["records-column-missing", 1],

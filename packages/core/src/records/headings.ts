@@ -9,29 +9,33 @@ export interface Heading {
   unit: string | null;
 }
 
-/** Usual headings of weather records, in lower case, by what the column holds. Common practice. */
+/** Usual headings of weather records in English, German and French, in lower case without accents, by what the column holds. Common practice. */
 export const USUAL_HEADINGS: Readonly<Record<ColumnRole, readonly string[]>> = {
-  date: ["date", "datetime", "date time", "date and time", "timestamp", "time stamp", "observation time", "day date", "valid"],
-  time: ["time", "time of day", "hhmm", "hh mm", "clock", "clock time"],
-  year: ["year", "yyyy", "yr"],
-  month: ["month", "mo", "mm"],
-  day: ["day", "dd", "day of month"],
-  hour: ["hour", "hr", "hh", "hour of day"],
+  date: ["date", "datetime", "date time", "date and time", "timestamp", "time stamp", "observation time", "day date", "valid", "datum", "datum uhrzeit", "datum zeit", "messdatum", "zeitstempel", "date heure", "date et heure", "horodatage"],
+  time: ["time", "time of day", "hhmm", "hh mm", "clock", "clock time", "zeit", "uhrzeit", "heure"],
+  year: ["year", "yyyy", "yr", "jahr", "annee", "an"],
+  month: ["month", "mo", "mm", "monat", "mois"],
+  day: ["day", "dd", "day of month", "tag", "jour"],
+  hour: ["hour", "hr", "hh", "hour of day", "stunde"],
   minute: ["minute", "mi"],
   temperature: [
     "temperature", "temp", "t", "ta", "tas", "tg", "tmean", "tavg", "tmp", "t2m", "t mean", "t avg", "air temperature",
     "air temp", "airtemp", "temperature air", "mean temperature", "temperature mean", "mean temp", "temp mean",
     "average temperature", "avg temp", "temp avg", "dry bulb", "drybulb", "dry bulb temperature", "drybulb temperature",
     "outdoor temperature", "outdoor temp", "outside temperature", "outside temp", "temp out", "temperature 2m",
+    "temperatur", "lufttemperatur", "mitteltemperatur", "tagesmitteltemperatur", "aussentemperatur", "temperatur der luft",
+    "temperature de l air", "temperature moyenne", "temperature exterieure", "temp moyenne",
   ],
   "relative humidity": [
     "relative humidity", "rh", "humidity", "rel humidity", "rel hum", "relhum", "hum", "hu", "hurs", "rh mean", "rhmean",
     "mean relative humidity", "relative humidity mean", "humidity mean", "outdoor humidity", "outside humidity",
     "hum out", "relative humidity 2m",
+    "relative feuchte", "relative luftfeuchte", "relative luftfeuchtigkeit", "luftfeuchte", "luftfeuchtigkeit", "feuchte",
+    "rel feuchte", "rel luftfeuchte", "rf", "humidite relative", "humidite", "humidite moyenne", "hr",
   ],
-  "dew point": ["dew point", "dewpoint", "dew", "td", "tdew", "dewpt", "dwpt", "dewp", "dew point temperature", "dewpoint temperature", "dew point 2m"],
-  "wet bulb": ["wet bulb", "wetbulb", "tw", "twb", "wetb", "wet bulb temperature", "wetbulb temperature"],
-  "vapour pressure": ["vapour pressure", "vapor pressure", "water vapour pressure", "water vapor pressure", "vappr", "vp"],
+  "dew point": ["dew point", "dewpoint", "dew", "td", "tdew", "dewpt", "dwpt", "dewp", "dew point temperature", "dewpoint temperature", "dew point 2m", "taupunkt", "taupunkttemperatur", "point de rosee", "temperature du point de rosee"],
+  "wet bulb": ["wet bulb", "wetbulb", "tw", "twb", "wetb", "wet bulb temperature", "wetbulb temperature", "feuchttemperatur", "feuchtkugeltemperatur", "thermometre mouille"],
+  "vapour pressure": ["vapour pressure", "vapor pressure", "water vapour pressure", "water vapor pressure", "vappr", "vp", "dampfdruck", "wasserdampfdruck", "pression de vapeur", "tension de vapeur"],
 }; // biome-ignore format: one table
 
 /** Which humidity column is read when a file has several: the first of these. Rule of this project. */
@@ -49,7 +53,7 @@ export const HUMIDITY_ROLES: readonly HumidityRole[] = [
  * @returns its words in lower case, one space between them, and its unit, null without one
  */
 export function takeApart(text: string): Heading {
-  const lower = text.trim().slice(0, LONGEST_HEADING).toLowerCase();
+  const lower = withoutAccents(text.trim().slice(0, LONGEST_HEADING).toLowerCase());
   const bracketed = BRACKETED.exec(lower);
   const words = lower
     .replace(BRACKETED, " ")
@@ -69,6 +73,10 @@ export function takeApart(text: string): Heading {
  */
 export function roleOf(heading: Heading): ColumnRole | null {
   return ROLE_BY_WORDS.get(heading.words) ?? null;
+}
+
+function withoutAccents(text: string): string {
+  return text.normalize("NFD").replace(/\p{M}/gu, "").replaceAll("ß", "ss");
 }
 
 const BRACKETED = /[([]([^)\]]*)[)\]]/;

@@ -28,12 +28,15 @@ export interface NoLayout {
 export function findLayout(lines: readonly TextLine[], options: RecordOptions): RecordLayout | NoLayout {
   let nearest: NoLayout | null = null;
   let mostCells = 0;
-  for (const line of lines.slice(0, LINES_BEFORE_HEADINGS)) {
+  for (const [index, line] of lines.slice(0, LINES_BEFORE_HEADINGS).entries()) {
     for (const delimiter of DELIMITERS) {
       const [headings] = splitLines([line], delimiter);
       if (headings === null || headings === undefined) continue;
       const columns = chooseColumns(headings, options);
-      if (!Array.isArray(columns)) return { delimiter, headingLine: line.number, headings, columns };
+      if (!Array.isArray(columns)) {
+        const found = { delimiter, headingLine: line.number, headings, columns };
+        return withUnitsBelow(found, lines[index + 1], options) ?? found;
+      }
       const nearer = nearest === null || columns.length < nearest.faults.length;
       const wider = columns.length === nearest?.faults.length && headings.length > mostCells;
       if (nearer || wider) {
@@ -43,6 +46,23 @@ export function findLayout(lines: readonly TextLine[], options: RecordOptions): 
     }
   }
   return nearest ?? { line: lines[0]!, faults: [] };
+}
+
+/** The same with units that stand in a second line of headings, which has no digits; null where there is none. */
+function withUnitsBelow(
+  { delimiter, headings }: RecordLayout,
+  below: TextLine | undefined,
+  options: RecordOptions,
+): RecordLayout | null {
+  if (below === undefined || /\d/.test(below.text)) return null;
+  const [units] = splitLines([below], delimiter);
+  if (units === null || units === undefined || units.length > headings.length) return null;
+  const both = headings.map((heading, index) => {
+    const unit = (units[index] ?? "").replace(/[()[\]]/g, "").trim();
+    return unit === "" || /[([]/.test(heading) ? heading : `${heading} (${unit})`;
+  });
+  const columns = chooseColumns(both, options);
+  return Array.isArray(columns) ? null : { delimiter, headingLine: below.number, headings: both, columns };
 }
 
 /** Delimiters that are tried. */
