@@ -73,10 +73,15 @@ const airLayer: Check = keys({
   framing: orNull(checkFraming),
 });
 
+const layerOfKind: Check = byKind("type", {
+  material: solid(quantity("thickness")),
+  sheet: solid(quantity("thickness", NONE)),
+  air: airLayer,
+});
+
 /** A layer with a thickness has λ and μ; a sheet has an sd. */
 export const checkLayer: Check = (value, path) => {
-  const kinds = { material: solid(quantity("thickness")), sheet: solid(quantity("thickness", NONE)), air: airLayer };
-  const faults = byKind("type", kinds)(value, path);
+  const faults = layerOfKind(value, path);
   if (faults.length > 0) return faults;
   const { type, material: of } = value as { type: string; material: Readonly<Record<string, unknown>> };
   if (type === "air") return [];

@@ -1,7 +1,12 @@
 import { MONTHS_PER_YEAR } from "../constants.ts";
+import type { ProblemPath } from "../problems/types.ts";
 import type { QuantityName } from "../quantities/quantity-names.ts";
 import { quantityOf } from "../quantities/vocabulary.ts";
 import type { Check, Fault } from "./faults.ts";
+
+/** No faults, and the place of the value itself: nearly every check comes to these, so that they are made once. */
+const NONE: readonly Fault[] = [];
+const HERE: ProblemPath = [];
 
 /** Narrower or wider limits than the vocabulary's [SI]. */
 export interface Limits {
@@ -17,7 +22,7 @@ export function quantity(name: QuantityName, limits: Limits = {}): Check {
     const low = limits.low ?? possible?.low ?? Number.NEGATIVE_INFINITY;
     const high = limits.high ?? possible?.high ?? Number.POSITIVE_INFINITY;
     const inside = value >= low && value <= high && Number.isFinite(value);
-    return inside ? [] : [{ kind: "range", path, value, quantity: name, low, high }];
+    return inside ? NONE : [{ kind: "range", path, value, quantity: name, low, high }];
   };
 }
 
@@ -25,29 +30,29 @@ export function quantity(name: QuantityName, limits: Limits = {}): Check {
 export function whole(low: number, high: number): Check {
   return (value, path) =>
     Number.isInteger(value) && (value as number) >= low && (value as number) <= high
-      ? []
+      ? NONE
       : fault(path, value, `a whole number from ${low} to ${high}`);
 }
 
 /** One of a few words or numbers. */
 export function oneOf(...options: readonly (string | number)[]): Check {
   return (value, path) =>
-    options.includes(value as string) ? [] : [{ kind: "choice", path, value, options: options.map(String) }];
+    options.includes(value as string) ? NONE : [{ kind: "choice", path, value, options: options.map(String) }];
 }
 
 /** Any text. */
-export const text: Check = (value, path) => (typeof value === "string" ? [] : fault(path, value, "a text"));
+export const text: Check = (value, path) => (typeof value === "string" ? NONE : fault(path, value, "a text"));
 /** True or false. */
-export const truth: Check = (value, path) => (typeof value === "boolean" ? [] : fault(path, value, "true or false"));
+export const truth: Check = (value, path) => (typeof value === "boolean" ? NONE : fault(path, value, "true or false"));
 
 /** Null, or what the check takes. */
 export function orNull(check: Check): Check {
-  return (value, path) => (value === null ? [] : check(value, path));
+  return (value, path) => (value === null ? NONE : check(value, path));
 }
 
 /** Left out, or what the check takes. */
 export function optional(check: Check): Check {
-  return (value, path) => (value === undefined ? [] : check(value, path));
+  return (value, path) => (value === undefined ? NONE : check(value, path));
 }
 
 /** A list whose entries the check takes. */
@@ -55,7 +60,9 @@ export function listOf(check: Check, least = 0, most: number = Number.POSITIVE_I
   return (value, path) => {
     if (!Array.isArray(value)) return fault(path, value, "a list");
     if (value.length < least || value.length > most) return fault(path, value, `a list of ${lengths(least, most)}`);
-    return value.flatMap((entry, index) => check(entry, [...path, index]));
+    const faults: Fault[] = [];
+    for (let index = 0; index < value.length; index += 1) addWithin(faults, check, value[index], path, index);
+    return faults;
   };
 }
 
@@ -66,17 +73,21 @@ export function months(check: Check): Check {
 
 /** An object with these keys; others are not looked at. */
 export function keys(checks: Readonly<Record<string, Check>>): Check {
+  const entries = Object.entries(checks);
   return (value, path) => {
     if (typeof value !== "object" || value === null || Array.isArray(value)) return fault(path, value, "an object");
     const object = value as Readonly<Record<string, unknown>>;
-    return Object.entries(checks).flatMap(([key, check]) => check(object[key], [...path, key]));
+    const faults: Fault[] = [];
+    for (const [key, check] of entries) addWithin(faults, check, object[key], path, key);
+    return faults;
   };
 }
 
 /** An object that says by one of its keys of which kind it is. */
 export function byKind(key: string, kinds: Readonly<Record<string, Check>>): Check {
+  const anObject = keys({});
   return (value, path) => {
-    const notObject = keys({})(value, path);
+    const notObject = anObject(value, path);
     if (notObject.length > 0) return notObject;
     const kind = (value as Readonly<Record<string, unknown>>)[key];
     const known = typeof kind === "string" && Object.hasOwn(kinds, kind);
@@ -91,6 +102,11 @@ export function mapOf(check: Check): Check {
     value instanceof Map
       ? [...value].flatMap(([key, entry]) => check(entry, [...path, String(key)]))
       : fault(path, value, "a Map");
+}
+
+/** Adds the faults of what stands under a key. The place is put before them afterwards: mostly there are none. */
+function addWithin(faults: Fault[], check: Check, value: unknown, path: ProblemPath, key: string | number): void {
+  for (const found of check(value, HERE)) faults.push({ ...found, path: [...path, key, ...found.path] });
 }
 
 function fault(path: Parameters<Check>[1], value: unknown, expected: string): Fault[] {

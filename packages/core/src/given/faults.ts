@@ -11,7 +11,7 @@ export type Fault =
   | { kind: "range"; path: ProblemPath; value: number; quantity: QuantityName; low: number; high: number };
 
 /** Looks at a value, and gives every fault in it. */
-export type Check = (value: unknown, path: ProblemPath) => Fault[];
+export type Check = (value: unknown, path: ProblemPath) => readonly Fault[];
 
 /**
  * Refuses what has faults, as functions do that take objects.
