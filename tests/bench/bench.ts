@@ -6,6 +6,7 @@ import { changesOnPage } from "./live-page.ts";
 import { calculationOverFloor, judgementOverFloor } from "./over-floor.ts";
 import { quadprogOverOurs } from "./over-quadprog.ts";
 import { badOverValidFile } from "./reading.ts";
+import { searchesOverAssessment } from "./remedies.ts";
 import { spreadOnWorkers } from "./spread-on-workers.ts";
 import { reportBytes, startOverPlot } from "./start.ts";
 import { inTable, type Measure } from "./table.ts";
@@ -16,6 +17,7 @@ const steps: (() => Measure[] | Promise<Measure[]>)[] = [
   calculationOverFloor,
   judgementOverFloor,
   quadprogOverOurs,
+  searchesOverAssessment,
   growthWithBuildUps,
   growthWithLayers,
   badOverValidFile,
