@@ -1,6 +1,7 @@
 import type { LayerChange, Remedy } from "@warmside/core";
 import type { Data, Path } from "../edit/parsed.ts";
 import { type Entry, rearrange } from "../edit/rearrange.ts";
+import { removeKey } from "../edit/remove-key.ts";
 import { setValue } from "../edit/set-value.ts";
 
 /** What a remedy does to a list of layers: entries in their new order, and keys of layers that stay. */
@@ -22,7 +23,7 @@ interface Plan {
  */
 export function withRemedy(
   text: string,
-  { changes, roomChange }: Pick<Remedy, "changes" | "roomChange">,
+  { changes, removes, roomChange }: Pick<Remedy, "changes" | "removes" | "roomChange">,
   buildUp: Path,
   count: number,
 ): string | null {
@@ -31,6 +32,7 @@ export function withRemedy(
   for (const [layer, key, value] of keys) {
     made = made === null ? null : setValue(made, [...buildUp, "layers", layer, key], value);
   }
+  for (const key of removes) made = made === null ? null : removeKey(made, [...buildUp, key]);
   if (made !== null && changes.length > 0) made = rearrange(made, [...buildUp, "layers"], entries);
   if (made === null || roomChange === null) return made;
   const room = roomChange.room === "indoor" ? ["indoor"] : ["rooms", roomChange.room];
