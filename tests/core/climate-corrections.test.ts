@@ -41,7 +41,9 @@ describe("severity", () => {
   });
 
   test("an offset that is not a number is refused", () => {
-    expect(() => applySeverity(climate, { name: "x", offset: Number.NaN })).toThrow(RangeError);
+    expect(() => applySeverity(climate, { name: "x", offset: Number.NaN })).toThrow(
+      new TypeError("severity.offset must be a difference of temperatures, was NaN"),
+    );
   });
 });
 

@@ -61,7 +61,7 @@ describe("what the check says", () => {
     expect(usual!.sdEffective).toBeCloseTo(8.335, 3);
     expect(usual!.peak.amount).toBe(peakOf(vapourLayer(0.001)));
     expect(usual!.peak.amount).toBeGreaterThan(calculation.governing.year.peak);
-    expect(usual!.message).toContain("counts as whole");
+    expect(usual!.message).toContain("counts as unbroken");
     expect(framed).toMatchObject({
       layer: 1,
       share: 0.15,

@@ -20,7 +20,7 @@ export const ONE_IN_TEN_WARMER: Severity = { name: "one in ten warmer", offset: 
  * @param climate - twelve monthly means
  * @param severity - the offset [K], finite, and its name
  * @returns the shifted climate; its origin says what was done, unless the offset is 0
- * @throws RangeError when the offset is not a finite number
+ * @throws TypeError when the offset is no number, RangeError when it is out of range
  * Source: ISO 13788:2012 clause 4.2 (from memory).
  */
 export function applySeverity(climate: OutdoorClimate, severity: Severity): OutdoorClimate {

