@@ -72,7 +72,7 @@ export const WRONG_LINES: readonly HostileCase[] = [
   {
     title: "two files",
     args: ["assess", "studio.yaml", "other.yaml"],
-    says: "There are more words than this command takes.",
+    says: "Too many arguments.",
   },
   {
     title: "an option that is not there",
@@ -95,16 +95,16 @@ export const WRONG_LINES: readonly HostileCase[] = [
     args: ["assess", "studio.yaml", "--out", ""],
     says: "The name after --out is empty",
   },
-  { title: "an empty name", args: ["assess", ""], says: "The name of the file is empty." },
+  { title: "an empty name", args: ["assess", ""], says: "The file name is empty." },
   {
     title: "an element that is none",
     args: ["new", "--element", "door"],
-    says: '"door" is none of the choices, which are wall, roof, floor, partition.',
+    says: '"door" is not one of wall, roof, floor, partition.',
   },
   {
     title: "a shell that is none",
     args: ["completion", "fish"],
-    says: '"fish" is none of the choices, which are bash, zsh.',
+    says: '"fish" is not one of bash, zsh.',
   },
   { title: "a place that is none", args: ["new", "--climate", "osla"], says: "Did you mean oslo?" },
   {
@@ -117,11 +117,11 @@ export const WRONG_LINES: readonly HostileCase[] = [
     args: ["new", "--climate", "no.csv"],
     says: "no.csv cannot be read: there is no such file.",
   },
-  { title: "a word that is none", args: ["explain", "frobnication"], says: 'No term is called "frobnication".' },
+  { title: "a word that is none", args: ["explain", "frobnication"], says: 'No term or key is called "frobnication".' },
   {
     title: "a word that would act on a terminal",
     args: ["explain", "\u001b[2Jsd\u202e"],
-    says: 'No term is called "[U+001B][2Jsd[U+202E]".',
+    says: 'No term or key is called "[U+001B][2Jsd[U+202E]".',
   },
   {
     title: "a material that is none",
@@ -314,7 +314,7 @@ export const WRONG_OUTPUTS: readonly HostileCase[] = [
   {
     title: "an address",
     args: ["assess", "studio.yaml", "--out", "//host/share/report.html"],
-    says: "//host/share/report.html is an address, and warmside opens none.",
+    says: "//host/share/report.html is an address in a network, and warmside opens none.",
   },
   {
     title: "a report that may be that of studio.yml",
@@ -364,7 +364,7 @@ export const WRONG_OUTPUTS: readonly HostileCase[] = [
   {
     title: "a PDF without a browser",
     args: ["assess", "studio.yaml", "--pdf"],
-    says: "there is no program",
+    says: "CHROMIUM names /no/such/browser, which is not a program.",
     env: { CHROMIUM: "/no/such/browser" },
   },
   {
@@ -376,7 +376,7 @@ export const WRONG_OUTPUTS: readonly HostileCase[] = [
   {
     title: "a starter over a file",
     args: ["new", "--out", "studio.yaml"],
-    says: "studio.yaml is there already, and a project is never written over.",
+    says: "studio.yaml already exists, and warmside never overwrites a project.",
   },
   {
     title: "a starter into a folder that is not there",

@@ -4,7 +4,7 @@ import type { CommandContext } from "../command-context.ts";
 import { CommandProblem } from "../command-result.ts";
 import { isChangedByHand } from "./changed-by-hand.ts";
 import { fileFault } from "./file-fault.ts";
-import { isAddress } from "./is-address.ts";
+import { kindOfAddress } from "./kind-of-address.ts";
 
 /** Where an output file goes. */
 export interface OutputPlace {
@@ -55,10 +55,11 @@ export function outputPlace(
   if (wanted === "" || wanted.includes("\0")) {
     throw new CommandProblem("no-name", "The name after --out is empty or impossible. Name a file.");
   }
-  if (isAddress(wanted)) {
+  const address = kindOfAddress(wanted);
+  if (address !== null) {
     throw new CommandProblem(
       "web-address",
-      `${wanted} is a web address, and warmside opens none. Name a file on this machine.`,
+      `${wanted} is ${address}, and warmside opens none. Name a file on this machine.`,
     );
   }
   const path = linksFollowed(resolve(context.folder, wanted));

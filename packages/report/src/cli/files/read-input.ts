@@ -4,7 +4,7 @@ import type { Folders } from "../command-context.ts";
 import { CommandProblem, unreadable } from "../command-result.ts";
 import { decodeText } from "./decode-text.ts";
 import { fileFault } from "./file-fault.ts";
-import { isAddress } from "./is-address.ts";
+import { kindOfAddress } from "./kind-of-address.ts";
 
 /** A text file that was read. */
 export interface InputFile {
@@ -58,8 +58,8 @@ export function readTextFile(path: string, shown: string, largest: number = LARG
 }
 
 function refuseAddress(shown: string): void {
-  if (!isAddress(shown)) return;
-  const what = /^\s*[a-z]/i.test(shown) ? "a web address" : "an address in a network";
+  const what = kindOfAddress(shown);
+  if (what === null) return;
   throw unreadable("web-address", shown, `it is ${what}, and warmside opens none`, "Save the file first.");
 }
 

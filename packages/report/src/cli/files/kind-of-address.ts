@@ -1,0 +1,10 @@
+/**
+ * What kind of address of another machine a path is: of the web, or of a share in a network.
+ *
+ * @param written - a path as somebody wrote it
+ * @returns its kind for `https://…`, `//host/share/…` and `\\\\host\\share\\…`; null for a path of this machine
+ */
+export function kindOfAddress(written: string): "a web address" | "an address in a network" | null {
+  if (/^[a-z][a-z0-9+.-]+:\/\//i.test(written.trim())) return "a web address";
+  return /^[\\/]{2}/.test(written.trim()) ? "an address in a network" : null;
+}
