@@ -4,6 +4,7 @@ import { type Html, markup } from "../html.ts";
 import { MILLIMETRES_PER_METRE, trimmed } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import { FONT, hatchOf, LETTERING, patternDefinitions, patternId } from "./patterns.ts";
+import { tenth } from "./strokes.ts";
 
 /** Words of a picture of the plane. */
 export interface PlaneWords {
@@ -41,7 +42,7 @@ export function planeDrawing(picture: PlanePicture, words: PlaneWords, id: strin
     coldestRing(picture, words, place),
     scaleBar(place),
   ];
-  const { width, height } = place;
+  const [width, height] = [tenth(place.width), tenth(place.height)];
   const attributes = `class="drawing" id="${id}" role="img" aria-labelledby="${id}-title ${id}-text"`;
   const box = `viewBox="0 0 ${width} ${height}" width="${width}" height="${height}"`;
   const about = `<title id="${id}-title">${escapeText(words.title)}</title><desc id="${id}-text">${escapeText(words.description)}</desc>`;
@@ -73,16 +74,11 @@ function placedIn({ frame }: PlanePicture): Placed {
     x: (metres) => MARGIN.left + (metres - frame.x0) * pixelsPerMetre,
     y: (metres) => MARGIN.top + (metres - frame.y0) * pixelsPerMetre,
     pixelsPerMetre,
-    width: Math.ceil(right + MARGIN.right),
-    height: Math.ceil(bottom + MARGIN.bottom),
+    width: right + MARGIN.right,
+    height: bottom + MARGIN.bottom,
     right,
     bottom,
   };
-}
-
-/** A coordinate as text, to a tenth of a pixel. */
-function tenth(value: number): string {
-  return (Math.round(10 * value) / 10 + 0).toString();
 }
 
 function hatchOfStuff({ type, ...stuff }: DrawnStuff): ReturnType<typeof hatchOf> {

@@ -42,6 +42,7 @@ export function moveLayer(from: number, to: number, gesture: string | null = nul
   rearrangeLayers(order, gesture, to);
 }
 
+/** A layer out of the row. */
 export function takeOutLayer(layer: number): void {
   rearrangeLayers(
     layerIndices().filter((index) => index !== layer),

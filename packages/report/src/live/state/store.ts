@@ -70,6 +70,7 @@ export function replaceFile(text: string, fileName: string, tables: State["table
   adopt(text, { ...NOWHERE, readable: null, saved: text, fileName, tables, history });
 }
 
+/** Takes back the last step. */
 export function undo(): void {
   const { text, history } = state();
   const last = history.done.at(-1);
@@ -79,6 +80,7 @@ export function undo(): void {
   adopt(backward(text, last), { history: next, layer: null });
 }
 
+/** Makes the last step taken back again. */
 export function redo(): void {
   const { text, history } = state();
   const [next, ...undone] = history.undone;

@@ -46,10 +46,12 @@ export function take(event: PointerEvent): void {
   begin(event, "layer", layer);
 }
 
+/** Takes hold of a layer, to move it. */
 export function takeLayer(event: PointerEvent, layer: number): void {
   begin(event, "layer", layer);
 }
 
+/** Takes hold of the edge of a layer, to change its thickness. */
 export function takeEdge(event: PointerEvent, layer: number): void {
   begin(event, "edge", layer);
 }
@@ -76,6 +78,7 @@ export function pull(event: PointerEvent): void {
   if (state().text !== before) held.layer = to;
 }
 
+/** Lets go of what is held. */
 export function endDrag(): void {
   if (held === null) return;
   held = null;
