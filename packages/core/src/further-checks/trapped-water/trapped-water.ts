@@ -74,10 +74,11 @@ function resultOf(
   vapourLayer: readonly number[],
 ): TrappedWaterData {
   const { buildUp } = calculation;
-  const variants = dryingVariants(section.slices, stated.layer, vapourLayer, buildUp).map(({ by, slices }) => ({
-    by,
-    daysToDry: startIn(slices, stated, amount, calculation)!.run.daysToDry,
-  }));
+  // A change that brings the water to the surface itself leaves nothing to follow, and is not offered.
+  const variants = dryingVariants(section.slices, stated.layer, vapourLayer, buildUp).flatMap(({ by, slices }) => {
+    const started = startIn(slices, stated, amount, calculation);
+    return started === null ? [] : [{ by, daysToDry: started.run.daysToDry }];
+  });
   const place = run.nodeElsewhere === null ? null : placeOf(slicesTouching(wet.slices, wet.faces, run.nodeElsewhere));
   const inLayer = run.held.map((held) => heldInLayer(held, wet, stated.layer, node));
   return {
