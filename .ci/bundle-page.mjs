@@ -1,7 +1,8 @@
 /** Bundles the live page into one file: script and style inside, each named by its hash in the page's own policy. */
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
-import { join } from "node:path";
+import { createRequire } from "node:module";
+import { dirname, join } from "node:path";
 import { build, transform } from "esbuild";
 
 /**
@@ -25,7 +26,7 @@ export async function bundlePage(root, alike) {
     jsxImportSource: "preact",
     metafile: true,
     write: false,
-    plugins: [withoutUnused, tablesByColumn],
+    plugins: [withoutUnused, oneExpressionReader, tablesByColumn],
   });
   const script = made.outputFiles[0].text.trim().replaceAll("</script", "<\\/script");
   const style = (await colours(live, alike)) + (await minified(join(live, "page.css")));
@@ -42,6 +43,18 @@ const withoutUnused = {
       /[\\/]vega[\\/]build[\\/]/.test(importer) ? { path, namespace: "unused", sideEffects: false } : undefined,
     );
     onLoad({ filter: /./, namespace: "unused" }, () => ({ contents: "export {};" }));
+  },
+};
+
+/** The plots' two libraries ask for two versions of one reader of expressions, which read alike: the newer serves both. */
+const oneExpressionReader = {
+  name: "one reader of expressions",
+  setup({ onResolve, resolve, initialOptions }) {
+    const report = join(initialOptions.absWorkingDir, "packages/report");
+    const entry = createRequire(join(report, "package.json")).resolve("vega");
+    onResolve({ filter: /^vega-expression$/ }, ({ path, kind, pluginData }) =>
+      pluginData === "found" ? undefined : resolve(path, { kind, resolveDir: dirname(entry), pluginData: "found" }),
+    );
   },
 };
 
