@@ -4,7 +4,7 @@
 const ELEMENTS = new Set(
   (
     "html head meta title style body main script header nav section figure figcaption details summary div p span a b em " +
-    "strong code ul ol li dl dt dd table caption thead tbody tfoot tr th td h1 h2 h3 h4 br hr small sub sup time " +
+    "strong code ul ol li dl dt dd table caption thead tbody tfoot tr th td h1 h2 h3 h4 h5 br hr small sub sup time " +
     "svg g path line rect circle text tspan desc defs pattern clipPath polyline polygon linearGradient stop"
   ).split(" "),
 );
@@ -19,14 +19,19 @@ const LONE_AMPERSAND = /&(?!(?:amp|lt|gt|quot|nbsp|#\d+|#x[0-9a-f]+);)/i;
 // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what this looks for
 const HIDDEN = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/;
 
+/** The last line of a page, the only comment in it. */
+const FINGERPRINT = /(?<=<\/html>\n)<!-- made by warmside, fingerprint [0-9a-f]{64} -->\n$/;
+
 /**
  * Reads a page strictly: every tag whole, known, closed in its turn, every attribute quoted and harmless.
  *
  * @returns what is wrong first, with its surroundings; null for a page that is well-formed
  */
-export function faultOfPage(page: string): string | null {
+export function faultOfPage(whole: string): string | null {
   const doctype = "<!doctype html>\n";
-  if (!page.startsWith(doctype)) return "it does not begin with its doctype";
+  if (!whole.startsWith(doctype)) return "it does not begin with its doctype";
+  if (!FINGERPRINT.test(whole)) return "it does not end with its fingerprint";
+  const page = whole.replace(FINGERPRINT, "");
   const hidden = HIDDEN.exec(page);
   if (hidden !== null) return at(page, hidden.index, "a hidden mark");
   const open: string[] = [];
@@ -40,11 +45,11 @@ export function faultOfPage(page: string): string | null {
     if (next < 0) break;
     const tag = TAG.exec(page.slice(next, next + LONGEST_TAG));
     if (tag === null) return at(page, next, "no whole tag");
-    const [whole, slash, name = "", attributes = "", selfClosing] = tag;
+    const [tagged, slash, name = "", attributes = "", selfClosing] = tag;
     if (!ELEMENTS.has(name)) return at(page, next, `an element ${name}`);
     const fault = faultOfAttributes(attributes, ids);
     if (fault !== null) return at(page, next, fault);
-    place = next + whole.length;
+    place = next + tagged.length;
     if (slash === "/") {
       if (open.pop() !== name) return at(page, next, `an end of ${name} that was not open`);
     } else if (RAW.has(name)) {
