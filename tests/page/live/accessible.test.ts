@@ -211,7 +211,11 @@ describeLive("the live page for everybody", ({ open, reopen }) => {
     });
     const button = page.locator(".year-head button");
     await button.click();
-    await page.waitForFunction(() => document.querySelector(".year-head button")!.textContent === "Run the year");
+    await page.waitForFunction(
+      () =>
+        (window as unknown as { lines: Set<string> }).lines.size > 0 &&
+        document.querySelector(".year-head button")!.textContent === "Run the year",
+    );
     const lines = await page.evaluate(() => [...(window as unknown as { lines: Set<string> }).lines]);
     expect(lines.filter((line) => !wholeMonths.has(line))).toEqual([]);
     expect(lines.length).toBeGreaterThan(1);
