@@ -1,49 +1,39 @@
-import type { AirLayer, BuildUp, Framing, Layer, Material, SolidLayer } from "../../packages/core/src/project/types.ts";
+import {
+  type AirLayer,
+  airLayer,
+  type BuildUp,
+  buildUp as built,
+  type Framing,
+  type Layer,
+  layer,
+  type Material,
+  material as made,
+  type SolidLayer,
+} from "@warmside/core";
+
+/** Things with nothing special about them: a case says what differs, within what can be built or not. */
+const MATERIAL = made({ name: "case", conductivity: 1, vapourResistanceFactor: 1, source: "case" });
+const SOLID = layer(MATERIAL, 0.1);
+const AIR = airLayer(0.1, "none");
+const WALL = built({ name: "case", layers: [SOLID] });
 
 /** A material by λ [W/(m·K)] and μ [–] alone, for cases that name no product. */
 export function material(conductivity: number, vapourResistanceFactor = 1, more: Partial<Material> = {}): Material {
   return {
+    ...MATERIAL,
     name: `material of ${conductivity} W/(m K)`,
-    group: null,
-    kind: null,
-    density: null,
     conductivity,
-    specificHeat: null,
     vapourResistanceFactorDry: vapourResistanceFactor,
     vapourResistanceFactorWet: vapourResistanceFactor,
-    equivalentAirLayerThickness: null,
-    equivalentAirLayerThicknessByHumidity: null,
-    emissivity: 0.9,
-    facingInner: null,
-    facingOuter: null,
-    source: "case",
     basis: "tabulated",
-    spread: null,
     ...more,
   };
 }
 
 /** A layer of a thickness [m] and λ [W/(m·K)]. */
 export function solid(thickness: number, conductivity: number, more: Partial<SolidLayer> = {}): SolidLayer {
-  return {
-    type: "material",
-    name: `${thickness * 1000} mm of ${conductivity} W/(m K)`,
-    material: material(conductivity),
-    thickness,
-    framing: null,
-    fit: "continuous",
-    fasteners: null,
-    gaps: null,
-    purpose: null,
-    bonded: false,
-    gapBesideFraming: null,
-    taped: null,
-    emissivityInner: 0.9,
-    emissivityOuter: 0.9,
-    facingInner: 0,
-    facingOuter: 0,
-    ...more,
-  };
+  const name = `${thickness * 1000} mm of ${conductivity} W/(m K)`;
+  return { ...SOLID, name, material: material(conductivity), thickness, ...more };
 }
 
 /** A layer given by its resistance [m²·K/W] alone: 0.1 m of the conductivity that makes it. */
@@ -65,18 +55,7 @@ export function sheet(sd: number, more: Partial<SolidLayer> = {}): SolidLayer {
 
 /** An air layer of a thickness [m]. */
 export function air(thickness: number, more: Partial<AirLayer> = {}): AirLayer {
-  return {
-    type: "air",
-    name: `${thickness * 1000} mm of air`,
-    thickness,
-    ventilation: "none",
-    ventilationArea: null,
-    open: null,
-    resistance: null,
-    emissivity: null,
-    framing: null,
-    ...more,
-  };
+  return { ...AIR, name: `${thickness * 1000} mm of air`, thickness, ...more };
 }
 
 /** Framing by its share of the area, λ 0.13 unless said. */
@@ -87,35 +66,5 @@ export function framing(name: string, share: number, conductivity = 0.13): Frami
 
 /** A wall to the open air of these layers, from the room outwards. */
 export function buildUp(layers: readonly Layer[], more: Partial<BuildUp> = {}): BuildUp {
-  return {
-    name: "case",
-    slug: "case",
-    element: "wall",
-    room: "indoor",
-    faces: "outdoors",
-    target: null,
-    pitch: null,
-    span: null,
-    clearSky: false,
-    layers,
-    ground: null,
-    void: null,
-    voidClimate: null,
-    space: null,
-    roofSpace: null,
-    area: null,
-    openings: null,
-    length: null,
-    wettedByRain: null,
-    rainOfHeatingSeason: null,
-    unheatedSkin: false,
-    junctionFactors: [],
-    oddEnds: null,
-    twoSeasonCheck: false,
-    leak: null,
-    trappedWater: [],
-    variableResistance: false,
-    variants: [],
-    ...more,
-  };
+  return { ...WALL, layers, ...more };
 }
