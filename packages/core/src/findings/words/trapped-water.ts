@@ -56,7 +56,9 @@ export function dryingChangeInWords(by: DryingChange, { layers }: Pick<Named, "l
 }
 
 function opening({ sectionId, amount, startMonth, daysToDry }: Water, name: string): string {
-  const start = `${grams(amount)} of water ${whereItIs(sectionId, name)} at the beginning of ${startMonth}`;
+  // Amounts are those of the section's own area: of framing, its face towards the room.
+  const face = sectionId.kind === "through framing" ? ", for each square metre of their own face," : "";
+  const start = `${grams(amount)} of water ${whereItIs(sectionId, name)}${face} at the beginning of ${startMonth}`;
   if (daysToDry === null) return `${start} is not gone within ${MOST_YEARS_OF_DRYING} years.`;
   if (daysToDry === 0) return `${start}: nothing needs to dry.`;
   return `${start} is gone after ${Math.ceil(daysToDry)} days${inMonths(daysToDry)}.`;
