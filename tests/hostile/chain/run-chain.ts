@@ -7,8 +7,8 @@ import type { ProjectFile } from "./random-project-files.ts";
 /** Steps that reading may take for each character of a file (counted, so that no clock decides). */
 const STEPS_PER_CHARACTER = 1000;
 
-/** What a file of sound values may still be refused for: a room that cannot exist in its climate, too much insulation, a space beside a room of its own air. */
-export const REFUSED_TOGETHER = ["room-impossible", "resists-too-much", "space-of-own-air"];
+/** What a file of sound values may still be refused for: a room that cannot exist in its climate, too much insulation, a space beside a room of its own air, too many framings that cross. */
+export const REFUSED_TOGETHER = ["room-impossible", "resists-too-much", "space-of-own-air", "too-many-ways"];
 
 /**
  * A file through the whole chain to its result, which must be lawful; its reading takes steps in proportion to its length.
