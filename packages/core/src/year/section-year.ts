@@ -11,7 +11,7 @@ import {
 import type { SectionYear } from "./types.ts";
 import { type DryYear, startingMonths } from "./wet-months.ts";
 
-/** Less than this left is nothing left [kg/m²]: 1 mg/m² (this project's rule). */
+/** Treated as zero below this [kg/m²]: 1 mg/m² (this project's rule). */
 export const NOTHING_HELD = 1e-6;
 
 /** How water is carried through a month: the standard's way, or with drying within the month. */
@@ -41,7 +41,7 @@ export function sectionYear(
     const known = { dryYear, sameUntilWrittenOff: standard?.startMonth === start ? standard : null };
     const year = runYear(section, start, rule, emptyMonthState(section.sd.length), known);
     if (year.verdict === "dries out") return year;
-    // Equal to within nothing held: the earlier start stands, so that rounding never chooses.
+    // Ties within tolerance: the earlier start is kept, so that rounding never chooses.
     if (wettest === null || year.carriedOver > wettest.carriedOver + NOTHING_HELD) wettest = year;
   }
   return wettest!;

@@ -13,7 +13,7 @@ export const DRY_AGAIN = 0.001;
 /** Years after which the question is left open [a]. Source: ISO 13788:2012 clause 7 (from memory). */
 export const MOST_YEARS_OF_DRYING = 10;
 
-/** What became of water that was put into a section. */
+/** Drying of a given amount of water in a section. */
 export interface DryingRun {
   /** Days until no node holds 0.001 kg/m² [d]; null when not within ten years. */
   daysToDry: number | null;

@@ -22,7 +22,7 @@ type PositionAt = (offset: number) => TextPosition;
  * @param text - the text it was parsed from
  * @param positionAt - line and column of an offset
  * @param work - where the values visited are counted
- * @returns the data, or problems: repeated keys, keys that are no text, nesting and repetition without end
+ * @returns the data, or problems: repeated keys, keys that are no text, unbounded nesting or repetition
  */
 export function dataOfDocument(
   document: Document,

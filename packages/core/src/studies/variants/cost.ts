@@ -5,7 +5,7 @@ import { priceFor } from "./price-for.ts";
 import { TAPE, tapeFor } from "./tape.ts";
 
 /**
- * What there is to buy for a build-up, with what it costs where it has a price.
+ * Quantities for a build-up, with their cost where there is a price.
  *
  * @param buildUp - the build-up
  * @param prices - the user's own; null without any
