@@ -49,6 +49,30 @@ describe("every problem is told at once, in the order of the text", () => {
   });
 });
 
+describe("a value where a thing in braces belongs", () => {
+  const sheet = "material: { name: felt, vapour transmission: VALUE }";
+  const places = [
+    ["leak", "    layers:", "    leak: VALUE\n    layers:", "3 m", "{ length: 1 m, width: 1 mm }"],
+    [
+      "vapour transmission",
+      "material: polyethylene sheet 0.15 mm",
+      sheet,
+      "5 g/(m2 24 h)",
+      "{ rate: 12 g/(m2 day), temperature: 23 °C, humidity: [0 %, 85 %] }",
+    ],
+  ] as const;
+
+  it.each(places)("%s: the example that is told can be written as it stands", (_, was, becomes, slip, example) => {
+    const written = (value: string): string => changed(was, becomes.replace("VALUE", value));
+    const [problem, ...others] = problemsOf(written(slip));
+    expect(others).toEqual([]);
+    expect(problem).toMatchObject({ code: "wrong-kind", received: slip });
+    expect(problem?.expected).toMatch(/^keys in braces: /);
+    expect(problem?.expected).toContain(`; for example \`${example}\``);
+    expect(readProject(written(example)).ok).toBe(true);
+  });
+});
+
 describe("positions", () => {
   it("are those of the value", () => {
     const [problem] = problemsOf(changed("12.5 mm", "12.5"));

@@ -4,8 +4,9 @@ import { readBareNumber, readQuantity } from "../../quantities/read-quantity.ts"
 import { quantityOf } from "../../quantities/vocabulary.ts";
 import type { FileData } from "../text/file-data.ts";
 import { valueAt } from "../value-at.ts";
+import { exampleInBraces } from "./example-of-key.ts";
 import { isHalfOfComma } from "./fault-of-unknown-key.ts";
-import { keysAt } from "./keys-of-schema.ts";
+import { formsAt, keysAt } from "./keys-of-schema.ts";
 import { humidityClassMeant } from "./schema-room.ts";
 import { KIND_MARK, QUANTITY_MARK } from "./schema-values.ts";
 import { faultOfKey, faultOfValue, type ShapeFault } from "./shape-fault.ts";
@@ -43,9 +44,19 @@ function whatIsExpected(kind: string | null, quantity: QuantityName | null, path
     const { kind: quantityKind, example } = quantityOf(quantity);
     return { expected: `${quantityKind}, for example ${example}`, key, example };
   }
+  return {
+    expected: kind ?? keysExpected(path) ?? "something else",
+    key,
+    example: path.length === 1 ? (TO_FILL_IN[key] ?? null) : null,
+  };
+}
+
+/** The keys of a thing, and what it looks like; null where no keys are fixed. */
+function keysExpected(path: ProblemPath): string | null {
   const keys = keysAt(path);
-  const expected = kind ?? (keys.length > 0 ? `keys in braces: ${keys.join(", ")}` : "something else");
-  return { expected, key, example: path.length === 1 ? (TO_FILL_IN[key] ?? null) : null };
+  if (keys.length === 0) return null;
+  const [example] = formsAt(path).flatMap((form) => exampleInBraces(form) ?? []);
+  return `keys in braces: ${keys.join(", ")}${example === undefined ? "" : `; for example \`${example}\``}`;
 }
 
 /** What stands for a value at the top of the file that nobody else can know. */

@@ -9,9 +9,19 @@ import { type KeySchema, schemaOfKeys } from "./project-json-schema.ts";
  * @example keysAt(["build-ups", 0, "leak"]) // ["length", "width", "pressure"]
  */
 export function keysAt(path: ProblemPath): string[] {
+  return formsAt(path).flatMap(({ properties }) => Object.keys(properties ?? {}));
+}
+
+/**
+ * The forms that a project file may have at a place.
+ *
+ * @param path - steps into the file's data
+ * @returns parts of the project's JSON Schema; none where it tells nothing of the place
+ */
+export function formsAt(path: ProblemPath): KeySchema[] {
   let here = formsOf(projectKeySchema());
   for (const step of path) here = here.flatMap((schema) => stepInto(schema, step)).flatMap(formsOf);
-  return here.flatMap(({ properties }) => Object.keys(properties ?? {}));
+  return here;
 }
 
 /** The schema of a project file, with what its keys tell of themselves. */

@@ -3,6 +3,7 @@ import { inSpeech } from "../../problems/wording.ts";
 import type { QuantityName } from "../../quantities/quantity-names.ts";
 import { kindInWords, rangeInWords } from "../../quantities/read-quantity.ts";
 import { VOCABULARY } from "../../quantities/vocabulary.ts";
+import { exampleOf, quantityIn } from "./example-of-key.ts";
 import { projectKeySchema, sharedPart } from "./keys-of-schema.ts";
 import { type KeySchema, quantityOfRef } from "./project-json-schema.ts";
 
@@ -71,7 +72,7 @@ function keyOf(
   things: readonly Inside[],
 ): ProjectKey {
   const quantity = quantityIn(schema);
-  const { example = exampleOf(schema) } = schema;
+  const example = exampleOf(schema);
   return {
     path,
     thing,
@@ -83,7 +84,7 @@ function keyOf(
     unit: quantity === null ? null : VOCABULARY[quantity].unit.written || null,
     range: quantity === null ? null : rangeInWords(quantity),
     usual: schema.usual ?? null,
-    example: example === undefined ? null : `${key}: ${inYaml(example)}`,
+    example: example === null ? null : `${key}: ${example}`,
     leadsTo: [...new Set(things.map((one) => one.thing))],
   };
 }
@@ -105,10 +106,6 @@ function thingsIn(schema: KeySchema, path: string): Inside[] {
 
 function nameOfShared(ref: string): string {
   return ref.slice(ref.lastIndexOf("/") + 1).replace(/-(?!up)/g, " ");
-}
-
-function quantityIn({ $ref, anyOf }: KeySchema): QuantityName | null {
-  return quantityOfRef($ref) ?? anyOf?.map(quantityIn).find((one) => one !== null) ?? null;
 }
 
 /** The forms that a value may have, in words. */
@@ -141,17 +138,4 @@ function formInWords(schema: KeySchema, path: string): string {
 function nameOfThing(schema: KeySchema, path: string): string {
   const [first] = thingsIn(schema, path);
   return first === undefined ? "its own" : `\`${first.thing}\``;
-}
-
-/** An example where the key tells none: that of its quantity, the first of its words, true. */
-function exampleOf(schema: KeySchema): unknown {
-  const quantity = quantityIn(schema);
-  if (quantity !== null) return VOCABULARY[quantity].example;
-  const [form] = schema.anyOf ?? [schema];
-  if (form?.enum !== undefined) return form.enum[0];
-  return form?.const ?? (form?.type === "boolean" ? true : undefined);
-}
-
-function inYaml(value: unknown): string {
-  return Array.isArray(value) ? `[${value.map(inYaml).join(", ")}]` : String(value);
 }
