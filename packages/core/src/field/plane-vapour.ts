@@ -1,8 +1,10 @@
 import { saturationPressure } from "../air/saturation-pressure.ts";
-import { DAYS_IN_MONTH, MONTHS_PER_YEAR, SECONDS_PER_DAY } from "../constants.ts";
+import { MONTHS_PER_YEAR } from "../constants.ts";
 import type { AirMonths } from "../project/types.ts";
-import type { VerdictWord } from "../result/types.ts";
+import { decidingYear } from "../year/deciding-year.ts";
+import { secondsOfMonth } from "../year/month-balance.ts";
 import { NOTHING_HELD, sumOf } from "../year/section-year.ts";
+import { NO_WATER, type WaterOfYear } from "../year/types.ts";
 import { startingMonths, WET_MONTH } from "../year/wet-months.ts";
 import { cornerNet } from "./corner-net.ts";
 import { cellAt } from "./mesh.ts";
@@ -11,17 +13,7 @@ import { type HeatField, temperaturesOf } from "./plane-heat.ts";
 import { unlimitedPressure, type VapourNet, vapourNet } from "./vapour-net.ts";
 
 /** A year of vapour in the plane, months in calendar order of the year that begins at `startMonth`. */
-export interface PlaneYear {
-  verdict: VerdictWord;
-  /** Month index 0 to 11; null when dry. */
-  startMonth: number | null;
-  /** Greatest month-end total [kg per metre of length] and its month; 0 and null when dry. */
-  peak: number;
-  peakMonth: number | null;
-  /** Total after twelve months [kg/m]. */
-  carriedOver: number;
-  /** First month at whose end all is gone for good; null when dry or wet. */
-  dryBy: number | null;
+export interface PlaneYear extends WaterOfYear {
   /** Water of every node a year after the twelve months [kg/m]; null where it dries. */
   yearLater: Float64Array | null;
   /** One list of nodes a calendar month: θ [°C], psat [Pa], p [Pa], water at its end [kg/m]. */
@@ -50,27 +42,18 @@ export function planeYear(field: HeatField, airs: readonly AirMonths[], skyOffse
   const widths = widthsOf(field);
   const starts = startingMonths(fromDry.map(({ held }) => (wettestOf(held, widths) > WET_MONTH ? 1 : 0)));
   const { temperature, saturation } = climate;
-  if (starts.length === 0) {
-    const pressure = fromDry.map((month) => month.pressure);
-    const held = fromDry.map(() => nothing);
-    const none = { peak: 0, peakMonth: null, carriedOver: 0, dryBy: null, yearLater: null };
-    return { verdict: "dry", startMonth: null, ...none, temperature, saturation, pressure, held };
-  }
   const negligible = NOTHING_HELD * (field.mesh.xs.at(-1)! - field.mesh.xs[0]!);
-  let wettest: PlaneYear | null = null;
-  for (const start of starts) {
-    const months = runPlaneYear(vapour, climate.drives, start, fromDry, nothing);
-    const year = { ...summaryOf(months, start, negligible), temperature, saturation, yearLater: null };
-    if (year.verdict === "dries out") return year;
-    if (wettest === null || year.carriedOver > wettest.carriedOver + negligible) wettest = year;
-  }
-  return { ...wettest!, yearLater: heldYearLater(vapour, climate.drives, wettest!, fromDry) };
+  const yearFrom = (start: number): WaterMonths =>
+    summaryOf(runPlaneYear(vapour, climate.drives, start, fromDry, nothing), start, negligible);
+  const year = decidingYear(starts, yearFrom, negligible) ?? dryMonths(fromDry, nothing);
+  const yearLater = year.verdict === "stays wet" ? heldYearLater(vapour, climate.drives, year, fromDry) : null;
+  return { ...year, yearLater, temperature, saturation };
 }
 
 function heldYearLater(
   vapour: VapourNet,
   drives: readonly MonthDrive[],
-  { startMonth, held }: PlaneYear,
+  { startMonth, held }: WaterMonths,
   fromDry: readonly PlaneMonth[],
 ): Float64Array {
   const last = (startMonth! + MONTHS_PER_YEAR - 1) % MONTHS_PER_YEAR;
@@ -97,11 +80,14 @@ function runPlaneYear(
   return months;
 }
 
-function summaryOf(
-  months: readonly PlaneMonth[],
-  start: number,
-  negligible: number,
-): Omit<PlaneYear, "temperature" | "saturation" | "yearLater"> {
+/** A year's water with every month's pressures. */
+type WaterMonths = WaterOfYear & Pick<PlaneYear, "pressure" | "held">;
+
+function dryMonths(fromDry: readonly PlaneMonth[], nothing: Float64Array): WaterMonths {
+  return { ...NO_WATER, pressure: fromDry.map(({ pressure }) => pressure), held: fromDry.map(() => nothing) };
+}
+
+function summaryOf(months: readonly PlaneMonth[], start: number, negligible: number): WaterMonths {
   const totals = months.map(({ held }) => sumOf(held));
   const inOrder = totals.map((_, step) => (start + step) % MONTHS_PER_YEAR);
   const peakMonth = inOrder.reduce((most, month) => (totals[month]! > totals[most]! ? month : most), start);
@@ -151,9 +137,12 @@ function climateOf(field: HeatField, vapour: VapourNet, airs: readonly AirMonths
     }
     climate.temperature.push(temperature);
     climate.saturation.push(saturation);
-    const seconds = DAYS_IN_MONTH[month]! * SECONDS_PER_DAY;
     const pressures = airs.map((air) => air.vapourPressure[month]!);
-    climate.drives.push({ limit, unlimited: withoutLimit(field, vapour, shares, pressures, saturation), seconds });
+    climate.drives.push({
+      limit,
+      unlimited: withoutLimit(field, vapour, shares, pressures, saturation),
+      seconds: secondsOfMonth(month),
+    });
   }
   return climate;
 }

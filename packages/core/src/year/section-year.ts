@@ -1,5 +1,6 @@
 import { MONTHS_PER_YEAR } from "../constants.ts";
 import { copyOf, zeros } from "../vapour/number-lists.ts";
+import { decidingYear } from "./deciding-year.ts";
 import {
   carryThroughMonth,
   carryThroughMonthDryingInside,
@@ -8,7 +9,7 @@ import {
   type MonthState,
   WET_NODE,
 } from "./month-balance.ts";
-import type { SectionYear } from "./types.ts";
+import { NO_WATER, type SectionYear } from "./types.ts";
 import { type DryYear, startingMonths } from "./wet-months.ts";
 
 /** Treated as zero below this [kg/m²]: 1 mg/m² (this project's rule). */
@@ -35,16 +36,11 @@ export function sectionYear(
   standard: SectionYear | null = null,
 ): SectionYear {
   const starts = startingMonths(dryYear.wet);
-  if (starts.length === 0) return dryResult(section.sd.length, dryYear);
-  let wettest: SectionYear | null = null;
-  for (const start of starts) {
+  const yearFrom = (start: number): SectionYear => {
     const known = { dryYear, sameUntilWrittenOff: standard?.startMonth === start ? standard : null };
-    const year = runYear(section, start, rule, emptyMonthState(section.sd.length), known);
-    if (year.verdict === "dries out") return year;
-    // Ties within tolerance: the earlier start is kept, so that rounding never chooses.
-    if (wettest === null || year.carriedOver > wettest.carriedOver + NOTHING_HELD) wettest = year;
-  }
-  return wettest!;
+    return runYear(section, start, rule, emptyMonthState(section.sd.length), known);
+  };
+  return decidingYear(starts, yearFrom, NOTHING_HELD) ?? dryResult(section.sd.length, dryYear);
 }
 
 /**
@@ -151,19 +147,7 @@ function anyWet(held: Float64Array): boolean {
 
 function dryResult(nodes: number, { pressure }: DryYear): SectionYear {
   const none = new Array<Float64Array>(MONTHS_PER_YEAR).fill(zeros(nodes));
-  return {
-    verdict: "dry",
-    startMonth: null,
-    peak: 0,
-    peakMonth: null,
-    carriedOver: 0,
-    dryBy: null,
-    writtenOff: 0,
-    firstWrittenOff: null,
-    held: none,
-    change: none,
-    pressure,
-  };
+  return { ...NO_WATER, writtenOff: 0, firstWrittenOff: null, held: none, change: none, pressure };
 }
 
 /** Sum of a list [unit of its values]. */

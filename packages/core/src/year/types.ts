@@ -1,17 +1,31 @@
 import type { VerdictWord } from "../result/types.ts";
 
-/** One year of a section, months in calendar order of the year that begins at `startMonth`. */
-export interface SectionYear {
+/** What the water of a year comes to: amounts per area of a section [kg/m²], in the plane per length [kg/m]. */
+export interface WaterOfYear {
   verdict: VerdictWord;
   /** Month index 0 to 11; null when dry. */
   startMonth: number | null;
-  /** Greatest month-end total [kg/m²] and its month; 0 and null when dry. */
+  /** Greatest month-end total and its month; 0 and null when dry. */
   peak: number;
   peakMonth: number | null;
-  /** Total after twelve months [kg/m²]. */
+  /** Total after twelve months. */
   carriedOver: number;
   /** First month at whose end all is gone for good; null when dry or wet. */
   dryBy: number | null;
+}
+
+/** A year without water. */
+export const NO_WATER: Readonly<WaterOfYear> = {
+  verdict: "dry",
+  startMonth: null,
+  peak: 0,
+  peakMonth: null,
+  carriedOver: 0,
+  dryBy: null,
+};
+
+/** One year of a section, months in calendar order of the year that begins at `startMonth`. */
+export interface SectionYear extends WaterOfYear {
   /** Water written off by setting nodes to zero [kg/m²]; 0 with drying within the month. */
   writtenOff: number;
   /** First month, from the start on, in which anything was written off; null when nothing was. */

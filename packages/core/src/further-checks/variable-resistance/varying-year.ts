@@ -1,5 +1,6 @@
 import { MONTHS_PER_YEAR } from "../../constants.ts";
 import type { VerdictWord } from "../../result/types.ts";
+import { decidingYear } from "../../year/deciding-year.ts";
 import { carryThroughMonth, emptyMonthState, type MonthState, secondsOfMonth } from "../../year/month-balance.ts";
 import { NOTHING_HELD, sumOf } from "../../year/section-year.ts";
 import { startingMonths, WET_MONTH } from "../../year/wet-months.ts";
@@ -37,14 +38,8 @@ export function varyingYear(section: VaryingSection): VaryingYear {
     return { point, isWet: state.gain.some((gain) => gain * secondsOfMonth(month) > WET_MONTH) };
   });
   const starts = startingMonths(dry.map(({ isWet }) => (isWet ? 1 : 0)));
-  let wettest: VaryingYear | null = null;
-  for (const start of starts) {
-    const year = runFrom(section, start, own);
-    if (year.verdict === "dries out") return year;
-    if (wettest === null || year.carriedOver > wettest.carriedOver) wettest = year;
-  }
   return (
-    wettest ??
+    decidingYear(starts, (start) => runFrom(section, start, own), 0) ??
     dryYear(
       dry.map(({ point }) => point),
       nodes,
