@@ -20,7 +20,7 @@ export function exampleOf(schema: KeySchema): string | null {
  *
  * @param schema - the part of the schema that tells the thing
  * @returns as YAML; null where it needs no key, or one of those it needs has no example
- * @example exampleInBraces(leak) // "{ length: 1 m, width: 1 mm }"
+ * @example exampleInBraces({ required: ["tape"], properties: { tape: { type: "boolean" } } }) // "{ tape: true }"
  */
 export function exampleInBraces({ properties = {}, required = [] }: KeySchema): string | null {
   const examples = required.map((key) => ({ key, example: exampleOf(properties[key]!) }));
