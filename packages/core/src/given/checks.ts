@@ -16,11 +16,11 @@ export interface Limits {
 
 /** A number within the possible range of a quantity, or within other limits. */
 export function quantity(name: QuantityName, limits: Limits = {}): Check {
+  const { kind, possible } = quantityOf(name);
+  const low = limits.low ?? possible?.low ?? Number.NEGATIVE_INFINITY;
+  const high = limits.high ?? possible?.high ?? Number.POSITIVE_INFINITY;
   return (value, path) => {
-    if (typeof value !== "number" || Number.isNaN(value)) return fault(path, value, quantityOf(name).kind);
-    const { possible } = quantityOf(name);
-    const low = limits.low ?? possible?.low ?? Number.NEGATIVE_INFINITY;
-    const high = limits.high ?? possible?.high ?? Number.POSITIVE_INFINITY;
+    if (typeof value !== "number" || Number.isNaN(value)) return fault(path, value, kind);
     const inside = value >= low && value <= high && Number.isFinite(value);
     return inside ? NONE : [{ kind: "range", path, value, quantity: name, low, high }];
   };
@@ -60,8 +60,10 @@ export function listOf(check: Check, least = 0, most: number = Number.POSITIVE_I
   return (value, path) => {
     if (!Array.isArray(value)) return fault(path, value, "a list");
     if (value.length < least || value.length > most) return fault(path, value, `a list of ${lengths(least, most)}`);
-    const faults: Fault[] = [];
-    for (let index = 0; index < value.length; index += 1) addWithin(faults, check, value[index], path, index);
+    let faults = NONE;
+    for (let index = 0; index < value.length; index += 1) {
+      faults = withFaultsAt(index, check(value[index], HERE), path, faults);
+    }
     return faults;
   };
 }
@@ -73,12 +75,16 @@ export function months(check: Check): Check {
 
 /** An object with these keys; others are not looked at. */
 export function keys(checks: Readonly<Record<string, Check>>): Check {
-  const entries = Object.entries(checks);
+  const names = Object.keys(checks);
+  const each = Object.values(checks);
   return (value, path) => {
     if (typeof value !== "object" || value === null || Array.isArray(value)) return fault(path, value, "an object");
     const object = value as Readonly<Record<string, unknown>>;
-    const faults: Fault[] = [];
-    for (const [key, check] of entries) addWithin(faults, check, object[key], path, key);
+    let faults = NONE;
+    for (let index = 0; index < names.length; index += 1) {
+      const name = names[index]!;
+      faults = withFaultsAt(name, each[index]!(object[name], HERE), path, faults);
+    }
     return faults;
   };
 }
@@ -104,9 +110,10 @@ export function mapOf(check: Check): Check {
       : fault(path, value, "a Map");
 }
 
-/** Adds the faults of what stands under a key. The place is put before them afterwards: mostly there are none. */
-function addWithin(faults: Fault[], check: Check, value: unknown, path: ProblemPath, key: string | number): void {
-  for (const found of check(value, HERE)) faults.push({ ...found, path: [...path, key, ...found.path] });
+/** The faults so far and those of what stands under a key. Mostly there are none, and nothing is made for them. */
+function withFaultsAt(key: string | number, found: readonly Fault[], path: ProblemPath, soFar: readonly Fault[]) {
+  if (found.length === 0) return soFar;
+  return [...soFar, ...found.map((one): Fault => ({ ...one, path: [...path, key, ...one.path] }))];
 }
 
 function fault(path: Parameters<Check>[1], value: unknown, expected: string): Fault[] {

@@ -147,7 +147,11 @@ function anyWet(held: Float64Array): boolean {
 
 function dryResult(nodes: number, { pressure }: DryYear): SectionYear {
   const none = new Array<Float64Array>(MONTHS_PER_YEAR).fill(zeros(nodes));
-  return { ...NO_WATER, writtenOff: 0, firstWrittenOff: null, held: none, change: none, pressure };
+  const { verdict, startMonth, peak, peakMonth, carriedOver, dryBy } = NO_WATER;
+  return {
+    verdict, startMonth, peak, peakMonth, carriedOver, dryBy, writtenOff: 0, firstWrittenOff: null,
+    held: none, change: none, pressure,
+  }; // biome-ignore format: one row a thing
 }
 
 /** Sum of a list [unit of its values]. */
