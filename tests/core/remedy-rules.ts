@@ -22,7 +22,7 @@ export function rulesBroken(
   if (below > 1 / 3) broken.push("over a third of the resistance below the deck");
   const blamed = before.findings.some(
     ({ code, severity }) =>
-      severity === "fault" && (code === "tight-sheet-under-floor" || code === "vapour-layer-cold-side"),
+      code === "vapour-layer-cold-side" || (code === "tight-sheet-under-floor" && severity === "fault"),
   );
   if (!blamed || warmSide === "neither") return broken;
   const { counted } = calculation.heat;

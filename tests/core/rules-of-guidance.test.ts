@@ -79,6 +79,29 @@ describe("a tight finish in a cooled building", () => {
   });
 });
 
+describe("a tight sheet outside what needs to stay dry, with vapour from the room", () => {
+  const text = `project: Alder Row
+climate: sand-point-alaska
+severity: +8 K
+humidity margin: 1.168
+indoor: { heating: 18.3 °C, humidity: class 3, heated days: 6.3, otherwise: 8 °C }
+build-ups:
+  - name: Drying rack floor
+    element: floor
+    faces: void
+    void: { area: 33 m2, perimeter: 21 m, wind: 10 m/s, openings: 0 mm2/m, wall thickness: 0.5 m, height: 1.1 m, ground insulation: 1.349 m2 K/W, shelter: exposed }
+    layers:
+      - { air: 80 mm, ventilation: none }
+      - { material: { name: clay sheet, sd: 1.9 m } }
+`;
+  test("is a caution, as nothing is judged by it: what is sound has no fault", () => {
+    const { judgement, findings } = assessText(text);
+    expect(judgement.word).toBe("sound");
+    const found = findings.find(({ code }) => code === "vapour-layer-cold-side");
+    expect(found?.severity).toBe("caution");
+  });
+});
+
 describe("two tight layers, however tight the tighter one is", () => {
   const text = textOfCase("47-tanked-shower-wall.yaml");
   test("a foil does not hide the tanking beside it", () => {

@@ -3,7 +3,7 @@ import { MOULD_HUMIDITY } from "../constants.ts";
 import type { Side, TightLayerFigures } from "../result/types.ts";
 import { betweenFraming } from "../vapour-layer/assess-vapour-layer.ts";
 import type { TightLayer } from "../vapour-layer/candidates.ts";
-import { CAUTION, found } from "./found.ts";
+import { CAUTION, found, REFUSED } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 import { isTooMuch, judgeWater } from "./water-level.ts";
 
@@ -65,9 +65,8 @@ function isTooOpen(evidence: Evidence, layer: TightLayer): boolean {
 export const LEAST_VAPOUR_LAYER_SD = 2;
 
 function coldSideLayer(layer: TightLayer, damp: number, warmSide: Side): RuledFinding {
-  const effect = warmSide === "inside" ? "none" : "change by guidance";
   const figures = { ...namesOf(layer), warmSide, dampMonths: damp };
-  return found("vapour-layer-cold-side", { severity: "fault", effect }, figures);
+  return found("vapour-layer-cold-side", warmSide === "inside" ? CAUTION : REFUSED, figures);
 }
 
 /** Months in which the air at the layer's warm face stands at 80 % or more, between framing. */

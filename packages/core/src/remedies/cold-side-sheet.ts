@@ -8,9 +8,6 @@ import { WORTH_TAKING_OUT } from "./take-out-sheet.ts";
 import type { WarmSide } from "./types.ts";
 import { mustStay } from "./what-must-stay.ts";
 
-/** Faults that name a sheet for lying on the cold side. */
-const FAULTS_OF_COLD_SHEETS: ReadonlySet<string> = new Set(["tight-sheet-under-floor", "vapour-layer-cold-side"]);
-
 /**
  * Part of the resistance that lies on the cold side of a sheet left where it is [–] (common practice: at most a third of
  * it on the warm side of a vapour layer).
@@ -20,9 +17,12 @@ export const LEAST_BEYOND_SHEET: number = 2 / 3;
 /** Two sums of the same layers may differ in the last digit. */
 const ROUNDING = 1e-9;
 
-/** Whether the findings hold a fault about a sheet on the cold side. */
+/** Whether the findings name a sheet for lying on the cold side: outside always, under a floor where it is a fault. */
 export function blamesColdSheet({ findings }: Pick<BuildUpResult, "findings">): boolean {
-  return findings.some(({ code, severity }) => severity === "fault" && FAULTS_OF_COLD_SHEETS.has(code));
+  return findings.some(
+    ({ code, severity }) =>
+      code === "vapour-layer-cold-side" || (code === "tight-sheet-under-floor" && severity === "fault"),
+  );
 }
 
 /**
