@@ -53,23 +53,23 @@ a change for everyone who builds on the package: review it as such, and tell it 
 
 ## @warmside/core
 
-${inFence(inWhole)}
+${inFence(inWhole, checker)}
 
 ## @warmside/core/calculation
 
 The same declarations under the same names: ${inCalculation.map(({ name }) => `\`${name}\``).join(", ")}.
-${onlyIn(inCalculation, inWhole)}
+${onlyIn(inCalculation, inWhole, checker)}
 ## @warmside/core/formulas
 
-${inFence(inFormulas)}
+${inFence(inFormulas, checker)}
 
 ## @warmside/core/field
 
-${inFence(inField)}
+${inFence(inField, checker)}
 
 ## Types that these name without giving them a public name
 
-${inFence(named)}
+${inFence(named, checker)}
 `;
 }
 
@@ -78,9 +78,9 @@ function behind(symbol, checker) {
   return symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
 }
 
-function onlyIn(some, others) {
+function onlyIn(some, others, checker) {
   const only = some.filter((symbol) => !others.includes(symbol));
-  return only.length === 0 ? "" : `\nOnly here:\n\n${inFence(only)}\n`;
+  return only.length === 0 ? "" : `\nOnly here:\n\n${inFence(only, checker)}\n`;
 }
 
 /** Types of the package's own that the declarations mention, and those that these mention, until there are no more. */
@@ -100,8 +100,18 @@ function typesNamedBy(symbols, checker) {
     found.push(symbol);
     symbol.declarations.forEach(visit);
   };
-  for (const symbol of symbols) symbol.declarations?.forEach(visit);
+  for (const symbol of symbols) if (!isKeyOfTable(symbol)) symbol.declarations?.forEach(visit);
   return found;
+}
+
+/** A type that is the keys of a table: it is printed as what they are, and the table is no part of it. */
+function isKeyOfTable({ declarations: [declaration] = [] }) {
+  return (
+    declaration !== undefined &&
+    ts.isTypeAliasDeclaration(declaration) &&
+    ts.isTypeOperatorNode(declaration.type) &&
+    ts.isTypeQueryNode(declaration.type.type)
+  );
 }
 
 /** A type, or a value whose type is asked for, that stands by itself in a file of the package. */
@@ -119,16 +129,23 @@ function statementOf(declaration) {
   return ts.isVariableDeclaration(declaration) ? declaration.parent.parent : declaration;
 }
 
-function inFence(symbols) {
+function inFence(symbols, checker) {
   const printer = ts.createPrinter({ removeComments: true });
-  const texts = symbols.flatMap(({ declarations }) =>
-    declarations.map((declaration) => {
+  const texts = symbols.flatMap((symbol) =>
+    symbol.declarations.map((declaration) => {
+      if (isKeyOfTable(symbol)) return `type ${symbol.name} = ${keysOf(symbol, checker)};`;
       const statement = statementOf(declaration);
       const text = printer.printNode(ts.EmitHint.Unspecified, statement, statement.getSourceFile());
       return text.replace(/^export /, "").replace(/^declare /, "");
     }),
   );
   return ["```ts", ...texts, "```"].join("\n");
+}
+
+function keysOf(symbol, checker) {
+  const type = checker.getDeclaredTypeOfSymbol(symbol);
+  const keys = (type.types ?? [type]).map(({ value }) => JSON.stringify(value));
+  return keys.sort().join(" | ");
 }
 
 function byName(one, other) {

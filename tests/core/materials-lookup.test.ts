@@ -75,7 +75,7 @@ describe("the shipped material table", () => {
     const answer = findInTables("breeze block", [table]);
     if (answer.found !== null) throw new Error("found");
     const { near, question } = answer;
-    const problem = { code: "material-unknown", path: [], position: null, received: null };
+    const problem = { code: "material-unknown" as const, path: [], position: null, received: null };
     const worded = wordProblem({ ...problem, details: { name: "breeze block", near, alike: [], question } });
     expect(worded.likelySlip).toContain("which density");
     expect(worded.likelySlip).toContain("dense block");

@@ -4,7 +4,7 @@ import { comparable } from "../../packages/core/src/problems/near-names.ts";
 import { orderProblems } from "../../packages/core/src/problems/order-problems.ts";
 import { pathInText } from "../../packages/core/src/problems/path-in-text.ts";
 import { placeInWords } from "../../packages/core/src/problems/place-in-words.ts";
-import { WORDINGS } from "../../packages/core/src/problems/word-problem.ts";
+import { type ProblemCode, WORDINGS } from "../../packages/core/src/problems/wordings.ts";
 
 const problem = (given: Partial<Problem>): Problem => ({
   code: "file-empty",
@@ -104,7 +104,7 @@ describe("near names", () => {
 });
 
 describe("the order of problems", () => {
-  const at = (line: number, column: number, code = "text-empty"): Problem =>
+  const at = (line: number, column: number, code: ProblemCode = "text-empty"): Problem =>
     problem({ code, position: { line, column }, path: [line, column] });
 
   it("is that of the text, the tables it names after it, and each problem once", () => {
@@ -151,13 +151,13 @@ describe("problems in words", () => {
     );
   });
 
-  it.each(Object.keys(WORDINGS))("%s has words even when every detail is missing", (code) => {
+  it.each(Object.keys(WORDINGS) as ProblemCode[])("%s has words even when every detail is missing", (code) => {
     const worded = wordProblem(problem({ code }));
     expect(worded.message.length).toBeGreaterThan(8);
     expect(`${worded.message} ${worded.expected} ${worded.likelySlip}`).not.toMatch(/undefined|NaN|\[object/);
   });
 
   it("a code without words is a fault of the program, and told", () => {
-    expect(() => wordProblem(problem({ code: "no-such-code" }))).toThrow(RangeError);
+    expect(() => wordProblem(problem({ code: "no-such-code" as ProblemCode }))).toThrow(RangeError);
   });
 });

@@ -18,7 +18,7 @@ const surroundings = core.surroundingsOf(project);
 const site = surroundings.sites.reported;
 const room = project.rooms.get("indoor")!;
 const calculation = core.calculateBuildUp(buildUp, site);
-const problem = { code: "table-quotes", path: [], position: null, received: null, details: {} };
+const problem: core.Problem = { code: "table-quotes", path: [], position: null, received: null, details: {} };
 
 const GROUND = {
   area: 100,

@@ -2,8 +2,8 @@ import { describe, expect, it, test } from "vitest";
 import { airLayerResistance } from "../../packages/core/src/heat/air-layer-resistance.ts";
 import { countedLayers } from "../../packages/core/src/heat/counted-layers.ts";
 import { calculateHeat } from "../../packages/core/src/heat/heat-of-build-up.ts";
-import type { HeatFlowDirection } from "../../packages/core/src/heat/types.ts";
 import type { BuildUp } from "../../packages/core/src/project/types.ts";
+import type { HeatFlowDirection } from "../../packages/core/src/result/words.ts";
 import { air, buildUp, framing, solid } from "./build-up-by-hand.ts";
 import { printedNumbers } from "./printed-table.ts";
 

@@ -118,8 +118,9 @@ describe("the standard's own result", () => {
       ...section,
       withinMonth: { ...section.withinMonth, verdict: within },
     }));
-    return standardWords({ moisture: { ...moisture, verdict, sections }, judgement: { ...buildUp.judgement, word } })!
-      .differs;
+    const governing = sections[moisture.governing.index]!;
+    const judgement = { ...buildUp.judgement, word };
+    return standardWords({ moisture: { ...moisture, verdict, sections, governing }, judgement })!.differs;
   };
 
   test("stands beside the judgement where it accepts what the judgement does not, or the other way, or reads otherwise", () => {

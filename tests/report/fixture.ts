@@ -9,6 +9,7 @@ import {
   type ProjectResult,
   type SectionId,
   type SectionMonth,
+  type SectionResult,
   saturationPressure,
 } from "@warmside/core";
 
@@ -244,6 +245,34 @@ export function buildUpFixture(
   );
   const least = margins.reduce((best, entry) => (entry.margin < best.margin ? entry : best));
   const decidingMonth = wet ? MONTH_NAMES[changes.indexOf(Math.max(...changes))]! : least.month;
+  const section: SectionResult = {
+    ...summary,
+    index: 0,
+    id: framingShare > 0 ? BETWEEN : WHOLE,
+    name: framingShare > 0 ? "between framing" : "whole",
+    share: 1 - framingShare,
+    startMonth: start,
+    writtenOff: 0,
+    withinMonth: summary,
+    repeating: {
+      settles: verdict !== "stays wet",
+      years: 1,
+      level: peak,
+      growthPerYear: verdict === "stays wet" ? carriedOver : 0,
+    },
+    leastMargin: wet ? null : least,
+    decidingMonth,
+    layers: counted.map((entry) => ({
+      layer: entry.number - 1,
+      name: entry.name,
+      part: "whole" as const,
+      material: entry.name,
+      resistance: entry.resistance,
+      sd: entry.sd,
+      nodeAfter: nodes.findLastIndex((node) => node.layer === entry.number - 1),
+    })),
+    months: year,
+  };
   return {
     plane: null,
     name,
@@ -323,37 +352,9 @@ export function buildUpFixture(
     moisture: {
       ...summary,
       section: framingShare > 0 ? "between framing" : "whole",
-      governing: 0,
+      governing: section,
       skyOffset: 0,
-      sections: [
-        {
-          ...summary,
-          id: framingShare > 0 ? BETWEEN : WHOLE,
-          name: framingShare > 0 ? "between framing" : "whole",
-          share: 1 - framingShare,
-          startMonth: start,
-          writtenOff: 0,
-          withinMonth: summary,
-          repeating: {
-            settles: verdict !== "stays wet",
-            years: 1,
-            level: peak,
-            growthPerYear: verdict === "stays wet" ? carriedOver : 0,
-          },
-          leastMargin: wet ? null : least,
-          decidingMonth,
-          layers: counted.map((entry) => ({
-            layer: entry.number - 1,
-            name: entry.name,
-            part: "whole" as const,
-            material: entry.name,
-            resistance: entry.resistance,
-            sd: entry.sd,
-            nodeAfter: nodes.findLastIndex((node) => node.layer === entry.number - 1),
-          })),
-          months: year,
-        },
-      ],
+      sections: [section],
     },
     sensitivity: [
       {

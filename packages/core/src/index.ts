@@ -5,9 +5,10 @@
 // problems: data, and the words for them
 export { nearNames } from "./problems/near-names.ts";
 export { ProblemsError } from "./problems/problems-error.ts";
-export type { Problem, ProblemCode, ProblemPath, Reading, TextPosition, WordedProblem } from "./problems/types.ts";
+export type { Problem, ProblemPath, Reading, TextPosition, WordedProblem } from "./problems/types.ts";
 export { problemInText, wordProblem } from "./problems/word-problem.ts";
 export { inSpeech } from "./problems/wording.ts";
+export type { ProblemCode } from "./problems/wordings.ts";
 
 // constants
 export {

@@ -13,8 +13,9 @@ export function embeddedData(result: ProjectResult, comparison: "short" | "whole
   const buildUps = result.buildUps.map((buildUp) => {
     const { moisture } = buildUp;
     if (moisture === null) return buildUp;
-    const sections = moisture.sections.map((section, index) => leaner(section, index === moisture.governing));
-    return { ...buildUp, moisture: { ...moisture, sections } };
+    const governing = moisture.governing.index;
+    const sections = moisture.sections.map((section) => leaner(section, section.index === governing));
+    return { ...buildUp, moisture: { ...moisture, governing, sections } };
   });
   if (result.comparison === undefined || comparison === "whole") return roundFigures({ ...result, buildUps });
   return roundFigures({ ...result, buildUps, comparison: withoutGoods(result.comparison) });

@@ -1,4 +1,4 @@
-import type { BuildUpResult, MoistureResult, NodeState, SectionMonth, SectionResult } from "@warmside/core";
+import type { BuildUpResult, NodeState, SectionMonth, SectionResult, WoodResult } from "@warmside/core";
 import { sharesOfWhole } from "./numbers.ts";
 
 /** One way through a build-up, with what the page asks of it again and again. */
@@ -22,18 +22,8 @@ export interface SectionView {
  * @returns the view; null when moisture was not worked out
  */
 export function governingView(buildUp: BuildUpResult): SectionView | null {
-  const section = governingSection(buildUp.moisture);
+  const section = buildUp.moisture?.governing;
   return section ? viewOf(buildUp, section) : null;
-}
-
-/**
- * The section that governs, by its place among the sections.
- *
- * @param moisture - the moisture side of a build-up; null when it was not worked out
- * @returns the section; null without any
- */
-export function governingSection(moisture: MoistureResult | null): SectionResult | null {
-  return moisture?.sections[moisture.governing] ?? null;
 }
 
 /**
@@ -52,7 +42,7 @@ export function viewOf(buildUp: BuildUpResult, section: SectionResult): SectionV
   const deciding = section.months.find(({ month }) => month === section.decidingMonth) ?? section.months[0]!;
   const wetNodes = [...new Set(section.months.flatMap(({ planes }) => planes.map(({ node }) => node)))];
   const all = buildUp.moisture?.sections ?? [section];
-  const share = sharesOfWhole(all.map((one) => one.share))[all.indexOf(section)] ?? "";
+  const share = sharesOfWhole(all.map((one) => one.share))[section.index] ?? "";
   return { buildUp, section, share, deciding, waterYear, wetNodes: wetNodes.sort((one, other) => one - other) };
 }
 
@@ -64,4 +54,14 @@ export function viewOf(buildUp: BuildUpResult, section: SectionResult): SectionV
  */
 export function faceNodes(month: SectionMonth): NodeState[] {
   return month.nodes.filter((node, index) => node.layer === null || node.layer !== month.nodes[index + 1]?.layer);
+}
+
+/**
+ * The wood of one way through.
+ *
+ * @param view - a section of a build-up
+ * @returns its wooden layers
+ */
+export function woodOfPath({ buildUp, section }: SectionView): WoodResult[] {
+  return buildUp.wood.filter(({ sectionIndex }) => sectionIndex === section.index);
 }

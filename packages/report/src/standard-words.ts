@@ -1,6 +1,5 @@
 import type { BuildUpResult, VerdictWord } from "@warmside/core";
 import { gramsPerArea, mostGramsPerArea } from "./numbers.ts";
-import { governingSection } from "./section-view.ts";
 
 /**
  * The result in ISO 13788's own three-way sense, by its month-end rule, and whether it reads otherwise than the judgement.
@@ -15,7 +14,7 @@ export function standardWords({ moisture, judgement }: Pick<BuildUpResult, "mois
 } | null {
   if (moisture === null) return null;
   const { verdict, peak, carriedOver } = moisture;
-  const judged = governingSection(moisture)!.withinMonth;
+  const judged = moisture.governing.withinMonth;
   const amount = peak.month === null ? "" : `, ${mostGramsPerArea(peak.amount)} in ${peak.month}`;
   const left = verdict === "stays wet" ? `, ${gramsPerArea(carriedOver)} left after 12 months` : "";
   const accepts = verdict !== "stays wet";

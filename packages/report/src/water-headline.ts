@@ -1,6 +1,5 @@
 import type { MoistureResult, SectionResult, VerdictWord, YearSummary } from "@warmside/core";
 import { grams, gramsPerArea, mostGramsPerArea } from "./numbers.ts";
-import { governingSection } from "./section-view.ts";
 
 /** What the year's water comes to, for the head of a page. */
 export interface WaterHeadline {
@@ -18,7 +17,7 @@ export interface WaterHeadline {
  * @returns verdict and figures that the judgement follows, and the standard's where they read otherwise
  */
 export function waterHeadline(moisture: MoistureResult): WaterHeadline {
-  const section = governingSection(moisture)!;
+  const section = moisture.governing;
   const judged = section.withinMonth;
   const words = yearWords(judged, section.repeating);
   const readsAlike =

@@ -4,7 +4,7 @@ import { assessProject, readProjectOrThrow } from "@warmside/core";
 import { renderReport } from "@warmside/report";
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
-import { json } from "../../../packages/report/src/cli/answers/json.ts";
+import { resultAsJson } from "../../../packages/report/src/cli/answers/result-as-json.ts";
 import { openFile } from "./live-page.ts";
 
 const MANIFEST = new URL("../../../packages/report/package.json", import.meta.url);
@@ -32,5 +32,5 @@ export async function expectSameFigures(page: Page, name: string, text: string):
     page.getByRole("button", { name: "All figures as JSON" }).click(),
   ]);
   const made = readFileSync(await download.path(), "utf8");
-  expect(made === json(assessProject(readProjectOrThrow(text))).asIs, name).toBe(true);
+  expect(made === resultAsJson(assessProject(readProjectOrThrow(text))).asIs, name).toBe(true);
 }

@@ -23,13 +23,14 @@ const WATER_SHOWN = 1e-9;
  */
 export function moistureResult(calculation: BuildUpCalculation): MoistureResult {
   requireObject(calculation, "calculation", ["sections", "governing"]);
-  const { governing, sections } = calculation;
+  const { governing } = calculation;
+  const sections = calculation.sections.map((section, index) => sectionResult(section, index, calculation));
   return {
     ...yearSummary(governing.year),
     section: governing.name,
-    governing: sections.indexOf(governing),
+    governing: sections[calculation.sections.indexOf(governing)]!,
     skyOffset: calculation.skyOffset,
-    sections: sections.map((section) => sectionResult(section, calculation)),
+    sections,
   };
 }
 
@@ -47,10 +48,11 @@ function monthName(month: number | null): MonthName | null {
   return month === null ? null : MONTH_NAMES[month]!;
 }
 
-function sectionResult(section: SectionCalculation, calculation: BuildUpCalculation): SectionResult {
+function sectionResult(section: SectionCalculation, index: number, calculation: BuildUpCalculation): SectionResult {
   const { year, line, slices } = section;
   const margin = leastMargin(section);
   return {
+    index,
     id: section.id,
     name: section.name,
     share: section.path.share,

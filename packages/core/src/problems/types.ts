@@ -1,3 +1,5 @@
+import type { ProblemCode } from "./wordings.ts";
+
 /** Where in a text something stands: line and column count from 1. */
 export interface TextPosition {
   line: number;
@@ -19,9 +21,6 @@ export interface Problem {
   received: string | null;
   details: Readonly<Record<string, string | number | readonly string[] | null>>;
 }
-
-/** The kinds of problem; each has its wording in `word-problem.ts`. */
-export type ProblemCode = string;
 
 /** A problem in words, as printed and as written under `--json`. */
 export interface WordedProblem {

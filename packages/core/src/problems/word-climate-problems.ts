@@ -2,7 +2,7 @@ import { grouped, unitSlip } from "./climate-words.ts";
 import { inSpeech, type Wordings } from "./wording.ts";
 
 /** Problems of climate tables. */
-export const CLIMATE_WORDINGS: Wordings = {
+export const CLIMATE_WORDINGS = {
   "climate-too-long": ({ text }) => ({
     says: `this is not a climate table: it has ${grouped(text("characters"))} characters, where twelve months take about a thousand`,
     expected: `at most ${grouped(text("greatest"))} characters`,
@@ -56,7 +56,7 @@ export const CLIMATE_WORDINGS: Wordings = {
     says: `the ${text("label")} at the head of the table, “${received}”, cannot be read`,
     expected: HEADER_VALUES[text("label")] ?? null,
   }),
-};
+} satisfies Wordings;
 
 const RECORDS_FOR_TABLE = "These are weather records: `warmside climate make` turns them into a climate table";
 

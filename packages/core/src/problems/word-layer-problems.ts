@@ -1,7 +1,7 @@
 import { didYouMean, inSpeech, oneOf, onlyOne, type Wordings } from "./wording.ts";
 
 /** Problems of layers, materials and framing. */
-export const LAYER_WORDINGS: Wordings = {
+export const LAYER_WORDINGS = {
   "layer-both": () => ({
     says: "the layer is both a material and air",
     expected: "exactly one of `material` and `air`",
@@ -146,4 +146,4 @@ export const LAYER_WORDINGS: Wordings = {
     expected: `${text("most")} or less for all layers together`,
     likelySlip: "A thickness probably has the wrong unit, or a conductivity a misplaced decimal point",
   }),
-};
+} satisfies Wordings;

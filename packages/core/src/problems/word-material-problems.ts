@@ -1,7 +1,7 @@
 import { didYouMean, type Facts, inSpeech, oneOf, onlyOne, type Said, type Wordings } from "./wording.ts";
 
 /** Problems of materials and framing. */
-export const MATERIAL_WORDINGS: Wordings = {
+export const MATERIAL_WORDINGS = {
   "material-unknown": (facts) => ({ says: `no material is called ${facts.text("name")}`, ...whatIsMeant(facts) }),
   "material-two-sheets": ({ list }) => ({
     says: `the vapour resistance of the sheet is given twice, as ${list("keys").join(" and as ")}`,
@@ -102,7 +102,7 @@ export const MATERIAL_WORDINGS: Wordings = {
     expected: "a material with a conductivity, for example softwood timber",
     write: "softwood timber",
   }),
-};
+} satisfies Wordings;
 
 /** An air layer, a name of the table, or values of the material's own: those are left blank, for nobody else knows them. */
 function whatIsMeant({ text, list }: Facts): Omit<Said, "says"> {

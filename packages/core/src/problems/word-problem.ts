@@ -1,33 +1,8 @@
 import { requireObject } from "../require.ts";
 import { pathInText } from "./path-in-text.ts";
 import type { Problem, WordedProblem } from "./types.ts";
-import { CLIMATE_WORDINGS } from "./word-climate-problems.ts";
-import { LAYER_WORDINGS } from "./word-layer-problems.ts";
-import { MATERIAL_WORDINGS } from "./word-material-problems.ts";
-import { QUANTITY_WORDINGS } from "./word-quantity-problems.ts";
-import { RECORD_WORDINGS } from "./word-record-problems.ts";
-import { ROOM_WORDINGS } from "./word-room-problems.ts";
-import { SHAPE_WORDINGS } from "./word-shape-problems.ts";
-import { TABLE_WORDINGS } from "./word-table-problems.ts";
-import { TEXT_WORDINGS } from "./word-text-problems.ts";
-import { VARIANT_WORDINGS } from "./word-variant-problems.ts";
-import { YAML_WORDINGS } from "./word-yaml-problems.ts";
-import { factsOf, type Wordings } from "./wording.ts";
-
-/** Every wording there is, by code. */
-export const WORDINGS: Wordings = {
-  ...TEXT_WORDINGS,
-  ...YAML_WORDINGS,
-  ...SHAPE_WORDINGS,
-  ...QUANTITY_WORDINGS,
-  ...LAYER_WORDINGS,
-  ...MATERIAL_WORDINGS,
-  ...ROOM_WORDINGS,
-  ...TABLE_WORDINGS,
-  ...VARIANT_WORDINGS,
-  ...CLIMATE_WORDINGS,
-  ...RECORD_WORDINGS,
-};
+import type { Facts } from "./wording.ts";
+import { WORDINGS } from "./wordings.ts";
 
 /**
  * Puts a problem into words.
@@ -38,9 +13,8 @@ export const WORDINGS: Wordings = {
  */
 export function wordProblem(problem: Problem): WordedProblem {
   requireObject(problem, "problem", ["code", "path", "details"]);
-  const wording = WORDINGS[problem.code];
-  if (wording === undefined) throw new RangeError(`no wording for the problem ${problem.code}`);
-  const said = wording(factsOf(problem));
+  if (!Object.hasOwn(WORDINGS, problem.code)) throw new RangeError(`no wording for the problem ${problem.code}`);
+  const said = WORDINGS[problem.code](factsOf(problem));
   const place = placeOf(problem);
   return {
     code: problem.code,
@@ -77,4 +51,26 @@ function placeOf({ details }: Problem): string {
   const { place, file, name } = details;
   if (typeof file !== "string") return typeof place === "string" ? place : "";
   return typeof name === "string" && name !== "" ? `table ${file}, row ${name}` : `table ${file}`;
+}
+
+/**
+ * Lays out what a wording can draw on.
+ *
+ * @param problem - as data
+ * @returns its details as texts and lists
+ */
+function factsOf(problem: Problem): Facts {
+  const { details } = problem;
+  return {
+    subject: typeof details.subject === "string" ? details.subject : "this",
+    received: problem.received ?? "nothing",
+    text: (key) => {
+      const value = details[key];
+      return value === null || value === undefined || Array.isArray(value) ? "" : String(value);
+    },
+    list: (key) => {
+      const value = details[key];
+      return Array.isArray(value) ? value : [];
+    },
+  };
 }

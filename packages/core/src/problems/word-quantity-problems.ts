@@ -1,7 +1,7 @@
 import type { Facts, Said, Wordings } from "./wording.ts";
 
 /** Problems of quantities: number, space, unit. */
-export const QUANTITY_WORDINGS: Wordings = {
+export const QUANTITY_WORDINGS = {
   "quantity-empty": (facts) => withExample(facts, "is empty"),
   "unit-missing": (facts) => withExample(facts, "is missing a unit"),
   "unit-unknown": (facts) => withExample(facts, `has an unknown unit: ${facts.text("unit")}`, slipOfUnit(facts)),
@@ -51,7 +51,7 @@ export const QUANTITY_WORDINGS: Wordings = {
     ...withExample(facts, `cannot be ${facts.received}: ${facts.text("reason")}`, slipOfValue(facts)),
     expected: `${isBare(facts) ? "a number" : facts.text("kind")} from ${facts.text("low")} to ${facts.text("high")}`,
   }),
-};
+} satisfies Wordings;
 
 function withExample(facts: Facts, says: string, likelySlip: string | null = null): Said {
   const { text, list, subject } = facts;

@@ -2,7 +2,7 @@ import { alsoOn, grouped, hasMoreCells, unitSlip } from "./climate-words.ts";
 import { type Facts, inSpeech, type Wordings } from "./wording.ts";
 
 /** Problems of weather records. */
-export const RECORD_WORDINGS: Wordings = {
+export const RECORD_WORDINGS = {
   "records-empty": () => ({
     says: "the file holds no weather records",
     expected: RECORD_SHAPE,
@@ -124,7 +124,7 @@ export const RECORD_WORDINGS: Wordings = {
     expected: `at least ${text("leastPercent")} % of the readings of each month`,
     likelySlip: "The file covers less than a year, or the station was not running",
   }),
-};
+} satisfies Wordings;
 
 const RECORD_SHAPE =
   "a line of headings, then on each line the time, the temperature, and the relative humidity, dew point, wet bulb or vapour pressure";

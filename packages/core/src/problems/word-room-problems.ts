@@ -1,7 +1,7 @@
 import { didYouMean, inSpeech, oneOf, onlyOne, type Wordings } from "./wording.ts";
 
 /** Problems of rooms and of what build-ups face. */
-export const ROOM_WORDINGS: Wordings = {
+export const ROOM_WORDINGS = {
   "room-no-temperature": ({ text }) => ({
     says:
       text("isCooled") === "yes" ? "the room has a cooling limit but no temperature" : "the room has no temperature",
@@ -167,7 +167,7 @@ export const ROOM_WORDINGS: Wordings = {
         : "Humidity classes are for heated rooms. A room cooler than outdoors needs `cooling` and a humidity in per cent",
     write: "humidity: 60 %",
   }),
-};
+} satisfies Wordings;
 
 function monthsInWords(months: readonly string[]): string {
   return months.length > MOST_MONTHS_NAMED ? `${months.length} months of the year` : inSpeech(months, "and");

@@ -1,7 +1,7 @@
 import { didYouMean, oneOf, onlyOne, type Wordings } from "./wording.ts";
 
 /** Problems of keys and kinds of values. */
-export const SHAPE_WORDINGS: Wordings = {
+export const SHAPE_WORDINGS = {
   "key-missing": ({ text }) => ({
     says: `${text("key") || "this"} is missing`,
     expected: `${text("expected")}${text("key") === "climate" ? "; for the U-value alone any place will do" : ""}`,
@@ -76,7 +76,7 @@ export const SHAPE_WORDINGS: Wordings = {
     expected: Number(text("limit")) > 1 ? `a whole number up to ${text("limit")}` : "a whole number of 1 or more",
     likelySlip: "Layers are counted from 1, from the room outwards",
   }),
-};
+} satisfies Wordings;
 
 /** All keys are told only where none of them is near. */
 function expectedKey(near: readonly string[], known: readonly string[]): string {

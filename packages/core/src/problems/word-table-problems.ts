@@ -2,7 +2,7 @@ import { alsoOn } from "./climate-words.ts";
 import { didYouMean, type Facts, inSpeech, oneOf, onlyOne, type Wordings } from "./wording.ts";
 
 /** Problems of material tables and price tables. */
-export const TABLE_WORDINGS: Wordings = {
+export const TABLE_WORDINGS = {
   "table-too-large": ({ text }) => ({
     says: `the ${text("what")} is too large`,
     expected: "at most 2 MB and 20000 rows",
@@ -86,7 +86,7 @@ export const TABLE_WORDINGS: Wordings = {
     says: `covers_m2 is empty, and a price per ${text("per")} needs it`,
     expected: `the area that one ${text("per")} covers`,
   }),
-};
+} satisfies Wordings;
 
 function column({ text }: Facts): string {
   return text("column");

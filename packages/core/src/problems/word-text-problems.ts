@@ -1,7 +1,7 @@
 import { didYouMean, oneOf, onlyOne, type Wordings } from "./wording.ts";
 
 /** Problems of a project file as a text: before any key is looked at. */
-export const TEXT_WORDINGS: Wordings = {
+export const TEXT_WORDINGS = {
   "file-empty": () => ({
     says: "the file is empty",
     expected: "a project: its name, a climate, a room and at least one build-up",
@@ -52,4 +52,4 @@ export const TEXT_WORDINGS: Wordings = {
     says: `severity cannot be ${received}`,
     expected: "mean year, one in ten colder, one in ten warmer, or a difference, for example +2 K",
   }),
-};
+} satisfies Wordings;

@@ -1,7 +1,7 @@
 import { didYouMean, inSpeech, oneOf, onlyOne, type Wordings } from "./wording.ts";
 
 /** Problems of variants and their changes, of prices, and of what is counted for buying. */
-export const VARIANT_WORDINGS: Wordings = {
+export const VARIANT_WORDINGS = {
   "variant-twice": ({ text }) => ({
     says: `an earlier variant is already called ${text("name")}`,
     expected: "a different name for each variant of a build-up",
@@ -100,7 +100,7 @@ export const VARIANT_WORDINGS: Wordings = {
     expected: "one price of each kind for a material and thickness",
     likelySlip: "State the `thickness` that each price is for",
   }),
-};
+} satisfies Wordings;
 
 /** What a change lacks that is written with its verb alone; one that puts a layer somewhere lacks the place. */
 const GOES_WITH: Readonly<Record<string, { lacks: string; expected: string }>> = {

@@ -1,7 +1,7 @@
 import type { Wordings } from "./wording.ts";
 
 /** Slips of YAML: indentation, signs, keys. */
-export const YAML_WORDINGS: Wordings = {
+export const YAML_WORDINGS = {
   "yaml-form": ({ received }) => ({
     says: received === "nothing" ? "this line cannot be read" : `the line cannot be read from \`${received}\` on`,
     expected: "a key, a colon, a space and a value, for example `climate: de-bilt`",
@@ -112,4 +112,4 @@ export const YAML_WORDINGS: Wordings = {
     says: `the file holds more than ${text("limit")} values`,
     expected: "a project of some hundreds of values; each repetition by `*name` counts",
   }),
-};
+} satisfies Wordings;

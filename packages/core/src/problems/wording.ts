@@ -1,5 +1,4 @@
 import { requireOneOf, requireTexts } from "../require.ts";
-import type { Problem } from "./types.ts";
 
 /** What a problem says; the place, and what was found, are added to it. */
 export interface Said {
@@ -29,28 +28,6 @@ export type Wording = (from: Facts) => Said;
 
 /** Wordings of one subject, by code. */
 export type Wordings = Readonly<Record<string, Wording>>;
-
-/**
- * Lays out what a wording can draw on.
- *
- * @param problem - as data
- * @returns its details as texts and lists
- */
-export function factsOf(problem: Problem): Facts {
-  const { details } = problem;
-  return {
-    subject: typeof details.subject === "string" ? details.subject : "this",
-    received: problem.received ?? "nothing",
-    text: (key) => {
-      const value = details[key];
-      return value === null || value === undefined || Array.isArray(value) ? "" : String(value);
-    },
-    list: (key) => {
-      const value = details[key];
-      return Array.isArray(value) ? value : [];
-    },
-  };
-}
 
 /**
  * Joins names as in speech.

@@ -1,5 +1,6 @@
 import { placeInWords } from "../problems/place-in-words.ts";
-import type { Problem, ProblemCode, ProblemPath } from "../problems/types.ts";
+import type { Problem, ProblemPath } from "../problems/types.ts";
+import type { ProblemCode } from "../problems/wordings.ts";
 import type { FileData } from "./text/file-data.ts";
 import { valueAt } from "./value-at.ts";
 

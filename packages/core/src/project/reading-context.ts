@@ -1,4 +1,4 @@
-import type { ProblemCode, ProblemPath } from "../problems/types.ts";
+import type { ProblemPath } from "../problems/types.ts";
 import type { ProblemCollector } from "./problem-collector.ts";
 import type { Shape } from "./schema/read-shape.ts";
 import type { FileData } from "./text/file-data.ts";
@@ -22,5 +22,5 @@ export interface ReadingContext {
   /** Names that may be meant by one that is not known; none after the first so many of a file. */
   nearNames(name: string, known: Iterable<string>): string[];
   /** Notes of odd but possible values. */
-  note(code: ProblemCode, path: ProblemPath, sentence: string): void;
+  note(code: string, path: ProblemPath, sentence: string): void;
 }

@@ -1,3 +1,4 @@
+import type { ProblemCode } from "../problems/wordings.ts";
 import { R_VALUE } from "./datasheet-forms.ts";
 import { plainDigits } from "./format-quantity.ts";
 import { asWritten, NUMBER_ALONE, NUMBER_AND_UNIT, type QuantityFault } from "./quantity-form.ts";
@@ -50,7 +51,7 @@ function faultOfUnitForm(plain: string, quantity: Quantity): QuantityFault | nul
 }
 
 function fault(
-  code: string,
+  code: ProblemCode,
   write: string | readonly string[] | null = null,
   unit: string | null = null,
 ): QuantityFault {

@@ -1,3 +1,4 @@
+import type { ProblemCode } from "../problems/wordings.ts";
 import { unitFromDatasheet } from "./datasheet-forms.ts";
 import { asWritten, type QuantityFault } from "./quantity-form.ts";
 import { type ParsedUnit, parseUnit, unknownUnitNames, vocabularyUnit } from "./unit-reader.ts";
@@ -33,7 +34,7 @@ export function valueInUnit(digits: string, written: string, quantity: Quantity)
   return unfit(written, isOfKind ? null : kindOfUnit(given), write);
 }
 
-function fault(code: string, unit: string, write: string | null): QuantityFault {
+function fault(code: ProblemCode, unit: string, write: string | null): QuantityFault {
   return { code, details: { unit: asWritten(unit), write } };
 }
 

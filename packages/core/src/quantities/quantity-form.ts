@@ -1,4 +1,4 @@
-import type { ProblemCode } from "../problems/types.ts";
+import type { ProblemCode } from "../problems/wordings.ts";
 import type { Quantity } from "./vocabulary.ts";
 
 /** What is wrong with a quantity, and what its wording needs. */

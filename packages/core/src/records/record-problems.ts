@@ -1,4 +1,5 @@
 import type { Problem } from "../problems/types.ts";
+import type { ProblemCode } from "../problems/wordings.ts";
 import { tableProblem } from "../tables/table-problem.ts";
 import { LINES_NAMED } from "./record-limits.ts";
 
@@ -12,7 +13,7 @@ export interface RecordProblems {
    * @param received - what stood there
    * @param details - what its wording needs; the first line's are kept
    */
-  note(code: string, line: number | null, received: string | null, details?: Problem["details"]): void;
+  note(code: ProblemCode, line: number | null, received: string | null, details?: Problem["details"]): void;
   /** Whether nothing was noted. */
   none(): boolean;
   /** Every kind of problem, in the order of the first line of each. */

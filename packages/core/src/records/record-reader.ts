@@ -1,4 +1,5 @@
 import type { Reading } from "../problems/types.ts";
+import type { ProblemCode } from "../problems/wordings.ts";
 import { requireObject, requireText } from "../require.ts";
 import { splitLines } from "../tables/split-lines.ts";
 import { looksBinary, type TextLine } from "../tables/text-lines.ts";
@@ -40,7 +41,7 @@ export function createRecordReader(options: RecordOptions = {}): RecordReader {
   const orderFinder = createOrderFinder(options.dateOrder ?? null);
   let stopped = false;
 
-  const stop = (code: string, line: number | null, received: string | null): void => {
+  const stop = (code: ProblemCode, line: number | null, received: string | null): void => {
     problems.note(code, line, received);
     stopped = true;
   };

@@ -1,5 +1,6 @@
 import type { EdgeInsulation, Soil, UnderfloorVoid } from "../project/types.ts";
 import type { MonthName, SectionId } from "./places.ts";
+import type { HeatFlowDirection } from "./words.ts";
 
 /** What a floor to ISO 13370 was worked out from, for whoever works it again. */
 export interface FloorBasis {
@@ -47,8 +48,7 @@ export interface HeatResult {
   temperatureFactor: number;
   requiredTemperatureFactor: number | null;
   criticalMonth: MonthName | null;
-  /** "upward" | "horizontal" | "downward" */
-  direction: string;
+  direction: HeatFlowDirection;
   surfaceResistanceInside: number;
   /** As used for U, and as used for temperatures and vapour. */
   surfaceResistanceOutside: number;

@@ -1,4 +1,4 @@
-import type { MaterialKind, ValueBasis, Ventilation } from "../project/types.ts";
+import type { AirLayer, InsulationFit, LayerPurpose, MaterialKind, ValueBasis, Ventilation } from "../project/types.ts";
 
 /** A layer with the properties that were used and where they come from, in SI. */
 export interface LayerResult {
@@ -29,11 +29,11 @@ export interface LayerResult {
   ventilation: Ventilation | null;
   /** Openings [m² per m or m²] and where they are, as stated. */
   ventilationArea: number | null;
-  open: string | null;
+  open: AirLayer["open"];
   /** The rule that gave an air layer its resistance, in words; null for materials. */
   airRule: string | null;
-  fit: string | null;
-  purpose: string | null;
+  fit: InsulationFit | null;
+  purpose: LayerPurpose | null;
   /** False from a well-ventilated layer outwards: left out of the sums. */
   counted: boolean;
 }

@@ -20,8 +20,8 @@ export interface YearSummary {
 export interface MoistureResult extends YearSummary {
   /** Name of the governing section. */
   section: string;
-  /** Index of the governing section in `sections`, from 0: a name may be shared, a place cannot. */
-  governing: number;
+  /** The governing section, one of `sections`: worst verdict, then most carried over, then highest peak. */
+  governing: SectionResult;
   /** Taken off the outer temperature in the profile, under a clear sky [K]; 0 without. */
   skyOffset: number;
   sections: SectionResult[];
@@ -29,6 +29,8 @@ export interface MoistureResult extends YearSummary {
 
 /** One straight way through, with its twelve months. Amounts are per m² of its own area. */
 export interface SectionResult extends YearSummary {
+  /** Its place among the sections of the build-up, from 0. */
+  index: number;
   /** Which way through it is; `name` is its name in words. */
   id: SectionId;
   name: string;

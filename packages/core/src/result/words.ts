@@ -6,3 +6,6 @@ export type JudgementWord = "sound" | "sound with conditions" | "change it" | "b
 
 /** How much a finding matters. */
 export type FindingSeverity = "note" | "caution" | "fault";
+
+/** Which way heat goes through the build-up over the year. */
+export type HeatFlowDirection = "upward" | "horizontal" | "downward";

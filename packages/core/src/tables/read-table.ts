@@ -1,6 +1,7 @@
 import { CsvError, parse } from "#csv-parse";
 import { nearNames } from "../problems/near-names.ts";
 import type { Problem } from "../problems/types.ts";
+import type { ProblemCode } from "../problems/wordings.ts";
 import { columnOfCell } from "./column-of-cell.ts";
 import { splitLines } from "./split-lines.ts";
 import { tableProblem } from "./table-problem.ts";
@@ -94,7 +95,7 @@ function problemOfWhole(text: string, form: TableForm): Problem | null {
   return text.replace(/^\uFEFF/, "").trim() === "" ? problemOfForm("table-empty", null, form) : null;
 }
 
-function problemOfForm(code: string, line: number | null, { what, required }: TableForm): Problem {
+function problemOfForm(code: ProblemCode, line: number | null, { what, required }: TableForm): Problem {
   return tableProblem(code, line, null, { what, columns: required });
 }
 
@@ -136,7 +137,7 @@ function problemsOfHeadings({ line, cells }: Row, text: string, form: TableForm)
   if (missing.length > 0 && cells.every((heading) => isForeign(heading, known))) return [lacking(null)];
   const problems: Problem[] = missing.length > 0 ? [lacking(text)] : [];
   for (const [index, heading] of cells.entries()) {
-    const at = (code: string, details: Problem["details"]): void => {
+    const at = (code: ProblemCode, details: Problem["details"]): void => {
       problems.push(
         tableProblem(code, line, heading, { what, column: heading, ...details }, columnOfCell(text, index)),
       );

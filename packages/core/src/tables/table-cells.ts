@@ -1,5 +1,6 @@
 import { nearNames } from "../problems/near-names.ts";
 import type { Problem } from "../problems/types.ts";
+import type { ProblemCode } from "../problems/wordings.ts";
 import { plainDigits } from "../quantities/format-quantity.ts";
 import type { QuantityName } from "../quantities/quantity-names.ts";
 import { quantityOf } from "../quantities/vocabulary.ts";
@@ -18,7 +19,7 @@ export interface CellReader {
   /** Any text; null when empty. */
   text(column: string): string | null;
   /** A problem of one cell, or of the row as a whole. */
-  refuse(code: string, details?: Problem["details"], received?: string | null): void;
+  refuse(code: ProblemCode, details?: Problem["details"], received?: string | null): void;
 }
 
 /**

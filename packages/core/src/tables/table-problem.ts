@@ -1,4 +1,5 @@
 import type { Problem } from "../problems/types.ts";
+import type { ProblemCode } from "../problems/wordings.ts";
 
 /**
  * A problem of a table or of weather records, at a line of its text.
@@ -11,7 +12,7 @@ import type { Problem } from "../problems/types.ts";
  * @returns the problem as data, with an empty path (a table has no keys)
  */
 export function tableProblem(
-  code: string,
+  code: ProblemCode,
   line: number | null,
   received: string | null,
   details: Problem["details"] = {},

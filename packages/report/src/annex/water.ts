@@ -65,6 +65,6 @@ function pathTable(view: SectionView): Html | null {
         ? `${fixed(section.leastMargin.margin, 0)} Pa, ${section.leastMargin.month}, ${placeOf(viewOf(view.buildUp, section), section.leastMargin.node)}`
         : "–",
     ]),
-    marked: all.flatMap((section, index) => (section === view.section ? [index] : [])),
+    marked: [view.section.index],
   });
 }

@@ -1,14 +1,14 @@
 import { type BuildUpResult, TRACE, type WoodResult } from "@warmside/core";
 import { type Html, html } from "../html.ts";
 import { fixed, gramsPerArea, PER_CENT } from "../numbers.ts";
+import { woodOfPath } from "../section-view.ts";
 import { tableMarkup } from "../table.ts";
 import { pathWords, shortMonth } from "../words.ts";
 import type { AnnexOf, Part } from "./part.ts";
 
 /** Moisture content that the wooden layers come to, month by month. */
 export function woodPart({ buildUp, view }: AnnexOf): Part | null {
-  const governing = view === null ? null : buildUp.moisture?.governing;
-  const shown = buildUp.wood.filter(({ sectionIndex }) => sectionIndex === (governing ?? sectionIndex));
+  const shown = view === null ? buildUp.wood : woodOfPath(view);
   const wood = shown.length > 0 ? shown : ofWettestSection(buildUp.wood);
   if (wood.length === 0) return null;
   const table = tableMarkup({

@@ -19,7 +19,8 @@ export async function withProblemsAsJson(asJson: boolean, work: () => Promise<Co
   }
 }
 
-function wholeFileProblem(error: CommandProblem): WordedProblem {
+/** Its code is one of the command's own. */
+function wholeFileProblem(error: CommandProblem): Omit<WordedProblem, "code"> & { code: string } {
   return {
     code: error.code,
     line: null,

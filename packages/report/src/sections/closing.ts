@@ -2,7 +2,6 @@ import type { ProjectResult, ValueBasis } from "@warmside/core";
 import { shorten } from "../escape.ts";
 import { type Html, html } from "../html.ts";
 import { fixed } from "../numbers.ts";
-import { governingSection } from "../section-view.ts";
 import { tableMarkup } from "../table.ts";
 import { climatePlace } from "../words.ts";
 
@@ -50,7 +49,7 @@ function starts(result: ProjectResult): Html {
       { head: "Start month", kind: "words" },
     ],
     rows: result.buildUps.map(({ name, heat, moisture }, index) => {
-      const section = governingSection(moisture);
+      const section = moisture?.governing ?? null;
       return [
         `${index + 1} ${shorten(name, 44)}`,
         heat ? fixed(heat.surfaceResistanceInside, 2) : "–",

@@ -3,7 +3,7 @@ import { type Html, html, markup } from "../html.ts";
 import { fixed, GRAMS_PER_KILOGRAM, PER_CENT, signed } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import { placeOf } from "../places.ts";
-import type { SectionView } from "../section-view.ts";
+import { type SectionView, woodOfPath } from "../section-view.ts";
 import { type Column, tableMarkup } from "../table.ts";
 import { shortMonth } from "../words.ts";
 
@@ -86,7 +86,7 @@ export function governingNode(view: SectionView): number {
 
 /** The wooden layer of this path, or of the build-up, that comes to most. */
 function wettestWood({ wood }: BuildUpResult, view: SectionView): WoodResult | null {
-  const own = wood.filter(({ sectionIndex }) => sectionIndex === view.buildUp.moisture?.governing);
+  const own = woodOfPath(view);
   const most = ({ months }: WoodResult): number =>
     Math.max(...months.map(({ inner, outer }) => Math.max(inner, outer)));
   return (own.length > 0 ? own : wood).reduce<WoodResult | null>(

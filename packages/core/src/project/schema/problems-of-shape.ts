@@ -3,6 +3,7 @@ import { nearNames } from "../../problems/near-names.ts";
 import { valueMeant } from "../../problems/other-values.ts";
 import type { Problem, ProblemPath } from "../../problems/types.ts";
 import { inSpeech } from "../../problems/wording.ts";
+import type { ProblemCode } from "../../problems/wordings.ts";
 import type { ProblemCollector } from "../problem-collector.ts";
 import type { FileData } from "../text/file-data.ts";
 import { pathKey } from "../text/source-map.ts";
@@ -98,7 +99,7 @@ function faultsOfIssue(issue: Issue, around: ProblemPath, file: FileData): Shape
 
 /** Issues that the schema's own checks made carry a problem's code and details. */
 function faultsOfCustom(issue: z.core.$ZodIssueCustom, path: ProblemPath, file: FileData): ShapeFault[] {
-  const { code, details } = issue.params as { code: string; details: Problem["details"] };
+  const { code, details } = issue.params as { code: ProblemCode; details: Problem["details"] };
   const received = valueAt(file.data, path);
   if (typeof received === "number" && isHalfOfComma(path, file)) return [];
   const isOfThing = received === undefined || (typeof received === "object" && !Array.isArray(received));

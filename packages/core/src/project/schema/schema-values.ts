@@ -1,6 +1,7 @@
 import * as z from "zod";
 import { MONTH_NAMES, MONTHS_PER_YEAR } from "../../constants.ts";
 import type { Problem, Reading } from "../../problems/types.ts";
+import type { ProblemCode } from "../../problems/wordings.ts";
 import type { QuantityName } from "../../quantities/quantity-names.ts";
 import { readBareNumber, readQuantity } from "../../quantities/read-quantity.ts";
 import { quantityOf } from "../../quantities/vocabulary.ts";
@@ -102,7 +103,7 @@ export function readOrRefused(
 
 /** Puts a problem to the issues of the schema. */
 export function refused(
-  code: string,
+  code: ProblemCode,
   details: Problem["details"],
   input: unknown,
   context: z.core.ParsePayload,
@@ -177,14 +178,14 @@ export function month(): z.ZodType<number, string> {
 export type CustomIssue = {
   code: "custom";
   message: string;
-  params: { code: string; details: Problem["details"] };
+  params: { code: ProblemCode; details: Problem["details"] };
   input: unknown;
   path: (string | number)[];
 };
 
 /** A problem as an issue of the schema, at a path under the value it is found in. */
 export function custom(
-  code: string,
+  code: ProblemCode,
   details: Problem["details"],
   input: unknown,
   path: (string | number)[] = [],

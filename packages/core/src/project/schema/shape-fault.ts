@@ -1,4 +1,5 @@
-import type { Problem, ProblemCode, ProblemPath } from "../../problems/types.ts";
+import type { Problem, ProblemPath } from "../../problems/types.ts";
+import type { ProblemCode } from "../../problems/wordings.ts";
 
 /** One thing in which a file does not have the shape of a project. */
 export interface ShapeFault {

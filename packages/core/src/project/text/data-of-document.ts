@@ -1,6 +1,7 @@
 import { type Document, isAlias, isMap, isNode, isScalar, isSeq, type Node, type YAMLMap } from "yaml";
 import { placeInWords } from "../../problems/place-in-words.ts";
 import type { Problem, ProblemPath, Reading, TextPosition } from "../../problems/types.ts";
+import type { ProblemCode } from "../../problems/wordings.ts";
 import type { WorkCount } from "../../problems/work-count.ts";
 import type { FileData } from "./file-data.ts";
 import { inBrief, valueOfScalar, writtenBetween } from "./scalars.ts";
@@ -34,7 +35,12 @@ export function dataOfDocument(
   const problems: Problem[] = [];
   let values = 0;
 
-  const refuse = (code: string, path: ProblemPath, position: TextPosition, received: string | null = null): null => {
+  const refuse = (
+    code: ProblemCode,
+    path: ProblemPath,
+    position: TextPosition,
+    received: string | null = null,
+  ): null => {
     problems.push({ code, path, position, received, details: {} });
     return null;
   };

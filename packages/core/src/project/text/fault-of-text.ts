@@ -1,4 +1,5 @@
 import type { Problem } from "../../problems/types.ts";
+import type { ProblemCode } from "../../problems/wordings.ts";
 
 /**
  * What is wrong with a text before it is read as YAML.
@@ -27,6 +28,6 @@ const SIGNS = /[\n\r,:[\]{}?!&*-]/g;
 /** Parting signs at most: a hundred build-ups of sixty layers have half as many. */
 export const MOST_SIGNS = 60_000;
 
-function fault(code: string, line: number | null, details: Problem["details"] = {}): Problem {
+function fault(code: ProblemCode, line: number | null, details: Problem["details"] = {}): Problem {
   return { code, path: [], position: line === null ? null : { line, column: 1 }, received: null, details };
 }

@@ -1,5 +1,6 @@
 import { type Document, isCollection, isScalar, visit, type YAMLError } from "yaml";
 import type { Problem, TextPosition } from "../../problems/types.ts";
+import type { ProblemCode } from "../../problems/wordings.ts";
 import type { WorkCount } from "../../problems/work-count.ts";
 
 /**
@@ -31,7 +32,7 @@ export function problemsOfYaml(
     ? [tooDeep]
     : named.filter((entry) => !STRUCTURE.has(entry.code) || (entry === firstOfStructure && !hasTabs(named)));
   const seen = new Set<string>();
-  return told.flatMap(({ error, code }) => {
+  return told.flatMap(({ error, code }): Problem[] => {
     const more = moreThanAt(error.pos[0], text);
     if (more !== null) {
       const at = positionAt(error.pos[0]);
@@ -67,7 +68,7 @@ function indentOf(line: string): number {
 }
 
 /** Codes of the YAML package that have a wording of their own; the rest is told as a line that cannot be read. */
-const CODES: Partial<Record<string, string>> = {
+const CODES: Partial<Record<string, ProblemCode>> = {
   TAB_AS_INDENT: "yaml-tab",
   MULTIPLE_DOCS: "several-documents",
   MULTIPLE_ANCHORS: "yaml-anchor",
@@ -85,7 +86,7 @@ const CODES: Partial<Record<string, string>> = {
 };
 
 /** Slips in the structure: each upsets what follows it. */
-const STRUCTURE = new Set([
+const STRUCTURE: ReadonlySet<ProblemCode> = new Set([
   "yaml-indent",
   "yaml-two-keys",
   "yaml-colon",
@@ -96,9 +97,9 @@ const STRUCTURE = new Set([
 ]);
 
 /** Slips that are found at the end of what was opened, and belong to its beginning. */
-const OPENED = new Set(["yaml-open", "yaml-quote"]);
+const OPENED: ReadonlySet<ProblemCode> = new Set(["yaml-open", "yaml-quote"]);
 
-function codeOf(error: YAMLError, isTabbed: (error: YAMLError) => boolean): string {
+function codeOf(error: YAMLError, isTabbed: (error: YAMLError) => boolean): ProblemCode {
   const { code, message } = error;
   if (/^Missing closing .quote/.test(message)) return "yaml-quote";
   if (/^Flow (map|sequence) in block collection/.test(message)) return "yaml-open";
@@ -107,7 +108,7 @@ function codeOf(error: YAMLError, isTabbed: (error: YAMLError) => boolean): stri
   return STRUCTURE.has(known) && isTabbed(error) ? "yaml-tab" : known;
 }
 
-function hasTabs(named: readonly { code: string }[]): boolean {
+function hasTabs(named: readonly { code: ProblemCode }[]): boolean {
   return named.some(({ code }) => code === "yaml-tab");
 }
 
@@ -124,7 +125,7 @@ function startOfOpened(document: Document.Parsed, offset: number): number {
   return start;
 }
 
-function receivedAt(code: string, offset: number, text: string): string | null {
+function receivedAt(code: ProblemCode, offset: number, text: string): string | null {
   const received =
     text
       .slice(offset, offset + LONGEST_RECEIVED)

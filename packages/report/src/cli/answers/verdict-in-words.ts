@@ -1,5 +1,4 @@
 import { type MoistureResult, TRACE } from "@warmside/core";
-import { governingSection } from "../../section-view.ts";
 import { waterHeadline } from "../../water-headline.ts";
 import { pathWords } from "../../words.ts";
 
@@ -19,18 +18,18 @@ export function verdictInWords(moisture: MoistureResult): string {
 }
 
 function wayInWords(moisture: MoistureResult): string {
-  const { id } = governingSection(moisture)!;
+  const { id } = moisture.governing;
   return id.kind === "whole" ? "" : ` ${pathWords(id)}`;
 }
 
 /** A trace is called one: it is no reason to change anything. */
 function traceInWords(moisture: MoistureResult): string {
-  const judged = governingSection(moisture)!.withinMonth;
+  const judged = moisture.governing.withinMonth;
   return judged.verdict === "dries out" && judged.peak.amount <= TRACE ? "only a trace, " : "";
 }
 
 function endInWords(moisture: MoistureResult): string {
-  const { verdict, dryBy } = governingSection(moisture)!.withinMonth;
+  const { verdict, dryBy } = moisture.governing.withinMonth;
   if (verdict === "stays wet") return "";
   return dryBy === null ? ", gone within the year" : `, gone by ${dryBy}`;
 }

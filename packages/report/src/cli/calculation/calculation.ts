@@ -59,7 +59,7 @@ export function calculationHere(tell: (step: Step) => void): Calculation {
         },
       };
       result = await workOutStudy(there(project), study, listener);
-      if (asJson) return (await import("../answers/json.ts")).json(result);
+      if (asJson) return (await import("../answers/result-as-json.ts")).resultAsJson(result);
       const { shortAnswers } = await import("../answers/short-answer.ts");
       return shortAnswers(result, study.name === "compare");
     },

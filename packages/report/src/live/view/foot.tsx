@@ -1,6 +1,5 @@
 import type { BuildUpResult } from "@warmside/core";
 import { fixed } from "../../numbers.ts";
-import { governingSection } from "../../section-view.ts";
 import { CLASSES } from "../../signs.ts";
 import { AnswerPart } from "./answer-part.tsx";
 import { Sign } from "./signs.tsx";
@@ -18,7 +17,7 @@ export function Foot({ result }: { result: BuildUpResult }) {
           {heat === null ? "" : ` · U ${fixed(heat.transmittance, 2)}`}
         </span>
       </summary>
-      <AnswerPart result={result} section={governingSection(moisture)} />
+      <AnswerPart result={result} section={moisture?.governing ?? null} />
     </details>
   );
 }

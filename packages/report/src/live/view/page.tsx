@@ -1,4 +1,3 @@
-import { governingSection } from "../../section-view.ts";
 import { type Answer, answerOf } from "../state/answer.ts";
 import { state } from "../state/store.ts";
 import type { Beside } from "../work/work.ts";
@@ -48,7 +47,7 @@ export function Page({ known, isNarrow }: { known: Known; isNarrow: boolean }) {
 function BuildUpPage({ answer, known, isNarrow }: { answer: Answer; known: Known; isNarrow: boolean }) {
   const { result, at, project } = answer;
   const { moisture } = result;
-  const section = moisture === null ? null : (moisture.sections[state().path ?? -1] ?? governingSection(moisture));
+  const section = moisture === null ? null : (moisture.sections[state().path ?? -1] ?? moisture.governing);
   return (
     <div class="columns">
       <div class="drawn">

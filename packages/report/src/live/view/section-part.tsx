@@ -87,7 +87,12 @@ function Lens({ result, section }: { result: BuildUpResult; section: SectionResu
           <legend>Path</legend>
           {paths.map((path, index) => (
             <label key={index}>
-              <input type="radio" name="path" checked={path === section} onChange={() => show({ path: index })} />
+              <input
+                type="radio"
+                name="path"
+                checked={path.index === section.index}
+                onChange={() => show({ path: index })}
+              />
               {path.name}
             </label>
           ))}

@@ -11,7 +11,7 @@ import {
   surroundingsOf,
   withFactorsOfJunctions,
 } from "@warmside/core";
-import { json } from "../../cli/answers/json.ts";
+import { resultAsJson } from "../../cli/answers/result-as-json.ts";
 import { renderReport } from "../../render-report.ts";
 import { suppliesOf } from "../state/answer.ts";
 import type { State } from "../state/state.ts";
@@ -50,7 +50,7 @@ export async function answerTo(question: Question): Promise<Reply> {
     if (kind === "beside")
       return { id, kind, beside: besideOf(project, Math.min(buildUp, project.buildUps.length - 1)) };
     const result = assessProject(project);
-    return { id, kind, file: kind === "report" ? await renderReport(result) : json(result).asIs };
+    return { id, kind, file: kind === "report" ? await renderReport(result) : resultAsJson(result).asIs };
   } catch (error) {
     return { id, kind, fault: error instanceof Error ? error.message : String(error) };
   }
