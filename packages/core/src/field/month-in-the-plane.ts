@@ -24,6 +24,9 @@ export interface PlaneMonth {
 /** A pressure may pass saturation by this part of it before its node counts as wet [–]. */
 const SLACK = 1e-9;
 
+/** A node gains what is left of the flows through it, which is known to this part of them [–]. */
+const ROUNDING = 1e-12;
+
 /** Multiplications that the months of one scene may take; the demo's wall takes 1.3·10⁵ (this project's rule). */
 export const MOST_WORK = 1e8;
 
@@ -68,11 +71,13 @@ export function solvePlaneMonth(
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const { pressure, wetNodes, gains } = withWetNodes(vapour, drive, before, wet);
     const held = (index: number): number => before[wetNodes[index]!]! + seconds * gains[index]!;
-    const released = wetNodes.filter((_, index) => held(index) < 0);
+    const isGone = (node: number, index: number): boolean =>
+      held(index) < -ROUNDING * seconds * vapour.diagonal[node]! * limit[node]!;
+    const released = wetNodes.filter(isGone);
     const taken = overSaturated(vapour, wet, pressure, limit, round >= CAREFUL_ROUNDS);
     if (released.length === 0 && taken.length === 0) {
       const water = new Float64Array(nodes);
-      for (const [index, node] of wetNodes.entries()) water[node] = held(index);
+      for (const [index, node] of wetNodes.entries()) water[node] = Math.max(0, held(index));
       return { pressure, held: water, wet };
     }
     for (const node of released) wet[node] = 0;

@@ -1,6 +1,6 @@
 import type { Front } from "./dissection.ts";
 import { type Factor, factorise, frontsOf, workOfFactor } from "./factor.ts";
-import type { Net } from "./net.ts";
+import { diagonalOf, type Net } from "./net.ts";
 
 /** Vapour in a net with given pressures at its surfaces; one factor serves all months. */
 export interface VapourNet {
@@ -10,6 +10,8 @@ export interface VapourNet {
   /** 1 for a node inside. */
   inner: Uint8Array;
   factor: Factor;
+  /** Sum of the conductances at every node [kg/(m·s·Pa)]. */
+  diagonal: Float64Array;
   /** The order in which nodes are eliminated. */
   fronts: readonly Front[];
   /** Multiplications that a factor takes at most. */
@@ -24,7 +26,9 @@ export interface VapourNet {
 export function vapourNet(net: Net, surface: Uint8Array, fronts: readonly Front[] = frontsOf(net)): VapourNet {
   const inner = net.active.map((isActive, node) => (isActive === 1 && surface[node] !== 1 ? 1 : 0));
   const factor = factorise(net, inner, fronts);
-  return { net, surface, inner, factor, fronts, factorWork: workOfFactor(fronts), responses: new Map(), work: 0 };
+  const diagonal = diagonalOf(net);
+  const factorWork = workOfFactor(fronts);
+  return { net, surface, inner, factor, diagonal, fronts, factorWork, responses: new Map(), work: 0 };
 }
 
 /**
