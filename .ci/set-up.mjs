@@ -1,7 +1,7 @@
 /**
  * Makes a fresh clone ready, and does nothing where nothing changed: installs the packages of the lock file,
  * writes the tables that the core package carries, and bundles the command.
- * `--build` also compiles both packages as they are published.
+ * `--build` also compiles both packages as they are published, and writes the documents of their public names.
  */
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
@@ -73,7 +73,7 @@ const writeWhole = (file, text) => {
   renameSync(`${path}.new-${process.pid}`, path);
 };
 
-const manifests = ["package.json", "packages/core/package.json", "packages/report/package.json"];
+const manifests = ["package.json", ".ci/package.json", "packages/core/package.json", "packages/report/package.json"];
 await step("packages", [...manifests, "pnpm-lock.yaml", "pnpm-workspace.yaml"], "node_modules/vitest", () => {
   process.stderr.write("Installing the packages of the lock file …\n");
   const [pnpm, pinned] = JSON.parse(readFileSync(join(root, "package.json"), "utf8")).packageManager.split("+sha512.");
@@ -125,6 +125,7 @@ if (existsSync(join(root, entry))) {
 if (process.argv.includes("--build")) {
   run(process.execPath, [join(root, "node_modules/typescript/bin/tsc"), "-b", "--force", "packages/report"]);
   for (const folder of ["packages/core", "packages/report"]) removeStale(folder);
+  run(process.execPath, [join(root, ".ci", "api-documents.mjs")]);
 }
 
 /** Takes out of a package's dist what no source gives any more, so that it is not published. */

@@ -57,14 +57,15 @@ const DONE_WITHOUT = ["canvas", "exports"];
 
 describe.each(PACKAGES)("the packed %s", (name) => {
   it("holds what is needed and nothing else", () => {
-    const top = [...new Set(filesOf(name).map((file) => file.split("/")[0]))].sort();
+    const top = [...new Set(filesOf(name).map((file) => file.split("/")[0]!))].sort();
     const built = name === "core" ? ["dist"] : ["bundle", "dist"];
     const schema = name === "core" ? ["project.schema.json"] : [];
     const method = name === "core" ? ["METHOD.md"] : [];
-    expect(top).toEqual(["LICENSE", ...method, "README.md", ...built, "package.json", ...schema]);
+    expect(top).toEqual(["LICENSE", ...method, "README.md", ...built, "docs", "package.json", ...schema].sort());
     const strange = filesOf(name).filter(
       (file) =>
         (file.startsWith("dist/") && !/\.(js|d\.ts)$/.test(file)) ||
+        (file.startsWith("docs/") && !/\.md$/.test(file)) ||
         (file.startsWith("bundle/") && !/\.mjs$|^bundle\/(licences\.txt|warmside-page\.html)$/.test(file)),
     );
     expect(strange).toEqual([]);

@@ -8,17 +8,20 @@ import { checked } from "./given-or-thrown.ts";
 export interface RoomValues {
   /** (default "indoor") */
   name?: string;
-  /** Set point; or `temperature` held, one value or twelve; or `unheated`. */
+  /** Set point [°C]; or `temperature` held, one value or twelve; or `unheated`. */
   heating?: number;
+  /** [d a week] */
   heatedDays?: number;
+  /** [°C] */
   temperature?: number | readonly number[];
   unheated?: boolean;
-  /** Cap. */
+  /** Set point of cooling [°C]. */
   cooling?: number;
   /** Humidity class of ISO 13788 (default 3), or a relative humidity, one or twelve. */
   humidityClass?: 1 | 2 | 3 | 4 | 5;
+  /** [–] */
   relativeHumidity?: number | readonly number[];
-  /** Relative humidity of the months in which it is cooled. */
+  /** Relative humidity of the months in which it is cooled [–]. */
   humidityWhenCooled?: number;
   burstsOfSteam?: boolean;
   pool?: boolean;

@@ -11,8 +11,11 @@ export const NOTABLE_DISTANCE = 100_000;
 
 /** A place on the Earth: degrees, north and east positive; altitude [m], null when not known. */
 export interface PlaceOnEarth {
+  /** [°] */
   latitude: number;
+  /** [°] */
   longitude: number;
+  /** [m] */
   altitude: number | null;
 }
 

@@ -10,9 +10,11 @@ export interface BoundedHeat {
   middles: HeatField;
   /** L2D between the first air and the last [W/(m·K)]: never less than the truth, never more, and their mean. */
   upper: number;
+  /** [W/(m·K)] */
   lower: number;
+  /** [W/(m·K)] */
   conductance: number;
-  /** Meshes solved. */
+  /** Count of the meshes solved. */
   rounds: number;
 }
 

@@ -2,6 +2,7 @@ import type { Mesh } from "./mesh.ts";
 
 /** A line of equal value: places [m] in order, x then y. */
 export interface Isoline {
+  /** In the unit of the field [°C], [Pa] or [–]. */
   value: number;
   points: readonly (readonly [number, number])[];
 }

@@ -5,8 +5,11 @@ import type { Scene } from "./scene.ts";
 export interface Mesh {
   /** Lines [m], rising. */
   xs: Float64Array;
+  /** [m] */
   ys: Float64Array;
+  /** Count of the cells along x. */
   columns: number;
+  /** Count of the cells along y. */
   rows: number;
   /** What fills each cell, row by row: index of a stuff, NOTHING, or an air (see `airOf`). */
   cells: Int16Array;

@@ -18,8 +18,11 @@ export interface PlaneYear extends WaterOfYear {
   yearLater: Float64Array | null;
   /** One list of nodes a calendar month: θ [°C], psat [Pa], p [Pa], water at its end [kg/m]. */
   temperature: readonly Float64Array[];
+  /** [Pa] */
   saturation: readonly Float64Array[];
+  /** [Pa] */
   pressure: readonly Float64Array[];
+  /** [kg/m] */
   held: readonly Float64Array[];
 }
 

@@ -22,17 +22,21 @@ export interface Stuff {
 /** Air around the construction, with its surface resistances [m²·K/W], above 0. */
 export interface SurroundingAir {
   name: string;
-  /** Of faces that run along y. */
+  /** Of faces that run along y [m²·K/W]. */
   upright: number;
-  /** Of faces that run along x. */
+  /** Of faces that run along x [m²·K/W]. */
   level: number;
 }
 
 /** Place of a rectangle in the plane [m]. */
 export interface Box {
+  /** [m] */
   x0: number;
+  /** [m] */
   x1: number;
+  /** [m] */
   y0: number;
+  /** [m] */
   y1: number;
 }
 

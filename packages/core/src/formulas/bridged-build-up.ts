@@ -13,7 +13,9 @@ export interface LayerForLimits {
 export interface LimitsOfResistance {
   /** R′, R″ and their mean RT [m²·K/W]. */
   upperLimit: number;
+  /** [m²·K/W] */
   lowerLimit: number;
+  /** [m²·K/W] */
   resistance: number;
   /** U without corrections [W/(m²·K)]. */
   transmittance: number;

@@ -16,6 +16,7 @@ export interface CondensationYear {
   startMonth: MonthName | null;
   /** Greatest month-end total and what is left after twelve months [kg/m²]. */
   peak: number;
+  /** [kg/m²] */
   carriedOver: number;
   /** Water held at the end of each month, January first [kg/m²]. */
   held: number[];

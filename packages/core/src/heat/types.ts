@@ -72,8 +72,11 @@ export interface HeatCalculation extends CombinedResistance {
   correctionsLeftOut: boolean;
   /** Sum of the corrections that were added [W/(m²·K)]. */
   correction: number;
+  /** [W/(m²·K)] */
   transmittance: number;
+  /** [W/(m²·K)] */
   clearTransmittance: number;
+  /** [–] */
   framingShare: number;
   /** Resistance added outside the layers (roof void, unheated space) [m²·K/W]. */
   addedOutside: number;

@@ -2,7 +2,9 @@ import type { ProblemCode } from "./wordings.ts";
 
 /** Where in a text something stands: line and column count from 1. */
 export interface TextPosition {
+  /** Counted from 1. */
   line: number;
+  /** Counted from 1. */
   column: number;
 }
 
@@ -25,7 +27,9 @@ export interface Problem {
 /** A problem in words, as printed and as written under `--json`. */
 export interface WordedProblem {
   code: ProblemCode;
+  /** Counted from 1. */
   line: number | null;
+  /** Counted from 1. */
   column: number | null;
   /** 0-based path, such as `build-ups[1].layers[2].thickness`. */
   path: string;

@@ -23,7 +23,7 @@ export function formatQuantity(value: number, name: QuantityName): string {
  *
  * @param value - the value [SI], finite
  * @param name - the quantity's name
- * @param decimals - digits after the point where a table or a hand check needs others than the vocabulary's
+ * @param decimals - count of digits after the point where a table or a hand check needs others than the vocabulary's
  * @returns the digits; lengths, shares and sd drop idle zeros
  * @throws RangeError when the value is not a finite number
  * @example formatInShownUnit(0.00007, "condensate") // "under 0.1"
@@ -43,7 +43,7 @@ export function formatInShownUnit(value: number, name: QuantityName, decimals?: 
  * A number rounded for showing; halves go away from zero, and the last digits of binary numbers cannot show.
  *
  * @param value - any finite number [–]
- * @param decimals - digits after the point, 0 to 12
+ * @param decimals - count of digits after the point, 0 to 12
  * @returns the digits, with a true minus sign, never a negative zero, thousands apart from five digits on
  * @throws RangeError when the value is not a finite number
  * @example formatNumber(0.125, 2) // "0.13"

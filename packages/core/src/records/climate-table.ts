@@ -9,8 +9,9 @@ import type { RecordMonths } from "./types.ts";
 export interface RecordsPlace {
   place: string;
   country: string | null;
-  /** Degrees, north and east positive. */
+  /** North and east positive [°]. */
   latitude: number | null;
+  /** [°] */
   longitude: number | null;
   /** [m] */
   altitude: number | null;

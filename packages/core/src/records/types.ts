@@ -48,8 +48,9 @@ export interface MonthOfRecords {
   relativeHumidity: number;
   /** True when that fraction passed 1 and was held there. */
   heldAtSaturation: boolean;
-  /** Readings used, and readings that the period should have. */
+  /** Count of the readings used. */
   used: number;
+  /** Count of the readings that the period should have. */
   expected: number;
 }
 
@@ -63,14 +64,17 @@ export interface RecordMonths {
   typicalYear: boolean;
   /** Time between readings [s]. */
   interval: number;
-  /** Rows read, readings used, and readings missing of those expected. */
+  /** Count of the rows read. */
   rows: number;
+  /** Count of the readings used. */
   used: number;
+  /** Count of the readings missing of those expected. */
   missing: number;
-  /** Rows at a time already read: with the same values, and with others (the first counts). */
+  /** Count of the rows at a time already read, with the same values. */
   repeated: number;
+  /** Count of those with other values: the first counts. */
   contradicting: number;
-  /** Readings a little over saturation that were counted as saturated. */
+  /** Count of the readings a little over saturation that were counted as saturated. */
   countedAsSaturated: number;
   /** The columns that were read, in words. */
   columnsRead: string;

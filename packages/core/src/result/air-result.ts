@@ -6,8 +6,11 @@ export interface ClimateResult {
   severity: string;
   /** Header lines of the climate table: place, period, origin, terms. */
   origin: readonly string[];
+  /** [°] */
   latitude: number | null;
+  /** [°] */
   longitude: number | null;
+  /** [m] */
   altitude: number | null;
   /** Correction for the height of the site, when asked for: [m], [K/m]; what it did stands in the origin lines. */
   altitudeCorrection: { siteAltitude: number; lapseRate: number } | null;
@@ -17,8 +20,11 @@ export interface ClimateResult {
 /** The air of one month: [°C], a fraction, [Pa]. */
 export interface MonthOfAir {
   month: MonthName;
+  /** [°C] */
   temperature: number;
+  /** [–] */
   relativeHumidity: number;
+  /** [Pa] */
   vapourPressure: number;
 }
 

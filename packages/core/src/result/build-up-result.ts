@@ -23,7 +23,9 @@ export interface BuildUpResult {
   element: Element;
   room: string;
   faces: string;
+  /** [W/(m²·K)] */
   target: number | null;
+  /** [m²] */
   area: number | null;
   layers: LayerResult[];
   framings: FramingResult[];

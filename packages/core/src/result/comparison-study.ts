@@ -6,7 +6,9 @@ import type { JudgementWord, VerdictWord } from "./words.ts";
 export interface ComparisonStudy {
   /** As the file has it; empty when it names none. */
   currency: string;
+  /** [currency/h] */
   hourRate: number | null;
+  /** [currency/kWh] */
   heatPricePerKilowattHour: number | null;
   /** Build-ups that have variants. */
   buildUps: ComparisonOfBuildUp[];
@@ -22,6 +24,7 @@ export interface ComparisonOfBuildUp {
   slug: string;
   /** Area with openings off [m²], and length of the wall [m]; null when not stated. */
   area: number | null;
+  /** [m] */
   length: number | null;
   /** The build-up as drawn, then its variants in the order of the file. */
   rows: ComparisonRow[];
@@ -37,27 +40,33 @@ export interface ComparisonRow {
   judgement: JudgementWord;
   /** The judgement's reason in a sentence. */
   reason: string;
-  /** Figures are null where the variant is beyond the method. */
+  /** [W/(m²·K)]; figures are null where the variant is beyond the method. */
   transmittance: number | null;
+  /** [W/(m²·K)] */
   clearTransmittance: number | null;
+  /** [–] */
   temperatureFactor: number | null;
+  /** [–] */
   requiredTemperatureFactor: number | null;
   verdict: VerdictWord | null;
   peak: Peak | null;
+  /** [kg/m²] */
   carriedOver: number | null;
   /** Of the whole build-up [m]. */
   thickness: number;
   /** Floor area that a wall of the stated length stands on [m²]; null for roofs and floors, or without a length. */
   floorArea: number | null;
-  /** On the warm side; null without one there. */
+  /** On the warm side, with its sd [m]; null without one there. */
   vapourLayer: { name: string; sd: number } | null;
   /** Whether it has to be continuous; null without a vapour layer, or where water is too much already. */
   dependence: "forgives gaps" | "depends on its vapour layer" | null;
-  /** Most water in a year with the vapour layer ten times more open, and with none; null without a vapour layer. */
+  /** Most water in a year with the vapour layer ten times more open [kg/m²]; null without a vapour layer. */
   whenOpened: { verdict: VerdictWord; peak: number } | null;
+  /** The same with none [kg/m²]. */
   whenLeftOut: { verdict: VerdictWord; peak: number } | null;
   /** [kWh/m²] and [kWh] */
   heatPerYear: number | null;
+  /** [kWh a year] */
   heatPerYearInAll: number | null;
   goods: GoodsResult[];
   /** Null when nothing in it has a price. */
@@ -80,13 +89,15 @@ export interface GoodsResult {
   inAll: GoodsAmounts | null;
   /** The price used, in the file's currency, and what a roll or sheet covers [m²]; null where nothing is priced. */
   unitPrice: { amount: number; per: PriceUnit; covers: number | null } | null;
-  /** Share that goes to waste; 0 where no price states one. */
+  /** Share that goes to waste [–]; 0 where no price states one. */
   waste: number;
   /** What to order, waste counted, whole rolls and sheets; null without a price or size. */
   toBuy: { count: number; unit: PriceUnit } | null;
+  /** [currency/m²] */
   costPerArea: number | null;
+  /** [currency] */
   costInAll: number | null;
-  /** Hours for a square metre of the build-up; null when not stated. */
+  /** Hours for a square metre of the build-up [h/m²]; null when not stated. */
   hours: number | null;
   /** How tape was counted. */
   note: string | null;
@@ -94,21 +105,25 @@ export interface GoodsResult {
 
 /** Area [m²], volume [m³] and length [m]; null where it is not counted that way or not known. */
 export interface GoodsAmounts {
+  /** [m²] */
   area: number | null;
+  /** [m³] */
   volume: number | null;
+  /** [m] */
   length: number | null;
 }
 
 /** Money in the file's currency. */
 export interface CostResult {
+  /** [currency/m²] */
   materialsPerArea: number;
-  /** Null without an hour rate. */
+  /** [currency/m²]; null without an hour rate. */
   labourPerArea: number | null;
-  /** Materials and labour for a square metre, rolls and sheets by their share. */
+  /** Materials and labour for a square metre, rolls and sheets by their share [currency/m²]. */
   perArea: number;
-  /** For the whole, whole rolls and sheets; null without an area. */
+  /** For the whole, whole rolls and sheets [currency]; null without an area. */
   inAll: number | null;
-  /** Hours for a square metre. */
+  /** Hours for a square metre [h/m²]. */
   hoursPerArea: number;
   /** What has no price and is left out. */
   unpriced: string[];
@@ -118,20 +133,24 @@ export interface CostResult {
 export interface AgainstBase {
   /** [m], [m²] */
   thickness: number;
+  /** [m²] */
   floorArea: number | null;
   /** Heat saved over a year [kWh/m²] and [kWh]. */
   heat: number | null;
+  /** [kWh a year] */
   heatInAll: number | null;
   /** Heat saved over a year for each metre of thickness added [kWh/m³]; null where none is added. */
   heatPerThickness: number | null;
-  /** Money saved over a year for a square metre and in all; null without a heat price. */
+  /** Money saved over a year for a square metre and in all [currency/m² a year]; null without a heat price. */
   money: number | null;
+  /** [currency a year] */
   moneyInAll: number | null;
-  /** Money saved over a year for a square metre and each metre of thickness added. */
+  /** Money saved over a year for a square metre and each metre of thickness added [currency/m² a year for each m]. */
   moneyPerThickness: number | null;
-  /** Null where goods without a price differ. */
+  /** [currency/m²]; null where goods without a price differ. */
   extraCost: number | null;
+  /** [currency] */
   extraCostInAll: number | null;
-  /** Null without a heat price, where nothing is saved, or where the extra cost is not known. */
+  /** [a]; null without a heat price, where nothing is saved, or where the extra cost is not known. */
   yearsToPay: number | null;
 }

@@ -8,10 +8,12 @@ export interface WoodResult {
   sectionId: SectionId;
   /** Index of that section among the sections of the moisture side, from 0. */
   sectionIndex: number;
+  /** Index from 0. */
   layer: number;
   name: string;
-  /** Equilibrium moisture content, fraction of dry mass, month by month at the inner and outer face. */
+  /** Equilibrium moisture content, fraction of dry mass [–], month by month at the inner and outer face. */
   months: { month: MonthName; inner: number; outer: number }[];
+  /** Count of months. */
   monthsOverLimit: number;
 }
 
@@ -29,22 +31,25 @@ export interface TrappedWaterData {
   layer: number;
   /** The way through that dries slowest, and is reported. */
   sectionId: SectionId;
+  /** [kg/m²] */
   amount: number;
   startMonth: MonthName;
-  /** Days until under 0.001 kg/m² anywhere; null when not within ten years. */
+  /** Days until under 0.001 kg/m² anywhere [d]; null when not within ten years. */
   daysToDry: number | null;
+  /** [kg/m²] */
   mostHeldElsewhere: number;
   /** Where that is; null where none is. */
   place: Place | null;
   /** Water gone to the room side and outwards [kg/m²]. */
   toRoom: number;
+  /** [kg/m²] */
   toFarSide: number;
   withinScope: boolean;
   /** Held in the layer at each month end from the start, until dry or ten years [kg/m²]. */
   held: number[];
   /** Held everywhere else at the same times [kg/m²]. */
   heldElsewhere: number[];
-  /** Changes that were tried, fastest first. */
+  /** Changes that were tried, fastest first, with the days to dry [d]. */
   variants: { by: DryingChange; daysToDry: number | null }[];
 }
 
@@ -53,6 +58,7 @@ export interface TrappedWaterResult extends Omit<TrappedWaterData, "variants"> {
   name: string;
   section: string;
   elsewhere: string | null;
+  /** Changes that were tried, fastest first, with the days to dry [d]. */
   variants: { by: DryingChange; change: string; daysToDry: number | null }[];
 }
 
@@ -75,7 +81,9 @@ export interface TwoSeasonData {
   edition: string;
   /** [kg/m²] */
   condensate: number;
+  /** [kg/m²] */
   limit: number;
+  /** [kg/m²] */
   summerCapacity: number;
   passes: boolean | null;
   /** The section that does worst, and its wettest plane; null where nothing condenses. */
@@ -93,14 +101,17 @@ export interface TwoSeasonResult extends TwoSeasonData {
 export interface LeakData {
   /** [m²/m²], [Pa] */
   area: number;
+  /** [Pa] */
   pressure: number;
   /** [m³/s per m²], and over the wet season [m³/m²] */
   airFlow: number;
+  /** [m³/m² a year] */
   airVolume: number;
   /** Left each month [kg/m²]. */
   months: { month: MonthName; amount: number }[];
   /** [kg/m²] over the wet season, beside diffusion's. */
   total: number;
+  /** [kg/m² a year] */
   diffusion: number;
   place: Place;
   /** The most that is accepted at that place [kg/m²]. */
@@ -124,6 +135,7 @@ export interface GapsData extends GapsYear {
   kind: "stated" | "usual" | "framed part";
   /** Index of the layer, from 0. */
   layer: number;
+  /** [–] */
   share: number;
   /** Open laps as stated: width and spacing [m]; null where they are not. */
   laps: { width: number; spacing: number } | null;
@@ -131,6 +143,7 @@ export interface GapsData extends GapsYear {
   holes: { diameter: number; perArea: number } | null;
   /** [m] */
   sdWhole: number;
+  /** [m] */
   sdEffective: number;
   /** With the layer whole; null for the framed part. */
   whole: GapsYear | null;
@@ -146,7 +159,9 @@ export interface GapsResult extends GapsData {
 
 /** The year with each layer's vapour resistance following its own humidity. */
 export interface VariableResistanceResult {
+  /** Count. */
   rounds: number;
+  /** [–] */
   tolerance: number;
   converged: boolean;
   /** The way through that governs. */
@@ -154,5 +169,6 @@ export interface VariableResistanceResult {
   sectionId: SectionId;
   verdict: VerdictWord;
   peak: Peak;
+  /** Layers by index from 0: relative humidity [–] and sd [m] in each month. */
   layers: { layer: number; name: string; months: { month: MonthName; relativeHumidity: number; sd: number }[] }[];
 }

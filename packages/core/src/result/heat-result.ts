@@ -6,6 +6,7 @@ import type { HeatFlowDirection } from "./words.ts";
 export interface FloorBasis {
   /** A [m²] and exposed perimeter P [m] */
   area: number;
+  /** [m] */
   perimeter: number;
   /** dw, thickness of the walls around it [m] */
   wallThickness: number;
@@ -16,6 +17,7 @@ export interface FloorBasis {
   floorResistance: number;
   /** Rsi and Rse of ISO 13370 [m²·K/W] */
   surfaceResistanceInside: number;
+  /** [m²·K/W] */
   surfaceResistanceOutside: number;
   /** Insulation along the edge of a slab; null without. */
   edgeInsulation: EdgeInsulation | null;
@@ -36,7 +38,9 @@ export interface FloorBasis {
 export interface HeatResult {
   /** Combined total resistance before corrections [m²·K/W]. */
   resistance: number;
+  /** [m²·K/W] */
   upperLimit: number;
+  /** [m²·K/W] */
   lowerLimit: number;
   /** U with framing and corrections [W/(m²·K)]. */
   transmittance: number;
@@ -44,25 +48,32 @@ export interface HeatResult {
   clearTransmittance: number;
   /** ΔU added [W/(m²·K)]. */
   correction: number;
+  /** [–] */
   framingShare: number;
+  /** [–] */
   temperatureFactor: number;
+  /** [–] */
   requiredTemperatureFactor: number | null;
   criticalMonth: MonthName | null;
   direction: HeatFlowDirection;
+  /** [m²·K/W] */
   surfaceResistanceInside: number;
-  /** As used for U, and as used for temperatures and vapour. */
+  /** As used for U, and as used for temperatures and vapour [m²·K/W]. */
   surfaceResistanceOutside: number;
+  /** [m²·K/W] */
   surfaceResistanceOutsideMoisture: number;
+  /** [–] */
   limitsRatio: number;
+  /** [–] */
   possibleError: number;
-  /** The distinct ways through, with total resistance of each (upper limit). */
+  /** The distinct ways through: share of the area [–], total resistance of each (upper limit) and of its layers [m²·K/W]. */
   paths: { id: SectionId; name: string; share: number; resistance: number; layerResistances: number[] }[];
-  /** Each layer's resistance in the lower limit, with its bridging. */
+  /** Each layer's resistance in the lower limit, with its bridging [m²·K/W]; layers by index from 0. */
   lowerLimitLayers: { layer: number | null; name: string; resistance: number }[];
-  /** Corrections to ISO 6946 Annex F: each with its numbers, and whether it was left out under 3 %. */
+  /** Corrections to ISO 6946 Annex F [W/(m²·K)]: each with its layer by index from 0, and its numbers, and whether it was left out under 3 %. */
   corrections: { name: string; layer: number; value: number; formula: string }[];
   correctionsLeftOut: boolean;
-  /** Floors: the working of ISO 13370 as named values with units; null otherwise. */
+  /** Floors: the working of ISO 13370 as named values [`unit`]; null otherwise. */
   ground: { name: string; symbol: string; value: number; unit: string }[] | null;
   /** Rg, resistance of the ground below a slab, behind the layers in every temperature [m²·K/W]; null for all else. */
   groundResistance: number | null;
@@ -86,18 +97,22 @@ export interface HeatResult {
 
 /** The inside surface: temperature factors [–] against what mould, drops and corrosion require. */
 export interface SurfaceResult {
-  /** `sectionId` is null for the face as a whole; `where` is the name in words. */
+  /** Factors [–]; `sectionId` is null for the face as a whole; `where` is the name in words. */
   temperatureFactors: { where: string; sectionId: SectionId | null; factor: number }[];
   /** Required factor each month for mould, condensation and corrosion; null where the month does not count. */
   required: { month: MonthName; mould: number | null; condensation: number | null; corrosion: number | null }[];
+  /** The month that asks most of each, with the factor it requires [–]. */
   critical: {
+    /** [–] */
     mould: { month: MonthName; factor: number } | null;
+    /** [–] */
     condensation: { month: MonthName; factor: number } | null;
+    /** [–] */
     corrosion: { month: MonthName; factor: number } | null;
   };
   /** Why a critical month is null. */
   reason: string | null;
-  /** Room relative humidity the coldest surface would stand in its worst month (fraction) before mould and before drops. */
+  /** Room relative humidity the coldest surface would stand in its worst month [–] before mould and before drops. */
   humidityStood: { month: MonthName; mould: number; condensation: number } | null;
   /** The coldest part of the surface in the critical month [°C], with the humidity on it [–]; null without such a month. */
   coldest: { month: MonthName; temperature: number; relativeHumidity: number } | null;
@@ -106,18 +121,23 @@ export interface SurfaceResult {
    * at `where`; `required` and `criticalMonth` keep mould away, `condensation` drops.
    */
   otherFace: {
+    /** [–] */
     temperatureFactor: number;
     where: string;
     sectionId: SectionId | null;
+    /** [–] */
     combined: number;
+    /** [–] */
     required: number | null;
     criticalMonth: MonthName | null;
+    /** Factor [–] that keeps drops away. */
     condensation: { month: MonthName; factor: number } | null;
     condensationMonths: MonthName[];
   } | null;
   /** Junctions against what this face asks, or the other one where only that room is the warmer. */
   junctions: {
     name: string;
+    /** [–] */
     factor: number;
     workedOut: boolean;
     meetsMould: boolean | null;

@@ -52,10 +52,12 @@ export interface Remedy {
   change: string;
   judgement: JudgementWord;
   verdict: VerdictWord;
+  /** [W/(m²·K)] */
   transmittance: number;
   peak: Peak;
   /** Thickness added on the room side and on the outer side [m]. */
   thicknessInside: number;
+  /** [m] */
   thicknessOutside: number;
   /** What a *sound with conditions* rests on: the findings that make the conditions, and their messages; else empty. */
   conditionFindings: Finding[];

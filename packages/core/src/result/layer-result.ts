@@ -10,9 +10,11 @@ export interface LayerResult {
   group: string | null;
   /** [m] */
   thickness: number;
+  /** [W/(m·K)] */
   conductivity: number | null;
   /** Of the layer's own material, between framing [m²·K/W]. */
   resistance: number;
+  /** [–] */
   vapourResistanceFactor: number | null;
   /** [m], the dry value used */
   sd: number;
@@ -20,8 +22,11 @@ export interface LayerResult {
   sdUnfavourable: number;
   /** What `sd` is made of where the layer has facings [m]; null without. */
   sdParts: { innerFacing: number; core: number; outerFacing: number } | null;
+  /** [kg/m³] */
   density: number | null;
+  /** [–] */
   emissivityInner: number | null;
+  /** [–] */
   emissivityOuter: number | null;
   source: string;
   basis: ValueBasis;
@@ -42,11 +47,13 @@ export interface LayerResult {
 export interface FramingResult {
   name: string;
   material: string;
+  /** [W/(m·K)] */
   conductivity: number;
   /** μ, dry; null for metal and mineral framing, which is counted for heat alone. */
   vapourResistanceFactor: number | null;
   source: string;
   basis: ValueBasis;
+  /** [–] */
   share: number;
   /** Where the share comes from, in words with its numbers. */
   origin: string;
@@ -56,5 +63,6 @@ export interface FramingResult {
   layers: number[];
   /** Width and spacing, centre to centre [m]; null or absent when only the share was given. */
   width?: number | null;
+  /** [m] */
   spacing?: number | null;
 }

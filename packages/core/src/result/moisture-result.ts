@@ -12,6 +12,7 @@ export interface Peak {
 export interface YearSummary {
   verdict: VerdictWord;
   peak: Peak;
+  /** [kg/m²] */
   carriedOver: number;
   dryBy: MonthName | null;
 }
@@ -34,17 +35,19 @@ export interface SectionResult extends YearSummary {
   /** Which way through it is; `name` is its name in words. */
   id: SectionId;
   name: string;
+  /** [–] */
   share: number;
   startMonth: MonthName | null;
   /** Water written off by setting nodes to zero at month ends [kg/m²]. */
   writtenOff: number;
   withinMonth: YearSummary;
+  /** The year repeated: how many [a], what is left at the end of each [kg/m²], and what each adds [kg/m² a year]. */
   repeating: { settles: boolean; years: number; level: number; growthPerYear: number };
-  /** The least distance to saturation over the year: where and when; null when wet. */
-  leastMargin: { node: number; month: MonthName /** psat − p [Pa] */; margin: number; relativeHumidity: number } | null;
+  /** The least distance to saturation over the year, psat − p [Pa], and the humidity there [–]; null when wet. */
+  leastMargin: { node: number; month: MonthName; margin: number; relativeHumidity: number } | null;
   /** The deciding month: the greatest change, or when dry the least distance to saturation. */
   decidingMonth: MonthName;
-  /** Layers of this way through that were counted, with R and sd each. */
+  /** Layers of this way through that were counted, with R [m²·K/W] and sd [m] each. */
   layers: {
     layer: number;
     name: string;
@@ -61,14 +64,18 @@ export interface SectionResult extends YearSummary {
 /** One month of a section: the air on both sides [°C], [Pa], every node, and the nodes where water comes or goes [kg/m²]. */
 export interface SectionMonth {
   month: MonthName;
+  /** [°C], [Pa] */
   outdoor: { temperature: number; vapourPressure: number };
+  /** [°C], [Pa] */
   indoor: { temperature: number; vapourPressure: number };
   nodes: NodeState[];
+  /** Gained over the month, and held at its end [kg/m²]. */
   planes: { node: number; change: number; held: number }[];
 }
 
 /** A node in one month: place [m], temperature [°C], pressures [Pa]. */
 export interface NodeState {
+  /** Index from 0. */
   node: number;
   /** Number of the layer (from 0) that ends or is cut here; null at the room surface. */
   layer: number | null;
@@ -76,8 +83,12 @@ export interface NodeState {
   after: string | null;
   /** [m] from the room surface */
   depth: number;
+  /** [m] */
   sd: number;
+  /** [°C] */
   temperature: number;
+  /** [Pa] */
   saturationPressure: number;
+  /** [Pa] */
   vapourPressure: number;
 }

@@ -54,6 +54,7 @@ export interface PlacementCell {
   /** Null where the case is beyond the method, as the figures beside it are. */
   verdict: VerdictWord | null;
   peak: Peak | null;
+  /** [kg/m²] */
   carriedOver: number | null;
   /** Least (temperature of the layer − dew point of the air on the warm side) over the year [K]; null without a layer. */
   dewPointMargin: number | null;

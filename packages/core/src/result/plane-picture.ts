@@ -2,9 +2,13 @@ import type { MaterialKind } from "../project/types.ts";
 
 /** A rectangle of a picture: x runs to the right, y down [m]. */
 export interface PictureBox {
+  /** [m] */
   x0: number;
+  /** [m] */
   x1: number;
+  /** [m] */
   y0: number;
+  /** [m] */
   y1: number;
 }
 

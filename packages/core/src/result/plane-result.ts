@@ -5,13 +5,14 @@ import type { VerdictWord } from "./words.ts";
 
 /** Water in the strip of 50 mm that holds most [kg/m²]. */
 export interface StripResult {
-  /** Greatest month-end amount, and its month. */
+  /** Greatest month-end amount, and its month [kg/m²]. */
   amount: number;
   month: MonthName;
   /** Middle of the strip from the middle of a framing member [m]. */
   middle: number;
-  /** Left after twelve months, and what the next year adds. */
+  /** Left after twelve months, and what the next year adds [kg/m²]. */
   left: number;
+  /** [kg/m² a year] */
   growthPerYear: number;
 }
 
@@ -23,6 +24,7 @@ export interface PlaneRunResult {
   verdict: VerdictWord;
   /** Greatest month-end amount over the whole build-up [kg/m²]; month null where it stays dry. */
   peak: { amount: number; month: MonthName | null };
+  /** [kg/m²] */
   carriedOver: number;
   dryBy: MonthName | null;
   /** Null where it stays dry. */
@@ -33,10 +35,15 @@ export interface PlaneRunResult {
 
 /** Channels in the plane: U [W/(m²·K)] without corrections and its bounds, fRsi [–] over the channel and as a whole. */
 export interface ChannelResult {
+  /** [W/(m²·K)] */
   transmittance: number;
+  /** [W/(m²·K)] */
   lower: number;
+  /** [W/(m²·K)] */
   upper: number;
+  /** [–] */
   temperatureFactor: number;
+  /** [–] */
   wholeTemperatureFactor: number;
 }
 
@@ -91,12 +98,14 @@ export interface JunctionResult {
   figures: {
     /** Lowest fRsi of the room's surfaces [–]. */
     temperatureFactor: number;
-    /** What keeps mould away in the critical month; null where no month asks. */
+    /** The factor [–] that keeps mould away in the critical month; null where no month asks. */
     required: { factor: number; month: MonthName } | null;
     meetsMould: boolean | null;
     /** ψ by outer dimensions [W/(m·K)], and how far the bounds lie from it. */
     linearTransmittance: number;
+    /** [–] */
     uncertainty: number;
+    /** What other framing or a thermal break would do: the lowest fRsi with each [–]. */
     alternatives: { change: JunctionChange; temperatureFactor: number; meetsMould: boolean | null }[];
     picture: PlanePicture;
   } | null;

@@ -34,7 +34,7 @@ export type ChangeAsWritten =
 export interface LayerChange {
   /** Index, from 0, of the layer that it is made to, or that the added layer gets, in the layers as changed so far. */
   at: number;
-  /** Where a moved layer stands afterwards; null for the other changes. */
+  /** Index, from 0, where a moved layer stands afterwards; null for the other changes. */
   to: number | null;
   /** The same for a variant of the build-up; a name that two layers share does not tell them apart, `at` does. */
   change: ChangeAsWritten;

@@ -7,6 +7,7 @@ export interface BetweenLayers {
 /** A sheet by its name and sd [m]. */
 export interface NamedSheet {
   name: string;
+  /** [m] */
   sd: number;
 }
 

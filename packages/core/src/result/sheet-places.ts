@@ -6,6 +6,7 @@ export interface SheetPlaces {
   own: number | null;
   /** Name and sd [m] of the sheet. */
   name: string;
+  /** [m] */
   sd: number;
   /** Left out first, then from the room outwards. */
   places: SheetPlace[];

@@ -2,10 +2,11 @@ import type { JudgementWord, VerdictWord } from "./words.ts";
 
 /** The same build-up worked out many times, with every input somewhere within its spread. */
 export interface SpreadResult {
-  /** Samples worked out; fewer than `asked` when the study was interrupted. */
+  /** Count of the samples worked out; fewer than `asked` when the study was interrupted. */
   samples: number;
+  /** Count of the samples asked for. */
   asked: number;
-  /** The same seed gives the same figures. */
+  /** A whole number, counted from 0: the same seed gives the same figures. */
   seed: number;
   sampling: "Latin hypercube";
   inputs: SpreadInputResult[];
@@ -23,7 +24,7 @@ export interface SpreadResult {
   decidesTransmittance: string | null;
   /**
    * How often the judgement is worse than with the values as stated, and the worst that comes up then; null where that is
-   * no more than a quarter of the samples, or where the stated judgement is not known.
+   * no more than a quarter [–] of the samples, or where the stated judgement is not known.
    */
   worse: { word: JudgementWord; probability: number } | null;
   /** One plain sentence or two. */
@@ -34,9 +35,11 @@ export interface SpreadResult {
 export interface SpreadInputResult {
   name: string;
   kind: SpreadInputKind;
-  /** As stated, and the ends of its spread, in the unit named. */
+  /** As stated, and the ends of its spread below [`unit`]. */
   stated: number;
+  /** [`unit`] */
   low: number;
+  /** [`unit`] */
   high: number;
   unit: "W/(m·K)" | "–" | "m" | "share";
   /** Where the width comes from, in words. */
@@ -46,7 +49,9 @@ export interface SpreadInputResult {
    * and with the transmittance.
    */
   influenceOnJudgement: number;
+  /** [–] */
   influenceOnWater: number;
+  /** [–] */
   influenceOnTransmittance: number;
 }
 
@@ -62,17 +67,24 @@ export type SpreadInputKind =
 /** How often a word came up. */
 export interface SpreadProbability<Word> {
   word: Word;
+  /** How many. */
   count: number;
   /** count over samples, with the standard error of a share among independent samples [–]. */
   probability: number;
+  /** [–] */
   standardError: number;
 }
 
-/** One, five, fifty, ninety-five and ninety-nine of a hundred lie below. */
+/** One, five, fifty, ninety-five and ninety-nine of a hundred lie below, in the unit of the figure they are of. */
 export interface SpreadQuantiles {
+  /** [unit of the figure] */
   one: number;
+  /** [unit of the figure] */
   five: number;
+  /** [unit of the figure] */
   fifty: number;
+  /** [unit of the figure] */
   ninetyFive: number;
+  /** [unit of the figure] */
   ninetyNine: number;
 }

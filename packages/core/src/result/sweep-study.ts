@@ -8,13 +8,16 @@ export interface SweepStudy {
   layer: { index: number; number: number; name: string };
   /** [m] */
   from: number;
+  /** [m] */
   to: number;
+  /** [m] */
   step: number;
   points: SweepPoint[];
   /** Where the judgement turns, thinnest first. */
   turns: SweepTurn[];
-  /** Least thickness at which the target is met, compared at two decimals; null without a target, or where it never is. */
+  /** Least thickness that meets the target, compared at two decimals [m]; null without a target, or where none does. */
   meetsTargetFrom: number | null;
+  /** [W/(m²·K)] */
   target: number | null;
   message: string;
 }
@@ -26,11 +29,15 @@ export interface SweepPoint {
   isDrawn: boolean;
   judgement: JudgementWord;
   reason: string;
+  /** [W/(m²·K)] */
   transmittance: number | null;
+  /** [–] */
   temperatureFactor: number | null;
   verdict: VerdictWord | null;
   peak: Peak | null;
+  /** [kg/m²] */
   carriedOver: number | null;
+  /** [kWh/m² a year] */
   heatPerYear: number | null;
 }
 

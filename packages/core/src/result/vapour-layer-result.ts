@@ -7,21 +7,26 @@ export interface VapourLayerResult {
   present: boolean;
   /** 0-based layer indices. */
   layers: number[];
+  /** [m] */
   sd: number | null;
   /** The side that vapour is pushed from over the year, and its name: a room's, or "outdoors"; null for neither. */
   warmSide: WarmSide;
   warmSideName: string | null;
   onWarmSide: boolean | null;
+  /** Count of months. */
   monthsOnWarmSide: number | null;
-  /** The drive month by month: which side vapour is pushed from. */
+  /** The drive month by month: which side vapour is pushed from, and by what difference of pressure [Pa]. */
   drive: { month: MonthName; from: WarmSide; pressure: number }[];
+  /** [–] */
   resistanceShareWarmSide: number | null;
   /** Least (temperature of warm face − dew point of the air on that side) over the year [K]. */
   dewPointMargin: number | null;
   dewPointMarginMonth: MonthName | null;
+  /** [–] */
   sdRatioWarmToCold: number | null;
+  /** A tighter layer on the cold side: indices of its layers from 0, sd [m]. */
   outerSkin: { layers: number[]; sd: number; name: string } | null;
-  /** Every candidate, tightest first. */
+  /** Every candidate, tightest first: indices of its layers from 0, sd [m]. */
   candidates: { layers: number[]; sd: number; side: "warm" | "cold" | "both" | "neither" }[];
   /** The plain answer in a sentence. */
   message: string;
@@ -43,6 +48,7 @@ export interface SensitivityResult {
   verdict: VerdictWord;
   withinMonthVerdict: VerdictWord;
   peak: Peak;
+  /** [kg/m²] */
   carriedOver: number;
   /** True when the verdict is worse than the reported one, or the peak higher by more than a trace. */
   worse: boolean;

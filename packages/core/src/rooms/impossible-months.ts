@@ -11,7 +11,7 @@ export const SATURATION_TOLERANCE = 1e-9;
 
 /** A month in which the room's air, as stated, would hold more vapour than air can. */
 export interface ImpossibleMonth {
-  /** 0 for January to 11. */
+  /** Index from 0, January. */
   month: number;
   /** pi as the rules give it [Pa]. */
   vapourPressure: number;

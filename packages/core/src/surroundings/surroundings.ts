@@ -26,7 +26,7 @@ export interface AssessmentSites {
 export interface Surroundings {
   sites: AssessmentSites;
   rooms: ReadonlyMap<string, Room>;
-  /** Factor on the vapour excess of humidity classes. */
+  /** Factor on the vapour excess of humidity classes [–]. */
   humidityMargin: number;
 }
 

@@ -28,20 +28,23 @@ export const NO_WATER: Readonly<WaterOfYear> = {
 export interface SectionYear extends WaterOfYear {
   /** Water written off by setting nodes to zero [kg/m²]; 0 with drying within the month. */
   writtenOff: number;
-  /** First month, from the start on, in which anything was written off; null when nothing was. */
+  /** Index from 0 of the first month, from the start on, in which anything was written off; null when nothing was. */
   firstWrittenOff: number | null;
   /** Water held at month end and change over the month [kg/m²], vapour pressure [Pa]: one list of nodes a calendar month. */
   held: Float64Array[];
+  /** [kg/m²] */
   change: Float64Array[];
+  /** [Pa] */
   pressure: Float64Array[];
 }
 
 /** How the year goes on when it is repeated. */
 export interface RepeatingYear {
   settles: boolean;
-  /** Years until it repeats itself (or until it is clear that it grows). */
+  /** Years until it repeats itself [a] (or until it is clear that it grows). */
   years: number;
   /** Water left at the end of each repeated year [kg/m²]. */
   level: number;
+  /** [kg/m² a year] */
   growthPerYear: number;
 }

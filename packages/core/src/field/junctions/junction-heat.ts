@@ -6,8 +6,9 @@ import { clearTransmittanceOf, type SideResistances } from "./side.ts";
 
 /** The coldest place of a junction's surface, with the field behind it. */
 export interface ColdestOfJunction {
-  /** Lowest fRsi of the room's surfaces [–], and where it is [m]. */
+  /** Lowest fRsi of the room's surfaces [–]. */
   temperatureFactor: number;
+  /** Where it is [m]. */
   place: { x: number; y: number };
   /** The drawing with the surface resistances for humidity, and its heat. */
   cell: JunctionCell;
@@ -20,7 +21,9 @@ export interface JunctionHeat extends ColdestOfJunction {
   linearTransmittance: number;
   /** Heat through the whole drawing [W/(m·K)], and the bounds it lies between. */
   conductance: number;
+  /** [W/(m·K)] */
   lower: number;
+  /** [W/(m·K)] */
   upper: number;
 }
 

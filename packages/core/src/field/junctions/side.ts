@@ -27,6 +27,7 @@ export interface Side extends SideResistances {
   frame: number;
   /** Width of a framing member [m]. */
   member: number;
+  /** [m] */
   thickness: number;
 }
 

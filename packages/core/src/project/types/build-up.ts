@@ -13,7 +13,7 @@ export interface TrappedWater {
   layer: number;
   /** [kg/m²]; null with a reading. */
   amount: number | null;
-  /** Moisture-meter reading of timber, fraction of dry mass; null with an amount. */
+  /** Moisture-meter reading of timber, fraction of dry mass [–]; null with an amount. */
   reading: number | null;
   /** Month index 0 to 11. */
   startMonth: number;
@@ -23,7 +23,9 @@ export interface TrappedWater {
 export interface AirLeak {
   /** Length of the gap per m² of build-up [m/m²], its width [m], pressure [Pa]. */
   length: number;
+  /** [m] */
   width: number;
+  /** [Pa] */
   pressure: number;
 }
 
@@ -39,7 +41,7 @@ export interface BuildUp {
   faces: string;
   /** [W/(m²·K)] */
   target: number | null;
-  /** Degrees from level; null when not given. */
+  /** From level [°]; null when not given. */
   pitch: number | null;
   /** Span of a roof between its eaves openings [m]; null when not given. */
   span: number | null;
@@ -52,7 +54,9 @@ export interface BuildUp {
   roofSpace: RoofSpace | null;
   /** [m²], [m²], [m] */
   area: number | null;
+  /** [m²] */
   openings: number | null;
+  /** [m] */
   length: number | null;
   /** The project's mean rain of the heating season [m/s]; null when not given. */
   rainOfHeatingSeason: number | null;
@@ -61,7 +65,7 @@ export interface BuildUp {
   unheatedSkin: boolean;
   /** As the file states them, or worked out in the plane. */
   junctionFactors: readonly { name: string; factor: number; workedOut?: boolean }[];
-  /** Layers that look as if the list ran from outside; null where none does, or where the file accepts it. */
+  /** Layers, by index from 0, that look as if the list ran from outside; null where none does, or where the file accepts it. */
   oddEnds: { innermost: number | null; outermost: number | null } | null;
   twoSeasonCheck: boolean;
   leak: AirLeak | null;

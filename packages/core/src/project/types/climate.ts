@@ -1,12 +1,15 @@
 /** Twelve months of air: temperature [°C], vapour pressure [Pa]; January first. */
 export interface AirMonths {
+  /** [°C] */
   temperature: readonly number[];
+  /** [Pa] */
   vapourPressure: readonly number[];
 }
 
 /** Change of the year: temperature added [K] and the words for it. */
 export interface Severity {
   name: string;
+  /** [K] */
   offset: number;
 }
 
@@ -15,11 +18,15 @@ export interface OutdoorClimate {
   name: string;
   /** Header lines of the table, without `#`. */
   origin: readonly string[];
+  /** [°] */
   latitude: number | null;
+  /** [°] */
   longitude: number | null;
+  /** [m] */
   altitude: number | null;
+  /** [°C] */
   temperature: readonly number[];
-  /** Fractions 0 to 1. */
+  /** Fractions 0 to 1 [–]. */
   relativeHumidity: readonly number[];
 }
 

@@ -14,8 +14,11 @@ export type Soil = "clay or silt" | "sand or gravel" | "rock" | "unknown";
 
 /** Slab on ground, ISO 13370:2017. */
 export interface Ground {
+  /** [m²] */
   area: number;
+  /** [m] */
   perimeter: number;
+  /** [m] */
   wallThickness: number;
   soil: Soil;
   edgeInsulation: EdgeInsulation | null;
@@ -24,31 +27,42 @@ export interface Ground {
 
 /** Ventilated void under a suspended floor, ISO 13370:2017. */
 export interface UnderfloorVoid {
+  /** [m²] */
   area: number;
+  /** [m] */
   perimeter: number;
+  /** [m] */
   wallThickness: number;
   soil: Soil;
+  /** [m] */
   height: number;
+  /** [W/(m²·K)] */
   wallTransmittance: number;
   /** Openings [m²] per metre of perimeter. */
   openings: number;
+  /** [m/s] */
   windSpeed: number;
   shelter: "sheltered" | "average" | "exposed";
+  /** [m²·K/W] */
   groundInsulation: number;
 }
 
 /** A climate stated for the far side: twelve temperatures [°C] and relative humidities (fraction). */
 export interface StatedMonths {
+  /** [°C] */
   temperature: readonly number[];
+  /** [–] */
   relativeHumidity: readonly number[];
 }
 
 /** An unheated space next door, as a resistance: ISO 6946:2017 clause 6.10 (from memory). */
 export interface UnheatedSpace {
+  /** [m²] */
   area: number;
   external: readonly { area: number; transmittance: number }[];
   /** [1/h] */
   airChanges: number;
+  /** [m³] */
   volume: number;
 }
 

@@ -8,9 +8,11 @@ export type FramingOrigin =
 
 /** A stud or rail folded from sheet metal: a web as deep as its layer, two flanges, and lips at their edges; all [m]. */
 export interface Channel {
+  /** [m] */
   sheet: number;
+  /** [m] */
   flange: number;
-  /** 0 without lips. */
+  /** 0 without lips [m]. */
   lip: number;
 }
 
@@ -18,7 +20,7 @@ export interface Channel {
 export interface Framing {
   name: string;
   material: Material;
-  /** Part of the area, 0 to 1. */
+  /** Part of the area [–], 0 to 1. */
   share: number;
   origin: FramingOrigin;
   /** True for a framing written inside one layer: it belongs to that layer alone. */
@@ -52,6 +54,7 @@ export interface Fasteners {
 
 /** What is missing of a sheet: an area share 0 to 1, with the words of the file. */
 export interface LayerGaps {
+  /** [–] */
   share: number;
   /** Open laps, when given so: width and spacing [m]. The share tells how wide they are now. */
   laps: { width: number; spacing: number } | null;
@@ -89,11 +92,13 @@ export interface SolidLayer {
   /** Width of the gap on each side of the framing that interrupts the layer [m]; null when not said. */
   gapBesideFraming: number | null;
   taped: Taping | null;
-  /** ε of the two faces, after the material and the layer's own keys. */
+  /** ε of the two faces, after the material and the layer's own keys [–]. */
   emissivityInner: number;
+  /** [–] */
   emissivityOuter: number;
   /** sd [m] of facings on the two faces; 0 without. */
   facingInner: number;
+  /** [m] */
   facingOuter: number;
 }
 
@@ -112,7 +117,7 @@ export interface AirLayer {
   open: "both ends" | "one end" | "closed" | null;
   /** Stated thermal resistance [m²·K/W]; null: calculated. */
   resistance: number | null;
-  /** ε of its faces when the file states it for the air layer; null: the neighbours'. */
+  /** ε of its faces when the file states it for the air layer [–]; null: the neighbours'. */
   emissivity: number | null;
   framing: Framing | null;
 }

@@ -17,6 +17,7 @@ export interface Material {
   specificHeat: number | null;
   /** μ dry and wet [–], ≥ 1; null for a sheet. */
   vapourResistanceFactorDry: number | null;
+  /** [–] */
   vapourResistanceFactorWet: number | null;
   /** sd of a sheet [m]; null for a material with a thickness. */
   equivalentAirLayerThickness: number | null;
@@ -26,6 +27,7 @@ export interface Material {
   emissivity: number;
   /** sd [m] of the facing on the room side and on the outer side; null without facing. */
   facingInner: number | null;
+  /** [m] */
   facingOuter: number | null;
   source: string;
   basis: ValueBasis;
@@ -33,7 +35,7 @@ export interface Material {
   spreadClass?: "tabulated" | "common" | "assumed";
   /** The material as its table or the file has it, where μ was raised for a thin layer; left out where it was not. */
   asStated?: Material;
-  /** Relative spread of its values for the spread study (0.1 is ±10 %); null: the default of its basis. */
+  /** Relative spread of its values for the spread study [–] (0.1 is ±10 %); null: the default of its basis. */
   spread: number | null;
 }
 

@@ -1,8 +1,9 @@
 /** Prices as the user gave them; warmside ships none. */
 export interface PriceList {
   currency: string;
+  /** [currency/h] */
   hourRate: number | null;
-  /** Currency per J is never shown; per kWh as written. */
+  /** [currency/kWh], as written. */
   heatPricePerKilowattHour: number | null;
   entries: readonly PriceEntry[];
 }
@@ -16,15 +17,16 @@ export interface PriceEntry {
   /** Thickness of the layer, or depth of the framing, that it is for [m]; null: any. */
   thickness: number | null;
   per: PriceUnit;
-  /** Null for a roll or sheet of which only the size is told. */
+  /** [currency]; null for a roll or sheet of which only the size is told. */
   price: number | null;
-  /** m² a roll or sheet covers; null otherwise. */
+  /** Covered by a roll or sheet [m²]; null otherwise. */
   covers: number | null;
   /** Width of a roll or sheet and the lap of its edges [m]; null when not given. */
   width: number | null;
+  /** [m] */
   lap: number | null;
-  /** Waste share 0 to 1. */
+  /** Share that goes to waste [–], 0 to 1. */
   waste: number;
-  /** Hours per m² of the build-up. */
+  /** Hours per m² of the build-up [h/m²]. */
   hours: number | null;
 }

@@ -23,7 +23,7 @@ export interface Project {
   climate: OutdoorClimate;
   severity: Severity;
   altitudeCorrection: AltitudeCorrection | null;
-  /** Factor on the vapour excess of humidity classes, 1 unless stated. */
+  /** Factor on the vapour excess of humidity classes, 1 unless stated [–]. */
   humidityMargin: number;
   /** By name; always has "indoor" when any build-up uses it. */
   rooms: ReadonlyMap<string, Room>;

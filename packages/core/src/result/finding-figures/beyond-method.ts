@@ -20,7 +20,9 @@ export interface BeyondFindings {
     hasPool: boolean;
     /** Vapour excess over outdoors in the coldest month, and that of class 5 [Pa], with the margin on classes [–]. */
     excess: number;
+    /** [–] */
     classFive: number;
+    /** [–] */
     humidityMargin: number;
   };
 }

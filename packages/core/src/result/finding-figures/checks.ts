@@ -6,7 +6,9 @@ import type { NoFigures } from "./beyond-method.ts";
 /** A year under another assumption: amounts in kg/m². */
 export interface YearInShort {
   verdict: VerdictWord;
+  /** [kg/m²] */
   peak: number;
+  /** [kg/m²] */
   carriedOver: number;
 }
 
@@ -17,21 +19,25 @@ export interface CheckFindings {
   /** `daysToDry` and the like; of water outside the counted layers only where it is. */
   "trapped-water":
     | ({ isCounted: true } & Omit<TrappedWaterData, "held" | "heldElsewhere">)
-    | { isCounted: false; layer: number };
+    | { isCounted: false /** Index from 0. */; layer: number };
   "two-season-check": TwoSeasonData;
   "variable-resistance": {
+    /** Indices from 0. */
     layers: readonly number[];
     verdict: VerdictWord;
     dryVerdict: VerdictWord;
     /** [kg/m²] */
     peak: number;
     peakMonth: MonthName | null;
+    /** Count. */
     rounds: number;
+    /** [–] */
     tolerance: number;
     converged: boolean;
   };
+  /** Humidity class, counted from 1 to 5. */
   "humidity-needs-cooling-statement": { class: number };
-  /** Fraction. */
+  /** Fraction of saturation [–]. */
   "one-humidity-all-year": { humidity: number };
   "unfavourable-vapour-resistance": YearInShort & {
     /** The limit that is passed [kg/m²]; null where none is. */

@@ -1,8 +1,10 @@
 /** The U-value against its target [W/(m²·K)]. */
 export interface TargetFigures {
+  /** [W/(m²·K)] */
   transmittance: number;
+  /** [W/(m²·K)] */
   target: number;
-  /** Without framing. */
+  /** Without framing [W/(m²·K)]. */
   clearTransmittance: number;
 }
 
@@ -21,34 +23,43 @@ export type RoofAirFault =
 export interface HeatFindings {
   "target-met": TargetFigures;
   "target-missed": TargetFigures;
+  /** Upper over lower limit of R, and the greatest error of their mean [–]. */
   "limits-far-apart": { limitsRatio: number; possibleError: number };
   /** Layer indices, from 0. */
   "foil-without-air": { layers: readonly number[] };
   "insulation-beyond-ventilation": {
+    /** Indices from 0. */
     layers: readonly number[];
     /** Whether all the insulation lies there. */
     isAll: boolean;
   };
+  /** Index from 0. */
   "openings-not-told": { layer: number };
   /** Layers of insulation, by index from 0. */
   "air-behind-insulation": { layers: readonly number[] };
   "inverted-roof-rain": {
+    /** Index from 0. */
     layer: number;
     /** [W/(m²·K)]: as it is without rain, and the target; null without one. */
     transmittance: number;
+    /** [W/(m²·K)] */
     target: number | null;
   };
   /** Heights [m] */
   "cold-flat-roof-ventilated": { height: number; needed: number };
   "cold-flat-roof-unventilated": {
     fault: RoofAirFault;
+    /** [m] */
     height: number;
+    /** [m] */
     needed: number;
     /** [m² per m² of roof]; null where none is stated. */
     openings: number | null;
+    /** [m²/m] */
     openingsNeeded: number;
   };
   /** Degrees from level; `matters` where the build-up would be judged otherwise as a flat roof. */
+  /** Pitch [°] under which a roof is flat. */
   "pitch-not-said": { flatUnder: number; matters: boolean };
   /** Shares of the resistance [–]. */
   "insulation-below-deck": { shareBelow: number; usual: number };

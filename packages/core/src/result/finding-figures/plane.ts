@@ -7,17 +7,20 @@ import type { LimitReason, WaterLevel } from "./water.ts";
 export interface StripFigures {
   level: WaterLevel;
   verdict: VerdictWord;
-  /** Greatest month-end amount over the whole build-up, and in the strip. */
+  /** Greatest month-end amount over the whole build-up, and in the strip [kg/m²]. */
   mean: number;
+  /** [kg/m²] */
   strip: number;
   /** Null where it stays dry, as the rest. */
   month: MonthName | null;
   dryBy: MonthName | null;
   place: Place | null;
+  /** [kg/m²] */
   limit: number | null;
   limitBy: LimitReason | null;
-  /** What a year leaves behind: 0 where it settles, null where all of it dries. */
+  /** What a year leaves behind [kg/m² a year]: 0 where it settles, null where all of it dries. */
   growthPerYear: number | null;
+  /** [a] */
   yearsToGather: number | null;
 }
 
@@ -48,9 +51,13 @@ export interface PlaneFindings {
     framing: string;
     /** U without corrections and its bounds [W/(m²·K)]; fRsi over the channel and of the whole [–]. */
     transmittance: number;
+    /** [W/(m²·K)] */
     lower: number;
+    /** [W/(m²·K)] */
     upper: number;
+    /** [–] */
     temperatureFactor: number;
+    /** [–] */
     wholeTemperatureFactor: number;
     /** U between the channels [W/(m²·K)]. */
     clearTransmittance: number;

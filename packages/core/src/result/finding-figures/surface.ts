@@ -2,25 +2,30 @@ import type { MonthName, PieceOfWood, Place, SectionId, WarmSide } from "../plac
 
 /** A face that no construction keeps dry enough: factors [–]. */
 export interface FaceNeedsDrierAir {
+  /** [–] */
   required: number;
   month: MonthName;
 }
 
 /** A face on which mould can grow: factors [–]. */
 export interface FaceMould {
+  /** [–] */
   factor: number;
   /** The section with that factor; null for the face as a whole. */
   section: SectionId | null;
-  /** Of the face as a whole. */
+  /** Of the face as a whole [–]. */
   combined: number;
+  /** [–] */
   required: number;
   month: MonthName;
 }
 
 /** A face on which drops form: factors [–]. */
 export interface FaceCondensation {
+  /** [–] */
   factor: number;
   section: SectionId | null;
+  /** [–] */
   required: number;
   month: MonthName;
   /** Every month with drops. */
@@ -35,16 +40,19 @@ export interface SurfaceFindings {
   "surface-mould-other-face": FaceMould;
   "surface-condensation": FaceCondensation;
   "surface-condensation-other-face": FaceCondensation;
-  /** Metal over a heated room, without insulation: the months in which it drips. */
+  /** Metal over a heated room, without insulation: its layer by index from 0, and the months in which it drips. */
   "metal-drips": { layer: number; months: readonly MonthName[] };
   /** A room of a partition that is itself over the growth limit: its name, and the most humid month. */
   "room-too-damp": {
     room: string;
     months: readonly MonthName[];
     month: MonthName;
+    /** [–] */
     relativeHumidity: number;
+    /** [–] */
     limit: number;
   };
+  /** fRsi of the junction, and the one that keeps mould away [–]. */
   "junction-mould": { name: string; factor: number; workedOut: boolean; required: number; month: MonthName };
   "mould-at-interface": {
     section: SectionId;
@@ -56,9 +64,13 @@ export interface SurfaceFindings {
     months: readonly MonthName[];
     /** The most humid month, with its air [–], [°C]. */
     month: MonthName;
+    /** [–] */
     relativeHumidity: number;
+    /** [–] */
     limit: number;
+    /** [°C] */
     temperature: number;
+    /** [°C] */
     outdoors: number;
     /** How many such places there are. */
     places: number;
@@ -67,8 +79,9 @@ export interface SurfaceFindings {
   "wood-moisture": {
     section: SectionId;
     piece: PieceOfWood;
-    /** Most moisture, and the limit, as fractions of dry mass. */
+    /** Most moisture, and the limit, as fractions of dry mass [–]. */
     moisture: number;
+    /** [–] */
     limit: number;
     /** Months over the limit that the build-up makes, and those with them that outdoor air makes by itself. */
     months: readonly MonthName[];

@@ -6,9 +6,11 @@ import type { WaterLevel } from "./water.ts";
 export interface WaterWithout {
   verdict: VerdictWord;
   level: WaterLevel;
+  /** [kg/m²] */
   amount: number;
-  /** Null without water. */
+  /** [kg/m²]; null without water. */
   limit: number | null;
+  /** [a] */
   yearsToGather: number | null;
 }
 
@@ -25,6 +27,7 @@ export interface TightLayerFigures {
 export interface DependenceFigures extends TightLayerFigures {
   /** The usual share missing [–] and the water it brings [kg/m²]; null where it was not worked out. */
   usualShare: number | null;
+  /** [kg/m²] */
   usualAmount: number | null;
   whenOpened: WaterWithout;
   whenLeftOut: WaterWithout;
@@ -36,7 +39,7 @@ export interface DependenceFigures extends TightLayerFigures {
 export interface VapourLayerFindings {
   "vapour-layer-cold-side": TightLayerFigures & {
     warmSide: Side;
-    /** Months in which the air at its warm face stands at 80 % or more. */
+    /** Count of the months in which the air at its warm face stands at 80 % or more. */
     dampMonths: number;
   };
   "no-vapour-layer-warm-side": {
@@ -50,7 +53,9 @@ export interface VapourLayerFindings {
     level: WaterLevel;
     /** [kg/m²] */
     amount: number;
+    /** [kg/m² a year] */
     growthPerYear: number | null;
+    /** [a] */
     yearsToGather: number | null;
     /** A weather skin whose tabulated sd is under 10 m: sheets as laid are tighter than the polymer. */
     countsAsTight: boolean;
@@ -61,10 +66,13 @@ export interface VapourLayerFindings {
   "two-tight-layers": {
     /** Layer indices of the two, from 0, and of what lies between them and can hold water. */
     inner: readonly number[];
+    /** [–] */
     outer: readonly number[];
+    /** Indices from 0. */
     between: readonly number[];
     /** [m] */
     sdInner: number;
+    /** [m] */
     sdOuter: number;
     /** Whether stated water does not dry within a year. */
     neverDries: boolean;
@@ -72,6 +80,7 @@ export interface VapourLayerFindings {
   "tight-sheet-under-floor": {
     /** Index of the sheet, from 0, and of what can hold water on its room side. */
     layer: number;
+    /** Index from 0. */
     above: readonly number[];
   };
 }

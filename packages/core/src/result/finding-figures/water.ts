@@ -20,15 +20,17 @@ export type YearOfWater = "reported" | "one in ten colder year" | "one in ten wa
 /** Water in a zone, held against its limit: amounts in kg/m². */
 export interface WaterFigures {
   year: YearOfWater;
+  /** [kg/m²] */
   amount: number;
+  /** [kg/m²] */
   limit: number;
   limitBy: LimitReason;
   month: MonthName;
   section: SectionId;
   place: Place;
-  /** What a year leaves behind: 0 where it settles at a level, null where all of it dries. */
+  /** What a year leaves behind [kg/m² a year]: 0 where it settles at a level, null where all of it dries. */
   growthPerYear: number | null;
-  /** Years until what is left over makes 200 g/m²; null where it does not grow. */
+  /** Years until what is left over makes 200 g/m² [a]; null where it does not grow. */
   yearsToGather: number | null;
 }
 
@@ -56,9 +58,9 @@ export interface WaterFindings {
     /** What it sits on where even a trace is worth knowing of. */
     sitsOn: "steel" | "gypsum paper" | null;
   };
-  /** The standard does not pass it, and the judgement still may: amounts in kg/m². */
+  /** The standard does not pass it, and the judgement still may: amount [kg/m²], growth [kg/m² a year] and the years until it makes 200 g/m² [a]. */
   "standard-not-passed": { amount: number; growthPerYear: number | null; yearsToGather: number | null };
-  /** Foam bonded to a skin: least difference of its inner face to the room's dew point [K]. */
+  /** Foam bonded to a skin, its layer by index from 0: least difference of its inner face to the room's dew point [K]. */
   "bonded-foam": { layer: number; margin: number };
   /** [kg/m²] a year, in mean years */
   "bonded-foam-grows": { layer: number; growthPerYear: number };
@@ -67,6 +69,7 @@ export interface WaterFindings {
     governing: SectionId;
     /** Most water in either [kg/m²]. */
     peak: number;
+    /** [kg/m²] */
     peakBetween: number;
   };
 }

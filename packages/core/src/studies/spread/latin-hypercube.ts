@@ -3,8 +3,11 @@ import { seededNumbers } from "./seeded-numbers.ts";
 
 /** Samples of several inputs: `dimensions` numbers a sample, one sample after the other, each 0 to 1. */
 export interface SampleTable {
+  /** How many. */
   count: number;
+  /** How many. */
   dimensions: number;
+  /** [–] */
   values: Float64Array;
 }
 

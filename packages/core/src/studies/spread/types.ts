@@ -16,6 +16,7 @@ export interface SpreadOutcomes {
   transmittance: Float64Array;
   /** Of the governing section [kg/m²]. */
   peak: Float64Array;
+  /** [kg/m²] */
   carriedOver: Float64Array;
   /**
    * How near it comes to water, and how much there is: the highest relative humidity inside while dry [–, under 1], 1 and

@@ -29,7 +29,7 @@ export function variantInWords(variant: PlainRow, base: PlainRow, difference: Ag
  *
  * @param amount - [currency], any finite number
  * @param currency - any text; a sign stands close before the figure, a word a space away
- * @param decimals - digits after the point; two below a hundred and none from there on unless given
+ * @param decimals - count of digits after the point; two below a hundred and none from there on unless given
  * @returns the amount without its sign
  * @example moneyInWords(-12.5, "£") // "£12.50"
  */
