@@ -6,7 +6,7 @@ import type { BuildUpResult } from "../../packages/core/src/result/types.ts";
 import { textOfCase } from "../practice/cases.ts";
 
 /** Foil-faced boards of 90 mm between studs, in a place and a room. */
-const foilWall = (climate: string, humidity: string, joint = ""): BuildUpResult =>
+const foilWall = (climate: string, humidity: string, joint = "", air = ""): BuildUpResult =>
   assessProject(
     readProjectOrThrow(`project: Alder Row pottery studio
 climate: ${climate}
@@ -17,7 +17,7 @@ build-ups:
     framings: { studs: { material: softwood timber, width: 45 mm, spacing: 600 mm, other timber: 0 % } }
     layers:
       - { material: gypsum plasterboard, thickness: 12.5 mm }
-      - { air: 5 mm, ventilation: none, framing: studs }
+      - { air: 5 mm, ventilation: none, framing: studs${air} }
       - { material: foil-faced PIR board, thickness: 90 mm, framing: studs${joint} }
       - { material: oriented strand board, thickness: 11 mm }
       - { material: breather membrane }
@@ -36,6 +36,12 @@ describe("foil-faced boards between studs", () => {
     expect(advice).toContain("Tape the foil over the studs");
     expect(wall.judgement.word).toBe("sound with conditions");
     expect(wall.judgement.decisive).toBe("workshop-wall/interrupted-layer");
+  });
+
+  it("an air layer stated to have no resistance counts as one with next to none", () => {
+    const strip = (air: string): number =>
+      foilWall("de-bilt", "class 3", "", air).findings.find(isFinding("interrupted-layer"))!.figures.strip;
+    expect(strip(", resistance: 0 m2 K/W")).toBeCloseTo(strip(", resistance: 0.001 m2 K/W"), 3);
   });
 
   it("straight sections see next to nothing of it", () => {

@@ -60,6 +60,9 @@ export function sheetStuff(name: string, sd: number): Stuff {
   };
 }
 
+/** An air layer may be stated to have no resistance; as little as this is as good as none in the plane [m²·K/W]. */
+const LEAST_RESISTANCE = 1e-4;
+
 /**
  * What a counted layer is made of between its framing.
  *
@@ -72,7 +75,7 @@ export function layerStuff({ layer, resistance }: CountedLayer): Stuff {
     name: layer.name,
     material: layer.type === "air" ? null : layer.material,
     isAir: layer.type === "air",
-    conductivity: evenly(layer.thickness / resistance),
+    conductivity: evenly(layer.thickness / Math.max(resistance, LEAST_RESISTANCE)),
     permeability: evenly((VAPOUR_PERMEABILITY_OF_AIR * layer.thickness) / sd),
   };
 }
