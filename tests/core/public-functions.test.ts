@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import * as core from "@warmside/core";
+import * as field from "@warmside/core/field";
 import * as formulas from "@warmside/core/formulas";
 import { describe, expect, it } from "vitest";
 
@@ -33,8 +34,92 @@ const VOID = {
   windSpeed: 4, shelter: "average", groundInsulation: 0,
 }; // biome-ignore format: one table
 
+const side = field.sideOf(calculation.heat);
+const JUNCTION_SURFACES = { inside: { level: 0.13, upright: 0.13 }, outside: { level: 0.04, upright: 0.04 } };
+const corner = (surfaces: Parameters<typeof field.outerCorner>[3]) => field.outerCorner(side, side, 2, surfaces);
+const MESH_RULE = { first: 0.005, growth: 1.6, greatest: 0.1, leastSteps: 2 };
+const PLASTER: field.Stuff = {
+  name: "plaster", material: null, isAir: false, conductivity: { x: 0.25, y: 0.25 }, permeability: { x: 2e-11, y: 2e-11 },
+}; // biome-ignore format: one table
+const PIECES: field.Piece[] = [
+  { stuff: PLASTER, box: { x0: 0, x1: 0.3, y0: 0, y1: 0.1 } },
+  { air: { name: "room", upright: 0.13, level: 0.13 }, box: { x0: 0, x1: 0.3, y0: -0.02, y1: 0 } },
+  { air: { name: "outdoors", upright: 0.04, level: 0.04 }, box: { x0: 0, x1: 0.3, y0: 0.1, y1: 0.12 } },
+];
+const scene = field.drawnScene(PIECES);
+const mesh = field.meshOf(scene, MESH_RULE);
+const heat = field.heatField(scene, mesh);
+const temperature = field.temperaturesOf(heat, [20, 0]);
+const framed = calculation.heat.counted;
+const CELL_QUESTION = {
+  counted: framed,
+  framing: field.drawnFraming(framed)!,
+  surfaces: { inside: 0.13, outside: 0.04 },
+  sheets: true,
+};
+
+/** A year of records, one reading a day. */
+const RECORDS = recordsOfAYear();
+
+function recordsOfAYear(): unknown {
+  const days = Array.from({ length: 365 }, (_, day) => new Date(Date.UTC(2001, 0, 1 + day)).toISOString().slice(0, 10));
+  const reading = core.readRecords(
+    `date,temperature C,relative humidity %\n${days.map((day) => `${day},10,80`).join("\n")}\n`,
+  );
+  if (!reading.ok)
+    throw new Error(reading.problems.map((each) => core.problemInText(core.wordProblem(each))).join("; "));
+  return reading.value;
+}
+
 /** What each type of `api.md` may be given. */
 const SAMPLES: Readonly<Record<string, unknown>> = {
+  BuildUpValues: { name: "Damp room", layers: buildUp.layers },
+  FramingValues: { name: "studs", material: "softwood timber", width: 0.045, spacing: 0.6 },
+  ProjectValues: { climate: "heathrow", rooms: [room], buildUps: [buildUp] },
+  "string | MaterialValues | Material": "plywood",
+  "string | MaterialValues": "plywood",
+  Ventilation: "none",
+  RecordMonths: RECORDS,
+  RecordsPlace: {
+    place: "Alder Row",
+    country: null,
+    latitude: 51,
+    longitude: 0,
+    altitude: 20,
+    origin: null,
+    terms: null,
+    acknowledgement: null,
+  },
+  "readonly Piece[]": PIECES,
+  Scene: scene,
+  Mesh: mesh,
+  MeshRule: MESH_RULE,
+  HeatField: heat,
+  NodePlaces: "corners",
+  Float64Array: temperature,
+  Side: side,
+  SideResistances: side,
+  Posts: 2,
+  EdgeTimber: { rim: 0.045, plates: 2 },
+  WindowFrameMeasures: { width: 0.1, depth: 0.07, conductivity: 0.13, setBack: 0.05 },
+  JunctionSurfaces: JUNCTION_SURFACES,
+  JunctionDrawing: corner,
+  HeatCalculation: calculation.heat,
+  CellQuestion: CELL_QUESTION,
+  'Omit<CellQuestion, "jointOf">': CELL_QUESTION,
+  "readonly CountedLayer[]": framed,
+  "readonly AirMonths[]": [site.outdoor, site.outdoor],
+  PictureQuestion: {
+    field: heat,
+    frame: { x0: 0, x1: 0.3, y0: 0, y1: 0.1 },
+    view: "y downwards",
+    temperature,
+    held: null,
+    inside: { x: 0.1, y: 0 },
+    outside: { x: 0.1, y: 0.1 },
+    coldest: null,
+    strip: null,
+  },
   BuildUp: buildUp,
   Surroundings: surroundings,
   Project: project,
@@ -77,7 +162,7 @@ interface Parameter {
 }
 
 const REPORT = readFileSync("packages/core/api.md", "utf8");
-const ENTRIES = { "@warmside/core": core, "@warmside/core/formulas": formulas };
+const ENTRIES = { "@warmside/core": core, "@warmside/core/formulas": formulas, "@warmside/core/field": field };
 
 interface PublicFunction {
   entry: keyof typeof ENTRIES;
@@ -90,7 +175,7 @@ const functionsIn = (entry: keyof typeof ENTRIES): PublicFunction[] =>
     ([, name, written]) => ({
       entry,
       name: name!,
-      parameters: [...written!.matchAll(/(\w+)(\?)?: ((?:[^,()]|\([^)]*\) => \w+)+)/g)].map(
+      parameters: [...written!.matchAll(/(\w+)(\?)?: ((?:[^,()<>]|<[^<>]*>|\([^)]*\) => \w+)+)/g)].map(
         ([, parameter, mark, type]): Parameter => ({ name: parameter!, type: type!.trim(), optional: mark === "?" }),
       ),
     }),
@@ -101,7 +186,7 @@ function partOf(entry: string): string {
   return REPORT.split(/^## /m).find((part) => part.startsWith(`${entry}\n`))!;
 }
 
-const FUNCTIONS = [...functionsIn("@warmside/core"), ...functionsIn("@warmside/core/formulas")];
+const FUNCTIONS = (Object.keys(ENTRIES) as (keyof typeof ENTRIES)[]).flatMap(functionsIn);
 
 const HOSTILE: readonly unknown[] = [
   Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, -1, 5e-324, 1e308, "text", "", null, true, {}, [], Symbol.iterator,
@@ -165,6 +250,8 @@ describe("public functions given what they cannot take", () => {
 
   it.each(FUNCTIONS)("$entry $name", ({ entry, name, parameters }) => {
     const usual = parameters.map((parameter) => frozen(SAMPLES[parameter.type]));
+    const unknown = parameters.filter(({ optional, type }) => !optional && SAMPLES[type] === undefined);
+    expect(unknown.map(({ type }) => type)).toEqual([]);
     const faults = parameters.flatMap((parameter, index) =>
       HOSTILE.flatMap((hostile) => {
         const values = usual.with(index, hostile);

@@ -24,5 +24,5 @@ export {
 } from "./field/plane-picture.ts";
 export { type PlaneYear, planeYear } from "./field/plane-vapour.ts";
 export { type Cell, type CellQuestion, drawnFraming, type Joint, repeatingCell } from "./field/repeating-cell.ts";
-export { type Box, emptyScene, fill, type Scene, type Stuff, type SurroundingAir, surround } from "./field/scene.ts";
+export { type Box, drawnScene, type Piece, type Scene, type Stuff, type SurroundingAir } from "./field/scene.ts";
 export { type WorstStrip, worstStrip } from "./field/strips.ts";

@@ -51,6 +51,16 @@ export function requireList(value: unknown, name: string): void {
   if (!Array.isArray(value)) throw new TypeError(`${name} must be a list, was ${shown(value)}`);
 }
 
+/** Refuses an argument that is no list of finite numbers, or has fewer than it needs. */
+export function requireNumbers(value: unknown, name: string, unit: string, least = 0): void {
+  const isList = Array.isArray(value) || value instanceof Float64Array;
+  if (!isList || value.length < least) {
+    const many = least > 0 ? ` of at least ${least}` : "";
+    throw new TypeError(`${name} must be a list of numbers${unit && ` in ${unit}`}${many}, was ${shown(value)}`);
+  }
+  for (const one of value) requireNumber(one, `each of ${name}`, unit, -Number.MAX_VALUE, Number.MAX_VALUE);
+}
+
 /** The texts of an iterable, which may be gone through only once; refuses what is none. */
 export function requireTexts(value: unknown, name: string): string[] {
   const isList = typeof value === "object" && value !== null && Symbol.iterator in value;

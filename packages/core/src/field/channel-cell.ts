@@ -1,4 +1,5 @@
 import { framingStuff } from "./cell-stuffs.ts";
+import { requireCellQuestion } from "./given.ts";
 import { layerStack } from "./layer-stack.ts";
 import { type Cell, type CellQuestion, surroundCell } from "./repeating-cell.ts";
 import { emptyScene, fill } from "./scene.ts";
@@ -14,6 +15,7 @@ import { emptyScene, fill } from "./scene.ts";
  * @throws RangeError when the framing is no channel, or runs through no layer
  */
 export function channelCell(question: Omit<CellQuestion, "jointOf">): Cell {
+  requireCellQuestion(question);
   const { counted, framing, surfaces, sheets } = question;
   const { origin } = framing;
   if (origin.kind !== "channel") throw new RangeError(`${framing.name} is no channel`);

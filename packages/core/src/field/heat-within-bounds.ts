@@ -1,4 +1,6 @@
+import { requireNumber } from "../require.ts";
 import { refined } from "./disagreement.ts";
+import { requireMeshRule, requireScene } from "./given.ts";
 import type { MeshRule } from "./graded-lines.ts";
 import { meshOf } from "./mesh.ts";
 import { type HeatField, heatField } from "./plane-heat.ts";
@@ -38,6 +40,9 @@ export const FIRST_MESH: MeshRule = { first: 0.006, growth: 2, greatest: 0.15, l
  * Source: bounds by the principles of Dirichlet and Thomson; where to refine by Prager and Synge (1947).
  */
 export function heatWithinBounds(scene: Scene, apart: number = BOUNDS_APART, rule: MeshRule = FIRST_MESH): BoundedHeat {
+  requireScene(scene);
+  requireNumber(apart, "apart", "", 1e-6, 1);
+  requireMeshRule(rule);
   const last = scene.airs.length - 1;
   let mesh = meshOf(scene, rule);
   for (let rounds = 1; ; rounds += 1) {

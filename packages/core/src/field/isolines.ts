@@ -1,3 +1,5 @@
+import { requireNumbers } from "../require.ts";
+import { requireMesh, requireOfNodes } from "./given.ts";
 import type { Mesh } from "./mesh.ts";
 
 /** A line of equal value: places [m] in order, x then y. */
@@ -23,6 +25,9 @@ interface Piece {
  * Source: marching squares with linear interpolation along the edges of the cells.
  */
 export function isolines(mesh: Mesh, values: Float64Array, levels: readonly number[]): Isoline[] {
+  requireMesh(mesh);
+  requireOfNodes(values, "values", mesh.xs.length * mesh.ys.length);
+  requireNumbers(levels, "levels", "");
   return levels.flatMap((level) => {
     const crossings = new Map<number, readonly [number, number]>();
     const pieces = piecesAt(mesh, values, level, crossings);

@@ -1,3 +1,4 @@
+import { requireMeshRule, requireScene } from "./given.ts";
 import { gradedLines, type MeshRule } from "./graded-lines.ts";
 import type { Scene } from "./scene.ts";
 
@@ -27,6 +28,8 @@ export const NOTHING = -1;
  * Source: lines at every edge, close together beside it: ISO 10211:2017 clause 6 (from memory).
  */
 export function meshOf(scene: Scene, rule: MeshRule): Mesh {
+  requireScene(scene);
+  requireMeshRule(rule);
   const { rectangles } = scene;
   const xs = gradedLines(
     rectangles.flatMap(({ x0, x1 }) => [x0, x1]),

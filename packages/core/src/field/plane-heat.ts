@@ -1,6 +1,8 @@
+import { requireNumbers, requireOneOf } from "../require.ts";
 import { cornerNet } from "./corner-net.ts";
 import type { Front } from "./dissection.ts";
 import { factorise, frontsOf } from "./factor.ts";
+import { requireField, requireMesh, requireScene } from "./given.ts";
 import type { Mesh } from "./mesh.ts";
 import { middleNet } from "./middle-net.ts";
 import type { Net } from "./net.ts";
@@ -32,6 +34,9 @@ export type NodePlaces = "corners" | "middles";
  * Source: ISO 10211:2017 clauses 6 and 7 (from memory).
  */
 export function heatField(scene: Scene, mesh: Mesh, places: NodePlaces = "corners"): HeatField {
+  requireScene(scene);
+  requireMesh(mesh);
+  requireOneOf(places, "places", ["corners", "middles"]);
   const net = places === "corners" ? cornerNet(scene, mesh, "heat") : middleNet(scene, mesh);
   const fronts = frontsOf(net);
   const factor = factorise(net, net.active, fronts);
@@ -64,7 +69,10 @@ function sumOfProducts(one: Float64Array, other: Float64Array): number {
  * @returns θ of every node [°C]; 0 where there is nothing
  * Source: superposition; ISO 10211:2017 clause 9 (from memory).
  */
-export function temperaturesOf({ shares, net }: HeatField, airs: readonly number[]): Float64Array {
+export function temperaturesOf(field: HeatField, airs: readonly number[]): Float64Array {
+  requireField(field);
+  const { shares, net } = field;
+  requireNumbers(airs, "airs", "°C", shares.length);
   const temperatures = new Float64Array(net.active.length);
   for (const [air, share] of shares.entries()) {
     const temperature = airs[air]!;
@@ -87,7 +95,11 @@ export function lowestSurfaceFactor(
   inside = 0,
   from: number = Number.NEGATIVE_INFINITY,
 ): { factor: number; x: number; y: number } {
+  requireField(field);
   const { net, mesh, shares } = field;
+  if (!Number.isInteger(inside) || shares[inside] === undefined)
+    throw new RangeError(`inside must be the index of an air, from 0 to ${shares.length - 1}`);
+  if (typeof from !== "number" || Number.isNaN(from)) throw new TypeError("from must be a number in m");
   let lowest = { factor: 1, x: Number.NaN, y: Number.NaN };
   for (const [node, conductance] of net.toAir[inside]!.entries()) {
     const factor = shares[inside]![node]!;

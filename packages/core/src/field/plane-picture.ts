@@ -1,4 +1,6 @@
+import { requireObject } from "../require.ts";
 import type { DrawnStuff, PictureBox, PlanePicture } from "../result/types.ts";
+import { requireField } from "./given.ts";
 import { isolines } from "./isolines.ts";
 import type { HeatField } from "./plane-heat.ts";
 import type { Box, Scene, Stuff } from "./scene.ts";
@@ -51,7 +53,9 @@ const MOST_ISOTHERMS = 12;
  * Source: none; what is shown is worked out elsewhere.
  */
 export function planePicture(question: PictureQuestion): PlanePicture {
+  requireObject(question, "question", ["field", "frame", "view", "temperature", "held", "inside", "outside"]);
   const { field, frame, view, temperature, held, coldest, strip } = question;
+  requireField(field);
   const { mesh, net, scene } = field;
   const turn = VIEWS[view];
   const shown = temperature.map((value, node) => (net.active[node] === 1 ? value : Number.NaN));

@@ -1,12 +1,14 @@
 import { saturationPressure } from "../air/saturation-pressure.ts";
 import { MONTHS_PER_YEAR } from "../constants.ts";
 import type { AirMonths } from "../project/types.ts";
+import { requireList, requireNumber } from "../require.ts";
 import { decidingYear } from "../year/deciding-year.ts";
 import { secondsOfMonth } from "../year/month-balance.ts";
 import { NOTHING_HELD, sumOf } from "../year/section-year.ts";
 import { NO_WATER, type WaterOfYear } from "../year/types.ts";
 import { startingMonths, WET_MONTH } from "../year/wet-months.ts";
 import { cornerNet } from "./corner-net.ts";
+import { requireAirMonths, requireField } from "./given.ts";
 import { cellAt } from "./mesh.ts";
 import { type MonthDrive, type PlaneMonth, solvePlaneMonth } from "./month-in-the-plane.ts";
 import { type HeatField, temperaturesOf } from "./plane-heat.ts";
@@ -36,6 +38,12 @@ export interface PlaneYear extends WaterOfYear {
  * Source: ISO 13788:2012 clause 6 in two dimensions; start and thresholds as for a straight section (METHOD.md, Water in the year).
  */
 export function planeYear(field: HeatField, airs: readonly AirMonths[], skyOffset = 0): PlaneYear {
+  requireField(field);
+  requireList(airs, "airs");
+  for (const air of airs) requireAirMonths(air);
+  if (airs.length < field.scene.airs.length)
+    throw new RangeError(`airs must be ${field.scene.airs.length}, one an air`);
+  requireNumber(skyOffset, "skyOffset", "K", 0, 20);
   const vapour = vapourOf(field);
   const climate = climateOf(field, vapour, airs, skyOffset);
   const nothing = new Float64Array(vapour.inner.length);

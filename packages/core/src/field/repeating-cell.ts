@@ -2,7 +2,9 @@ import { countsForVapour } from "../heat/bridging.ts";
 import { distinctFramings } from "../heat/paths.ts";
 import type { CountedLayer } from "../heat/types.ts";
 import type { Framing } from "../project/types.ts";
+import { requireList } from "../require.ts";
 import { framingStuff, GAP, SHEET_THICKNESS, sheetStuff } from "./cell-stuffs.ts";
+import { requireCellQuestion } from "./given.ts";
 import { layerStack, type StackRow } from "./layer-stack.ts";
 import { emptyScene, fill, type Scene, surround } from "./scene.ts";
 
@@ -61,6 +63,7 @@ const AIR_STRIP = 0.02;
  * @throws RangeError for a channel
  */
 export function repeatingCell(question: CellQuestion): Cell {
+  requireCellQuestion(question);
   const { counted, framing, surfaces, sheets, jointOf = () => TIGHT_JOINT } = question;
   const { width: member, spacing } = measuresOf(framing);
   const [edge, width] = [member / 2, spacing / 2];
@@ -120,6 +123,7 @@ export function surroundCell(
  * Source: this project's rule (METHOD.md, The plane).
  */
 export function drawnFraming(counted: readonly CountedLayer[]): Framing | null {
+  requireList(counted, "counted");
   const framings = distinctFramings(counted);
   const isChannel = ({ origin }: Framing): boolean => origin.kind === "channel";
   const timber = framings.filter(countsForVapour);

@@ -1,4 +1,5 @@
 import type { Material } from "../project/types.ts";
+import { requireList, requireObject } from "../require.ts";
 
 /** A property along the two directions of the plane. */
 export interface Directions {
@@ -54,6 +55,30 @@ export interface Scene {
   stuffs: Stuff[];
   airs: SurroundingAir[];
   rectangles: Rectangle[];
+}
+
+/** A piece of a drawing: a rectangle of stuff, or of air that surrounds the construction. */
+export type Piece = ({ stuff: Stuff } | { air: SurroundingAir }) & { box: Box };
+
+/**
+ * A section drawn piece by piece.
+ *
+ * @param pieces - rectangles of stuff and air [m], a later one covers the earlier ones; the room's air first
+ * @returns the scene
+ * @throws TypeError when a piece has no box, or neither stuff nor air
+ * Source: none; nothing is worked out here.
+ */
+export function drawnScene(pieces: readonly Piece[]): Scene {
+  requireList(pieces, "pieces");
+  const scene = emptyScene();
+  for (const piece of pieces) {
+    requireObject(piece, "each of pieces", ["box"]);
+    requireObject(piece.box, "box", ["x0", "x1", "y0", "y1"]);
+    if ("stuff" in piece) fill(scene, piece.stuff, piece.box);
+    else if ("air" in piece) surround(scene, piece.air, piece.box);
+    else throw new TypeError("each of pieces must have stuff or air");
+  }
+  return scene;
 }
 
 /**

@@ -1,3 +1,5 @@
+import { requireNumber } from "../require.ts";
+import { requireField, requireOfNodes } from "./given.ts";
 import type { HeatField } from "./plane-heat.ts";
 import { widthsOf } from "./plane-vapour.ts";
 
@@ -25,6 +27,9 @@ export interface WorstStrip {
  * Source: this project's rule (METHOD.md, The plane): water in a strip depends on its width, which is fixed.
  */
 export function worstStrip(field: HeatField, held: Float64Array, width: number = STRIP_WIDTH): WorstStrip {
+  requireField(field);
+  requireOfNodes(held, "held", field.net.active.length);
+  requireNumber(width, "width", "m", 1e-4, 100);
   const widths = widthsOf(field);
   const columns = widths.length;
   const begin = field.mesh.xs[0]!;

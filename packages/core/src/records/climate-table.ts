@@ -1,7 +1,7 @@
 import { CLIMATE_COLUMNS } from "../climate/read-climate.ts";
 import { MONTH_NAMES, SECONDS_PER_DAY } from "../constants.ts";
 import { formatNumber, plainDigits } from "../quantities/format-quantity.ts";
-import { requireObject } from "../require.ts";
+import { requireObject, requireText } from "../require.ts";
 import { TEMPERATURE_DECIMALS } from "./monthly-means.ts";
 import type { RecordMonths } from "./types.ts";
 
@@ -26,10 +26,12 @@ export interface RecordsPlace {
  * @param records - the months with everything that was done to the records
  * @param place - where they were taken and whose they are
  * @returns the table, each line ended; `readClimate` reads it
+ * @throws TypeError when the months or the place are no such things
  */
 export function climateTable(records: RecordMonths, place: RecordsPlace): string {
   requireObject(records, "records", ["months", "firstDay"]);
-  requireObject(place, "place");
+  requireObject(place, "place", ["place", "latitude", "longitude", "altitude"]);
+  requireText(place.place, "place.place");
   const header = [...placeLines(place), ...recordLines(records), ...sourceLines(place)];
   const rows = records.months.map((month, index) => {
     const temperature = month.temperature.toFixed(TEMPERATURE_DECIMALS);

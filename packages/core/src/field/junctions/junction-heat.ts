@@ -1,4 +1,6 @@
 import { SURFACE_RESISTANCE_FOR_HUMIDITY } from "../../heat/temperature-factor.ts";
+import { requireFunction } from "../../require.ts";
+import { requireResistances } from "../given.ts";
 import { type BoundedHeat, heatWithinBounds } from "../heat-within-bounds.ts";
 import { lowestSurfaceFactor } from "../plane-heat.ts";
 import type { JunctionCell, JunctionSurfaces } from "./junction-cell.ts";
@@ -40,6 +42,9 @@ export type JunctionDrawing = (surfaces: JunctionSurfaces) => JunctionCell;
  * Source: ISO 10211:2017 clauses 9 and 10; Rsi 0.25 by ISO 13788:2012 Table 2 (from memory).
  */
 export function junctionHeat(draw: JunctionDrawing, level: SideResistances, upright: SideResistances): JunctionHeat {
+  requireFunction(draw, "draw");
+  requireResistances(level, "level");
+  requireResistances(upright, "upright");
   const forTransmittance = draw({
     inside: { level: level.inside, upright: upright.inside },
     outside: { level: level.outside, upright: upright.outside },

@@ -1,3 +1,5 @@
+import { requireNumber, requireObject } from "../../require.ts";
+import { requireJunctionSurfaces, requireSide } from "../given.ts";
 import { fill } from "../scene.ts";
 import { emptyJunction, type JunctionCell, type JunctionSurfaces, surroundJunction } from "./junction-cell.ts";
 import { ringsOf } from "./rings.ts";
@@ -44,10 +46,17 @@ export function roofEdge(roof: Side, wall: Side, timber: EdgeTimber, surfaces: J
 function levelEdge(
   level: Side,
   wall: Side,
-  { rim, plates }: EdgeTimber,
+  timber: EdgeTimber,
   surfaces: JunctionSurfaces,
   deckUnderWall: boolean,
 ): JunctionCell {
+  requireSide(level, "the level side");
+  requireSide(wall, "wall");
+  requireObject(timber, "timber", ["rim", "plates"]);
+  requireJunctionSurfaces(surfaces);
+  const { rim, plates } = timber;
+  requireNumber(rim, "rim", "m", 0, 1);
+  requireNumber(plates, "plates", "", 0, 10);
   const cell = emptyJunction(level, wall);
   const { scene, levelLength, uprightLength, corner } = cell;
   const rings = ringsOf(level, wall);

@@ -1,10 +1,13 @@
+import { requireJunctionSurfaces, requireSide } from "../given.ts";
 import { fill } from "../scene.ts";
 import { emptyJunction, type JunctionCell, type JunctionSurfaces, surroundJunction } from "./junction-cell.ts";
 import { ringsOf } from "./rings.ts";
 import type { Side } from "./side.ts";
 
 /** What stands in an outer corner: 2 or 3 posts, or the whole corner filled with timber. */
-export type Posts = 2 | 3 | "solid";
+export type Posts = (typeof KINDS_OF_POSTS)[number];
+
+const KINDS_OF_POSTS = [2, 3, "solid"] as const;
 
 /**
  * Outer corner of two walls, seen from above. The level wall's layers run past the other's; a post stands at the end of
@@ -18,6 +21,10 @@ export type Posts = 2 | 3 | "solid";
  * Source: ISO 10211:2017 clause 5 for where a drawing is cut (from memory); its posts are common practice.
  */
 export function outerCorner(level: Side, upright: Side, posts: Posts, surfaces: JunctionSurfaces): JunctionCell {
+  requireSide(level, "level");
+  requireSide(upright, "upright");
+  if (!KINDS_OF_POSTS.includes(posts)) throw new RangeError(`posts must be one of ${KINDS_OF_POSTS.join(", ")}`);
+  requireJunctionSurfaces(surfaces);
   const cell = emptyJunction(level, upright);
   const { scene, levelLength, uprightLength } = cell;
   const frame = { x0: 0, x1: 0, y0: 0, y1: 0 };

@@ -1,4 +1,5 @@
 import type { CountedLayer, HeatCalculation } from "../../heat/types.ts";
+import { requireObject } from "../../require.ts";
 import { framingStuff, layerStuff } from "../cell-stuffs.ts";
 import type { Stuff } from "../scene.ts";
 
@@ -41,7 +42,9 @@ const USUAL_MEMBER = 0.045;
  * @returns its plies from outside inwards [m]
  * Source: layers and resistances as ISO 6946 counts them.
  */
-export function sideOf({ counted, surfaceResistances, addedOutside }: HeatCalculation): Side {
+export function sideOf(heat: HeatCalculation): Side {
+  requireObject(heat, "heat", ["counted", "surfaceResistances", "addedOutside"]);
+  const { counted, surfaceResistances, addedOutside } = heat;
   const layers = counted.filter(({ layer }) => layer.thickness > 0).toReversed();
   const plies = layers.map(plyOf);
   const isFramed = plies.some(({ timber }) => timber !== null);

@@ -1,4 +1,6 @@
+import { requireNumber, requireObject } from "../../require.ts";
 import { plainStuff } from "../cell-stuffs.ts";
+import { requireJunctionSurfaces, requireResistances, requireSide } from "../given.ts";
 import { emptyScene, fill, surround } from "../scene.ts";
 import { type JunctionCell, type JunctionSurfaces, reachOf } from "./junction-cell.ts";
 import type { Side, SideResistances } from "./side.ts";
@@ -35,8 +37,13 @@ export function windowSide(
   wall: Side,
   trimmers: number,
   frame: WindowFrameMeasures,
-  { inside, outside }: JunctionSurfaces,
+  surfaces: JunctionSurfaces,
 ): JunctionCell {
+  requireSide(wall, "wall");
+  requireNumber(trimmers, "trimmers", "", 0, 10);
+  requireFrame(frame);
+  requireJunctionSurfaces(surfaces);
+  const { inside, outside } = surfaces;
   const scene = emptyScene();
   const reach = reachOf(wall.thickness);
   const { width, depth, setBack } = frame;
@@ -74,7 +81,17 @@ const REVEAL_CONDUCTIVITY = 0.04;
  * @returns its resistances [m²·K/W]
  * Source: resistances in series.
  */
-export function frameAsSide(wall: Side, { depth, conductivity }: WindowFrameMeasures): SideResistances {
+export function frameAsSide(wall: Side, frame: WindowFrameMeasures): SideResistances {
+  requireResistances(wall, "wall");
+  requireFrame(frame);
+  const { depth, conductivity } = frame;
   const { inside, outside, outsideForMoisture } = wall;
   return { inside, outside, outsideForMoisture, resistance: depth / conductivity };
+}
+
+function requireFrame(frame: WindowFrameMeasures): void {
+  requireObject(frame, "frame", ["width", "depth", "conductivity", "setBack"]);
+  requireNumber(frame.width, "width", "m", 1e-3, 1);
+  requireNumber(frame.depth, "depth", "m", 1e-3, 1);
+  requireNumber(frame.conductivity, "conductivity", "W/(m·K)", 1e-3, 500);
 }
