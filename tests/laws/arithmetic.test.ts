@@ -16,17 +16,17 @@ describe("exponential and logarithm of our own", () => {
     const power = fc.double({ min: -700, max: 700, noNaN: true });
     fc.assert(
       fc.property(power, (x) => placesApart(exponential(x), Math.exp(x)) <= MOST_APART),
-      { numRuns: 5000 },
+      { numRuns: 5000, seed: 5000 },
     );
     const number = fc.double({ min: 1e-300, max: 1e300, noNaN: true });
     fc.assert(
       fc.property(number, (x) => placesApart(logarithm(x), Math.log(x)) <= MOST_APART),
-      { numRuns: 5000 },
+      { numRuns: 5000, seed: 5000 },
     );
     const near = fc.double({ min: 0.5, max: 2, noNaN: true });
     fc.assert(
       fc.property(near, (x) => Math.abs(logarithm(x) - Math.log(x)) < 2e-16),
-      { numRuns: 5000 },
+      { numRuns: 5000, seed: 5000 },
     );
   });
 

@@ -95,7 +95,7 @@ describe("ways through of one name", () => {
         const printed = paths.map((path) => sectionName(sectionOfPath(path, true)).replace(/\s+/g, " ").trim());
         expect(new Set(printed).size).toBe(paths.length);
       }),
-      { numRuns: 300 },
+      { numRuns: 300, seed: 300 },
     );
     expect(read).toBeGreaterThan(50);
   });

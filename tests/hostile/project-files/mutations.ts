@@ -90,7 +90,7 @@ export function readMutated(runs: number): { projects: number; refused: number }
       if (reading.problems.length === 0) throw new Error("refused without a problem");
       for (const problem of reading.problems) problemInText(wordProblem(problem));
     }),
-    { numRuns: runs },
+    { numRuns: runs, seed: runs },
   );
   return count;
 }
