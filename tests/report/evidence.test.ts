@@ -149,6 +149,7 @@ describe.each(result.buildUps.map((buildUp, index) => [buildUp.name, index] as c
     expectText(text, `fRsi ${fixed(heat!.temperatureFactor, 3)}`);
     if (heat!.requiredTemperatureFactor !== null)
       expectText(text, `against ${fixed(heat!.requiredTemperatureFactor, 3)} required in ${heat!.criticalMonth}`);
+    expect(text).not.toMatch(/none required\s+(✓\s*)?met/);
     for (const path of heat!.paths)
       expectText(annexes[index]!, `${path.name} ${fixed(path.share, 4)} ${fixed(path.resistance, 4)}`);
   });

@@ -8,7 +8,7 @@ import { standardWords } from "../standard-words.ts";
 import { surfaceFelt } from "../surface-felt.ts";
 import { ELEMENT_WORDS, sentence } from "../words.ts";
 import { answerSentence } from "./answer-sentence.ts";
-import { type Mark, type Marks, marksOf, worstOf } from "./marks.ts";
+import { type Mark, type Marks, marksOf, surfaceWord, worstOf } from "./marks.ts";
 
 /**
  * The decision: the question, one sentence that answers it, and a row for every build-up with its three marks.
@@ -65,16 +65,14 @@ function markWords({ heat, target }: BuildUpResult, marks: Marks): [Mark | null,
   const required = heat?.requiredTemperatureFactor ?? null;
   const factor = heat === null ? "" : ` ${fixed(heat.temperatureFactor, 2)}`;
   const against = required === null ? (heat === null ? "" : ", none required") : `, required ${fixed(required, 2)}`;
+  const surface = surfaceWord(marks.surface, required);
   const u =
     heat === null
       ? "U-value: not available"
       : `U-value ${fixed(heat.transmittance, 2)} W/(m²·K)${target === null ? ", no target" : `, target ${fixed(target, 2)}: ${HEAT_WORDS[marks.heat ?? "untold"]}`}`;
   return [
     [marks.moisture, `Moisture: ${MOISTURE_WORDS[marks.moisture]}`],
-    [
-      marks.surface,
-      `Inside surface fRsi${factor}${against}${required === null && marks.surface === "pass" ? "" : `: ${SURFACE_WORDS[marks.surface]}`}`,
-    ],
+    [marks.surface, `Inside surface fRsi${factor}${against}${surface === null ? "" : `: ${surface}`}`],
     [marks.heat, u],
   ];
 }
@@ -83,12 +81,6 @@ const MOISTURE_WORDS: Readonly<Record<Mark, string>> = {
   pass: "sound",
   conditions: "sound with conditions",
   fail: "change it",
-  untold: "not available",
-};
-const SURFACE_WORDS: Readonly<Record<Mark, string>> = {
-  pass: "met",
-  conditions: "on conditions",
-  fail: "missed",
   untold: "not available",
 };
 const HEAT_WORDS: Readonly<Record<Mark, string>> = {

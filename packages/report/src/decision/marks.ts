@@ -35,6 +35,25 @@ export function worstOf({ moisture, surface, heat }: Marks): Mark {
 
 const ORDER: readonly Mark[] = ["fail", "untold", "conditions", "pass"];
 
+/**
+ * What the mark of the inside surface says in a word.
+ *
+ * @param mark - of the surface
+ * @param required - the factor required [–]; null where none is
+ * @returns the word; null where nothing is required and nothing speaks against it, as then nothing is met
+ * @example surfaceWord("pass", null) // null
+ */
+export function surfaceWord(mark: Mark, required: number | null): string | null {
+  return required === null && mark === "pass" ? null : SURFACE_WORDS[mark];
+}
+
+const SURFACE_WORDS: Readonly<Record<Mark, string>> = {
+  pass: "met",
+  conditions: "on conditions",
+  fail: "missed",
+  untold: "not available",
+};
+
 function moistureMark({ judgement, findings }: BuildUpResult): Mark {
   if (judgement.word === "beyond this method") return "untold";
   if (judgement.word === "sound") return "pass";

@@ -1,5 +1,5 @@
 import type { BuildUpResult } from "@warmside/core";
-import { marksOf } from "../decision/marks.ts";
+import { marksOf, surfaceWord } from "../decision/marks.ts";
 import { type Html, html } from "../html.ts";
 import { fixed, percent } from "../numbers.ts";
 import { markSign } from "../signs.ts";
@@ -15,6 +15,7 @@ export function heatLines(buildUp: BuildUpResult): Html | null {
   if (heat === null) return null;
   const marks = marksOf(buildUp);
   const required = heat.requiredTemperatureFactor;
+  const surface = surfaceWord(marks.surface, required);
   const corrections =
     heat.corrections.length === 0
       ? "none asked for"
@@ -41,10 +42,8 @@ export function heatLines(buildUp: BuildUpResult): Html | null {
     ],
     [
       "Inside surface",
-      html`fRsi <strong>${fixed(heat.temperatureFactor, 3)}</strong>${required === null ? ", none required" : ` against ${fixed(required, 3)} required in ${heat.criticalMonth} (80 % at the surface, Rsi 0.25)`} <span class="mark">${markSign(marks.surface)}${SURFACE[marks.surface]}</span>`,
+      html`fRsi <strong>${fixed(heat.temperatureFactor, 3)}</strong>${required === null ? ", none required" : ` against ${fixed(required, 3)} required in ${heat.criticalMonth} (80 % at the surface, Rsi 0.25)`} ${surface === null ? null : html`<span class="mark">${markSign(marks.surface)}${surface}</span>`}`,
     ],
   ];
   return html`<dl class="lines">${lines.map(([label, words]) => html`<div><dt>${label}</dt><dd>${words}</dd></div>`)}</dl>`;
 }
-
-const SURFACE = { pass: "met", conditions: "on conditions", fail: "missed", untold: "not available" } as const;

@@ -128,7 +128,7 @@ function RoomSurface({ result: { heat }, section }: { result: BuildUpResult; sec
       {words}{" "}
       <small>
         (fRsi {fixed(temperatureFactor, 2)}
-        {required === null ? "" : `, ${fixed(required, 2)} required`})
+        {required === null ? ", none required" : `, ${fixed(required, 2)} required`})
       </small>
     </Row>
   );
