@@ -3,6 +3,7 @@ import axe from "axe-core";
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { pagesOf, testOnPaper } from "../browser.ts";
+import { FOIL_BETWEEN_STUDS } from "./foil-between-studs.ts";
 import { describeLive, drawn, openFile, settled, typeFile, WRONG_SIDE } from "./live-page.ts";
 
 const PHONE = 390;
@@ -76,6 +77,7 @@ const STATES: [string, (page: Page) => Promise<void>][] = [
         .first()
         .click(),
   ],
+  ["foil-faced boards between studs", async (page) => openFile(page, "foil.yaml", FOIL_BETWEEN_STUDS)],
   ["with problems", async (page) => typeFile(page, WRONG_SIDE.replace("140 mm", "140").replace("de-bilt", "de-blit"))],
 ];
 

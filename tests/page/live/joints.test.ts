@@ -1,24 +1,8 @@
 /// <reference lib="dom" />
 import { expect, test } from "vitest";
+import { FOIL_BETWEEN_STUDS } from "./foil-between-studs.ts";
 import { describeLive, settled, textOf, wordOf } from "./live-page.ts";
 
-/** Foil-faced boards cut between studs, in a wall whose corner has too many posts. */
-const FOIL_BETWEEN_STUDS = `project: Joints
-climate: de-bilt
-indoor: { heating: 20 °C, humidity: class 3 }
-build-ups:
-  - name: Wall
-    element: wall
-    framings:
-      studs: { material: softwood timber, width: 45 mm, spacing: 600 mm }
-    layers:
-      - { material: gypsum plasterboard, thickness: 12.5 mm }
-      - { material: foil-faced PIR board, thickness: 90 mm, framing: studs }
-      - { material: oriented strand board, thickness: 11 mm }
-      - { material: breather membrane }
-      - { air: 25 mm, ventilation: well }
-      - { material: softwood timber, thickness: 20 mm }
-`;
 const CORNER = `junctions:
   - { name: Corner, outer corner: [Wall], posts: solid }
 `;
@@ -38,6 +22,26 @@ describeLive("joints on the live page", ({ reopen }) => {
     await page.getByLabel("Foil of layer 2 taped over the studs").selectOption("not said");
     await settled(page);
     expect(await textOf(page)).toBe(FOIL_BETWEEN_STUDS);
+  });
+
+  test("what passes beside the studs is shown as a picture, drawn anew when the joint changes", async () => {
+    const { page, messages } = await reopen({ project: FOIL_BETWEEN_STUDS });
+    const plane = page.locator(".plane");
+    const dots = plane.locator("svg circle");
+    await settled(page);
+    expect(await plane.locator("strong").textContent()).toMatch(
+      /^Vapour passes .* at the studs: \d+\sg\/m² beside them/,
+    );
+    expect(await dots.count()).toBeGreaterThan(0);
+    expect(await plane.locator("svg").textContent()).toContain("in this strip");
+    await page.getByLabel("Foil of layer 2 taped over the studs").selectOption("yes");
+    await settled(page);
+    expect(await plane.locator("strong").textContent()).toMatch(/condenses nowhere$/);
+    expect(await dots.count()).toBe(0);
+    await page.emulateMedia({ media: "print" });
+    expect(await plane.isVisible()).toBe(false);
+    await page.emulateMedia({ media: null });
+    expect(messages).toEqual([]);
   });
 
   test("a corner that is too cold stays a condition", async () => {

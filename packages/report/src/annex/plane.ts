@@ -2,9 +2,10 @@ import type { BuildUpResult, PlaneResult, PlaneRunResult } from "@warmside/core"
 import { planeDrawing } from "../drawing/plane-drawing.ts";
 import { figure } from "../figure.ts";
 import { type Html, html } from "../html.ts";
-import { fixed, grams, gramsPerArea, millimetres } from "../numbers.ts";
+import { fixed, grams, millimetres } from "../numbers.ts";
+import { planeInWords } from "../plane-words.ts";
 import { tableMarkup } from "../table.ts";
-import { shortMonth, sideWords } from "../words.ts";
+import { shortMonth } from "../words.ts";
 import type { AnnexOf, Part } from "./part.ts";
 
 /** What straight sections do not see: vapour round tight layers at the framing, and metal channels. */
@@ -24,26 +25,8 @@ export async function planePart({ buildUp, id }: AnnexOf): Promise<Part | null> 
  * @returns the figure
  */
 export async function planeFigure(buildUp: BuildUpResult, plane: PlaneResult, id: string): Promise<Html> {
-  const { strip } = plane.asBuilt;
-  const { room, far } = sideWords(buildUp);
-  const names = plane.interrupted.map((index) => buildUp.layers[index]!.name).join(" and ");
-  const message =
-    plane.channel !== null
-      ? `Heat gathers in the ${plane.framing}: U is ${fixed(plane.channel.transmittance, 2)} W/(m²·K)`
-      : strip === null
-        ? `Vapour that passes ${names} at the ${plane.framing} condenses nowhere`
-        : `Vapour passes ${names} at the ${plane.framing}: ${gramsPerArea(strip.amount)} beside them in ${strip.month}`;
-  const description = `A section along the build-up, ${room} on the left: isotherms in ${plane.pictureMonth}${strip === null ? "" : ", water as dots"}.`;
-  const words = {
-    title: `${buildUp.name} in the plane`,
-    description,
-    inside: room,
-    outside: far,
-    strip: strip === null ? null : `${gramsPerArea(strip.amount)}\nin this strip\nof 50 mm`,
-    coldest: null,
-  };
-  const caption = `To scale. Lines: temperature in ${plane.pictureMonth}, °C.${strip === null ? "" : " Dots: water at its most, the larger the more; the bracket marks the strip of 50 mm that holds most."}`;
-  return await figure(message, planeDrawing(plane.picture, words, id), caption);
+  const { message, caption, drawn } = planeInWords(buildUp, plane);
+  return await figure(message, planeDrawing(plane.picture, drawn, id), caption);
 }
 
 function channelLine({ channel }: PlaneResult): Html | null {

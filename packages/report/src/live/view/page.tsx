@@ -8,6 +8,7 @@ import { Findings, Sensitivity } from "./findings.tsx";
 import { Foot } from "./foot.tsx";
 import { Layers } from "./layers.tsx";
 import { Picker } from "./picker.tsx";
+import { PlanePart } from "./plane-part.tsx";
 import { Problems } from "./problems.tsx";
 import { ProjectFile } from "./project-file.tsx";
 import { Remedies } from "./remedies.tsx";
@@ -55,6 +56,7 @@ function BuildUpPage({ answer, known, isNarrow }: { answer: Answer; known: Known
         <Sentence answer={answer} />
         <SectionPart result={result} section={section} known={known} />
         {section === null ? null : <Year section={section} />}
+        <PlanePart result={result} isFresh={known.isFresh} />
         <Layers answer={answer} />
       </div>
       <section class="told" tabIndex={isNarrow ? undefined : 0} aria-label="Answer and what follows from it">
