@@ -384,7 +384,7 @@ export function buildUpFixture(
         message: "Water gathers against the outer board.",
         advice: "Put a vapour layer on the room side.",
         source: "ISO 13788:2012 clause 6.4 (from memory)",
-        figures: { warmSide: "inside", tooOpen: null },
+        figures: { warmSide: "inside", tooOpen: null, holdsRain: false },
       },
     ],
     judgement: {

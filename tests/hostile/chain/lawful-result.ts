@@ -1,5 +1,6 @@
 import {
   type BuildUpResult,
+  type Finding,
   MONTH_NAMES,
   type MoistureResult,
   type ProjectResult,
@@ -53,7 +54,7 @@ function ofBuildUp(buildUp: BuildUpResult): string[] {
   const missesTarget = findings.some(({ code }) => code === "target-missed");
   hold(remedies.length === 0 || judgement.word !== "sound" || missesTarget, "a remedy for what is sound");
   const laws = moisture === null ? [] : lawsOfMoistureBroken(moisture);
-  return [...broken, ...laws, ...betterThanAllowed(buildUp)];
+  return [...broken, ...laws, ...betterThanAllowed(buildUp), ...contradictions(buildUp)];
 }
 
 /** Findings by which a judgement may be better than the verdict, each of which says why. */
@@ -73,6 +74,67 @@ function betterThanAllowed({ judgement, moisture, surface, findings, heat }: Bui
     broken.push("drops on the surface, called sound, and nothing tells of them");
   if (judgement.word === "sound" && findings.some(({ severity }) => severity === "fault"))
     broken.push("sound beside a fault");
+  if (moisture.verdict === "stays wet" && !codes.includes("stays-wet") && !judgement.message.includes(NOT_PASSED))
+    broken.push("stays wet, called sound, and not the answer itself tells that the standard does not pass it");
+  return [...broken, ...findings.flatMap((finding) => tooMild(finding, judgement.word))];
+}
+
+const NOT_PASSED = "ISO 13788 does not pass it";
+/** Days that built-in water may take, and months of damp wood and of mould inside (METHOD.md). */
+const A_YEAR = 365;
+const LONG_MOIST = 3;
+const LONG_MOULDY = 2;
+
+/** Figures of a finding that a judgement as good as this may not stand beside. */
+function tooMild(finding: Finding, word: string): string[] {
+  const isSound = word === "sound";
+  switch (finding.code) {
+    case "condensation-too-much":
+      return ["water over its limit, called sound"];
+    case "wood-moisture":
+      return [
+        ...(finding.figures.monthsSaturated.length >= LONG_MOIST ? ["wood at saturation, called sound"] : []),
+        ...(isSound && finding.figures.months.length >= LONG_MOIST
+          ? ["wood over 20 % for months, without a word"]
+          : []),
+      ];
+    case "mould-at-interface":
+      return [
+        ...(finding.figures.monthsNearlyWet.length >= LONG_MOIST ? ["95 % on wood for months, called sound"] : []),
+        ...(isSound && finding.figures.months.length >= LONG_MOULDY ? ["mould inside for months, without a word"] : []),
+      ];
+    case "trapped-water": {
+      const { figures } = finding;
+      const isSlow = figures.isCounted && (figures.daysToDry === null || figures.daysToDry > A_YEAR);
+      return isSound && isSlow ? ["built-in water that stays over a year, without a word"] : [];
+    }
+    case "air-leakage":
+      return finding.severity === "fault" ? ["a leak over its limit, called sound"] : [];
+    default:
+      return [];
+  }
+}
+
+/** Up to this is a trace [kg/m²] (METHOD.md, Amounts of water). */
+const TRACE = 0.01;
+
+/** Two things said of one build-up that cannot both be so. */
+function contradictions({ findings, moisture, gaps, judgement }: BuildUpResult): string[] {
+  if (moisture === null) return [];
+  const broken: string[] = [];
+  const said = (code: Finding["code"]): Finding[] => findings.filter((finding) => finding.code === code);
+  const within = moisture.governing.withinMonth.verdict;
+  if (said("stays-dry").length > 0 && (within !== "dry" || said("stays-wet").length > 0))
+    broken.push("stays dry, said of what does not");
+  const opened = gaps.find(({ kind }) => kind === "usual")?.peak.amount ?? 0;
+  if (said("forgives-gaps").length > 0 && opened > Math.max(TRACE, moisture.peak.amount + ROUNDING))
+    broken.push("forgives gaps, and gaps bring water");
+  for (const { message } of said("standard-not-passed"))
+    if (within !== "stays wet" && message.includes("What stays"))
+      broken.push("water that stays, of what is gone within the year");
+  if (within === "stays wet" && said("standard-not-passed").some(({ message }) => message.includes("all of it does")))
+    broken.push("water that is gone, of what stays");
+  if (new Set(judgement.conditions).size !== judgement.conditions.length) broken.push("a condition told twice");
   return broken;
 }
 

@@ -50,6 +50,11 @@ describe("random valid project files always come to a finite, lawful result", ()
       "a verdict": (copy) => Object.assign(wetSection(copy), { verdict: "dry" }),
       "a peak": (copy) => Object.assign(wetSection(copy).peak, { amount: wetSection(copy).peak.amount + 1e-6 }),
       "a reason": (copy) => Object.assign(copy.buildUps[0]!.judgement, { reasons: ["nowhere/nothing"] }),
+      "a judgement": (copy) =>
+        Object.assign(copy.buildUps.find(({ moisture }) => moisture?.verdict === "stays wet")!, {
+          judgement: { word: "sound", reasons: [], message: "No water.", conditions: [] },
+          findings: [],
+        }),
       "a number": (copy) => Object.assign(copy.buildUps[0]!.layers[0]!, { sd: Number.NaN }),
     };
     expect(spoilt(() => undefined)).toEqual([]);

@@ -69,7 +69,10 @@ export function allFindings(evidence: Evidence): FindingWithEffect[] {
   });
 }
 
-/** What is refused by guidance does not forgive anything, and what is beyond the method is not said to stay dry by it. */
+/**
+ * What is refused by guidance does not forgive anything, and what is beyond the method is not said to stay dry by it. Where
+ * a room itself is too damp it comes first, and no layer is asked for.
+ */
 function withoutComfort(findings: readonly RuledFinding[]): RuledFinding[] {
   const has = (effect: JudgementEffect): boolean => findings.some((finding) => finding.effect === effect);
   const isWetAtSurface = findings.some(({ code, effect }) => WET_SURFACES.has(code) && effect === "change by number");
@@ -77,6 +80,7 @@ function withoutComfort(findings: readonly RuledFinding[]): RuledFinding[] {
     ...(has("change by guidance") || has("beyond") ? ["forgives-gaps"] : []),
     ...(has("beyond") || isWetAtSurface ? ["stays-dry"] : []),
     ...(isWetInThePlane(findings) ? ["stays-dry", "forgives-gaps"] : []),
+    ...(findings.some(({ code }) => code === "room-too-damp") ? ["no-vapour-layer-warm-side"] : []),
   ]);
   return findings.filter(({ code }) => !idle.has(code));
 }

@@ -16,6 +16,11 @@ import type { WaterZone } from "./water-zones.ts";
 export const TRACE = 0.01;
 /** From about this drops may run down a smooth upright surface [kg/m²] (common practice). */
 export const DROPS_MAY_RUN = 0.05;
+/**
+ * What brings the outermost millimetre of softwood from 17 % to fibre saturation: 450 kg/m³ · 1 mm · 11 % [kg/m²]. Less
+ * does not make true what an equilibrium says of the end of a stud (this project's rule).
+ */
+export const WETS_FRAMING = 0.05;
 /** Over this they gather at the bottom plate [kg/m²] (common practice). */
 export const DROPS_GATHER = 0.2;
 

@@ -6,6 +6,7 @@ import { DROPS_GATHER, DROPS_MAY_RUN, isFacedWithPaper, sitsOnSmooth } from "./a
 import { isInBondedFoam } from "./bonded-foam-place.ts";
 import { CAUTION, CONDITION, found, NOTE, OVER_LIMIT } from "./found.ts";
 import type { Evidence, JudgementEffect, RuledFinding } from "./types.ts";
+import { hasLayerToKeepWhole } from "./vapour-layer-dependence.ts";
 import { isTooMuch, judgeWater, judgeZones, shareOfLimit, type WaterJudged } from "./water-level.ts";
 
 /**
@@ -23,8 +24,9 @@ export function condensationFindings(evidence: Evidence): RuledFinding[] {
 }
 
 /**
- * DIN's limits are made for its own block climate: where its two-season check passes, a year of one in ten over them is no
- * more than a condition. Drops that run on a smooth upright surface, and what stays for good, are told in any year.
+ * DIN's limits are made for its own block climate: where its two-season check keeps to the limit of the place, a year of one
+ * in ten over it is no more than a condition. Not where that winter brings less than a mean year of the place: a climate
+ * that is too mild excuses nothing. Drops that run on a smooth upright surface, and what stays for good, are told in any year.
  */
 function inItsClimate(findings: RuledFinding[], evidence: Evidence): RuledFinding[] {
   const isOverDin = (finding: RuledFinding): boolean =>
@@ -33,9 +35,14 @@ function inItsClimate(findings: RuledFinding[], evidence: Evidence): RuledFindin
   const { calculation, room, site, humidityMargin } = evidence;
   const check = twoSeasonCheck(calculation, room, site.outdoor.temperature, humidityMargin);
   if (!check.applies || check.condensate > check.summerCapacity) return findings;
+  if (check.condensate < judgeWater(calculation).amount) return findings;
   return findings.map((finding) =>
     isOverDin(finding) && finding.code === "condensation-too-much" && check.condensate <= finding.figures.limit
-      ? found("condensation-dries-out", CONDITION, { ...finding.figures, runsDown: false })
+      ? found("condensation-dries-out", CONDITION, {
+          ...finding.figures,
+          runsDown: false,
+          restsOnLayer: hasLayerToKeepWhole(evidence),
+        })
       : finding,
   );
 }
@@ -72,9 +79,12 @@ function waterFindings(zones: readonly WaterJudged[], evidence: Evidence, year: 
 /** The standard's case c, which the judgement passes all the same: told once, at the answer. */
 export function standardNotPassed({ calculation }: Evidence): RuledFinding[] {
   if (calculation.governing.year.verdict !== "stays wet") return [];
-  const { level, amount, growthPerYear, yearsToGather } = judgeWater(calculation);
-  if (isTooMuch({ level }) || level === "none") return [];
-  return [found("standard-not-passed", CAUTION, { amount, growthPerYear, yearsToGather })];
+  const zones = judgeZones(calculation);
+  const [worst] = zones;
+  if (worst === undefined || isTooMuch(worst)) return [];
+  const { amount, growthPerYear, yearsToGather } = zones.find((zone) => zone.growthPerYear !== null) ?? worst;
+  const driesWithinMonth = calculation.governing.withinMonth.verdict !== "stays wet";
+  return [found("standard-not-passed", CAUTION, { amount, growthPerYear, yearsToGather, driesWithinMonth })];
 }
 
 function staysDry({ sensitivity }: Evidence): RuledFinding {
@@ -88,15 +98,17 @@ function tooMuch(judged: WaterJudged, year: YearOfWater, isSameWater: boolean): 
   return found("condensation-too-much", OVER_LIMIT, { ...figuresOf(judged, year), isSameWater });
 }
 
-function driesOut(judged: WaterJudged, { buildUp }: Evidence, year: YearOfWater): RuledFinding {
+function driesOut(judged: WaterJudged, evidence: Evidence, year: YearOfWater): RuledFinding {
   const { zone, section, amount } = judged;
+  const { buildUp } = evidence;
   const runsDown =
     amount > DROPS_MAY_RUN &&
     isUpright(buildUp) &&
     sitsOnSmooth(zone!, section!, buildUp) &&
     isInBondedFoam(zone!, buildUp) === null;
   const weight = amount > DROPS_MAY_RUN ? CONDITION : CAUTION;
-  return found("condensation-dries-out", weight, { ...figuresOf(judged, year), runsDown });
+  const restsOnLayer = hasLayerToKeepWhole(evidence);
+  return found("condensation-dries-out", weight, { ...figuresOf(judged, year), runsDown, restsOnLayer });
 }
 
 function staysWet(judged: WaterJudged, evidence: Evidence, year: YearOfWater): RuledFinding {

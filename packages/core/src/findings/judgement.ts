@@ -46,7 +46,7 @@ export function judge(findings: readonly FindingWithEffect[], verdict: VerdictWo
       .filter((part) => part !== "")
       .join(" "),
     conditionsFrom: conditions.map(({ id }) => id),
-    conditions: conditions.map(({ advice }) => advice!),
+    conditions: [...new Set(conditions.map(({ advice }) => advice!))],
   };
 }
 

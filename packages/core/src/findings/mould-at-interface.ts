@@ -3,8 +3,9 @@ import { MONTH_NAMES } from "../constants.ts";
 import { growthLimit } from "../further-checks/mould/growth-limit.ts";
 import { type HumidInterface, humidInterfaces } from "../further-checks/mould/humid-interfaces.ts";
 import type { AirMonths, Room } from "../project/types.ts";
-import { DROPS_MAY_RUN } from "./amount-limits.ts";
+import { WETS_FRAMING } from "./amount-limits.ts";
 import { CONDITION, found, NOTE, OVER_LIMIT } from "./found.ts";
+import { holdsRain } from "./rain-on-wall.ts";
 import type { Evidence, FindingWeight, RuledFinding } from "./types.ts";
 
 /** Air this humid is nearly wet [–]: for so many months timber and board do not stand it (this project's rules). */
@@ -23,7 +24,7 @@ export function mouldAtInterfaceFindings(evidence: Evidence): RuledFinding[] {
   return damp.length > 0 ? damp : interfaces(evidence);
 }
 
-function interfaces({ calculation, site, vapourLayer }: Evidence): RuledFinding[] {
+function interfaces({ buildUp, calculation, site, vapourLayer }: Evidence): RuledFinding[] {
   const [first, ...others] = humidInterfaces(calculation, site.outdoor);
   if (first === undefined) return [];
   const worst = others.reduce((most, entry) => (isWorse(entry, most) ? entry : most), first);
@@ -37,6 +38,7 @@ function interfaces({ calculation, site, vapourLayer }: Evidence): RuledFinding[
     ...peak,
     places: others.length + 1,
     warmSide: vapourLayer.warmSide,
+    holdsRain: holdsRain(buildUp),
   };
   return [found("mould-at-interface", mouldWeight(worst.months.length, nearlyWet(worst).length), figures)];
 }
@@ -54,9 +56,9 @@ export function mouldWeight(months: number, nearlyWet: number): FindingWeight {
   return months >= MORE_THAN_A_SPELL ? CONDITION : NOTE;
 }
 
-/** Framing is not wetted by less than runs down a surface; boards stand in it with their whole face. */
+/** Framing is not wetted by less than its outermost millimetre takes up; boards stand in it with their whole face. */
 function nearlyWet({ months, isOnWood, isOnFraming, water }: HumidInterface): HumidInterface["months"] {
-  const counts = isOnWood && (!isOnFraming || water >= DROPS_MAY_RUN);
+  const counts = isOnWood && (!isOnFraming || water >= WETS_FRAMING);
   return counts ? months.filter((month) => month.relativeHumidity >= NEARLY_WET) : [];
 }
 
@@ -70,6 +72,11 @@ function isWorse(a: HumidInterface, b: HumidInterface): boolean {
 
 function greatestExcess({ months }: HumidInterface): number {
   return Math.max(...months.map(({ relativeHumidity: humidity, limit }) => humidity - limit));
+}
+
+/** Whether a room of a partition is itself damp enough for mould. */
+export function hasDampRoom(evidence: Evidence): boolean {
+  return dampRooms(evidence).length > 0;
 }
 
 /** Rooms of a partition that are damp enough for mould by themselves; outdoor air in an unheated one is its own matter. */

@@ -7,14 +7,14 @@ import { BEYOND, CONDITION, found } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /** Boarding is at most this thick; what is thicker is a plank or a log [m] (common practice). */
-const THICKEST_BOARDING = 0.03;
+export const THICKEST_BOARDING = 0.03;
 /** Masonry stands by itself from this thickness on; thinner mineral layers are render or plaster [m] (common practice). */
 const THINNEST_LEAF = 0.05;
 /** Least ventilated gap that drains behind boarding, and behind masonry and render [m] (common practice). */
 export const GAP_BEHIND_BOARDING = 0.02;
 export const GAP_BEHIND_MASONRY = 0.025;
 /** Last digits of a stated thickness [m]. */
-const ROUNDING = 1e-9;
+export const ROUNDING = 1e-9;
 
 /**
  * Rain on a wall whose outside takes it up: the method has no rain, so that the file is asked.
@@ -57,6 +57,21 @@ export function absorbentCladding(buildUp: BuildUp): { index: number; kind: Clad
     return { index, kind: layer.thickness > THICKEST_BOARDING + ROUNDING ? "log" : "boarding" };
   if (kind !== "mineral" || group === "roofing" || group === "glass" || group === "stone") return null;
   return { index, kind: layer.thickness >= THINNEST_LEAF ? "masonry" : "render" };
+}
+
+/**
+ * Whether masonry or logs that rain may wet lie outermost: they dry to the room as well, and a tighter layer there would
+ * hold the rain in. Where nothing is said of rain, it may.
+ *
+ * @param buildUp - the build-up
+ * @returns true unless the file says that rain is kept off
+ * Source: METHOD.md, Rain (common practice).
+ */
+export function holdsRain(buildUp: BuildUp): boolean {
+  if (buildUp.wettedByRain === "no" || buildUp.wettedByRain === "sheltered") return false;
+  const cladding = absorbentCladding(buildUp);
+  if (cladding === null || (cladding.kind !== "masonry" && cladding.kind !== "log")) return false;
+  return !isDrained(buildUp.layers.slice(0, cladding.index), cladding.kind);
 }
 
 /** Insulation, and whatever has timber in it. */

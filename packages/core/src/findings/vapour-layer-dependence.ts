@@ -13,12 +13,11 @@ import { isTooMuch, judgeWater, type WaterJudged } from "./water-level.ts";
  * Source: this project's rule (METHOD.md, Dependence on the vapour layer).
  */
 export function dependenceFindings(evidence: Evidence): RuledFinding[] {
-  const { tightLayer, vapourLayer, sensitivity } = evidence;
+  const { tightLayer, sensitivity } = evidence;
   const opened = sensitivity.find(({ name }) => name === "vapour layer ten times more open");
   const without = sensitivity.find(({ name }) => name === "no vapour layer");
-  if (tightLayer === null || vapourLayer.onWarmSide !== true || opened === undefined || without === undefined)
-    return [];
-  if (isItselfTheInsulation(evidence) || isMasonry(evidence) || isRequired(evidence, tightLayer)) return [];
+  if (tightLayer === null || opened === undefined || without === undefined) return [];
+  if (!hasLayerToKeepWhole(evidence) || isRequired(evidence, tightLayer)) return [];
   const now = judgeWater(evidence.calculation);
   if (isTooMuch(now)) return [];
   const whenOpened = judgeWater(opened.calculation);
@@ -37,6 +36,20 @@ export function dependenceFindings(evidence: Evidence): RuledFinding[] {
   return bringsMoreThanATrace(evidence)
     ? [found("depends-on-vapour-layer", NOTE, figures)]
     : [found("forgives-gaps", NOTE, figures)];
+}
+
+/**
+ * Whether a layer on the warm side holds the vapour back that can be kept whole: not a masonry leaf, nor a wall or foam
+ * that is its own vapour layer.
+ *
+ * @param evidence - everything known about the build-up
+ * @returns false without such a layer
+ * Source: this project's rule (METHOD.md, Dependence on the vapour layer).
+ */
+export function hasLayerToKeepWhole(evidence: Evidence): boolean {
+  const { tightLayer, vapourLayer } = evidence;
+  if (tightLayer === null || vapourLayer.onWarmSide !== true) return false;
+  return !isItselfTheInsulation(evidence) && !isMasonry(evidence);
 }
 
 /** A masonry leaf has no laps, and its joints are mortar. */

@@ -4,6 +4,7 @@ import type { Side, TightLayerFigures } from "../result/types.ts";
 import { betweenFraming } from "../vapour-layer/assess-vapour-layer.ts";
 import type { TightLayer } from "../vapour-layer/candidates.ts";
 import { CAUTION, found, REFUSED } from "./found.ts";
+import { holdsRain } from "./rain-on-wall.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 import { isTooMuch, judgeWater } from "./water-level.ts";
 
@@ -32,7 +33,11 @@ export function vapourLayerFindings(evidence: Evidence): RuledFinding[] {
   const tooOpen = tightLayer !== null && tooMuch && isTooOpen(evidence, tightLayer) ? tightLayer : null;
   if (tooOpen !== null || (onWarmSide !== true && (tooMuch || judged.level === "some")))
     findings.push(
-      found("no-vapour-layer-warm-side", CAUTION, { warmSide, tooOpen: tooOpen === null ? null : namesOf(tooOpen) }),
+      found("no-vapour-layer-warm-side", CAUTION, {
+        warmSide,
+        tooOpen: tooOpen === null ? null : namesOf(tooOpen),
+        holdsRain: holdsRain(evidence.buildUp),
+      }),
     );
   return findings;
 }

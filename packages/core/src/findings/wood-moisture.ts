@@ -2,6 +2,7 @@ import { relativeHumidity } from "../air/humidity.ts";
 import { MONTH_NAMES, MONTHS_PER_YEAR } from "../constants.ts";
 import { MORE_HUMID_THAN_OUTDOORS } from "../further-checks/mould/humid-interfaces.ts";
 import { humidityAtNode } from "../further-checks/section-nodes/humidity-at-node.ts";
+import { waterThatWets } from "../further-checks/water-that-wets.ts";
 import {
   FIBRE_SATURATION,
   moistureOfPiece,
@@ -11,8 +12,10 @@ import {
   woodenPieces,
 } from "../further-checks/wood/wood-moisture.ts";
 import type { MonthName } from "../result/types.ts";
-import { DROPS_MAY_RUN } from "./amount-limits.ts";
+import { WETS_FRAMING } from "./amount-limits.ts";
 import { CONDITION, found, NOTE, OVER_LIMIT } from "./found.ts";
+import { hasDampRoom } from "./mould-at-interface.ts";
+import { holdsRain } from "./rain-on-wall.ts";
 import type { Evidence, FindingWeight, RuledFinding } from "./types.ts";
 
 /**
@@ -34,6 +37,8 @@ export function woodMoistureFindings(evidence: Evidence): RuledFinding[] {
   alsoWet.delete(nameOf(worst.piece));
   const saturated = saturatedMonths(worst);
   const figures = {
+    holdsRain: holdsRain(evidence.buildUp),
+    isOfRoom: hasDampRoom(evidence),
     section: worst.piece.section.id,
     piece: worst.piece.piece,
     moisture: wettest(counted),
@@ -69,18 +74,16 @@ interface WetPiece {
 }
 
 /**
- * Months at fibre saturation. An equilibrium wants water to come true: the end of a stud at a tight skin is not wetted by
- * less than runs down it.
+ * Months at fibre saturation. An equilibrium wants water to come true, and what the year brings must be enough for it.
  */
 function saturatedMonths({ piece, ofItsOwn }: WetPiece): WetMonth[] {
   return hasWaterToWet(piece) ? ofItsOwn.filter(({ moisture }) => moisture >= FIBRE_SATURATION) : [];
 }
 
-/** Boards are wetted over their whole face; framing where its own way or the bay beside it holds so much [kg/m²]. */
+/** Boards are wetted over their whole face; framing where its own way or the bay beside it holds so much. */
 function hasWaterToWet({ piece, section, beside }: WoodenPiece): boolean {
-  return (
-    piece.framing === null || Math.max(section.withinMonth.peak, beside?.section.withinMonth.peak ?? 0) >= DROPS_MAY_RUN
-  );
+  const water = Math.max(waterThatWets(section), beside === null ? 0 : waterThatWets(beside.section));
+  return piece.framing === null || water >= WETS_FRAMING;
 }
 
 /** Longer at saturation, then longer over the limit, then the wetter. */

@@ -1,6 +1,6 @@
 import type { BuildUpCalculation } from "../calculate-build-up.ts";
 import type { FindingWithEffect } from "../findings/all-findings.ts";
-import type { BuildUpResult } from "../result/types.ts";
+import type { BuildUpResult, RemedyStep } from "../result/types.ts";
 import { blamesColdSheet, sheetsLieWarm } from "./cold-side-sheet.ts";
 import type { WarmSide } from "./types.ts";
 import { keepsWaterMargin } from "./water-margin.ts";
@@ -20,6 +20,23 @@ export function figuresAllow(before: BuildUpResult, warmSide: WarmSide, after: B
     keepsWaterMargin(after) && (!blamesColdSheet(before) || sheetsLieWarm(after.buildUp, after.heat.counted, warmSide))
   );
 }
+
+/**
+ * Whether what a change does answers what was found: where a partition's own room is damp enough for mould, no sheet in
+ * the partition changes that.
+ *
+ * @param before - the build-up as it stands, assessed
+ * @param does - what the change does
+ * @returns true when it may be tried
+ * Source: this project's rule (METHOD.md, Remedies).
+ */
+export function answersWhatWasFound({ findings }: BuildUpResult, does: readonly RemedyStep[]): boolean {
+  const isOfTheRoom = findings.some(({ code }) => code === "room-too-damp");
+  return !isOfTheRoom || !does.some(({ kind }) => SHEETS.has(kind));
+}
+
+/** Changes that put a vapour layer in, or a tighter one. */
+const SHEETS: ReadonlySet<RemedyStep["kind"]> = new Set(["sheet added", "sheet exchanged", "sheet moved"]);
 
 /**
  * Whether the findings of a changed build-up let it be offered, beyond its judgement: guidance has nothing against it, its

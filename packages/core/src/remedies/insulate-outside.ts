@@ -1,6 +1,7 @@
 import type { BuildUp, Material } from "../project/types.ts";
 import { TIGHT } from "../vapour/tight.ts";
 import { insertLayers } from "./edit-layers.ts";
+import { isRoof } from "./is-roof.ts";
 import { boardLayer } from "./new-layers.ts";
 import { outerProtection } from "./outer-protection.ts";
 import { betweenLayers, endOfCounted, sdOf } from "./places.ts";
@@ -32,7 +33,7 @@ export function insulateOutside(situation: Situation): Change[] {
   const at = outerPlace(buildUp);
   const place = betweenLayers(buildUp, at);
   return boardsFor(buildUp).flatMap((board) => {
-    const protection = outerProtection(situation, board);
+    const protection = outerProtection(situation, board, at);
     const steps = thicknesses(board).map((thickness) => ({
       does: [{ kind: "insulated outside" as const, board: board.name, thickness, place, protection }],
       buildUp: insertLayers(buildUp, at, boardLayer(board, thickness)),
@@ -52,11 +53,10 @@ export function insulateOutside(situation: Situation): Change[] {
 /** Index before which continuous insulation comes in. */
 export function outerPlace(buildUp: BuildUp): number {
   let at = endOfCounted(buildUp);
-  const isRoof = buildUp.element === "flat roof" || buildUp.element === "pitched roof";
   while (at > 1) {
     const outermost = buildUp.layers[at - 1]!;
     const openSheet = outermost.type === "sheet" && sdOf(outermost) < OPEN_SHEET;
-    const roofSkin = isRoof && mustStay(buildUp, at - 1);
+    const roofSkin = isRoof(buildUp) && mustStay(buildUp, at - 1);
     if (!openSheet && !roofSkin) break;
     at -= 1;
   }

@@ -3,6 +3,7 @@ import type { AirLayer, BuildUp, Layer, SolidLayer } from "../project/types.ts";
 import { TIGHT } from "../vapour/tight.ts";
 import { holdsStatedWater, insertLayers, removeLayer, replaceLayer, spliceLayers } from "./edit-layers.ts";
 import { boardsFor, outerPlace, thicknesses } from "./insulate-outside.ts";
+import { isRoof } from "./is-roof.ts";
 import { boardLayer, emptiedLayer, sheetLayer } from "./new-layers.ts";
 import { outerProtection } from "./outer-protection.ts";
 import { type InsulationExtent, insulationExtent, isVapourSheet, sdOf } from "./places.ts";
@@ -20,12 +21,11 @@ import { mustStay } from "./what-must-stay.ts";
 export function moveInsulation(situation: Situation): Change[] {
   const { buildUp, warmSide } = situation;
   const { element } = buildUp;
-  if (warmSide === "far side" || (element !== "wall" && element !== "flat roof" && element !== "pitched roof"))
-    return [];
+  if (warmSide === "far side" || (element !== "wall" && !isRoof(buildUp))) return [];
   const emptied = emptyTheFrame(buildUp);
   if (emptied === null) return [];
   const at = outerPlace(emptied);
-  const onDeck = element === "flat roof" || element === "pitched roof";
+  const onDeck = isRoof(buildUp);
   const sheets =
     onDeck && !hasSheetOnDeck(emptied, at) ? [{ ...sheetLayer(DECK_SHEET), purpose: "vapour layer" as const }] : [];
   const outermost = emptied.layers[at - 1]!;
@@ -38,7 +38,7 @@ export function moveInsulation(situation: Situation): Change[] {
           thickness,
           outside: outermost.type === "air" ? null : outermost.name,
           sheet: sheets.length > 0 ? namedSheet(DECK_SHEET) : null,
-          protection: outerProtection(situation, board),
+          protection: outerProtection({ ...situation, buildUp: emptied }, board, at),
           isRoof: onDeck,
           takenOut: sheetsTakenOut(buildUp, emptied),
         },

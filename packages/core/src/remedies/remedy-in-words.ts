@@ -59,6 +59,7 @@ const PROTECTION: Readonly<Record<NonNullable<OuterProtection> | "none", string>
   none: "",
   lining: ", lined for fire (the lining not counted)",
   cladding: ", behind ventilated cladding (not counted)",
+  "roof covering": ", under a ventilated roof covering (not counted)",
 };
 
 function insulationMoved(step: Extract<RemedyStep, { kind: "insulation moved" }>): string {

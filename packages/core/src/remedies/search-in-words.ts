@@ -30,12 +30,14 @@ function beyond(askFor: string): string {
 
 function singles(tried: number, found: number, goal: Goal, isSpent: boolean): string {
   const what = goal === "sound" ? "removes the conditions" : "puts the build-up right";
+  if (tried === 0) return `There is no change to try that ${what}.`;
   if (found === 0) return `None of the ${count(tried, "change")} tried ${what}${end(isSpent)}.`;
   return `Of ${count(tried, "change")} tried, each of these ${what} in its smallest size${end(isSpent)}; the first changes least.`;
 }
 
 function pairs(singlesTried: number, pairsTried: number, found: number, isSpent: boolean): string {
   const none = `No single change of the ${singlesTried} tried puts the build-up right`;
+  if (found === 0 && pairsTried === 0) return `${none}${end(isSpent)}: it needs another design, or an adviser.`;
   if (found === 0) {
     return `${none}, nor does any of the ${count(pairsTried, "pair")} of changes${end(isSpent)}: it needs another design, or an adviser.`;
   }

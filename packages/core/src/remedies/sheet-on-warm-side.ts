@@ -1,4 +1,4 @@
-import { absorbentCladding } from "../findings/rain-on-wall.ts";
+import { holdsRain } from "../findings/rain-on-wall.ts";
 import type { BuildUp, Material } from "../project/types.ts";
 import { TIGHT } from "../vapour/tight.ts";
 import { insertLayers, replaceLayer } from "./edit-layers.ts";
@@ -23,7 +23,7 @@ const PROBE_SD = 5;
 export function sheetOnWarmSide(situation: Situation): Change[] {
   const { buildUp } = situation;
   const at = warmFace(situation);
-  if (at === null || isRainWetMasonry(buildUp)) return [];
+  if (at === null || holdsRain(buildUp)) return [];
   const { warm } = layersBySide(situation);
   const tightest = Math.max(0, ...warm.map((index) => sdOf(buildUp.layers[index]!)));
   const there = warm.find((index) => isSpareVapourSheet(buildUp, index)) ?? null;
@@ -51,12 +51,6 @@ export function sheetOnWarmSide(situation: Situation): Change[] {
     closeSteps: CLOSE_MEMBRANES,
     probes: [...new Set([steps.length - 1, Math.max(0, probe)])],
   });
-}
-
-/** Masonry that rain may wet dries to the room as well: a vapour layer there holds the rain in. */
-function isRainWetMasonry(buildUp: BuildUp): boolean {
-  const isKeptOff = buildUp.wettedByRain === "no" || buildUp.wettedByRain === "sheltered";
-  return !isKeptOff && absorbentCladding(buildUp)?.kind === "masonry";
 }
 
 /** A tight sheet elsewhere that need not be there: it is to be moved, not given a twin. */

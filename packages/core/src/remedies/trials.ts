@@ -8,7 +8,7 @@ import type { BuildUp, Framing } from "../project/types.ts";
 import type { BuildUpResult, JudgementWord } from "../result/types.ts";
 import type { Surroundings } from "../surroundings/surroundings.ts";
 import { LARGEST_PART_RESISTANCE } from "../vapour/node-line.ts";
-import { figuresAllow, findingsAllow } from "./fit-to-offer.ts";
+import { answersWhatWasFound, figuresAllow, findingsAllow } from "./fit-to-offer.ts";
 import type { ChangeStep, Situation } from "./types.ts";
 
 /**
@@ -88,6 +88,7 @@ export function trialsOn(situation: Situation, before: BuildUpResult): Trials {
   const losesWarmth = (transmittance: number): boolean =>
     before.heat !== null && toTwoDecimals(transmittance) > toTwoDecimals(before.heat.transmittance);
   const reaches = (step: ChangeStep, goal: Goal, keepsWarmth: boolean): boolean => {
+    if (!answersWhatWasFound(before, step.does)) return false;
     const straight = figures(step)?.straight;
     if (straight === undefined || !figuresAllow(before, situation.warmSide, straight)) return false;
     if (keepsWarmth && !isOfChannels(step.buildUp) && losesWarmth(straight.heat.transmittance)) return false;

@@ -1,7 +1,10 @@
+import { bondedFoam } from "../findings/bonded-foam-place.ts";
+import { holdsRain } from "../findings/rain-on-wall.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { AirLayer, BuildUp, Layer, SolidLayer } from "../project/types.ts";
 import { TIGHT } from "../vapour/tight.ts";
-import { endOfCounted, insulationExtent, mainInsulationIndex, sdOf } from "./places.ts";
+import { isRoof } from "./is-roof.ts";
+import { endOfCounted, insulationExtent, isVapourSheet, mainInsulationIndex, sdOf } from "./places.ts";
 import type { Situation, WarmSide } from "./types.ts";
 
 /**
@@ -30,15 +33,15 @@ function isGroundSheet(buildUp: BuildUp, index: number, layer: SolidLayer): bool
 
 /** The tight layers of a roof beyond its insulation, with no ventilated air and covering outside them. */
 function isRoofSkin(buildUp: BuildUp, index: number, layer: Layer): boolean {
-  const isRoof = buildUp.element === "flat roof" || buildUp.element === "pitched roof";
   const extent = insulationExtent(buildUp);
-  if (!isRoof || isUpright(buildUp) || sdOf(layer) < TIGHT || index <= (extent?.last ?? -1)) return false;
+  if (!isRoof(buildUp) || isUpright(buildUp) || sdOf(layer) < TIGHT || index <= (extent?.last ?? -1)) return false;
   return endOfCounted(buildUp) >= buildUp.layers.length - 1;
 }
 
 /**
- * What tells whether a change leaves alone what must stay: every required layer, every ventilation opening, and no further
- * tight layer on the cold side. Every remedy is held against this, whatever kind made it.
+ * What tells whether a change leaves alone what must stay: every required layer, every ventilation opening, and foam on the
+ * skin that it is bonded to; no further tight layer on the cold side, nor a sheet against a damp void, nor one on the room
+ * side of masonry or logs that rain may wet. Every remedy is held against this, whatever kind made it.
  *
  * @param before - the situation as it was
  * @returns true for a changed build-up that may be proposed
@@ -51,6 +54,9 @@ export function leavesAloneWhatMustStay({ buildUp, warmSide }: Situation): (afte
   return (after) =>
     required.every((layer) => after.layers.includes(layer)) &&
     stayOpen(openings, after) &&
+    staysBonded(buildUp, after) &&
+    !holdsRainIn(buildUp, after) &&
+    sheetsTowardsVoid(after) <= sheetsTowardsVoid(buildUp) &&
     tightOnColdSide(after, warmSide) <= tight;
 }
 
@@ -85,4 +91,28 @@ function tightOnColdSide(buildUp: BuildUp, warmSide: WarmSide): number {
     .slice(0, endOfCounted(buildUp))
     .filter((_, index) => (warmSide === "room" ? index > main : index < main));
   return cold.filter((layer) => sdOf(layer) >= TIGHT).length;
+}
+
+/** Nothing comes between bonded foam and its skin; another design may do without the foam. */
+function staysBonded({ layers }: BuildUp, after: BuildUp): boolean {
+  const foam = bondedFoam(layers);
+  if (foam === null) return true;
+  const at = after.layers.indexOf(layers[foam]!);
+  return at === -1 || after.layers[at + 1] === layers[foam + 1];
+}
+
+/** A tighter sheet in a wall that rain may wet, which then dries to its room no more. */
+function holdsRainIn(before: BuildUp, after: BuildUp): boolean {
+  return holdsRain(after) && tightestSheet(after) > tightestSheet(before);
+}
+
+function tightestSheet({ layers }: BuildUp): number {
+  return Math.max(0, ...layers.filter(isVapourSheet).map(sdOf));
+}
+
+/** How many vapour sheets lie between the insulation of a floor and the void below it: water from the ground collects there. */
+function sheetsTowardsVoid(buildUp: BuildUp): number {
+  const last = buildUp.faces === "void" ? insulationExtent(buildUp)?.last : undefined;
+  if (last === undefined) return 0;
+  return buildUp.layers.filter((layer, index) => index > last && isVapourSheet(layer)).length;
 }

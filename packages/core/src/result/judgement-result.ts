@@ -40,7 +40,7 @@ export interface Judgement {
   /** The answer in one sentence, and with what follows it. */
   short: string;
   message: string;
-  /** Ids of the findings that it rests on, and their advice in words; none unless it is sound with conditions. */
+  /** Ids of the findings that it rests on, and their advice in words, each once; none unless it is sound with conditions. */
   conditionsFrom: string[];
   conditions: string[];
 }

@@ -11,8 +11,8 @@ export interface NamedSheet {
   sd: number;
 }
 
-/** What a board that comes to lie outermost needs over it; null where something lies over it already. */
-export type OuterProtection = "lining" | "cladding" | null;
+/** What a board that comes to lie outermost needs over it, cladding and covering ventilated; null where something lies over it already. */
+export type OuterProtection = "lining" | "cladding" | "roof covering" | null;
 
 /** How a room is kept drier: by class, by points of relative humidity [–], by its use, by air changes [1/s]. */
 export type DrierBy =

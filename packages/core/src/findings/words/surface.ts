@@ -12,6 +12,7 @@ import type {
 } from "../../result/types.ts";
 import { roomInWords } from "../../rooms/room-in-words.ts";
 import { capital, joined, monthsInWords } from "../figures-in-words.ts";
+import { keepDry } from "./keep-dry.ts";
 import { placeByMaterials, sectionPhrase } from "./places.ts";
 import type { Named, Said, Wordings } from "./wording.ts";
 
@@ -55,7 +56,7 @@ export const SURFACE_WORDINGS: Wordings<keyof SurfaceFindings> = {
       severity === "fault" ? `In ${countOfMonths(figures.monthsNearlyWet)} it is 95 % or more.` : "",
       figures.places > 1 ? `Of ${figures.places} such places it is humid longest.` : "",
     ],
-    advice: severity === "note" ? null : severity === "fault" ? drierOrWarmer(figures, buildUp) : KEEP_DRY,
+    advice: severity === "note" ? null : severity === "fault" ? drierOrWarmer(figures, buildUp) : keepDry(buildUp),
     source: "growth limit of Hukka and Viitanen 1999, above outdoor humidity (this project's rule)",
   }),
   "wood-moisture": ({ figures, severity }, buildUp) => {
@@ -75,8 +76,8 @@ export const SURFACE_WORDINGS: Wordings<keyof SurfaceFindings> = {
         severity === "note"
           ? null
           : severity === "fault"
-            ? drierWood(name(piece), buildUp)
-            : `${KEEP_DRY} ${capital(name(piece))} must stay under ${formatQuantity(limit, "moisture content")} by a moisture meter; at equilibrium it reaches ${formatQuantity(moisture, "moisture content")}.`,
+            ? drierWood(name(piece), figures, buildUp)
+            : `${keepDry(buildUp)} ${capital(name(piece))} must stay under ${formatQuantity(limit, "moisture content")} by a moisture meter; at equilibrium it reaches ${formatQuantity(moisture, "moisture content")}.`,
       source: "FPL Wood Handbook chapter 4 for the equilibrium; 20 % is common practice",
     };
   },
@@ -140,23 +141,25 @@ function figure(factor: number): string {
   return formatNumber(factor, 2);
 }
 
-/** A condition is something to keep; what has to be changed is a remedy. */
-const KEEP_DRY = "Keep the room no damper than the file says, and look at that place after the first winter.";
+/** For masonry and logs that rain may wet: what dries them must not be shut off on the room side. */
+const INSULATED_OUTSIDE =
+  "insulate outside and keep the rain off; a tighter layer on the room side would hold the rain in.";
 
 /** What lets wood dry, by where its water comes from. */
-function drierWood(piece: string, { element, faces }: Named): string {
+function drierWood(piece: string, { holdsRain, isOfRoom }: SurfaceFindings["wood-moisture"], { faces }: Named): string {
+  if (holdsRain) return `Keep the air at ${piece} drier: ${INSULATED_OUTSIDE}`;
   if (faces === "void")
     return `Keep the air at ${piece} drier: cover the bare ground of the void and keep its openings clear.`;
-  if (element === "partition") return `Keep the air at ${piece} drier: ventilate or heat the damper room.`;
+  if (isOfRoom) return `Keep the air at ${piece} drier: ventilate or heat the damper room.`;
   return `Keep the air at ${piece} drier: a tighter vapour layer on the warm side, or more open layers on the cold side.`;
 }
 
 /** What keeps a place inside drier or warmer, by the side that the vapour comes from. */
-function drierOrWarmer({ warmSide }: SurfaceFindings["mould-at-interface"], { element, faces }: Named): string {
+function drierOrWarmer({ warmSide, holdsRain }: SurfaceFindings["mould-at-interface"], { faces }: Named): string {
+  if (holdsRain) return capital(INSULATED_OUTSIDE);
   if (faces === "void") {
     return "Cover the bare ground of the void, keep its openings clear, and insulate below that place to keep it warmer.";
   }
-  if (element === "partition") return "Ventilate or heat the damper room.";
   return warmSide === "inside"
     ? "Use a tighter vapour layer on its room side, more open layers outside it, or insulation outside it to keep it warmer."
     : "Hold vapour back on its outer side, and keep its room side open to vapour.";

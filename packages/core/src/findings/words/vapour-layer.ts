@@ -20,14 +20,16 @@ export const VAPOUR_LAYER_WORDINGS: Wordings<Codes & keyof VapourLayerFindings> 
       source: "common practice",
     };
   },
-  "no-vapour-layer-warm-side": ({ figures: { warmSide, tooOpen } }, buildUp) => {
+  "no-vapour-layer-warm-side": ({ figures: { warmSide, tooOpen, holdsRain } }, buildUp) => {
     const side = sideInWords(warmSide, buildUp);
     return {
       says:
         tooOpen === null
           ? `Nothing on the warm side (${side}) holds the vapour back.`
           : `On the warm side (${side}) only ${layerInWords(tooOpen)} holds the vapour back, and that is too little: there is no vapour layer.`,
-      advice: `Put a vapour layer on the warm side, towards ${side}, before the insulation.`,
+      advice: holdsRain
+        ? "Put none there while rain wets the outside: it would hold the rain in. Insulate outside, or keep the rain off first."
+        : `Put a vapour layer on the warm side, towards ${side}, before the insulation.`,
       source: "common practice",
     };
   },

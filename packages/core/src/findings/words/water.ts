@@ -2,6 +2,7 @@ import { formatQuantity } from "../../quantities/format-quantity.ts";
 import type { LimitReason, VerdictWord, WaterFigures, WaterFindings, YearOfWater } from "../../result/types.ts";
 import { DROPS_GATHER, TRACE } from "../amount-limits.ts";
 import { atMost, grams, inPlainTerms, yearsInWords } from "../figures-in-words.ts";
+import { keepDry } from "./keep-dry.ts";
 import { placeByLayers, sectionInWords, sectionPhrase } from "./places.ts";
 import type { Named, Wordings } from "./wording.ts";
 
@@ -42,7 +43,9 @@ export const WATER_WORDINGS: Wordings<keyof WaterFindings> = {
       ],
       advice: figures.runsDown
         ? "Keep room air away from the smooth surface, and let water drain clear of the bottom plate. Closed-cell foam must be bonded to the surface."
-        : "Keep the layer that holds back the vapour unbroken: gaps raise the amount quickly.",
+        : figures.restsOnLayer
+          ? "Keep the layer that holds back the vapour unbroken: gaps raise the amount quickly."
+          : keepDry(buildUp),
       source: AMOUNTS,
     };
   },
@@ -67,14 +70,9 @@ export const WATER_WORDINGS: Wordings<keyof WaterFindings> = {
     ],
     source: AMOUNTS,
   }),
-  "standard-not-passed": ({ figures: { amount, growthPerYear, yearsToGather } }) => ({
-    says: `ISO 13788 does not pass it: not all of the water evaporates within the year.`,
-    more: [
-      yearsToGather === null
-        ? `What stays is ${grams(amount)} at most, and it does not grow.`
-        : `What stays is ${grams(growthPerYear!)} a year, so that ${decadesInWords(yearsToGather)} pass before it makes 200 g/m².`,
-      "So the judgement goes by the amount.",
-    ],
+  "standard-not-passed": ({ figures }) => ({
+    says: "ISO 13788 does not pass it: by its monthly step not all of the water evaporates within the year.",
+    more: whyJudgedAllTheSame(figures),
     source: "ISO 13788:2012 clause 6.4, case c; the judgement is this project's rule",
   }),
   "bonded-foam": ({ figures: { layer, margin } }, { layers }) => ({
@@ -155,6 +153,26 @@ function growthInWords({ growthPerYear, yearsToGather, amount }: WaterFigures): 
   return amount >= DROPS_GATHER
     ? `${grows}.`
     : `${grows} and reaches 200 g/m², a cup on every square metre, in ${yearsInWords(yearsToGather!)}.`;
+}
+
+/** Why what the standard does not pass may be judged sound all the same: nothing stays, or too little. */
+function whyJudgedAllTheSame({
+  amount,
+  growthPerYear,
+  yearsToGather,
+  driesWithinMonth,
+}: WaterFindings["standard-not-passed"]): readonly string[] {
+  if (growthPerYear === null)
+    return [
+      driesWithinMonth
+        ? "With drying within the month, which conserves water, all of it does, and the judgement goes by that."
+        : "The ordinary years that follow clear all of it, and the judgement goes by that.",
+    ];
+  const stays =
+    yearsToGather === null
+      ? `What stays is ${grams(amount)} at most, and it does not grow.`
+      : `What stays is ${grams(growthPerYear)} a year, so that ${decadesInWords(yearsToGather)} pass before it makes 200 g/m².`;
+  return [stays, "So the judgement goes by the amount."];
 }
 
 /** Years by the ten: nothing tells them apart more finely. */

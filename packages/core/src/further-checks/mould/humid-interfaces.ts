@@ -6,6 +6,7 @@ import type { MonthName, Place, SectionId } from "../../result/types.ts";
 import { humidityAtNode } from "../section-nodes/humidity-at-node.ts";
 import { materialOfSlice } from "../section-nodes/material-of-slice.ts";
 import { facesOfSlices, placeOf, slicesTouching, type Touching } from "../section-nodes/places.ts";
+import { waterThatWets } from "../water-that-wets.ts";
 import { growthLimit } from "./growth-limit.ts";
 
 /** An interface counts only where it is more humid than outdoors by this [–]: two points (this project's rule). */
@@ -19,7 +20,7 @@ export interface HumidInterface {
   /** What mould would feed on there, and whether that is timber or board. */
   food: string;
   isOnWood: boolean;
-  /** Whether what feeds it is framing, and most water that its way or the bay beside it holds [kg/m²]. */
+  /** Whether what feeds it is framing, and the water of its way or the bay beside it that could wet it [kg/m²]. */
   isOnFraming: boolean;
   water: number;
   months: { month: MonthName; temperature: number; relativeHumidity: number; limit: number; outdoors: number }[];
@@ -39,9 +40,10 @@ export function humidInterfaces(calculation: BuildUpCalculation, outdoor: AirMon
   const outdoors = outdoor.vapourPressure.map((pressure, month) =>
     relativeHumidity(pressure, outdoor.temperature[month]!),
   );
-  const between = calculation.sections.find(({ path }) => path.through.length === 0)?.withinMonth.peak ?? 0;
+  const bay = calculation.sections.find(({ path }) => path.through.length === 0);
+  const between = bay === undefined ? 0 : waterThatWets(bay);
   return calculation.sections.flatMap((section) =>
-    interfacesOfSection(section, calculation.buildUp, outdoors, Math.max(between, section.withinMonth.peak)),
+    interfacesOfSection(section, calculation.buildUp, outdoors, Math.max(between, waterThatWets(section))),
   );
 }
 

@@ -55,6 +55,8 @@ export interface SurfaceFindings {
   /** fRsi of the junction, and the one that keeps mould away [–]. */
   "junction-mould": { name: string; factor: number; workedOut: boolean; required: number; month: MonthName };
   "mould-at-interface": {
+    /** Whether masonry or logs that rain may wet lie outermost: a tighter room side would hold the rain in. */
+    holdsRain: boolean;
     section: SectionId;
     place: Place;
     /** The material that mould would feed on. */
@@ -77,6 +79,10 @@ export interface SurfaceFindings {
     warmSide: WarmSide;
   };
   "wood-moisture": {
+    /** Whether masonry or logs that rain may wet lie outermost: a tighter room side would hold the rain in. */
+    holdsRain: boolean;
+    /** Whether the room of a partition is itself too damp, so that no layer helps. */
+    isOfRoom: boolean;
     section: SectionId;
     piece: PieceOfWood;
     /** Most moisture, and the limit, as fractions of dry mass [–]. */

@@ -43,6 +43,8 @@ export interface VapourLayerFindings {
     dampMonths: number;
   };
   "no-vapour-layer-warm-side": {
+    /** Whether masonry or logs that rain may wet lie outermost: a tighter room side would hold the rain in. */
+    holdsRain: boolean;
     warmSide: Side;
     /** The layer there that is too open to be a vapour layer; null without any. */
     tooOpen: TightLayerFigures | null;

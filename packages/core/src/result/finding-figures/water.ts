@@ -49,6 +49,8 @@ export interface WaterFindings {
   "condensation-dries-out": WaterFigures & {
     /** Whether drops may run down a smooth upright surface. */
     runsDown: boolean;
+    /** Whether a sheet or board on the warm side holds the vapour back; masonry and insulation have nothing to keep whole. */
+    restsOnLayer: boolean;
   };
   "stays-wet": WaterFigures & {
     /** Whether it is taken up by what lies above the ground's membrane, where nothing rots. */
@@ -58,8 +60,17 @@ export interface WaterFindings {
     /** What it sits on where even a trace is worth knowing of. */
     sitsOn: "steel" | "gypsum paper" | null;
   };
-  /** The standard does not pass it, and the judgement still may: amount [kg/m²], growth [kg/m² a year] and the years until it makes 200 g/m² [a]. */
-  "standard-not-passed": { amount: number; growthPerYear: number | null; yearsToGather: number | null };
+  /**
+   * The standard does not pass it, and the judgement still may: amount [kg/m²], growth [kg/m² a year] and the years until
+   * it makes 200 g/m² [a].
+   */
+  "standard-not-passed": {
+    amount: number;
+    growthPerYear: number | null;
+    yearsToGather: number | null;
+    /** Whether the year with drying within the month ends dry; else ordinary years clear what is not told as growth. */
+    driesWithinMonth: boolean;
+  };
   /** Foam bonded to a skin, its layer by index from 0: least difference of its inner face to the room's dew point [K]. */
   "bonded-foam": { layer: number; margin: number };
   /** [kg/m²] a year, in mean years */

@@ -44,7 +44,7 @@ function shortAnswer(buildUp: BuildUpResult, result: ProjectResult, withVariants
     withoutBackticks(reasonOf(buildUp)),
     ...askedInstead(buildUp).map(withoutBackticks),
     ...(heat === null ? [] : [heatInWords(heat.transmittance, buildUp.target)]),
-    ...(moisture === null ? [] : [verdictInWords(moisture)]),
+    ...(moisture === null ? [] : [verdictInWords({ ...buildUp, moisture })]),
     // The judgement says already that it is often worse.
     ...(spread === undefined ? [] : [spread.message.slice(worseSentence(spread).length).trimStart()]),
     ...placementInWords(buildUp, result),

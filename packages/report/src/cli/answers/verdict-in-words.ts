@@ -1,20 +1,39 @@
-import { type MoistureResult, TRACE } from "@warmside/core";
+import { type BuildUpResult, type MoistureResult, TRACE } from "@warmside/core";
+import { gramsPerArea } from "../../numbers.ts";
 import { waterHeadline } from "../../water-headline.ts";
 import { pathWords } from "../../words.ts";
 
+/** What a verdict is told from; no verdict without a moisture side. */
+type Judged = Pick<BuildUpResult, "surface" | "trappedWater"> & { moisture: MoistureResult };
+
 /**
  * The verdict with the figures that the judgement follows, in one sentence, and the standard's where it reads otherwise.
+ * Drops on a surface and water built in are no part of it; beside them it is never told alone.
  *
- * @param moisture - of the build-up's governing section
+ * @param buildUp - the result of a build-up within the method
  * @returns such as "Verdict: dries out, at most 187 g/m², in March, gone by July."
  */
-export function verdictInWords(moisture: MoistureResult): string {
+export function verdictInWords({ moisture, surface, trappedWater }: Judged): string {
   const { verdict, words, byStandard } = waterHeadline(moisture);
+  const beside = [...dropsInWords(surface), ...trappedWater.map(builtInWords)].map((each) => `; ${each}`).join("");
   const followed = byStandard === null ? "" : " (with drying within the month, which the judgement follows)";
   const other =
     byStandard === null ? "" : ` By the standard's monthly step: ${byStandard.verdict}, ${byStandard.words}.`;
-  if (verdict === "dry") return `Verdict: dry, in every month of the year${followed}.${other}`;
-  return `Verdict: ${verdict}${wayInWords(moisture)}, ${traceInWords(moisture)}${words}${endInWords(moisture)}${followed}.${other}`;
+  if (verdict === "dry")
+    return `Verdict: dry${beside === "" ? "," : " inside"} in every month of the year${followed}${beside}.${other}`;
+  return `Verdict: ${verdict}${wayInWords(moisture)}, ${traceInWords(moisture)}${words}${endInWords(moisture)}${followed}${beside}.${other}`;
+}
+
+function dropsInWords(surface: BuildUpResult["surface"]): string[] {
+  const months = surface === null ? [] : [surface.condensationMonths, surface.otherFace?.condensationMonths ?? []];
+  const count = new Set(months.flat()).size;
+  return count === 0 ? [] : [`drops on the surface in ${count === 1 ? "one month" : `${count} months`}`];
+}
+
+function builtInWords({ amount, daysToDry }: BuildUpResult["trappedWater"][number]): string {
+  const leaves =
+    daysToDry === null ? "does not leave within ten years" : `takes ${Math.round(daysToDry)} days to leave`;
+  return `the ${gramsPerArea(amount)} built in ${leaves}`;
 }
 
 function wayInWords(moisture: MoistureResult): string {
