@@ -1,10 +1,11 @@
 import { MONTH_NAMES } from "../constants.ts";
-import { twoSeasonCheck } from "../further-checks/two-season/two-season.ts";
+import { twoSeasonCheck, WINTER_OUTSIDE } from "../further-checks/two-season/two-season.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { SensitivityName, WaterFigures, YearOfWater } from "../result/types.ts";
 import { DROPS_GATHER, DROPS_MAY_RUN, isFacedWithPaper, sitsOnSmooth } from "./amount-limits.ts";
 import { isInBondedFoam } from "./bonded-foam-place.ts";
 import { CAUTION, CONDITION, found, NOTE, OVER_LIMIT } from "./found.ts";
+import { isMasonryThroughout } from "./rain-on-wall.ts";
 import type { Evidence, JudgementEffect, RuledFinding } from "./types.ts";
 import { hasLayerToKeepWhole } from "./vapour-layer-dependence.ts";
 import { isTooMuch, judgeWater, judgeZones, shareOfLimit, type WaterJudged } from "./water-level.ts";
@@ -24,20 +25,24 @@ export function condensationFindings(evidence: Evidence): RuledFinding[] {
 }
 
 /**
- * DIN's limits are made for its own block climate: where its two-season check keeps to the limit of the place, a year of one
- * in ten over it is no more than a condition. Not where that winter brings less than a mean year of the place: a climate
- * that is too mild excuses nothing. Drops that run on a smooth upright surface, and what stays for good, are told in any year.
+ * DIN's limits are made for its own block climate, and for walls that it wants calculated. Over them only in a year of one
+ * in ten is no more than a condition where its two-season check passes and keeps to the limit of the place, and in masonry
+ * with an inner leaf, which DIN 4108-3 lists among the walls that need no calculation. Not where the coldest month is
+ * colder than its winter: there the check is too mild. Drops that run on a smooth upright surface, and what stays for good,
+ * are told in any year.
  */
 function inItsClimate(findings: RuledFinding[], evidence: Evidence): RuledFinding[] {
   const isOverDin = (finding: RuledFinding): boolean =>
     finding.code === "condensation-too-much" && finding.figures.limitBy.kind !== "smooth upright surface";
   if (!findings.some(isOverDin) || findings.some(({ code }) => code === "stays-wet")) return findings;
-  const { calculation, room, site, humidityMargin } = evidence;
+  const { buildUp, calculation, room, site, humidityMargin } = evidence;
   const check = twoSeasonCheck(calculation, room, site.outdoor.temperature, humidityMargin);
-  if (!check.applies || check.condensate > check.summerCapacity) return findings;
-  if (check.condensate < judgeWater(calculation).amount) return findings;
+  if (!check.applies || Math.min(...site.outdoor.temperature) < WINTER_OUTSIDE.temperature) return findings;
+  const needsNone = isMasonryThroughout(buildUp) && check.condensate <= check.summerCapacity;
   return findings.map((finding) =>
-    isOverDin(finding) && finding.code === "condensation-too-much" && check.condensate <= finding.figures.limit
+    isOverDin(finding) &&
+    finding.code === "condensation-too-much" &&
+    (needsNone || (check.passes === true && check.condensate <= finding.figures.limit))
       ? found("condensation-dries-out", CONDITION, {
           ...finding.figures,
           runsDown: false,

@@ -95,6 +95,18 @@ function hasInnerLeaf(inside: readonly Layer[]): boolean {
   return leaf !== -1 && !inside.slice(leaf + 1).some((layer) => suffersFromRain(layer) && !isMineralOrFoam(layer));
 }
 
+/**
+ * Whether a wall that faces outdoors is masonry or render over a masonry inner leaf, with no timber between or outside.
+ *
+ * @param buildUp - the build-up
+ * @returns false for every other build-up
+ */
+export function isMasonryThroughout(buildUp: BuildUp): boolean {
+  const cladding = absorbentCladding(buildUp);
+  if (cladding === null || cladding.kind === "log" || cladding.kind === "boarding") return false;
+  return hasInnerLeaf(buildUp.layers.slice(0, cladding.index));
+}
+
 function isLeaf(layer: Layer): boolean {
   return (
     layer.type === "material" &&

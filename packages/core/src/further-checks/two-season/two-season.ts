@@ -19,7 +19,7 @@ export const SEASON: number = 90 * SECONDS_PER_DAY;
 
 /** Winter air: temperature [°C] and vapour pressure [Pa]. Source: DIN 4108-3 (from memory). */
 const WINTER_INSIDE = { temperature: 20, vapourPressure: 1168 };
-const WINTER_OUTSIDE = { temperature: -5, vapourPressure: 321 };
+export const WINTER_OUTSIDE = { temperature: -5, vapourPressure: 321 };
 
 /** Summer: vapour pressure on both sides, saturation at the plane in walls and roofs [Pa]. Source: DIN 4108-3 (from memory). */
 const SUMMER_AIR = 1200;
