@@ -27,7 +27,7 @@ describeLive("joints on the live page", ({ reopen }) => {
   test("what passes beside the studs is shown as a picture, drawn anew when the joint changes", async () => {
     const { page, messages } = await reopen({ project: FOIL_BETWEEN_STUDS });
     const plane = page.locator(".plane");
-    const dots = plane.locator("svg circle");
+    const dots = plane.locator("svg > circle");
     await settled(page);
     expect(await plane.locator("strong").textContent()).toMatch(
       /^Vapour passes .* at the studs: \d+\sg\/m² beside them/,
