@@ -4,6 +4,7 @@ import { applySeverity } from "../climate/severity.ts";
 import { buildUpResult } from "../describe/build-up-result.ts";
 import { refuseFaults } from "../given/faults.ts";
 import { checkProject } from "../given/project.ts";
+import { withFactorsOfJunctions } from "../plane-checks/project-junctions.ts";
 import type { AirMonths, BuildUp, OutdoorClimate, Project, Room } from "../project/types.ts";
 import { requireFunction, requireList } from "../require.ts";
 import type {
@@ -80,7 +81,8 @@ function climatesFor(project: Project): OutdoorClimate[] {
 function placementOf(buildUp: BuildUp, project: Project, climates: readonly OutdoorClimate[]): PlacementOfBuildUp {
   const { name, slug } = buildUp;
   const reason = whyLeftOut(buildUp, project);
-  const made = reason === null ? placements(buildUp) : null;
+  // The vapour layer moves no heat: the factors of junctions are the same wherever it lies.
+  const made = reason === null ? placements(withFactorsOfJunctions(project, buildUp)) : null;
   if (made === null) {
     const leftOut = reason ?? "It has no insulation beside which a vapour layer could lie.";
     return { name, slug, layer: null, leftOut, positions: [], rows: [], message: null };

@@ -2,6 +2,7 @@ import { assessBuildUp, judgeBuildUp } from "../assess-build-up.ts";
 import { refuseFaults } from "../given/faults.ts";
 import { checkProject } from "../given/project.ts";
 import { meetsTarget } from "../heat/target.ts";
+import { withFactorsOfJunctions } from "../plane-checks/project-junctions.ts";
 import type { BuildUp, Project } from "../project/types.ts";
 import { requireObject } from "../require.ts";
 import type { JudgementWord, SweepPoint, SweepStudy, SweepTurn } from "../result/types.ts";
@@ -27,12 +28,14 @@ export function sweepThickness(project: Project, question: SweepQuestion): Sweep
   const layer = buildUp?.layers[question.layer];
   if (buildUp === undefined || layer === undefined || layer.type === "sheet")
     throw new RangeError("only a layer with a thickness can be varied");
+  const at = buildUpBy(project, buildUp, question.layer);
   const { thicknesses, step } = thicknessesOf(question, layer.thickness);
-  const points = thicknesses.map((thickness) => pointAt(thickness, buildUp, question.layer, surroundings));
-  const turns = turnsBetween(points, buildUp, question.layer, surroundings);
+  const { thickness: drawn } = layer;
+  const assess = (thickness: number): SweepPoint => pointAt(thickness, drawn, at(thickness), surroundings);
+  const points = thicknesses.map(assess);
+  const turns = turnsBetween(points, at, surroundings);
   const { target } = buildUp;
-  const meetsTargetFrom =
-    target === null ? null : firstThatMeets(target, points, buildUp, question.layer, surroundings);
+  const meetsTargetFrom = target === null ? null : firstThatMeets(target, points, assess);
   const study = {
     buildUp: { name: buildUp.name, slug: buildUp.slug },
     layer: { index: question.layer, number: question.layer + 1, name: layer.name },
@@ -47,11 +50,22 @@ export function sweepThickness(project: Project, question: SweepQuestion): Sweep
   return { ...study, message: sweepInWords(study) };
 }
 
-function pointAt(thickness: number, buildUp: BuildUp, layer: number, surroundings: Surroundings): SweepPoint {
-  const { judgement, heat, moisture } = assessBuildUp(withThickness(buildUp, layer, thickness), surroundings);
+/** The build-up by the thickness of a layer [m], with the factors that its junctions have then. */
+type BuildUpBy = (thickness: number) => BuildUp;
+
+function buildUpBy(project: Project, buildUp: BuildUp, layer: number): BuildUpBy {
+  return (thickness) => {
+    const changed = withThickness(buildUp, layer, thickness);
+    const buildUps = project.buildUps.map((one) => (one === buildUp ? changed : one));
+    return withFactorsOfJunctions({ ...project, buildUps }, changed);
+  };
+}
+
+function pointAt(thickness: number, drawn: number, buildUp: BuildUp, surroundings: Surroundings): SweepPoint {
+  const { judgement, heat, moisture } = assessBuildUp(buildUp, surroundings);
   return {
     thickness,
-    isDrawn: thickness === buildUp.layers[layer]!.thickness,
+    isDrawn: thickness === drawn,
     judgement: judgement.word,
     reason: judgement.message,
     transmittance: heat?.transmittance ?? null,
@@ -64,14 +78,9 @@ function pointAt(thickness: number, buildUp: BuildUp, layer: number, surrounding
 }
 
 /** Between two points of different judgement the turn is found by halving; each half may hold a turn of its own. */
-function turnsBetween(
-  points: readonly SweepPoint[],
-  buildUp: BuildUp,
-  layer: number,
-  surroundings: Surroundings,
-): SweepTurn[] {
+function turnsBetween(points: readonly SweepPoint[], at: BuildUpBy, surroundings: Surroundings): SweepTurn[] {
   const judge = (thickness: number): { word: JudgementWord; message: string } =>
-    judgeBuildUp(withThickness(buildUp, layer, thickness), surroundings, "what the judgement depends on").judgement;
+    judgeBuildUp(at(thickness), surroundings, "what the judgement depends on").judgement;
   const between = (low: number, from: JudgementWord, high: number, to: JudgementWord): SweepTurn[] => {
     if (from === to) return [];
     const middle = halfWay(low, high);
@@ -89,9 +98,7 @@ function turnsBetween(
 function firstThatMeets(
   target: number,
   points: readonly SweepPoint[],
-  buildUp: BuildUp,
-  layer: number,
-  surroundings: Surroundings,
+  assess: (thickness: number) => SweepPoint,
 ): number | null {
   const meets = (transmittance: number | null): boolean => transmittance !== null && meetsTarget(transmittance, target);
   const first = points.findIndex(({ transmittance }) => meets(transmittance));
@@ -99,7 +106,7 @@ function firstThatMeets(
   let low = points[first - 1]!.thickness;
   let high = points[first]!.thickness;
   for (let middle = halfWay(low, high); middle !== null; middle = halfWay(low, high)) {
-    if (meets(pointAt(middle, buildUp, layer, surroundings).transmittance)) high = middle;
+    if (meets(assess(middle).transmittance)) high = middle;
     else low = middle;
   }
   return high;

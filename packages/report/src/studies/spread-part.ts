@@ -26,7 +26,7 @@ export async function spreadPart(spread: SpreadResult, id: string): Promise<Html
 
 function howItWasMade({ samples, asked, seed }: SpreadResult): Html {
   const cut = samples < asked ? ` of ${asked}, then interrupted` : "";
-  return html`The build-up was calculated ${samples} times${cut}, each time to a judgement, with every value of the last table somewhere within its spread: a Latin hypercube, seed ${seed}, the stated value the likeliest and the ends the least likely. The widths are this project’s own judgement where the file gives none. Thicknesses, climate and set points stay as stated. A material in several layers varies as one.`;
+  return html`The build-up was calculated ${samples} times${cut}, each time to a judgement, with every value of the last table somewhere within its spread: a Latin hypercube, seed ${seed}, the stated value the likeliest and the ends the least likely. The widths are this project’s own judgement where the file gives none. Thicknesses, climate, set points and junctions stay as stated. A material in several layers varies as one.`;
 }
 
 function wordsTable({ verdicts, judgements, samples }: SpreadResult): Html {

@@ -1,12 +1,14 @@
 /** What a worker thread does: samples in, outcomes out. Also used in the command's own thread. */
 import { workerData } from "node:worker_threads";
 import {
+  type BuildUp,
   type Project,
   type SampleTable,
   type SpreadOutcomes,
   type SpreadQuestion,
   spreadQuestion,
   surroundingsOf,
+  withFactorsOfJunctions,
 } from "@warmside/core";
 
 /** Some samples of one build-up. */
@@ -36,7 +38,9 @@ export function workerFor(project: Project): (task: SpreadTask) => SpreadOutcome
   const surroundings = surroundingsOf(project);
   const questions = new Map<number, SpreadQuestion>();
   return ({ buildUp, samples }) => {
-    const question = questions.get(buildUp) ?? spreadQuestion(project.buildUps[buildUp]!, surroundings);
+    const known = questions.get(buildUp);
+    const asJudged = (): BuildUp => withFactorsOfJunctions(project, project.buildUps[buildUp]!);
+    const question = known ?? spreadQuestion(asJudged(), surroundings);
     questions.set(buildUp, question);
     return question.workOut(samples);
   };
