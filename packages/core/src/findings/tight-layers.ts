@@ -102,10 +102,14 @@ function holdsWater(layer: Layer): boolean {
 /** A sheet with more of the resistance than this outside it lies in the insulation, not outside it [–] (common practice: a third). */
 const SHARE_OUTSIDE = 1 / 3;
 
-/** Under a raised floor or outside a wall, in a heated building: leaks, spills and wet timber cannot dry. */
+/**
+ * Under a raised floor, outside a wall, or under the ventilated covering of a pitched roof, in a heated building: leaks,
+ * spills and wet timber cannot dry. Of a roof only what lies from its insulation on counts, since its deck may be warm.
+ */
 function tightSheetOnColdSide(evidence: Evidence): RuledFinding[] {
   const { buildUp, calculation, vapourLayer } = evidence;
-  if (buildUp.element !== "floor" && buildUp.element !== "wall") return [];
+  const isRoof = isUnderlaidRoof(evidence);
+  if (buildUp.element !== "floor" && buildUp.element !== "wall" && !isRoof) return [];
   if (buildUp.faces === "ground" || vapourLayer.warmSide !== "inside") return [];
   const main = mainInsulation(calculation.heat.counted);
   if (main === null) return [];
@@ -115,8 +119,17 @@ function tightSheetOnColdSide(evidence: Evidence): RuledFinding[] {
     sumOfResistances(counted.filter((layer) => layer.index > index)) < SHARE_OUTSIDE * total;
   const sheet = counted.find(({ index, layer }) => index > main.index && isOutside(index) && isTightSheet(layer));
   if (sheet === undefined || isRequired(evidence, { layers: [sheet.index] })) return [];
-  const above = buildUp.layers.flatMap((layer, index) => (index < sheet.index && holdsWater(layer) ? [index] : []));
+  const first = isRoof ? main.index : 0;
+  const above = buildUp.layers.flatMap((layer, index) =>
+    index >= first && index < sheet.index && holdsWater(layer) ? [index] : [],
+  );
   return above.length === 0 ? [] : [found("tight-sheet-under-floor", REFUSED, { layer: sheet.index, above })];
+}
+
+/** A pitched roof whose covering lies beyond ventilated air: its outermost counted sheet is an underlay, not the skin. */
+function isUnderlaidRoof({ buildUp, calculation }: Evidence): boolean {
+  if (buildUp.element !== "pitched roof" || isUpright(buildUp)) return false;
+  return (calculation.heat.counted.at(-1)?.index ?? 0) < buildUp.layers.length - 1;
 }
 
 function isTightSheet(layer: Layer): boolean {

@@ -27,15 +27,26 @@ export const TIGHT_LAYER_WORDINGS: Wordings<Codes> = {
     source: "common practice; ISO 13788:2012 clause 7 for the trapped water",
   }),
   "tight-sheet-under-floor": ({ figures: { layer, above } }, buildUp) => {
-    const where = buildUp.element === "floor" ? "under the floor" : "outside the wall";
+    const where = WHERE_OUTSIDE[buildUp.element];
     return {
       says: `A tight sheet, ${namesOf([layer], buildUp)}, lies ${where} with ${namesOf(above.slice(-MOST_NAMED), buildUp)} on its room side.`,
       more: ["Leaks, spills and wet timber cannot dry through it."],
       advice:
-        "Use a breather membrane there. For a damp-proof, gas or radon membrane against the ground, name its `purpose` in the file.",
+        buildUp.element === "pitched roof"
+          ? "Use a breather membrane there, or keep 50 mm of ventilated air below the sheet."
+          : "Use a breather membrane there. For a damp-proof, gas or radon membrane against the ground, name its `purpose` in the file.",
       source: "common practice",
     };
   },
+};
+
+/** Where a sheet lies that leaks and spills cannot dry through. */
+const WHERE_OUTSIDE: Readonly<Record<Named["element"], string>> = {
+  floor: "under the floor",
+  wall: "outside the wall",
+  partition: "outside the wall",
+  "flat roof": "over the insulation of the roof",
+  "pitched roof": "over the insulation of the roof",
 };
 
 /** So many of the layers above a sheet are named: those next to it. */
