@@ -47,3 +47,24 @@ test("a month in the plane ends where what a node gains is less than rounding kn
   const result = resultOf({ text: TEXT, supplies: { file: () => ({ text: WEATHER }) } });
   expect(result!.buildUps[0]!.findings.map(({ code }) => code)).toContain("interrupted-layer");
 });
+
+/** A film as open as a micrometre of air between a foil and a slab of steel: what passes it drowns what passes them. */
+const OPEN_BETWEEN_TIGHT = `project: Alder Row
+climate: de-bilt
+indoor: { heating: 20 °C, humidity: class 3 }
+build-ups:
+  - name: Kiln wall
+    element: wall
+    framings: { battens: { material: softwood timber, fraction: 26.35 % } }
+    layers:
+      - { air: 55.77 mm, ventilation: none }
+      - { material: ferritic stainless steel, thickness: 27.8 mm, framing: battens }
+      - { material: { name: film, sd: 0.0001 m, kind: plastic }, gaps: { diameter: 10.61 mm, per area: 100 /m2 }, facing sd inner: 1500 m, facing sd outer: 0.01 m }
+      - { material: { name: board, conductivity: 0.012 W/(m K), vapour resistance factor: 1000000, facing sd: 577.5 m }, thickness: 10 mm }
+`;
+
+test("a film of next to no sd between tight layers leaves the plane its equations", () => {
+  expect(
+    resultOf({ text: OPEN_BETWEEN_TIGHT, supplies: { file: () => ({ failure: "there is none" }) } }),
+  ).not.toBeNull();
+});

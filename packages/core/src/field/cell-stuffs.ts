@@ -43,6 +43,9 @@ export function plainStuff(name: string, conductivity: number): Stuff {
   return { name, material: null, isAir: false, conductivity: evenly(conductivity), permeability };
 }
 
+/** A sheet of less sd is as open as none in the plane [m]; much less would drown all other flows in its rounding. */
+const LEAST_SD_OF_SHEET = 1e-4;
+
 /**
  * A sheet across y.
  *
@@ -56,7 +59,10 @@ export function sheetStuff(name: string, sd: number): Stuff {
     material: null,
     isAir: false,
     conductivity: { x: HEAT_ALONG_A_SHEET, y: ACROSS_A_SHEET },
-    permeability: { x: VAPOUR_ALONG_A_SHEET, y: (VAPOUR_PERMEABILITY_OF_AIR * SHEET_THICKNESS) / sd },
+    permeability: {
+      x: VAPOUR_ALONG_A_SHEET,
+      y: (VAPOUR_PERMEABILITY_OF_AIR * SHEET_THICKNESS) / Math.max(sd, LEAST_SD_OF_SHEET),
+    },
   };
 }
 
