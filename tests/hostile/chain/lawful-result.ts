@@ -123,7 +123,8 @@ function contradictions({ findings, moisture, gaps, judgement }: BuildUpResult):
   if (moisture === null) return [];
   const broken: string[] = [];
   const said = (code: Finding["code"]): Finding[] => findings.filter((finding) => finding.code === code);
-  const within = moisture.governing.withinMonth.verdict;
+  const verdicts = moisture.sections.map(({ withinMonth }) => SEVERITY_OF_VERDICT.indexOf(withinMonth.verdict));
+  const within = SEVERITY_OF_VERDICT[Math.max(...verdicts)]!;
   if (said("stays-dry").length > 0 && (within !== "dry" || said("stays-wet").length > 0))
     broken.push("stays dry, said of what does not");
   const opened = gaps.find(({ kind }) => kind === "usual")?.peak.amount ?? 0;

@@ -88,7 +88,7 @@ export function standardNotPassed({ calculation }: Evidence): RuledFinding[] {
   const [worst] = zones;
   if (worst === undefined || isTooMuch(worst)) return [];
   const { amount, growthPerYear, yearsToGather } = zones.find((zone) => zone.growthPerYear !== null) ?? worst;
-  const driesWithinMonth = calculation.governing.withinMonth.verdict !== "stays wet";
+  const driesWithinMonth = calculation.sections.every(({ withinMonth }) => withinMonth.verdict !== "stays wet");
   return [found("standard-not-passed", CAUTION, { amount, growthPerYear, yearsToGather, driesWithinMonth })];
 }
 
