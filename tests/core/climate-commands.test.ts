@@ -64,6 +64,22 @@ build-ups:
     expect(checked.exit).toBe(0);
   });
 
+  test("a table changed by hand is left alone, unless --out names it", async () => {
+    const first = await runInFolder({ "meadow.csv": records }, ["climate", "make", "meadow.csv"]);
+    const made = first.after["meadow-climate.csv"]!;
+    const corrected = Buffer.from(made.replace("# place: meadow", "# place: Upper meadow"), "latin1");
+    const files = { "meadow.csv": records, "meadow-climate.csv": corrected };
+    const refused = await runInFolder(files, ["climate", "make", "meadow.csv"]);
+    expect(refused.exit).toBe(1);
+    expect(refused.messages.replaceAll(/\s+/g, " ")).toContain(
+      "meadow-climate.csv is there already and was changed since warmside wrote it",
+    );
+    expect(refused.after).toEqual(refused.before);
+    const named = await runInFolder(files, ["climate", "make", "meadow.csv", "--out", "meadow-climate.csv"]);
+    expect(named.exit).toBe(0);
+    expect(named.after["meadow-climate.csv"]).toBe(made);
+  });
+
   test("a table somewhere else is named with --out, without a position nothing is told of one", async () => {
     const ended = await runInFolder({ "meadow.csv": records, "mine.csv": "mine" }, [
       "climate",

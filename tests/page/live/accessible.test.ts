@@ -12,6 +12,8 @@ const DESK = 1280;
 const TARGET = 44;
 
 const LONG = 60_000;
+/** A gap between two taps up to which nothing is told yet, the page's own pause being 900 [ms]. */
+const SHORTER_THAN_THE_PAUSE = 700;
 
 /** What axe finds, each with where. */
 async function faultsOf(page: Page): Promise<string[]> {
@@ -138,23 +140,30 @@ describeLive("the live page for everybody", ({ open, reopen }) => {
 
   test("who listens is told the answer once, after a pause", async () => {
     const { page } = await reopen({ width: PHONE, hasTouch: true, project: WRONG_SIDE });
-    await page.waitForTimeout(1200);
-    await page.evaluate(() => {
+    const longGaps = await page.evaluate(async (pause) => {
+      const live = document.querySelector("[aria-live]")!;
       const told: string[] = [];
       Object.assign(window, { told });
-      const live = document.querySelector("[aria-live]")!;
-      new MutationObserver(() => told.push(live.textContent!)).observe(live, {
-        childList: true,
-        characterData: true,
-        subtree: true,
+      const observer = new MutationObserver(() => {
+        const text = live.textContent!;
+        if (text !== "") told.push(text);
       });
-    });
-    for (let index = 0; index < 5; index += 1)
-      await page.getByRole("button", { name: "2 mineral wool slab: thicker" }).click();
-    await page.waitForTimeout(1500);
+      let last = performance.now();
+      let gaps = 0;
+      for (let index = 0; index < 5; index += 1) {
+        document.querySelector<HTMLButtonElement>('[aria-label="2 mineral wool slab: thicker"]')!.click();
+        if (index === 0) observer.observe(live, { childList: true, characterData: true, subtree: true });
+        await new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
+        if (performance.now() - last > pause) gaps += 1;
+        last = performance.now();
+      }
+      return gaps;
+    }, SHORTER_THAN_THE_PAUSE);
+    await page.waitForFunction(() => (window as unknown as { told: string[] }).told.length > 0);
+    await settled(page);
     const told = await page.evaluate(() => (window as unknown as { told: string[] }).told);
-    expect(told).toHaveLength(1);
-    expect(told[0]).toMatch(/^Wall: change it, stays wet, U 0\.\d\d\.$/);
+    expect(told.length).toBeLessThanOrEqual(1 + longGaps);
+    expect(told.at(-1)).toMatch(/^Wall: change it, stays wet, U 0\.\d\d\.$/);
     expect(await page.locator("[aria-live]").count()).toBe(1);
   });
 

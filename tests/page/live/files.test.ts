@@ -1,10 +1,19 @@
 /// <reference lib="dom" />
 import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { describeLive, layersOf, openFile, settled, textOf, typeFile, WRONG_SIDE, wordOf } from "./live-page.ts";
 
 const LONG_WORK = 100;
 const changedWall = WRONG_SIDE.replace("140 mm", "170 mm");
+
+/** Waits until the browser keeps a copy of this text as unsaved work. */
+async function keptByBrowser(page: Page, text: string): Promise<void> {
+  await page.waitForFunction(
+    (wanted) => Object.keys(localStorage).some((key) => JSON.parse(localStorage.getItem(key)!)?.text === wanted),
+    text,
+  );
+}
 
 describeLive("nothing is lost on the live page", ({ open, reopen, address, browser }) => {
   test("a reload goes on with the unsaved work, which can be undone to the file as it was", async () => {
@@ -52,7 +61,7 @@ describeLive("nothing is lost on the live page", ({ open, reopen, address, brows
     await first.goto(at);
     await first.waitForSelector(".section");
     await typeFile(first, changedWall);
-    await first.waitForTimeout(500);
+    await keptByBrowser(first, changedWall);
     first.goto("chrome://crash").catch(() => undefined);
     await first.waitForEvent("crash");
     await first.close();
@@ -75,7 +84,7 @@ describeLive("nothing is lost on the live page", ({ open, reopen, address, brows
       await tab.waitForSelector(".section");
       await typeFile(tab, texts[index]!);
     }
-    await tabs[0]!.waitForTimeout(500);
+    for (const [index, tab] of tabs.entries()) await keptByBrowser(tab, texts[index]!);
     for (const [index, tab] of tabs.entries()) {
       await tab.reload();
       await tab.waitForSelector(".section");

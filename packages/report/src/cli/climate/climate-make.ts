@@ -3,6 +3,7 @@ import { climateTable, type RecordMonths, type RecordsPlace } from "@warmside/co
 import { json } from "../answers/json.ts";
 import type { CommandContext } from "../command-context.ts";
 import { type CommandResult, done } from "../command-result.ts";
+import { fingerprintOf } from "../files/changed-by-hand.ts";
 import { besideInput, type OutputPlace, type OwnMark, outputPlace } from "../files/output-place.ts";
 import { type InputFile, readInput } from "../files/read-input.ts";
 import { writeWhole } from "../files/write-whole.ts";
@@ -30,7 +31,11 @@ export interface WrittenMakeOptions extends WrittenRecordOptions {
 }
 
 /** Every table that warmside made has this line near its beginning. */
-export const CLIMATE_MARK: OwnMark = { where: "beginning", text: "# means: temperature of the readings" };
+export const CLIMATE_MARK: OwnMark = {
+  where: "beginning",
+  text: "# means: temperature of the readings",
+  fingerprinted: true,
+};
 
 /**
  * `warmside climate make FILE`: weather records to a climate table.
@@ -55,10 +60,15 @@ export async function climateMake(
     const reading = await readRecordsFile(input.text, options, readingProgress(context));
     if (!reading.ok) return refusedProject(reading.problems, file, asJson);
     const { value: records } = reading;
-    if (output !== null) await writeWhole([{ ...output, content: climateTable(records, place) }]);
+    if (output !== null) await writeWhole([{ ...output, content: withFingerprint(climateTable(records, place)) }]);
     if (asJson || output === null) return done(json({ place, records }));
     return done(inWords(records, output));
   });
+}
+
+/** A later change of the table by hand can be seen by it. */
+function withFingerprint(table: string): string {
+  return `${table}# made by warmside, fingerprint ${fingerprintOf(Buffer.from(table))}\n`;
 }
 
 function readingProgress({ progress }: CommandContext): Progress {

@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 
-/** SHA-256 of bytes, as it stands behind a report. */
+/** SHA-256 of bytes, as it stands behind a file that warmside wrote. */
 export function fingerprintOf(bytes: Uint8Array): string {
   return createHash("sha256").update(bytes).digest("hex");
 }
@@ -19,6 +19,6 @@ export function isChangedByHand(bytes: Uint8Array): boolean {
   return fingerprintOf(bytes.subarray(0, bytes.length - comment[0].length)) !== comment[1];
 }
 
-/** Behind a page or behind a PDF. */
-const COMMENT = /(?:<!--|\n%) made by warmside, fingerprint ([0-9a-f]{64})(?: -->)?\n$/;
+/** Behind a page, behind a PDF or behind a table. */
+const COMMENT = /(?:<!--|\n%|#) made by warmside, fingerprint ([0-9a-f]{64})(?: -->)?\n$/;
 const LONGEST_COMMENT = 200;
