@@ -42,6 +42,22 @@ describe("What is read when", () => {
   }
 });
 
+it.skipIf(process.platform === "win32")("a folder that was removed while one stands in it is told", () => {
+  const folder = command.folder();
+  writeFileSync(join(folder, "studio.yaml"), SMALL_PROJECT);
+  const script = 'mkdir gone && cd gone && rmdir ../gone && exec "$0" "$1" check ../studio.yaml';
+  const { status, stdout, stderr } = spawnSync("sh", ["-c", script, process.execPath, command.entry()], {
+    cwd: folder,
+    env: command.environment(),
+    encoding: "utf8",
+  });
+  expect({ status, stdout, stderr }).toEqual({
+    status: 1,
+    stdout: "",
+    stderr: "The folder you are in is no longer there. Change to another one.\n",
+  });
+});
+
 /** A copy of the command whose parts that are read later are gone: any use of them is a fault of the program. */
 function crippled(): string {
   const folder = command.folder();

@@ -3,7 +3,7 @@
 
 import { writeSync } from "node:fs";
 import { setTimeout as after } from "node:timers/promises";
-import { contextOf } from "./command-context.ts";
+import { type CommandContext, contextOf } from "./command-context.ts";
 import { faultOfProgram } from "./fault-of-program.ts";
 import { clearAfterInterruption } from "./interruption.ts";
 import { line } from "./lines.ts";
@@ -19,7 +19,7 @@ const NEVER_SETTLED = 13;
 const LONGEST_FAREWELL = 2000;
 
 const STANDARD_ERROR = 2;
-const context = contextOf(process);
+const context = contextWhereStarted();
 
 // A reader that has gone is no fault: what could not be written is known from each writing itself.
 process.stdout.on("error", () => undefined);
@@ -37,6 +37,17 @@ try {
   process.exitCode = await print(await answer(process.argv.slice(2), context));
 } catch (error) {
   endWithFault(error);
+}
+
+/** Where the command stands; a folder that was removed meanwhile is no place to stand. */
+function contextWhereStarted(): CommandContext {
+  try {
+    return contextOf(process);
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).syscall !== "uv_cwd") throw error;
+    writeSync(STANDARD_ERROR, "The folder you are in is no longer there. Change to another one.\n");
+    process.exit(1);
+  }
 }
 
 /** Prints on both streams; a reader that stops reading early is no fault, a full disk behind a stream is told. */
