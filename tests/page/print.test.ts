@@ -6,6 +6,7 @@ import { expect } from "vitest";
 import { demoResult } from "../report/demo.ts";
 import { oneWall, roofFloorWall } from "../report/one-wall.ts";
 import { describeInBrowser, pagesOf, testOnPaper } from "./browser.ts";
+import { STUDIES } from "./studies.ts";
 
 const A4 = { width: 595, height: 842 };
 const LONG = 60_000;
@@ -100,6 +101,45 @@ for (const [title, result, most] of REPORTS) {
         expect(small).toEqual([]);
         const body = [...sizes].filter(([size]) => size >= BODY).reduce((sum, [, count]) => sum + count, 0);
         expect(body).toBeGreaterThan(1000);
+      },
+      LONG,
+    );
+  });
+}
+
+for (const [title, study] of STUDIES) {
+  describeInBrowser(`${title} on paper`, study, ({ open }) => {
+    testOnPaper(
+      "every part is on the page that the contents name, contents on one page; no heading last on a page; no text under 8 pt",
+      async () => {
+        const { page } = await open(1280);
+        const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true });
+        const entries = await page.evaluate(() =>
+          [...document.querySelectorAll(".contents li")].map((entry) => ({
+            part: entry.querySelector("a")!.textContent!,
+            number: Number(entry.querySelector(".page-number")!.textContent),
+          })),
+        );
+        const headings = await page.evaluate(() =>
+          [...document.querySelectorAll("h1,h2,h3,h4,caption,.plot-title")].map((one) => one.textContent!.trim()),
+        );
+        await page.close();
+        const pages = pagesOf(pdf).map((text) =>
+          text
+            .split("\n")
+            .map((line) => line.trim())
+            .filter((line) => line !== ""),
+        );
+        expect(entries.length).toBeGreaterThan(3);
+        for (const { part, number } of entries.slice(1))
+          expect(pages[number - 1], `${part} on page ${number}`).toContain(part.replace("Sheet ", ""));
+        const listed = pages.filter((lines) => lines.some((line) => line.includes(entries.at(-1)!.part)));
+        expect(listed).toHaveLength(2);
+        pages.forEach((lines, index) => {
+          expect(lines.at(-1)).toContain(`Page ${index + 1} of ${pages.length}`);
+          expect(headings, `last on page ${index + 1}`).not.toContain(lines.at(-2));
+        });
+        expect([...sizesOf(pdf)].filter(([size]) => size < SMALLEST)).toEqual([]);
       },
       LONG,
     );

@@ -1,11 +1,12 @@
 /// <reference lib="dom" />
-import { type ProjectResult, studyPlacement, sweepThickness } from "@warmside/core";
+import type { ProjectResult } from "@warmside/core";
 import axe from "axe-core";
 import { expect, test } from "vitest";
-import { demoProject, demoResult } from "../report/demo.ts";
+import { demoResult } from "../report/demo.ts";
 import { everyPart } from "../report/every-part.ts";
 import { oneWall } from "../report/one-wall.ts";
 import { describeInBrowser } from "./browser.ts";
+import { STUDIES } from "./studies.ts";
 
 const PHONE = 390;
 const DESK = 1280;
@@ -14,17 +15,6 @@ const LONG = 60_000;
 const SCREEN = 844;
 /** Height of a row on a telephone [px]. */
 const HIGHEST_ROW = 240;
-
-const STUDIES: [string, () => ProjectResult][] = [
-  ["the study of places", () => ({ ...demoResult(), placement: studyPlacement(demoProject()) })],
-  [
-    "the study of thicknesses",
-    () => ({
-      ...demoResult(),
-      sweep: sweepThickness(demoProject(), { buildUp: 0, layer: 2, from: 0, to: 0.2, step: null }),
-    }),
-  ],
-];
 
 const REPORTS: [string, () => ProjectResult][] = [
   ["the demo's report in the browser", demoResult],
@@ -250,11 +240,16 @@ describeInBrowser("the demo on a telephone", demoResult, ({ open }) => {
 });
 
 for (const [title, study] of STUDIES) {
-  describeInBrowser(`${title} on a telephone`, study, ({ open }) => {
-    test(
-      "does not scroll sideways, and axe-core finds nothing",
-      async () => {
-        const { page } = await open(PHONE);
+  describeInBrowser(title, study, ({ open }) => {
+    test.each([
+      [PHONE, "light"],
+      [PHONE, "dark"],
+      [DESK, "light"],
+      [DESK, "dark"],
+    ] as const)(
+      "%i px, %s: does not scroll sideways, and axe-core finds nothing",
+      async (width, scheme) => {
+        const { page } = await open(width, scheme);
         const wide = await page.evaluate(
           () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
         );
@@ -266,6 +261,48 @@ for (const [title, study] of STUDIES) {
           return violations.map(({ id, nodes }) => `${id}: ${nodes[0]!.html.slice(0, 120)}`);
         });
         expect(found).toEqual([]);
+        await page.close();
+      },
+      LONG,
+    );
+  });
+}
+
+for (const [title, result] of [["one wall", oneWall], ...STUDIES] as const) {
+  describeInBrowser(`${title} by keyboard`, result, ({ open }) => {
+    test(
+      "the tab key reaches every link, fold and table that slides, in the page's order, each with an outline",
+      async () => {
+        const { page } = await open(PHONE);
+        await page.evaluate(() => {
+          for (const folded of document.querySelectorAll("details")) folded.open = true;
+        });
+        const wanted = await page.evaluate(() => {
+          const reached = [...document.querySelectorAll<HTMLElement>("a[href],summary,.scroll")].filter((one) =>
+            one.checkVisibility({ visibilityProperty: true }),
+          );
+          reached.forEach((one, index) => {
+            one.dataset.place = String(index);
+          });
+          return reached.length;
+        });
+        expect(wanted).toBeGreaterThan(5);
+        const seen: { place: string | undefined; outline: number }[] = [];
+        for (let presses = 0; presses < wanted; presses += 1) {
+          await page.keyboard.press("Tab");
+          seen.push(
+            await page.evaluate(() => {
+              const focused = document.activeElement as HTMLElement;
+              const { outlineStyle, outlineWidth } = getComputedStyle(focused);
+              return {
+                place: focused.dataset.place,
+                outline: outlineStyle === "none" ? 0 : Number.parseFloat(outlineWidth),
+              };
+            }),
+          );
+        }
+        expect(seen.map(({ place }) => place)).toEqual(Array.from({ length: wanted }, (_, index) => String(index)));
+        expect(seen.filter(({ outline }) => outline < 1)).toEqual([]);
         await page.close();
       },
       LONG,

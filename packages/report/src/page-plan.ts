@@ -4,6 +4,7 @@ import { conditionsOf } from "./decision/conditions.ts";
 import { rowLines } from "./decision/decision-page.ts";
 import { isAsOutdoors, ROOMS_A_TABLE } from "./design-conditions.ts";
 import { shorten } from "./escape.ts";
+import type { Study } from "./studies/study.ts";
 
 /** On which page everything begins in print, and where the decision's rows break. */
 export interface PagePlan {
@@ -40,9 +41,7 @@ export function pagePlan(result: ProjectResult, order: readonly number[]): PageP
   if (conditionsApart) page += 1;
   const conditions = page;
   const design = conditions + 1;
-  const described = result.rooms.filter((room) => !isAsOutdoors(room, result.climate)).length;
-  const tables = Math.max(1, Math.ceil(described / ROOMS_A_TABLE));
-  const sheets = design + Math.ceil(tables / TABLES_A_PAGE);
+  const sheets = design + Math.ceil(tablesOfAir(result) / TABLES_A_PAGE);
   const method = sheets + 2 * result.buildUps.length;
   return {
     breaks,
@@ -60,6 +59,48 @@ export function pagePlan(result: ProjectResult, order: readonly number[]): PageP
       { id: "checklist", title: "Site checklist and signature", page: method + 1 },
     ],
   };
+}
+
+/**
+ * The pages of a study. One of a single build-up begins with its plot and table, and its contents stand above the design
+ * conditions; one of several begins with answers and contents, each build-up on a page of its own behind. Details of any
+ * length come last.
+ *
+ * @param result - the project's result
+ * @param study - the study
+ * @returns entries; without a page behind a part whose length is not known before printing
+ */
+export function studyPages(result: ProjectResult, { parts, answers, details }: Study): Entry[] {
+  const entries: Entry[] = [{ id: "answer", title: "Answer", page: 1 }];
+  const isAlone = answers.length === 1;
+  let page = isAlone ? 1 : firstPage(result, answers, parts.length);
+  const add = (id: string, name: string, pages: number | null): void => {
+    entries.push({ id, title: name, page });
+    page = page === null || pages === null ? null : page + pages;
+  };
+  if (isAlone) page = page === null || parts.some(({ pages }) => pages === null) ? null : 1 + (parts[0]?.pages ?? 1);
+  else for (const { name, number, pages } of parts) add(`study-${number}`, `${number} ${shorten(name, 60)}`, pages);
+  const tables = tablesOfAir(result);
+  add("design-conditions", "Design conditions", isAlone && tables > 1 ? null : Math.ceil(tables / TABLES_A_PAGE));
+  for (const { number } of answers)
+    add(`build-up-${number}`, `Sheet ${number} ${shorten(result.buildUps[number - 1]!.name, 60)}`, 2);
+  add("method", "Method and sources", 1);
+  if (details !== null) add("details", DETAILS, null);
+  return entries;
+}
+
+/** Heading of what follows a study. */
+export const DETAILS = "Continuity, costs and quantities";
+
+/** The page behind answers and contents; null where they may not fit on one. */
+function firstPage(result: ProjectResult, answers: Study["answers"], parts: number): number | null {
+  const said = answers.reduce((sum, { name, answer }) => sum + lines(`${name}: ${answer}`, WIDE_LINE) * LINE + 1, 0);
+  const entries = Math.ceil((parts + answers.length + 4) / 2) * 4.8;
+  return headHeight(result) + said + 14 + entries > PAGE ? null : 2;
+}
+
+function tablesOfAir({ rooms, climate }: ProjectResult): number {
+  return Math.max(1, Math.ceil(rooms.filter((room) => !isAsOutdoors(room, climate)).length / ROOMS_A_TABLE));
 }
 
 /** Height of a page for text [mm], with some left over for what the count misses. */

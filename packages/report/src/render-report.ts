@@ -1,6 +1,6 @@
 import type { ProjectResult } from "@warmside/core";
 import { annex } from "./annex/annex.ts";
-import { contents, type Entry } from "./contents.ts";
+import { contents } from "./contents.ts";
 import { conditions } from "./decision/conditions.ts";
 import { decision, rowOrder } from "./decision/decision-page.ts";
 import { designConditions } from "./design-conditions.ts";
@@ -8,7 +8,7 @@ import { embeddedData } from "./embedded-data.ts";
 import { shorten } from "./escape.ts";
 import { type Html, html } from "./html.ts";
 import { document } from "./page.ts";
-import { pagePlan } from "./page-plan.ts";
+import { DETAILS, pagePlan, studyPages } from "./page-plan.ts";
 import { checklist } from "./sections/checklist.ts";
 import { methodAndSources } from "./sections/closing.ts";
 import { sheet } from "./sheet/sheet.ts";
@@ -89,41 +89,23 @@ async function assessment(result: ProjectResult, strip: Html, isAnnexOpen: boole
   };
 }
 
-/** The study's answer, plot and tables; behind it the conditions, and the sheets of the build-ups it is about. */
+/** The study's answer, plot and tables; behind it conditions, sheets and details. */
 async function ofStudy(result: ProjectResult, strip: Html, study: Study): Promise<Pages> {
   const numbers = study.answers.map(({ number }) => number);
   const sheets = await Promise.all(numbers.map((number) => sheet(result, result.buildUps[number - 1]!, number, false)));
-  const entries: Entry[] = [
-    { id: "answer", title: "Answer", page: null },
-    ...(study.parts.length > 1
-      ? study.parts.map(({ name, number }) => ({
-          id: `study-${number}`,
-          title: `${number} ${shorten(name, 60)}: ${study.title.toLowerCase()}`,
-          page: null,
-        }))
-      : []),
-    ...(study.details === null ? [] : [{ id: "details", title: "Continuity, costs and quantities", page: null }]),
-    { id: "design-conditions", title: "Design conditions", page: null },
-    ...numbers.map((number) => ({
-      id: `build-up-${number}`,
-      title: `Sheet ${number} ${shorten(result.buildUps[number - 1]!.name, 60)}`,
-      page: null,
-    })),
-    { id: "method", title: "Method and sources", page: null },
-  ];
+  const list = contents(studyPages(result, study));
+  const isAlone = study.answers.length === 1;
   return {
-    first: head(result.project, study.title, strip, studyAnswer(study)),
+    first: html`${head(result.project, study.title, strip, studyAnswer(study))}${isAlone ? null : list}`,
     main: [
       ...studyParts(study),
-      ...(study.details === null
-        ? []
-        : [
-            html`<section id="details" class="page"><h2>Continuity, costs and quantities</h2>${study.details}</section>`,
-          ]),
-      contents(entries),
-      designConditions(result),
+      ...(isAlone ? [html`<div class="page">${list}</div>`] : []),
+      designConditions(result, isAlone),
       ...sheets,
       methodAndSources(result),
+      ...(study.details === null
+        ? []
+        : [html`<section id="details" class="page"><h2>${DETAILS}</h2>${study.details}</section>`]),
     ],
   };
 }

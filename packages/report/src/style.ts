@@ -56,7 +56,7 @@ a{color:var(--link);text-underline-offset:.15em}
 a:focus-visible,summary:focus-visible,.scroll:focus-visible{outline:3px solid var(--link);outline-offset:2px}
 em.verdict{font-style:italic;font-weight:700;white-space:nowrap}
 code{font-size:.88em}
-.aside,.unit,.remark,figcaption,.kicker,.strip,.contents,.marks,.lines,.plot-title,.mark,caption{font-family:Arial,"Liberation Sans",Helvetica,sans-serif}
+.aside,.unit,.remark,figcaption,.kicker,.strip,.contents ul,.marks,.lines,.plot-title,.mark,caption{font-family:Arial,"Liberation Sans",Helvetica,sans-serif}
 .aside,.unit,.remark,figcaption,.kicker{color:var(--soft);font-size:.85rem}
 .kicker{margin:0 0 .3rem}
 .hidden{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}

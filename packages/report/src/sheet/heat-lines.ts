@@ -3,6 +3,7 @@ import { marksOf, surfaceWord } from "../decision/marks.ts";
 import { type Html, html } from "../html.ts";
 import { fixed, percent } from "../numbers.ts";
 import { markSign } from "../signs.ts";
+import { pathWords } from "../words.ts";
 
 /**
  * The U-value in five lines, limits, error, corrections and result against target, and the inside surface in one.
@@ -42,8 +43,14 @@ export function heatLines(buildUp: BuildUpResult): Html | null {
     ],
     [
       "Inside surface",
-      html`fRsi <strong>${fixed(heat.temperatureFactor, 3)}</strong>${required === null ? ", none required" : ` against ${fixed(required, 3)} required in ${heat.criticalMonth} (80 % at the surface, Rsi 0.25)`} ${surface === null ? null : html`<span class="mark">${markSign(marks.surface)}${surface}</span>`}`,
+      html`fRsi <strong>${fixed(heat.temperatureFactor, 3)}</strong>${coldestPath(buildUp)}${required === null ? ", none required" : ` against ${fixed(required, 3)} required in ${heat.criticalMonth} (80 % at the surface, Rsi 0.25)`} ${surface === null ? null : html`<span class="mark">${markSign(marks.surface)}${surface}</span>`}`,
     ],
   ];
   return html`<dl class="lines">${lines.map(([label, words]) => html`<div><dt>${label}</dt><dd>${words}</dd></div>`)}</dl>`;
+}
+
+/** The path at which the surface is coldest, which the factor is of; nothing where there is one path only. */
+function coldestPath({ heat, surface }: BuildUpResult): string | null {
+  const at = surface?.temperatureFactors.find(({ factor }) => factor === heat?.temperatureFactor)?.sectionId;
+  return at && at.kind !== "whole" ? ` ${pathWords(at)}` : null;
 }

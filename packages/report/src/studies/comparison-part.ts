@@ -1,7 +1,7 @@
 import { type ComparisonOfBuildUp, type ComparisonRow, type ComparisonStudy, meetsTarget } from "@warmside/core";
 import { COVERED_BY_TABLE, judgementCell, verdictCell } from "../coverage.ts";
 import { figure } from "../figure.ts";
-import { type Html, html } from "../html.ts";
+import { type Html, html, markup } from "../html.ts";
 import { fixed, grams, millimetres, orDash, signed, trimmed } from "../numbers.ts";
 import { comparisonPlot } from "../plots/comparison-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
@@ -33,8 +33,24 @@ export async function comparisonPart(
           toSvg(plot, `${id}-variants`),
           html`The numbers are those of the table; 0 is the build-up as drawn. ${judgementKey(comparison.rows.map(({ judgement }) => judgement))}`,
         );
-  return html`${sentences(comparison)}${drawn}${variantsTable(comparison, target)}`;
+  return html`${sentences(comparison)}${drawn}<div${plot === null ? null : markup(' class="page"')}>${variantsTable(comparison, target)}</div>`;
 }
+
+/**
+ * Pages of a build-up's comparison: with a plot, its table begins a page.
+ *
+ * @param comparison - one build-up of the comparison
+ * @returns how many; null where the variants may not fit on them
+ */
+export function comparisonPages(comparison: ComparisonOfBuildUp): number | null {
+  const hasPlot = comparisonPlot(comparison) !== null;
+  if (comparison.rows.length > (hasPlot ? MOST_ROWS : MOST_WITHOUT_PLOT)) return null;
+  return hasPlot ? 2 : 1;
+}
+
+/** The build-up as drawn and variants whose sentences and plot fit on a page, and whose sentences and table do. */
+const MOST_ROWS = 7;
+const MOST_WITHOUT_PLOT = 6;
 
 /**
  * Continuity, cost and quantities of a build-up's variants.

@@ -2,10 +2,19 @@ import type { ProjectResult } from "@warmside/core";
 import { shorten } from "../escape.ts";
 import { type Html, html } from "../html.ts";
 import { sentence } from "../words.ts";
-import { comparisonDetails, comparisonPart } from "./comparison-part.ts";
+import { comparisonDetails, comparisonPages, comparisonPart } from "./comparison-part.ts";
 import { placementPart } from "./placement-part.ts";
 import { spreadPart } from "./spread-part.ts";
-import { sweepPart } from "./sweep-part.ts";
+import { sweepPages, sweepPart } from "./sweep-part.ts";
+
+/** Plot and table of one build-up. */
+export interface StudyPart {
+  name: string;
+  number: number;
+  body: Html;
+  /** Pages that it takes in print; null where they are not known before printing. */
+  pages: number | null;
+}
 
 /** A study as a document of its own: its title, its answer, and what the answer is made from. */
 export interface Study {
@@ -14,7 +23,7 @@ export interface Study {
   /** A sentence for each build-up that was asked of. */
   answers: { name: string; number: number; answer: string }[];
   /** Plot and table of each, in the same order. */
-  parts: { name: string; number: number; body: Html }[];
+  parts: StudyPart[];
   /** What follows the sheets' front: details that the answer does not need. */
   details: Html | null;
 }
@@ -40,7 +49,7 @@ async function sweepStudy(result: ProjectResult, sweep: NonNullable<ProjectResul
     title: `How thick: ${shorten(sweep.layer.name, LONGEST_NAME)}`,
     question: `How thick must ${sweep.layer.name} be in ${name}?`,
     answers: [{ name, number, answer: sentence(sweep.message) }],
-    parts: [{ name, number, body: await sweepPart(sweep) }],
+    parts: [{ name, number, body: await sweepPart(sweep), pages: sweepPages(sweep) }],
     details: null,
   };
 }
@@ -61,6 +70,7 @@ function placementStudy(result: ProjectResult, placement: NonNullable<ProjectRes
         name: study.name,
         number,
         body: placementPart(study, result.buildUps[number - 1]!),
+        pages: pagesOf(study.rows.length, 8),
       })),
     details: null,
   };
@@ -75,7 +85,12 @@ async function spreadStudy(result: ProjectResult): Promise<Study> {
     question: "With every value somewhere within its spread, how often does each answer come out?",
     answers: of.map(({ name, number, spread }) => ({ name, number, answer: spread.message })),
     parts: await Promise.all(
-      of.map(async ({ name, number, spread }) => ({ name, number, body: await spreadPart(spread, `study-${number}`) })),
+      of.map(async ({ name, number, spread }) => ({
+        name,
+        number,
+        body: await spreadPart(spread, `study-${number}`),
+        pages: pagesOf(spread.inputs.length, 18),
+      })),
     ),
     details: null,
   };
@@ -95,6 +110,7 @@ async function comparisonStudy(
         name: study.name,
         number,
         body: await comparisonPart(study, result.buildUps[number - 1]?.target ?? null, `study-${number}`),
+        pages: comparisonPages(study),
       })),
     ),
     details: html`${of.map(({ study, number }) => html`<h3>${number} ${study.name}</h3>${comparisonDetails(comparison, study)}`)}<h3>Assumptions</h3><ul>${comparison.assumptions.map((assumption) => html`<li>${assumption}</li>`)}</ul>`,
@@ -142,8 +158,13 @@ function named({ parts }: Study, number: number, name: string): Html {
   return parts.some((part) => part.number === number) ? html`<a href="#study-${number}">${title}</a>` : html`${title}`;
 }
 
+/** One page where a table has few enough rows that it surely fits. */
+function pagesOf(rows: number, most: number): number | null {
+  return rows <= most ? 1 : null;
+}
+
 /**
- * Plot and table of each build-up of a study; every one after the first begins a page.
+ * Plot and table of each build-up of a study; every one begins a page, but for one that stands alone.
  *
  * @param study - the study
  * @returns sections
@@ -151,7 +172,7 @@ function named({ parts }: Study, number: number, name: string): Html {
 export function studyParts({ parts, answers }: Study): Html[] {
   const isAlone = answers.length === 1;
   return parts.map(
-    ({ name, number, body }, index) =>
-      html`<section class="study-part${index > 0 ? " page" : null}" id="study-${number}">${isAlone ? null : html`<h2>${number} ${name}</h2>`}${body}</section>`,
+    ({ name, number, body }) =>
+      html`<section class="study-part${isAlone ? null : " page"}" id="study-${number}">${isAlone ? null : html`<h2>${number} ${name}</h2>`}${body}</section>`,
   );
 }

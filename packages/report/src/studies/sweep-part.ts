@@ -1,7 +1,7 @@
 import { fromThickness, type SweepStudy } from "@warmside/core";
 import { COVERED_BY_TABLE, judgementCell, verdictCell } from "../coverage.ts";
 import { figure } from "../figure.ts";
-import { type Html, html } from "../html.ts";
+import { type Html, html, markup } from "../html.ts";
 import { fixed, grams, MILLIMETRES_PER_METRE, orDash, trimmed } from "../numbers.ts";
 import { sweepPlot, turnLetter } from "../plots/sweep-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
@@ -25,9 +25,24 @@ export async function sweepPart(sweep: SweepStudy): Promise<Html> {
           toSvg(plot, "sweep"),
           html`${judgementKey(sweep.points.map(({ judgement }) => judgement))}${sweep.target === null ? null : ` Dotted: the target, ${fixed(sweep.target, 2)}.`}${sweep.turns.length > 0 ? " Letters: where the judgement turns." : null}`,
         );
-  return html`${drawn}${turns(sweep)}${table(sweep)}
-<p class="aside">Every thickness is calculated in full${sweep.points.some(({ thickness }) => thickness === 0) ? "; 0 mm is the build-up without the layer" : null}. The thickness at which the judgement turns is found by halving and rounded up to whole millimetres; a judgement that turns and turns back within ${millimetres(sweep.step)} mm is not seen.</p>`;
+  return html`${drawn}${turns(sweep)}<div${sweepPages(sweep) === 1 ? null : markup(' class="page"')}>${table(sweep)}
+<p class="aside">Every thickness is calculated in full${sweep.points.some(({ thickness }) => thickness === 0) ? "; 0 mm is the build-up without the layer" : null}. The thickness at which the judgement turns is found by halving and rounded up to whole millimetres; a judgement that turns and turns back within ${millimetres(sweep.step)} mm is not seen.</p></div>`;
 }
+
+/**
+ * Pages of the study: a long table begins one of its own.
+ *
+ * @param sweep - the study
+ * @returns how many; null where the table may not fit on a page
+ */
+export function sweepPages({ points, turns }: SweepStudy): number | null {
+  if (points.length > MOST_ROWS) return null;
+  return points.length + 3 * turns.length > MOST_BELOW_PLOT ? 2 : 1;
+}
+
+/** Rows that fit on a page, and rows below title and plot, three for each turn of the judgement. */
+const MOST_ROWS = 45;
+const MOST_BELOW_PLOT = 15;
 
 function turns({ turns: found }: SweepStudy): Html | null {
   if (found.length === 0) return null;
