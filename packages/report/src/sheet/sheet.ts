@@ -47,7 +47,7 @@ export async function sheet(
   return html`<section class="sheet page ${MARK_CLASSES[worstOf(marksOf(buildUp))]}" id="${id}">
 <div class="front"><h2>${number} ${buildUp.name}</h2><p class="kicker">${kicker}</p>
 ${beyond(buildUp)}
-<div class="section-and-heat ${isLying(buildUp) ? "lying" : "upright"}">${drawing(buildUp, view, `${id}-section`)}${heatLines(buildUp)}</div>
+<div class="section-and-heat ${isLying(buildUp) ? "lying" : "upright"}">${drawing(buildUp, view, `${id}-section`, hasAnnex ? inThePlane(buildUp, number) : null)}${heatLines(buildUp)}</div>
 ${layerTable(buildUp)}
 ${view === null ? null : await plot(view, `${id}-vapour`)}</div>
 <div class="back page"><p class="kicker running">${number} ${buildUp.name}, continued</p>
@@ -71,13 +71,18 @@ function beyond({ beyond: reason }: BuildUpResult): Html | null {
     : html`<p class="beyond-words"><strong>Beyond this method.</strong> ${sentence(reason.reason)} ${sentence(reason.askFor)}</p>`;
 }
 
-function drawing(buildUp: BuildUpResult, view: SectionView | null, id: string): Html {
+/** Leads to the picture that needs more width than the sheet has. */
+function inThePlane({ plane }: BuildUpResult, number: number): Html | null {
+  return plane === null ? null : html` Across the ${plane.framing}: <a href="#annex-${number}">annex ${number}</a>.`;
+}
+
+function drawing(buildUp: BuildUpResult, view: SectionView | null, id: string, plane: Html | null): Html {
   const curves =
     view === null
       ? ""
       : `${view.deciding.month}: temperature unbroken, dew point dashed${view.wetNodes.length > 0 ? "; drops where water lies" : ""}. `;
   const layer = vapourLayerStanding(buildUp.vapourLayer) === "vapour layer" ? "Heavy dashes: vapour layer. " : "";
-  return html`<figure>${sectionDrawing(buildUp, view, id)}<figcaption>Section to scale, mm. ${curves}${layer}</figcaption></figure>`;
+  return html`<figure>${sectionDrawing(buildUp, view, id)}<figcaption>Section to scale, mm. ${curves}${layer}${plane}</figcaption></figure>`;
 }
 
 async function plot(view: SectionView, id: string): Promise<Html> {
