@@ -116,12 +116,12 @@ describe("water that framing could take up", () => {
       repeating: level === null ? null : { settles: true, years: 1, level, growthPerYear: 0 },
     }) as unknown as SectionCalculation;
   test("is the most of a year that ends dry, be it in the ordinary years after a rare one", () => {
-    expect(waterThatWets(section("dries out", 0.017, null))).toBe(0.017);
-    expect(waterThatWets(section("stays wet", 0.017, 0))).toBe(0.017);
+    expect(waterThatWets([section("dries out", 0.017, null)])).toBe(0.017);
+    expect(waterThatWets([section("stays wet", 0.017, 0)])).toBe(0.017);
   });
   test("is without bound where some stays and adds up", () => {
-    expect(waterThatWets(section("stays wet", 0.017, 0.004))).toBe(Number.POSITIVE_INFINITY);
-    expect(waterThatWets(section("stays wet", 0.017, null))).toBe(Number.POSITIVE_INFINITY);
+    expect(waterThatWets([section("stays wet", 0.017, 0.004)])).toBeNull();
+    expect(waterThatWets([section("stays wet", 0.017, null)])).toBeNull();
   });
 });
 

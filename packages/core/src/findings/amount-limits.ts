@@ -20,7 +20,13 @@ export const DROPS_MAY_RUN = 0.05;
  * What brings the outermost millimetre of softwood from 17 % to fibre saturation: 450 kg/m³ · 1 mm · 11 % [kg/m²]. Less
  * does not make true what an equilibrium says of the end of a stud (this project's rule).
  */
-export const WETS_FRAMING = 0.05;
+const WETS_FRAMING = 0.05;
+
+/** Whether water could wet framing [kg/m²]; null is water without bound. */
+export function canWetFraming(water: number | null): boolean {
+  return water === null || water >= WETS_FRAMING;
+}
+
 /** Over this they gather at the bottom plate [kg/m²] (common practice). */
 export const DROPS_GATHER = 0.2;
 

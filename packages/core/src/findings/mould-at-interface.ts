@@ -3,7 +3,7 @@ import { MONTH_NAMES } from "../constants.ts";
 import { growthLimit } from "../further-checks/mould/growth-limit.ts";
 import { type HumidInterface, humidInterfaces } from "../further-checks/mould/humid-interfaces.ts";
 import type { AirMonths, Room } from "../project/types.ts";
-import { WETS_FRAMING } from "./amount-limits.ts";
+import { canWetFraming } from "./amount-limits.ts";
 import { CONDITION, found, NOTE, OVER_LIMIT } from "./found.ts";
 import { holdsRain } from "./rain-on-wall.ts";
 import type { Evidence, FindingWeight, RuledFinding } from "./types.ts";
@@ -58,7 +58,7 @@ export function mouldWeight(months: number, nearlyWet: number): FindingWeight {
 
 /** Framing is not wetted by less than its outermost millimetre takes up; boards stand in it with their whole face. */
 function nearlyWet({ months, isOnWood, isOnFraming, water }: HumidInterface): HumidInterface["months"] {
-  const counts = isOnWood && (!isOnFraming || water >= WETS_FRAMING);
+  const counts = isOnWood && (!isOnFraming || canWetFraming(water));
   return counts ? months.filter((month) => month.relativeHumidity >= NEARLY_WET) : [];
 }
 

@@ -12,7 +12,7 @@ import {
   woodenPieces,
 } from "../further-checks/wood/wood-moisture.ts";
 import type { MonthName } from "../result/types.ts";
-import { WETS_FRAMING } from "./amount-limits.ts";
+import { canWetFraming } from "./amount-limits.ts";
 import { CONDITION, found, NOTE, OVER_LIMIT } from "./found.ts";
 import { hasDampRoom } from "./mould-at-interface.ts";
 import { holdsRain } from "./rain-on-wall.ts";
@@ -82,8 +82,8 @@ function saturatedMonths({ piece, ofItsOwn }: WetPiece): WetMonth[] {
 
 /** Boards are wetted over their whole face; framing where its own way or the bay beside it holds so much. */
 function hasWaterToWet({ piece, section, beside }: WoodenPiece): boolean {
-  const water = Math.max(waterThatWets(section), beside === null ? 0 : waterThatWets(beside.section));
-  return piece.framing === null || water >= WETS_FRAMING;
+  const water = waterThatWets(beside === null ? [section] : [section, beside.section]);
+  return piece.framing === null || canWetFraming(water);
 }
 
 /** Longer at saturation, then longer over the limit, then the wetter. */

@@ -2,14 +2,17 @@ import type { SectionCalculation } from "../calculate-build-up.ts";
 import { NOTHING_HELD } from "../year/section-year.ts";
 
 /**
- * Water that framing on a way through, or beside it, could take up: the most that a year brings, and without bound where
- * some of it stays from year to year and adds up.
+ * Water that framing on a way through, or beside it, could take up: the most that a year brings.
  *
- * @param section - a way through
- * @returns [kg/m²]
+ * @param sections - the way through, and the bay beside it
+ * @returns [kg/m²]; null, without bound, where some of it stays from year to year and adds up
  * Source: this project's rule (METHOD.md, Wood moisture).
  */
-export function waterThatWets({ withinMonth, repeating }: SectionCalculation): number {
+export function waterThatWets(sections: readonly SectionCalculation[]): number | null {
+  return sections.some(addsUp) ? null : Math.max(...sections.map(({ withinMonth }) => withinMonth.peak));
+}
+
+function addsUp({ withinMonth, repeating }: SectionCalculation): boolean {
   const clears = repeating?.settles === true && repeating.level <= NOTHING_HELD;
-  return withinMonth.verdict === "stays wet" && !clears ? Number.POSITIVE_INFINITY : withinMonth.peak;
+  return withinMonth.verdict === "stays wet" && !clears;
 }

@@ -20,9 +20,9 @@ export interface HumidInterface {
   /** What mould would feed on there, and whether that is timber or board. */
   food: string;
   isOnWood: boolean;
-  /** Whether what feeds it is framing, and the water of its way or the bay beside it that could wet it [kg/m²]. */
+  /** Whether what feeds it is framing, and the water of its way or the bay beside it that could wet it [kg/m²]; null without bound. */
   isOnFraming: boolean;
-  water: number;
+  water: number | null;
   months: { month: MonthName; temperature: number; relativeHumidity: number; limit: number; outdoors: number }[];
 }
 
@@ -41,17 +41,17 @@ export function humidInterfaces(calculation: BuildUpCalculation, outdoor: AirMon
     relativeHumidity(pressure, outdoor.temperature[month]!),
   );
   const bay = calculation.sections.find(({ path }) => path.through.length === 0);
-  const between = bay === undefined ? 0 : waterThatWets(bay);
-  return calculation.sections.flatMap((section) =>
-    interfacesOfSection(section, calculation.buildUp, outdoors, Math.max(between, waterThatWets(section))),
-  );
+  return calculation.sections.flatMap((section) => {
+    const water = waterThatWets(bay === undefined ? [section] : [section, bay]);
+    return interfacesOfSection(section, calculation.buildUp, outdoors, water);
+  });
 }
 
 function interfacesOfSection(
   section: SectionCalculation,
   buildUp: BuildUp,
   outdoors: readonly number[],
-  water: number,
+  water: number | null,
 ): HumidInterface[] {
   const faces = facesOfSlices(section.line, section.slices);
   const found: HumidInterface[] = [];
