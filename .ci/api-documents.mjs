@@ -1,8 +1,9 @@
 /**
  * Writes the documents of both packages' public names into packages/NAME/docs, as Markdown, from the sources' own comments.
- * They travel with the packages and are not in git. `--model FILE` writes what the core's are made from, which a test reads.
+ * They travel with the packages and are not in git. With a FOLDER the core's go there, beside `model.json`, what they are
+ * made from: a test reads both.
  */
-import { rmSync } from "node:fs";
+import { mkdirSync, readdirSync, renameSync, rmSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { Application, TSConfigReader } from "typedoc";
@@ -10,15 +11,27 @@ import { Application, TSConfigReader } from "typedoc";
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const ENTRIES = { core: ["index", "calculation", "formulas", "field"], report: ["index"] };
 
-const asked = process.argv.indexOf("--model");
-const model = asked < 0 ? null : process.argv[asked + 1];
+const [folderAsked] = process.argv.slice(2);
 
-for (const name of Object.keys(ENTRIES)) await writeDocuments(name);
+if (folderAsked !== undefined) await writeDocuments("core", folderAsked, "model.json");
+else for (const name of Object.keys(ENTRIES)) await writeDocuments(name, join(root, "packages", name, "docs"));
 
-async function writeDocuments(name) {
+/** Made beside its place and moved there file by file: whoever packs meanwhile finds each whole. */
+async function writeDocuments(name, out, model = null) {
+  const made = `${out}.new-${process.pid}`;
+  try {
+    await makeDocuments(name, made, model);
+    mkdirSync(out, { recursive: true });
+    const files = readdirSync(made);
+    for (const file of files) renameSync(join(made, file), join(out, file));
+    for (const file of readdirSync(out)) if (!files.includes(file)) rmSync(join(out, file), { force: true });
+  } finally {
+    rmSync(made, { recursive: true, force: true });
+  }
+}
+
+async function makeDocuments(name, out, model) {
   const folder = join(root, "packages", name);
-  const out = join(folder, "docs");
-  rmSync(out, { recursive: true, force: true });
   const app = await Application.bootstrapWithPlugins(
     {
       name: `@warmside/${name}`,
@@ -45,6 +58,6 @@ async function writeDocuments(name) {
   const project = await app.convert();
   if (project === undefined) throw new Error(`the documents of ${name} cannot be made`);
   await app.generateOutputs(project);
-  if (model !== null && name === "core") await app.generateJson(project, model);
+  if (model !== null) await app.generateJson(project, join(out, model));
   if (app.logger.hasErrors()) throw new Error(`the documents of ${name} have errors`);
 }

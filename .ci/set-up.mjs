@@ -125,7 +125,12 @@ if (existsSync(join(root, entry))) {
 if (process.argv.includes("--build")) {
   run(process.execPath, [join(root, "node_modules/typescript/bin/tsc"), "-b", "--force", "packages/report"]);
   for (const folder of ["packages/core", "packages/report"]) removeStale(folder);
-  run(process.execPath, [join(root, ".ci", "api-documents.mjs")]);
+  await step(
+    "documents",
+    [...sources, ...manifests, "pnpm-lock.yaml", ".ci/api-documents.mjs"],
+    "packages/core/docs",
+    () => run(process.execPath, [join(root, ".ci", "api-documents.mjs")]),
+  );
 }
 
 /** Takes out of a package's dist what no source gives any more, so that it is not published. */

@@ -36,16 +36,13 @@ let model: Told;
 
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), "warmside-documents-"));
-  const file = join(folder, "model.json");
-  const made = spawnSync(process.execPath, [join(ROOT, ".ci/api-documents.mjs"), "--model", file], {
-    encoding: "utf8",
-  });
+  const made = spawnSync(process.execPath, [join(ROOT, ".ci/api-documents.mjs"), folder], { encoding: "utf8" });
   if (made.status !== 0) throw new Error(`${made.stdout}${made.stderr}`);
-  model = JSON.parse(readFileSync(file, "utf8"));
+  model = JSON.parse(readFileSync(join(folder, "model.json"), "utf8"));
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 
-const documentsOf = (entry: string): string => readFileSync(join(ROOT, `packages/core/docs/${entry}.md`), "utf8");
+const documentsOf = (entry: string): string => readFileSync(join(folder, `${entry}.md`), "utf8");
 
 /** Names under a heading of the API report. */
 function namesOf(heading: string): string[] {
