@@ -4,7 +4,7 @@ import { planeInWords } from "../../plane-words.ts";
 
 /**
  * What straight sections do not see, as a picture: isotherms and water over a section along the build-up. It is drawn
- * anew when what is worked out beside the page has come, so that no gesture waits for it.
+ * anew once for each assessment, when what is worked out beside the page has come: no gesture waits for it.
  */
 export function PlanePart({ result, isFresh }: { result: BuildUpResult; isFresh: boolean }) {
   const { plane } = result;
@@ -19,7 +19,7 @@ export function PlanePart({ result, isFresh }: { result: BuildUpResult; isFresh:
         </p>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what slides sideways on a telephone is reached by keys */}
         <section class="slides" tabIndex={0} aria-label="Section along the build-up" {...asMarkup(picture)} />
-        <figcaption>{caption}</figcaption>
+        <figcaption class="quiet">{caption}</figcaption>
       </figure>
     </section>
   );
@@ -27,6 +27,7 @@ export function PlanePart({ result, isFresh }: { result: BuildUpResult; isFresh:
 
 interface Shown {
   name: string;
+  plane: PlaneResult;
   message: string;
   caption: string;
   picture: string;
@@ -35,9 +36,9 @@ interface Shown {
 let last: Shown | null = null;
 
 function shownOf(result: BuildUpResult, plane: PlaneResult, isFresh: boolean): Shown {
-  if (!isFresh && last?.name === result.name) return last;
+  if (last?.plane === plane || (!isFresh && last?.name === result.name)) return last;
   const { message, caption, drawn } = planeInWords(result, plane);
-  last = { name: result.name, message, caption, picture: planeDrawing(plane.picture, drawn, "plane").text };
+  last = { name: result.name, plane, message, caption, picture: planeDrawing(plane.picture, drawn, "plane").text };
   return last;
 }
 
