@@ -1,6 +1,7 @@
 import { mainInsulation } from "../heat/main-insulation.ts";
 import { sumOfResistances } from "../heat/sum-of-resistances.ts";
 import { insulates } from "../project/insulates.ts";
+import { isRoof } from "../project/is-roof.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { AirLayer, BuildUp } from "../project/types.ts";
 import type { RoofAirFault } from "../result/types.ts";
@@ -33,8 +34,7 @@ export const MOST_SHARE_BELOW_DECK = 0.5;
  */
 export function flatRoofFindings(evidence: Evidence): RuledFinding[] {
   const { buildUp } = evidence;
-  const isRoof = buildUp.element === "flat roof" || buildUp.element === "pitched roof";
-  if (!isRoof || isUpright(buildUp) || buildUp.faces !== "outdoors") return [];
+  if (!isRoof(buildUp) || isUpright(buildUp) || buildUp.faces !== "outdoors") return [];
   if (buildUp.element === "flat roof" || (buildUp.pitch !== null && buildUp.pitch < FLAT_UNDER))
     return asFlatRoof(evidence);
   if (buildUp.pitch !== null) return [];

@@ -7,14 +7,14 @@ import { BEYOND, CONDITION, found } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /** Boarding is at most this thick; what is thicker is a plank or a log [m] (common practice). */
-export const THICKEST_BOARDING = 0.03;
+const THICKEST_BOARDING = 0.03;
 /** Masonry stands by itself from this thickness on; thinner mineral layers are render or plaster [m] (common practice). */
 const THINNEST_LEAF = 0.05;
 /** Least ventilated gap that drains behind boarding, and behind masonry and render [m] (common practice). */
 export const GAP_BEHIND_BOARDING = 0.02;
 export const GAP_BEHIND_MASONRY = 0.025;
 /** Last digits of a stated thickness [m]. */
-export const ROUNDING = 1e-9;
+const ROUNDING = 1e-9;
 
 /**
  * Rain on a wall whose outside takes it up: the method has no rain, so that the file is asked.
@@ -53,10 +53,21 @@ export function absorbentCladding(buildUp: BuildUp): { index: number; kind: Clad
   const layer = buildUp.layers[index];
   if (layer?.type !== "material" || insulates(layer)) return null;
   const { kind, group } = layer.material;
-  if (kind === "wood" || kind === "board")
-    return { index, kind: layer.thickness > THICKEST_BOARDING + ROUNDING ? "log" : "boarding" };
+  if (kind === "wood" || kind === "board") return { index, kind: isLog(layer) ? "log" : "boarding" };
   if (kind !== "mineral" || group === "roofing" || group === "glass" || group === "stone") return null;
   return { index, kind: layer.thickness >= THINNEST_LEAF ? "masonry" : "render" };
+}
+
+/**
+ * Whether a layer is a log or a thick panel: the wall itself, not a cladding that air could part from it.
+ *
+ * @param layer - any layer
+ * @returns true for wood and boards thicker than boarding
+ * Source: common practice.
+ */
+export function isLog(layer: Layer): boolean {
+  if (layer.type === "air" || (layer.material.kind !== "wood" && layer.material.kind !== "board")) return false;
+  return layer.thickness > THICKEST_BOARDING + ROUNDING;
 }
 
 /**

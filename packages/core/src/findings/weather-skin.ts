@@ -1,3 +1,4 @@
+import { isRoof } from "../project/is-roof.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { BuildUp } from "../project/types.ts";
 
@@ -10,8 +11,7 @@ import type { BuildUp } from "../project/types.ts";
  * Source: METHOD.md, Tight layers (this project's rule: sheets as laid are tighter than the polymer's tabulated μ).
  */
 export function weatherSkinOfRoof({ element, pitch, faces, layers }: BuildUp, counted: number): number | null {
-  const isRoof = element === "flat roof" || element === "pitched roof";
-  if (!isRoof || isUpright({ element, pitch }) || faces !== "outdoors") return null;
+  if (!isRoof({ element }) || isUpright({ element, pitch }) || faces !== "outdoors") return null;
   const index = layers.slice(0, counted).findLastIndex((layer) => {
     if (layer.type === "air") return false;
     const isSheet = layer.material.group === "roofing" && layer.material.kind === "plastic";

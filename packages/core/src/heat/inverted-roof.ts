@@ -1,5 +1,6 @@
 import { SECONDS_PER_DAY } from "../constants.ts";
 import { insulates } from "../project/insulates.ts";
+import { isRoof } from "../project/is-roof.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { BuildUp, Layer } from "../project/types.ts";
 import { sumOfResistances } from "./sum-of-resistances.ts";
@@ -18,8 +19,7 @@ const MILLIMETRES_PER_DAY = 1000 * SECONDS_PER_DAY;
  * Source: METHOD.md, Corrections (common practice for what a skin is).
  */
 export function insulationOverSkin({ element, pitch, faces, layers }: BuildUp): number[] {
-  const isRoof = element === "flat roof" || element === "pitched roof";
-  if (!isRoof || isUpright({ element, pitch }) || faces !== "outdoors") return [];
+  if (!isRoof({ element }) || isUpright({ element, pitch }) || faces !== "outdoors") return [];
   const skin = layers.findLastIndex(isWeatherSkin);
   if (skin === -1) return [];
   return layers.flatMap((layer, index) => (index > skin && insulates(layer) ? [index] : []));

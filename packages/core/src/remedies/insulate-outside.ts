@@ -1,7 +1,7 @@
+import { isRoof } from "../project/is-roof.ts";
 import type { BuildUp, Material } from "../project/types.ts";
 import { TIGHT } from "../vapour/tight.ts";
 import { insertLayers } from "./edit-layers.ts";
-import { isRoof } from "./is-roof.ts";
 import { boardLayer } from "./new-layers.ts";
 import { outerProtection } from "./outer-protection.ts";
 import { betweenLayers, endOfCounted, sdOf } from "./places.ts";

@@ -1,9 +1,9 @@
 import { THICKEST_STILL_AIR } from "../constants.ts";
+import { isRoof } from "../project/is-roof.ts";
 import type { AirLayer, BuildUp, Layer, SolidLayer } from "../project/types.ts";
 import { TIGHT } from "../vapour/tight.ts";
 import { holdsStatedWater, insertLayers, removeLayer, replaceLayer, spliceLayers } from "./edit-layers.ts";
 import { boardsFor, outerPlace, thicknesses } from "./insulate-outside.ts";
-import { isRoof } from "./is-roof.ts";
 import { boardLayer, emptiedLayer, sheetLayer } from "./new-layers.ts";
 import { outerProtection } from "./outer-protection.ts";
 import { type InsulationExtent, insulationExtent, isVapourSheet, sdOf } from "./places.ts";

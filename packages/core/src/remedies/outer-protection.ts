@@ -1,6 +1,6 @@
+import { isRoof } from "../project/is-roof.ts";
 import type { Material } from "../project/types.ts";
 import type { OuterProtection } from "../result/types.ts";
-import { isRoof } from "./is-roof.ts";
 import { endOfCounted } from "./places.ts";
 import type { Situation } from "./types.ts";
 

@@ -1,11 +1,11 @@
 import { bondedFoam } from "../findings/bonded-foam-place.ts";
 import { OPENINGS_OF_ROOF, VENTILATED_HEIGHT } from "../findings/cold-flat-roof.ts";
-import { ROUNDING, THICKEST_BOARDING } from "../findings/rain-on-wall.ts";
+import { isLog } from "../findings/rain-on-wall.ts";
 import { roofDeck } from "../findings/roof-deck.ts";
+import { isRoof } from "../project/is-roof.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { AirLayer, BuildUp, Layer } from "../project/types.ts";
 import { insertLayers, replaceLayer } from "./edit-layers.ts";
-import { isRoof } from "./is-roof.ts";
 import { sheetLayer, ventilatedAir } from "./new-layers.ts";
 import { isSheathing } from "./open-cold-side.ts";
 import { betweenLayers, endOfCounted, insulationExtent, isInsulating, mainInsulationIndex, sdOf } from "./places.ts";
@@ -84,7 +84,7 @@ function cavityBeforeTightLayer(buildUp: BuildUp): Change[] {
   const at =
     buildUp.element === "flat roof" ? deckOver(buildUp, extent.last) : tightestBetween(buildUp, extent.last + 1, end);
   if (at === null) return [];
-  if (carriesItself(buildUp.layers[at]!)) return [];
+  if (isLog(buildUp.layers[at]!)) return [];
   const before = buildUp.layers[at - 1]!;
   const thickness = isRoof(buildUp) ? VENTILATED_HEIGHT : CAVITY;
   const framing = buildUp.element === "flat roof" ? before.framing : null;
@@ -106,12 +106,6 @@ function cavityBeforeTightLayer(buildUp: BuildUp): Change[] {
     thicknessOutside: thickness,
   };
   return changeOf({ key: "ventilated", effort: EFFORT.ventilate, steps: [step] });
-}
-
-/** Logs and thick panels are the wall itself, not a cladding that air could part from it. */
-function carriesItself(layer: Layer): boolean {
-  if (layer.type === "air" || (layer.material.kind !== "wood" && layer.material.kind !== "board")) return false;
-  return layer.thickness > THICKEST_BOARDING + ROUNDING;
 }
 
 /** A sheathing board directly on the framing that the air would part it from. */

@@ -1,9 +1,9 @@
 import { bondedFoam } from "../findings/bonded-foam-place.ts";
 import { holdsRain } from "../findings/rain-on-wall.ts";
+import { isRoof } from "../project/is-roof.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { AirLayer, BuildUp, Layer, SolidLayer } from "../project/types.ts";
 import { TIGHT } from "../vapour/tight.ts";
-import { isRoof } from "./is-roof.ts";
 import { endOfCounted, insulationExtent, isVapourSheet, mainInsulationIndex, sdOf } from "./places.ts";
 import type { Situation, WarmSide } from "./types.ts";
 

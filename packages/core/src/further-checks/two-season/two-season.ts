@@ -1,5 +1,6 @@
 import type { BuildUpCalculation, SectionCalculation } from "../../calculate-build-up.ts";
 import { MONTHS_PER_YEAR, SECONDS_PER_DAY, VAPOUR_PERMEABILITY_OF_AIR } from "../../constants.ts";
+import { isRoof } from "../../project/is-roof.ts";
 import type { AirMonths, BuildUp, Room } from "../../project/types.ts";
 import type { Place, SectionId, TwoSeasonData } from "../../result/types.ts";
 import { sectionClimate } from "../../vapour/section-climate.ts";
@@ -130,8 +131,7 @@ export function summerDrying(planePressure: number, sdInside: number, sdOutside:
 
 /** Roofs are warmed by the sun; walls and ceilings under roof spaces less so. */
 function summerPlanePressure({ element, roofSpace }: BuildUp): number {
-  const isRoof = (element === "flat roof" || element === "pitched roof") && roofSpace === null;
-  return isRoof ? SUMMER_PLANE_IN_ROOF : SUMMER_PLANE_IN_WALL;
+  return isRoof({ element }) && roofSpace === null ? SUMMER_PLANE_IN_ROOF : SUMMER_PLANE_IN_WALL;
 }
 
 function passes({ condensate, limit, summerCapacity }: Seasons): boolean {

@@ -1,4 +1,5 @@
 import type { ProblemPath } from "../../problems/types.ts";
+import { isRoof } from "../is-roof.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import type { WrittenBuildUp } from "../schema/schema-build-up.ts";
 import type { Room } from "../types.ts";
@@ -65,8 +66,7 @@ export function checkFacing(
     );
   }
   for (const key of ["pitch", "span", "clear sky", "roof space"] as const) {
-    const isRoof = written.element === "flat roof" || written.element === "pitched roof";
-    if (written[key] !== undefined && !isRoof)
+    if (written[key] !== undefined && !isRoof(written))
       collector.addAtKey("only-for-roofs", [...path, key], { key, element: written.element });
   }
 }
