@@ -27,8 +27,8 @@ export function requireText(value: unknown, name: string): void {
   if (typeof value !== "string") throw new TypeError(`${name} must be a text, was ${shown(value)}`);
 }
 
-/** Refuses an argument that is none of a few words. */
-export function requireOneOf(value: unknown, name: string, options: readonly string[]): void {
+/** Refuses an argument that is none of a few words or numbers. */
+export function requireOneOf(value: unknown, name: string, options: readonly (string | number)[]): void {
   if (options.includes(value as string)) return;
   throw new RangeError(`${name} must be one of ${options.join(", ")}, was ${shown(value)}`);
 }

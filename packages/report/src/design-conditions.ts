@@ -1,5 +1,5 @@
 import type { ClimateResult, MonthOfAir, ProjectResult, RoomResult } from "@warmside/core";
-import { type Html, html, markup } from "./html.ts";
+import { type Html, html, pageClass } from "./html.ts";
 import { fixed, NO_BREAK_SPACE, PER_CENT, signed } from "./numbers.ts";
 import { type Column, tableMarkup } from "./table.ts";
 import { climatePlace, roomWords, sentence, shortMonth } from "./words.ts";
@@ -15,7 +15,7 @@ export function designConditions(result: ProjectResult, isBelow = false): Html {
   const { climate, rooms } = result;
   const described = rooms.filter((room) => !isAsOutdoors(room, climate));
   const unheated = rooms.filter((room) => isAsOutdoors(room, climate));
-  return html`<section id="design-conditions"${isBelow ? null : markup(' class="page"')}><h2>Design conditions</h2>
+  return html`<section id="design-conditions"${pageClass(!isBelow)}><h2>Design conditions</h2>
 <p><strong>${climatePlace(climate)}</strong>, ${climate.severity}${placeWords(climate)}.${climatePlace(climate) === climate.name ? null : ` Climate table “${climate.name}”.`}</p>
 ${result.query?.site ? html`<p>Site: ${result.query.site}</p>` : null}
 <ul>${described.map(

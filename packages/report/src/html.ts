@@ -34,6 +34,13 @@ export function markup(text: string): Html {
   return new Html(text);
 }
 
+/** The class attribute of what begins a page in print; nothing where it does not. */
+export function pageClass(beginsPage: boolean): Html | null {
+  return beginsPage ? BEGINS_PAGE : null;
+}
+
+const BEGINS_PAGE = markup(' class="page"');
+
 function inserted(insertion: Insertion): string {
   if (insertion === null || insertion === undefined || insertion === false) return "";
   if (insertion instanceof Html) return insertion.text;

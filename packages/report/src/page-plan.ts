@@ -73,13 +73,13 @@ export function pagePlan(result: ProjectResult, order: readonly number[]): PageP
 export function studyPages(result: ProjectResult, { parts, answers, details }: Study): Entry[] {
   const entries: Entry[] = [{ id: "answer", title: "Answer", page: 1 }];
   const isAlone = answers.length === 1;
-  let page = isAlone ? 1 : firstPage(result, answers, parts.length);
+  let page = isAlone ? behindOnly(parts) : firstPage(result, answers, parts.length);
   const add = (id: string, name: string, pages: number | null): void => {
     entries.push({ id, title: name, page });
     page = page === null || pages === null ? null : page + pages;
   };
-  if (isAlone) page = page === null || parts.some(({ pages }) => pages === null) ? null : 1 + (parts[0]?.pages ?? 1);
-  else for (const { name, number, pages } of parts) add(`study-${number}`, `${number} ${shorten(name, 60)}`, pages);
+  const apart = isAlone ? [] : parts;
+  for (const { name, number, pages } of apart) add(`study-${number}`, `${number} ${shorten(name, 60)}`, pages);
   const tables = tablesOfAir(result);
   add("design-conditions", "Design conditions", isAlone && tables > 1 ? null : Math.ceil(tables / TABLES_A_PAGE));
   for (const { number } of answers)
@@ -92,11 +92,16 @@ export function studyPages(result: ProjectResult, { parts, answers, details }: S
 /** Heading of what follows a study. */
 export const DETAILS = "Continuity, costs and quantities";
 
+/** The page behind the only part, which begins on the first; without one the answer alone stands there. */
+function behindOnly([part]: Study["parts"]): number | null {
+  if (part === undefined) return 2;
+  return part.pages === null ? null : 1 + part.pages;
+}
+
 /** The page behind answers and contents; null where they may not fit on one. */
 function firstPage(result: ProjectResult, answers: Study["answers"], parts: number): number | null {
-  const said = answers.reduce((sum, { name, answer }) => sum + lines(`${name}: ${answer}`, WIDE_LINE) * LINE + 1, 0);
-  const entries = Math.ceil((parts + answers.length + 4) / 2) * 4.8;
-  return headHeight(result) + said + 14 + entries > PAGE ? null : 2;
+  const said = paragraphsHeight(answers.map(({ name, answer }) => `${name}: ${answer}`));
+  return headHeight(result) + said + contentsHeight(parts + answers.length + 4) > PAGE ? null : 2;
 }
 
 function tablesOfAir({ rooms, climate }: ProjectResult): number {
@@ -113,6 +118,9 @@ const HEAD = 44;
 const LINE = 4.4;
 const WIDE_LINE = 105;
 const ROW_LINE = 95;
+/** A heading, and an entry of the contents [mm]. */
+const HEADING = 12;
+const ENTRY = 4.8;
 
 function lines(text: string, width: number): number {
   return Math.ceil(text.length / width);
@@ -133,9 +141,15 @@ function rowHeight(result: ProjectResult, index: number): number {
 
 /** Conditions and contents. */
 function closingHeight({ buildUps }: ProjectResult): number {
-  const conditions = conditionsOf(buildUps).reduce(
-    (sum, { condition }) => sum + lines(condition, WIDE_LINE) * LINE + 1,
-    0,
-  );
-  return 26 + conditions + Math.ceil((buildUps.length + 5) / 2) * 4.8;
+  const conditions = paragraphsHeight(conditionsOf(buildUps).map(({ condition }) => condition));
+  return HEADING + conditions + contentsHeight(buildUps.length + 5);
+}
+
+function paragraphsHeight(texts: readonly string[]): number {
+  return texts.reduce((sum, text) => sum + lines(text, WIDE_LINE) * LINE + 1, 0);
+}
+
+/** Heading and entries, two beside each other. */
+function contentsHeight(entries: number): number {
+  return HEADING + 2 + Math.ceil(entries / 2) * ENTRY;
 }

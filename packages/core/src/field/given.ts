@@ -35,7 +35,7 @@ export function requireOfNodes(value: unknown, name: string, nodes: number): voi
     throw new RangeError(`${name} must have ${nodes} numbers, one a node, had ${value.length}`);
 }
 
-/** Refuses what is no air of twelve months. */
+/** Refuses what is no air of twelve months. Not by `given/`, whose words would make this entry half as large again. */
 export function requireAirMonths(value: unknown): void {
   requireObject(value, "each of airs", ["temperature", "vapourPressure"]);
   const { temperature, vapourPressure } = value as Readonly<Record<string, unknown>>;

@@ -1,7 +1,7 @@
 import { type ComparisonOfBuildUp, type ComparisonRow, type ComparisonStudy, meetsTarget } from "@warmside/core";
 import { COVERED_BY_TABLE, judgementCell, verdictCell } from "../coverage.ts";
 import { figure } from "../figure.ts";
-import { type Html, html, markup } from "../html.ts";
+import { type Html, html, pageClass } from "../html.ts";
 import { fixed, grams, millimetres, orDash, signed, trimmed } from "../numbers.ts";
 import { comparisonPlot } from "../plots/comparison-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
@@ -33,7 +33,7 @@ export async function comparisonPart(
           toSvg(plot, `${id}-variants`),
           html`The numbers are those of the table; 0 is the build-up as drawn. ${judgementKey(comparison.rows.map(({ judgement }) => judgement))}`,
         );
-  return html`${sentences(comparison)}${drawn}<div${plot === null ? null : markup(' class="page"')}>${variantsTable(comparison, target)}</div>`;
+  return html`${sentences(comparison)}${drawn}<div${pageClass(plot !== null)}>${variantsTable(comparison, target)}</div>`;
 }
 
 /**

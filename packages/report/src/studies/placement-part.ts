@@ -26,6 +26,19 @@ ${table(study, buildUp)}${leftOut.map((row) => html`<p class="aside">${rowWords(
 ${rules(study)}`;
 }
 
+/**
+ * Pages of a build-up's placement.
+ *
+ * @param study - the placement study of the build-up
+ * @returns one; null where the grid and the table may not fit on it
+ */
+export function placementPages({ rows }: PlacementOfBuildUp): number | null {
+  return rows.length <= MOST_ROWS ? 1 : null;
+}
+
+/** Climates and uses whose grid and table fit on a page. */
+const MOST_ROWS = 8;
+
 /** The grid of judgements as signs: positions across, climates down. */
 function glance({ rows, positions }: PlacementOfBuildUp): Html {
   const shown = rows.filter((row) => row.leftOut === null);

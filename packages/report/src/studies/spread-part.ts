@@ -24,6 +24,19 @@ export async function spreadPart(spread: SpreadResult, id: string): Promise<Html
   return html`${plot}${wordsTable(spread)}${quantilesTable(spread)}${inputsTable(spread)}<p class="aside">${howItWasMade(spread)}</p>`;
 }
 
+/**
+ * Pages of a build-up's spread.
+ *
+ * @param spread - the study of the build-up
+ * @returns one; null where the plot and the tables may not fit on it
+ */
+export function spreadPages({ inputs }: SpreadResult): number | null {
+  return inputs.length <= MOST_INPUTS ? 1 : null;
+}
+
+/** Inputs whose table fits on a page below the plot. */
+const MOST_INPUTS = 18;
+
 function howItWasMade({ samples, asked, seed }: SpreadResult): Html {
   const cut = samples < asked ? ` of ${asked}, then interrupted` : "";
   return html`The build-up was calculated ${samples} times${cut}, each time to a judgement, with every value of the last table somewhere within its spread: a Latin hypercube, seed ${seed}, the stated value the likeliest and the ends the least likely. The widths are this project’s own judgement where the file gives none. Thicknesses, climate, set points and junctions stay as stated. A material in several layers varies as one.`;

@@ -3,8 +3,8 @@ import { shorten } from "../escape.ts";
 import { type Html, html } from "../html.ts";
 import { sentence } from "../words.ts";
 import { comparisonDetails, comparisonPages, comparisonPart } from "./comparison-part.ts";
-import { placementPart } from "./placement-part.ts";
-import { spreadPart } from "./spread-part.ts";
+import { placementPages, placementPart } from "./placement-part.ts";
+import { spreadPages, spreadPart } from "./spread-part.ts";
 import { sweepPages, sweepPart } from "./sweep-part.ts";
 
 /** Plot and table of one build-up. */
@@ -70,7 +70,7 @@ function placementStudy(result: ProjectResult, placement: NonNullable<ProjectRes
         name: study.name,
         number,
         body: placementPart(study, result.buildUps[number - 1]!),
-        pages: pagesOf(study.rows.length, 8),
+        pages: placementPages(study),
       })),
     details: null,
   };
@@ -89,7 +89,7 @@ async function spreadStudy(result: ProjectResult): Promise<Study> {
         name,
         number,
         body: await spreadPart(spread, `study-${number}`),
-        pages: pagesOf(spread.inputs.length, 18),
+        pages: spreadPages(spread),
       })),
     ),
     details: null,
@@ -156,11 +156,6 @@ export function studyAnswer(study: Study): Html {
 function named({ parts }: Study, number: number, name: string): Html {
   const title = `${number} ${name}`;
   return parts.some((part) => part.number === number) ? html`<a href="#study-${number}">${title}</a>` : html`${title}`;
-}
-
-/** One page where a table has few enough rows that it surely fits. */
-function pagesOf(rows: number, most: number): number | null {
-  return rows <= most ? 1 : null;
 }
 
 /**

@@ -1,7 +1,7 @@
 import { fromThickness, type SweepStudy } from "@warmside/core";
 import { COVERED_BY_TABLE, judgementCell, verdictCell } from "../coverage.ts";
 import { figure } from "../figure.ts";
-import { type Html, html, markup } from "../html.ts";
+import { type Html, html, pageClass } from "../html.ts";
 import { fixed, grams, MILLIMETRES_PER_METRE, orDash, trimmed } from "../numbers.ts";
 import { sweepPlot, turnLetter } from "../plots/sweep-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
@@ -25,7 +25,7 @@ export async function sweepPart(sweep: SweepStudy): Promise<Html> {
           toSvg(plot, "sweep"),
           html`${judgementKey(sweep.points.map(({ judgement }) => judgement))}${sweep.target === null ? null : ` Dotted: the target, ${fixed(sweep.target, 2)}.`}${sweep.turns.length > 0 ? " Letters: where the judgement turns." : null}`,
         );
-  return html`${drawn}${turns(sweep)}<div${sweepPages(sweep) === 1 ? null : markup(' class="page"')}>${table(sweep)}
+  return html`${drawn}${turns(sweep)}<div${pageClass(sweepPages(sweep) !== 1)}>${table(sweep)}
 <p class="aside">Every thickness is calculated in full${sweep.points.some(({ thickness }) => thickness === 0) ? "; 0 mm is the build-up without the layer" : null}. The thickness at which the judgement turns is found by halving and rounded up to whole millimetres; a judgement that turns and turns back within ${millimetres(sweep.step)} mm is not seen.</p></div>`;
 }
 

@@ -1,3 +1,4 @@
+import { requireOneOf } from "../../require.ts";
 import { requireJunctionSurfaces, requireSide } from "../given.ts";
 import { fill } from "../scene.ts";
 import { emptyJunction, type JunctionCell, type JunctionSurfaces, surroundJunction } from "./junction-cell.ts";
@@ -23,7 +24,7 @@ const KINDS_OF_POSTS = [2, 3, "solid"] as const;
 export function outerCorner(level: Side, upright: Side, posts: Posts, surfaces: JunctionSurfaces): JunctionCell {
   requireSide(level, "level");
   requireSide(upright, "upright");
-  if (!KINDS_OF_POSTS.includes(posts)) throw new RangeError(`posts must be one of ${KINDS_OF_POSTS.join(", ")}`);
+  requireOneOf(posts, "posts", KINDS_OF_POSTS);
   requireJunctionSurfaces(surfaces);
   const cell = emptyJunction(level, upright);
   const { scene, levelLength, uprightLength } = cell;

@@ -1,7 +1,6 @@
 /** What a worker thread does: samples in, outcomes out. Also used in the command's own thread. */
 import { workerData } from "node:worker_threads";
 import {
-  type BuildUp,
   type Project,
   type SampleTable,
   type SpreadOutcomes,
@@ -38,9 +37,9 @@ export function workerFor(project: Project): (task: SpreadTask) => SpreadOutcome
   const surroundings = surroundingsOf(project);
   const questions = new Map<number, SpreadQuestion>();
   return ({ buildUp, samples }) => {
-    const known = questions.get(buildUp);
-    const asJudged = (): BuildUp => withFactorsOfJunctions(project, project.buildUps[buildUp]!);
-    const question = known ?? spreadQuestion(asJudged(), surroundings);
+    const question =
+      questions.get(buildUp) ??
+      spreadQuestion(withFactorsOfJunctions(project, project.buildUps[buildUp]!), surroundings);
     questions.set(buildUp, question);
     return question.workOut(samples);
   };
