@@ -7,25 +7,10 @@ import {
 } from "@warmside/core";
 import { describe, expect, it } from "vitest";
 import { answerTo } from "../../packages/report/src/live/work/work.ts";
+import { FOIL_BETWEEN_STUDS } from "./foil-between-studs.ts";
 
 /** A wall whose foil is taped, so that nothing but its solid corner is found against it; a floor that the wall stands on. */
-const TEXT = `
-project: Corner
-climate: de-bilt
-indoor: { heating: 20 °C, humidity: class 3 }
-build-ups:
-  - name: Wall
-    element: wall
-    framings:
-      studs: { material: softwood timber, width: 45 mm, spacing: 600 mm }
-    layers:
-      - { material: gypsum plasterboard, thickness: 12.5 mm }
-      - { material: foil-faced PIR board, thickness: 90 mm, framing: studs, taped: yes }
-      - { material: oriented strand board, thickness: 11 mm }
-      - { material: breather membrane }
-      - { air: 25 mm, ventilation: well }
-      - { material: softwood timber, thickness: 20 mm }
-  - name: Floor
+const TEXT = `${FOIL_BETWEEN_STUDS.replace("framing: studs }", "framing: studs, taped: yes }")}  - name: Floor
     element: floor
     layers:
       - { material: oriented strand board, thickness: 22 mm }

@@ -2,6 +2,7 @@ import { execFileSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import type { Page } from "playwright-core";
 import { expect } from "vitest";
 import { demoResult } from "../report/demo.ts";
 import { oneWall, roofFloorWall } from "../report/one-wall.ts";
@@ -43,6 +44,24 @@ function sizesOf(pdf: Uint8Array): Map<number, number> {
   return counts;
 }
 
+/** What the contents name, and the pages that they give. */
+async function contentsOf(page: Page): Promise<{ title: string; page: number }[]> {
+  return await page.evaluate(() =>
+    [...document.querySelectorAll(".contents li")].map((entry) => ({
+      title: entry.querySelector("a")!.textContent!,
+      page: Number(entry.querySelector(".page-number")!.textContent),
+    })),
+  );
+}
+
+/** The lines of a page that say something. */
+function linesOf(text: string): string[] {
+  return text
+    .split("\n")
+    .map((line) => line.trim())
+    .filter((line) => line !== "");
+}
+
 for (const [title, result, most] of REPORTS) {
   describeInBrowser(`${title} on paper`, result, ({ open }) => {
     testOnPaper(
@@ -50,12 +69,7 @@ for (const [title, result, most] of REPORTS) {
       async () => {
         const { page } = await open(1280);
         const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true });
-        const entries = await page.evaluate(() =>
-          [...document.querySelectorAll(".contents li")].map((entry) => ({
-            title: entry.querySelector("a")!.textContent!,
-            page: Number(entry.querySelector(".page-number")!.textContent),
-          })),
-        );
+        const entries = await contentsOf(page);
         const headings = await page.evaluate(() =>
           [...document.querySelectorAll("h2,h3,h4,caption")].map((heading) => heading.textContent!.trim()),
         );
@@ -65,11 +79,6 @@ for (const [title, result, most] of REPORTS) {
         expect(Math.abs(Number(box[2]) - A4.height)).toBeLessThan(1.5);
         const pages = pagesOf(pdf);
         expect(pages.length).toBeLessThanOrEqual(most);
-        const linesOf = (text: string): string[] =>
-          text
-            .split("\n")
-            .map((line) => line.trim())
-            .filter((line) => line !== "");
         pages.forEach((text, index) => {
           expect(text.includes(`Page ${index + 1} of ${pages.length}`), `number of page ${index + 1}`).toBe(true);
           expect(text.trimStart().startsWith(result().project), `running head of page ${index + 1}`).toBe(true);
@@ -114,26 +123,16 @@ for (const [title, study] of STUDIES) {
       async () => {
         const { page } = await open(1280);
         const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true });
-        const entries = await page.evaluate(() =>
-          [...document.querySelectorAll(".contents li")].map((entry) => ({
-            part: entry.querySelector("a")!.textContent!,
-            number: Number(entry.querySelector(".page-number")!.textContent),
-          })),
-        );
+        const entries = await contentsOf(page);
         const headings = await page.evaluate(() =>
           [...document.querySelectorAll("h1,h2,h3,h4,caption,.plot-title")].map((one) => one.textContent!.trim()),
         );
         await page.close();
-        const pages = pagesOf(pdf).map((text) =>
-          text
-            .split("\n")
-            .map((line) => line.trim())
-            .filter((line) => line !== ""),
-        );
+        const pages = pagesOf(pdf).map(linesOf);
         expect(entries.length).toBeGreaterThan(3);
-        for (const { part, number } of entries.slice(1))
+        for (const { title: part, page: number } of entries.slice(1))
           expect(pages[number - 1], `${part} on page ${number}`).toContain(part.replace("Sheet ", ""));
-        const listed = pages.filter((lines) => lines.some((line) => line.includes(entries.at(-1)!.part)));
+        const listed = pages.filter((lines) => lines.some((line) => line.includes(entries.at(-1)!.title)));
         expect(listed).toHaveLength(2);
         pages.forEach((lines, index) => {
           expect(lines.at(-1)).toContain(`Page ${index + 1} of ${pages.length}`);

@@ -1,10 +1,10 @@
 /// <reference lib="dom" />
 import type { ProjectResult } from "@warmside/core";
-import axe from "axe-core";
 import { expect, test } from "vitest";
 import { demoResult } from "../report/demo.ts";
 import { everyPart } from "../report/every-part.ts";
 import { oneWall } from "../report/one-wall.ts";
+import { axeFaults, slidesSideways } from "./axe-faults.ts";
 import { describeInBrowser } from "./browser.ts";
 import { STUDIES } from "./studies.ts";
 
@@ -30,9 +30,7 @@ for (const [title, result] of REPORTS) {
         await page.evaluate(async () => {
           for (let y = 0; y < document.body.scrollHeight; y += 5000) window.scrollTo(0, y);
         });
-        const wide = await page.evaluate(
-          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-        );
+        const wide = await slidesSideways(page);
         expect({ requests, messages, wide }).toEqual({ requests: [], messages: [], wide: 0 });
         await page.close();
       },
@@ -51,19 +49,7 @@ for (const [title, result] of REPORTS) {
         await page.evaluate(() => {
           for (const folded of document.querySelectorAll("details")) folded.open = true;
         });
-        await page.evaluate(axe.source);
-        const found = await page.evaluate(async () => {
-          const { axe: inPage } = window as unknown as { axe: typeof axe };
-          const { violations } = await inPage.run(document, { resultTypes: ["violations"] });
-          return violations.map(
-            ({ id, nodes }) =>
-              `${id}: ${nodes
-                .slice(0, 3)
-                .map(({ html }) => html.slice(0, 120))
-                .join(" | ")}`,
-          );
-        });
-        expect(found).toEqual([]);
+        expect(await axeFaults(page)).toEqual([]);
         await page.close();
       },
       LONG,
@@ -250,17 +236,8 @@ for (const [title, study] of STUDIES) {
       "%i px, %s: does not scroll sideways, and axe-core finds nothing",
       async (width, scheme) => {
         const { page } = await open(width, scheme);
-        const wide = await page.evaluate(
-          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-        );
-        expect(wide).toBe(0);
-        await page.evaluate(axe.source);
-        const found = await page.evaluate(async () => {
-          const { axe: inPage } = window as unknown as { axe: typeof axe };
-          const { violations } = await inPage.run(document, { resultTypes: ["violations"] });
-          return violations.map(({ id, nodes }) => `${id}: ${nodes[0]!.html.slice(0, 120)}`);
-        });
-        expect(found).toEqual([]);
+        expect(await slidesSideways(page)).toBe(0);
+        expect(await axeFaults(page)).toEqual([]);
         await page.close();
       },
       LONG,

@@ -1,9 +1,9 @@
 /// <reference lib="dom" />
-import axe from "axe-core";
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
+import { FOIL_BETWEEN_STUDS } from "../../core/foil-between-studs.ts";
+import { axeFaults, slidesSideways } from "../axe-faults.ts";
 import { pagesOf, testOnPaper } from "../browser.ts";
-import { FOIL_BETWEEN_STUDS } from "./foil-between-studs.ts";
 import { describeLive, drawn, openFile, settled, typeFile, WRONG_SIDE } from "./live-page.ts";
 
 const PHONE = 390;
@@ -14,22 +14,6 @@ const TARGET = 44;
 const LONG = 60_000;
 /** A gap between two taps up to which nothing is told yet, the page's own pause being 900 [ms]. */
 const SHORTER_THAN_THE_PAUSE = 700;
-
-/** What axe finds, each with where. */
-async function faultsOf(page: Page): Promise<string[]> {
-  await page.evaluate(axe.source);
-  return await page.evaluate(async () => {
-    const { axe: inPage } = window as unknown as { axe: typeof axe };
-    const { violations } = await inPage.run(document, { resultTypes: ["violations"] });
-    return violations.map(
-      ({ id, nodes }) =>
-        `${id}: ${nodes
-          .slice(0, 3)
-          .map(({ html }) => html.slice(0, 140))
-          .join(" | ")}`,
-    );
-  });
-}
 
 /** What can be touched and is smaller than a finger, in words. */
 async function smallTargets(page: Page): Promise<string[]> {
@@ -47,9 +31,6 @@ async function smallTargets(page: Page): Promise<string[]> {
       .map(({ one, box }) => `${one.outerHTML.slice(0, 80)} ${box.width.toFixed(0)}×${box.height.toFixed(0)}`);
   }, TARGET);
 }
-
-const wide = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
 /** Brings the page into each of its states. */
 const STATES: [string, (page: Page) => Promise<void>][] = [
@@ -97,9 +78,9 @@ describeLive("the live page for everybody", ({ open, reopen }) => {
       for (const [name, bring] of STATES) {
         await bring(page);
         await settled(page);
-        found.push(...(await faultsOf(page)).map((fault) => `${name}: ${fault}`));
+        found.push(...(await axeFaults(page)).map((fault) => `${name}: ${fault}`));
         found.push(...(await smallTargets(page)).map((small) => `${name}: ${small}`));
-        if ((await wide(page)) > 0) found.push(`${name}: scrolls sideways`);
+        if ((await slidesSideways(page)) > 0) found.push(`${name}: scrolls sideways`);
         await page.keyboard.press("Escape");
       }
       expect(found).toEqual([]);
@@ -112,7 +93,7 @@ describeLive("the live page for everybody", ({ open, reopen }) => {
     const { page } = await open({ width, colorScheme: "dark", bypassCSP: true });
     await page.locator("#tab-1").click();
     await settled(page);
-    expect(await faultsOf(page)).toEqual([]);
+    expect(await axeFaults(page)).toEqual([]);
     const paper = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
     expect(paper).toBe("rgb(29, 35, 38)");
   });
@@ -202,7 +183,7 @@ describeLive("the live page for everybody", ({ open, reopen }) => {
       };
     });
     expect(seen).toEqual({ bar: "rgb(0, 114, 179)", limit: "rgb(213, 94, 0)", chosen: "solid", button: "solid" });
-    expect(await faultsOf(page)).toEqual([]);
+    expect(await axeFaults(page)).toEqual([]);
   });
 
   test("reduced motion: the year goes by in whole months, and nothing glides", async () => {

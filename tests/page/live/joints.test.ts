@@ -1,6 +1,6 @@
 /// <reference lib="dom" />
 import { expect, test } from "vitest";
-import { FOIL_BETWEEN_STUDS } from "./foil-between-studs.ts";
+import { FOIL_BETWEEN_STUDS } from "../../core/foil-between-studs.ts";
 import { describeLive, settled, textOf, wordOf } from "./live-page.ts";
 
 const CORNER = `junctions:
