@@ -6,6 +6,7 @@ import { readProjectOrThrow } from "../../packages/core/src/read-project.ts";
 import type { BuildUpResult } from "../../packages/core/src/result/types.ts";
 import { verdictInWords } from "../../packages/report/src/cli/answers/verdict-in-words.ts";
 import { textOfCase } from "../practice/cases.ts";
+import { demoResult } from "../report/demo.ts";
 
 /** What is said of a build-up agrees with its figures, sentence by sentence. */
 const answers = (text: string): BuildUpResult[] => assessProject(readProjectOrThrow(text)).buildUps;
@@ -45,6 +46,15 @@ describe("a verdict of the inside is never told alone", () => {
       /^Verdict: dry inside .*; the 1000\sg\/m² built in takes \d+ days to leave\.$/,
     );
     expect(verdictOf(frame(", reading: 35 %"))).toMatch(/built in does not leave within ten years\.$/);
+    expect(verdictOf(frame(", reading: 35 %"))).toContain(
+      "; in the studs, for each square metre of their own face, the ",
+    );
+  });
+  test("in as many days as the finding says", () => {
+    const [store] = demoResult().buildUps.filter(({ trappedWater }) => trappedWater.length > 0);
+    const said = saidBy(store!, "trapped-water")[0]!;
+    const days = / gone after (\d+) days/.exec(said)![1];
+    expect(verdictOf(store!)).toContain(` built in takes ${days} days to leave.`);
   });
   test("and alone where nothing stands beside it", () => {
     const [first] = answers(textOfCase("01-stud-wall-as-taught.yaml"));

@@ -15,7 +15,7 @@ type Judged = Pick<BuildUpResult, "surface" | "trappedWater"> & { moisture: Mois
  */
 export function verdictInWords({ moisture, surface, trappedWater }: Judged): string {
   const { verdict, words, byStandard } = waterHeadline(moisture);
-  const beside = [...dropsInWords(surface), ...trappedWater.map(builtInWords)].map((each) => `; ${each}`).join("");
+  const beside = [...dropsInWords(surface), ...trappedWater.flatMap(builtInWords)].map((each) => `; ${each}`).join("");
   const followed = byStandard === null ? "" : " (with drying within the month, which the judgement follows)";
   const other =
     byStandard === null ? "" : ` By the standard's monthly step: ${byStandard.verdict}, ${byStandard.words}.`;
@@ -30,10 +30,15 @@ function dropsInWords(surface: BuildUpResult["surface"]): string[] {
   return count === 0 ? [] : [`drops on the surface in ${count === 1 ? "one month" : `${count} months`}`];
 }
 
-function builtInWords({ amount, daysToDry }: BuildUpResult["trappedWater"][number]): string {
-  const leaves =
-    daysToDry === null ? "does not leave within ten years" : `takes ${Math.round(daysToDry)} days to leave`;
-  return `the ${gramsPerArea(amount)} built in ${leaves}`;
+/** Nothing where there was nothing to dry. Amounts in framing are those of its own face, and days are begun ones, as in the finding. */
+function builtInWords({ amount, daysToDry, sectionId }: BuildUpResult["trappedWater"][number]): string[] {
+  if (daysToDry === 0) return [];
+  const where =
+    sectionId.kind === "through framing"
+      ? `in the ${sectionId.through.join(" and ")}, for each square metre of their own face, `
+      : "";
+  const leaves = daysToDry === null ? "does not leave within ten years" : `takes ${Math.ceil(daysToDry)} days to leave`;
+  return [`${where}the ${gramsPerArea(amount)} built in ${leaves}`];
 }
 
 function wayInWords(moisture: MoistureResult): string {
