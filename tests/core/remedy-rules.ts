@@ -1,5 +1,4 @@
 import type { JudgedBuildUp } from "../../packages/core/src/assess-build-up.ts";
-import { isFinding } from "../../packages/core/src/findings/is-finding.ts";
 import type { Material } from "../../packages/core/src/project/types.ts";
 import type { Situation } from "../../packages/core/src/remedies/types.ts";
 import type { BuildUpResult } from "../../packages/core/src/result/types.ts";
@@ -14,11 +13,10 @@ export function rulesBroken(
   { evidence: { buildUp, calculation }, findings }: JudgedBuildUp,
 ): string[] {
   const broken: string[] = [];
-  const all = findings.map(({ finding }) => finding);
-  const water = all.find(isFinding("condensation-dries-out"))?.figures;
+  const water = findings.find((finding) => finding.code === "condensation-dries-out")?.figures;
   if (water?.year === "reported" && water.amount > water.limit / 2) broken.push("over half of its limit");
   if (mostOnGypsumOrPaper(calculation) > 0.2) broken.push("over 200 g/m² on gypsum or paper");
-  const below = all.find(isFinding("insulation-below-deck"))?.figures.shareBelow ?? 0;
+  const below = findings.find((finding) => finding.code === "insulation-below-deck")?.figures.shareBelow ?? 0;
   if (below > 1 / 3) broken.push("over a third of the resistance below the deck");
   const blamed = before.findings.some(
     ({ code, severity }) =>

@@ -1,8 +1,8 @@
 import { type BuildUpCalculation, figuresOfBuildUp } from "./calculate-build-up.ts";
 import { buildUpResult } from "./describe/build-up-result.ts";
-import { allFindings, type FindingWithEffect } from "./findings/all-findings.ts";
-import { judge } from "./findings/judgement.ts";
-import type { Evidence } from "./findings/types.ts";
+import { allFindings } from "./findings/all-findings.ts";
+import { judge, type RuledJudgement } from "./findings/judgement.ts";
+import type { Evidence, RuledFinding } from "./findings/types.ts";
 import { checksThatJudge, furtherChecks } from "./further-checks/further-checks.ts";
 import { checkBuildUp } from "./given/build-up.ts";
 import { refuseFaults } from "./given/faults.ts";
@@ -13,7 +13,7 @@ import { withHeatOfChannels } from "./plane-checks/channel-heat.ts";
 import { planeCheck } from "./plane-checks/plane-check.ts";
 import type { PlaneCheck } from "./plane-checks/types.ts";
 import type { BuildUp } from "./project/types.ts";
-import type { BuildUpResult, Judgement } from "./result/types.ts";
+import type { BuildUpResult } from "./result/types.ts";
 import { ALL_RUNS, RUNS_THAT_JUDGE, sensitivityRuns } from "./sensitivity/sensitivity-runs.ts";
 import type { Surroundings } from "./surroundings/surroundings.ts";
 import { assessVapourLayer } from "./vapour-layer/assess-vapour-layer.ts";
@@ -41,11 +41,11 @@ export function assessBuildUp(buildUp: BuildUp, surroundings: Surroundings): Bui
  */
 export type JudgingScope = "all" | "a change that is tried" | "what the judgement depends on";
 
-/** What is known of a build-up, what is found in it, and the judgement: everything but the result's own shape. */
+/** What is known of a build-up, what is found in it, and the judgement: everything but the words and the result's shape. */
 export interface JudgedBuildUp {
   evidence: Evidence;
-  findings: readonly FindingWithEffect[];
-  judgement: Judgement;
+  findings: readonly RuledFinding[];
+  judgement: RuledJudgement;
 }
 
 /**

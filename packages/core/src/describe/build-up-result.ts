@@ -1,10 +1,11 @@
-import type { FindingWithEffect } from "../findings/all-findings.ts";
 import { BEYOND_HEAT } from "../findings/beyond-method.ts";
-import type { Evidence } from "../findings/types.ts";
+import type { RuledJudgement } from "../findings/judgement.ts";
+import type { Evidence, RuledFinding } from "../findings/types.ts";
 import { mainInsulation } from "../heat/main-insulation.ts";
-import type { BuildUpResult, Judgement } from "../result/types.ts";
+import type { BuildUpResult } from "../result/types.ts";
 import { checksInWords } from "./checks-in-words.ts";
 import { heatResult } from "./heat-result.ts";
+import { findingsInWords, judgementInWords } from "./judgement-in-words.ts";
 import { framingResults, layerResults } from "./layer-result.ts";
 import { moistureResult } from "./moisture-result.ts";
 import { monthsOfAir } from "./months-of-air.ts";
@@ -14,17 +15,19 @@ import { planeResult } from "./plane-result.ts";
  * A build-up's result from all that is known about it.
  *
  * @param evidence - figures, surface, vapour layer, runs, checks
- * @param findings - all findings with their effects
+ * @param ruled - all findings with their effects
  * @param judgement - the judgement
  * @returns plain data; heat or moisture null where the build-up is beyond the method
  */
 export function buildUpResult(
   evidence: Evidence,
-  findings: readonly FindingWithEffect[],
-  judgement: Judgement,
+  ruled: readonly RuledFinding[],
+  judgement: RuledJudgement,
 ): BuildUpResult {
   const { buildUp, calculation, site, surface, vapourLayer, sensitivity, checks, plane } = evidence;
-  const beyond = findings.find(({ effect }) => effect === "beyond")?.finding ?? null;
+  const worded = findingsInWords(ruled, buildUp);
+  const findings = [...worded.values()];
+  const beyond = findings[ruled.findIndex(({ effect }) => effect === "beyond")] ?? null;
   const heatIsBeyond = beyond !== null && BEYOND_HEAT.has(beyond.code);
   return {
     name: buildUp.name,
@@ -49,8 +52,8 @@ export function buildUpResult(
     ...checksInWords(checks, buildUp),
     beyond: beyond === null ? null : { code: beyond.code, reason: beyond.message, askFor: beyond.advice ?? "" },
     plane: heatIsBeyond ? null : planeResult(plane, calculation.inside, calculation.farSide.months),
-    findings: findings.map(({ finding }) => finding),
-    judgement,
+    findings,
+    judgement: judgementInWords(judgement, worded),
     remedies: [],
     remedySearch: null,
   };

@@ -1,5 +1,3 @@
-import type { BuildUp } from "../project/types.ts";
-import type { Finding } from "../result/types.ts";
 import { airLeakageFindings } from "./air-leakage.ts";
 import { assumptionFindings } from "./assumptions.ts";
 import { beyondFindings } from "./beyond-method.ts";
@@ -21,7 +19,6 @@ import { vapourLayerFindings } from "./vapour-layer.ts";
 import { dependenceFindings } from "./vapour-layer-dependence.ts";
 import { variableResistanceFindings } from "./variable-resistance.ts";
 import { woodMoistureFindings } from "./wood-moisture.ts";
-import { wordFinding } from "./words/word-finding.ts";
 
 /** Every rule, in the order in which a reader wants to hear of it. */
 const RULES: readonly FindingRule[] = [
@@ -48,25 +45,14 @@ const RULES: readonly FindingRule[] = [
   assumptionFindings,
 ];
 
-/** A finding with its id, and what it does to the judgement. */
-export interface FindingWithEffect {
-  finding: Finding;
-  effect: JudgementEffect;
-}
-
 /**
- * All findings of a build-up.
+ * All findings of a build-up, as data: `describe/` words them.
  *
  * @param evidence - everything known about it
- * @returns findings with ids `slug/code`, numbered where a code occurs twice
+ * @returns findings in the order in which a reader wants to hear of them
  */
-export function allFindings(evidence: Evidence): FindingWithEffect[] {
-  const seen = new Map<string, number>();
-  return withoutComfort(withoutWaysThroughMetal(RULES.flatMap((rule) => rule(evidence)))).map((ruled) => {
-    const count = (seen.get(ruled.code) ?? 0) + 1;
-    seen.set(ruled.code, count);
-    return { finding: withId(ruled, count, evidence.buildUp), effect: ruled.effect };
-  });
+export function allFindings(evidence: Evidence): RuledFinding[] {
+  return withoutComfort(withoutWaysThroughMetal(RULES.flatMap((rule) => rule(evidence))));
 }
 
 /**
@@ -110,10 +96,4 @@ function withoutWaysThroughMetal(findings: readonly RuledFinding[]): RuledFindin
     const section = "section" in finding.figures ? finding.figures.section : null;
     return section === null || typeof section === "string" || !section?.through.includes(framing);
   });
-}
-
-function withId(ruled: RuledFinding, count: number, buildUp: BuildUp): Finding {
-  const { code, severity, figures } = ruled;
-  const id = `${buildUp.slug}/${code}${count > 1 ? `/${count}` : ""}`;
-  return { id, code, severity, ...wordFinding(ruled, buildUp), figures } as Finding;
 }

@@ -1,6 +1,22 @@
-import type { Finding, Judgement, JudgementWord, VerdictWord } from "../result/types.ts";
-import type { FindingWithEffect } from "./all-findings.ts";
-import type { JudgementEffect } from "./types.ts";
+import type { JudgementWord, VerdictWord } from "../result/types.ts";
+import type { JudgementEffect, RuledFinding } from "./types.ts";
+
+/** The judgement as data: its word, and the findings that it rests on. */
+export interface RuledJudgement {
+  word: JudgementWord;
+  /** Of the year with drying inside the month: what is told where no finding decides. */
+  verdict: VerdictWord;
+  /** What it rests on, the gravest first. */
+  reasons: readonly RuledFinding[];
+  /** What decides; null where nothing speaks against the build-up. */
+  decisive: RuledFinding | null;
+  /** By what it fails even by this mild method, where it is beyond it; null for all else. */
+  failsEvenSo: RuledFinding | null;
+  /** That ISO 13788 does not pass it; null where it does. */
+  notPassed: RuledFinding | null;
+  /** What it is sound on condition of; none unless the word is "sound with conditions". */
+  conditions: readonly RuledFinding[];
+}
 
 /** Effects in order of precedence, with the word each makes. Source: this project's rule (METHOD.md, Judgement). */
 const PRECEDENCE: readonly { effect: JudgementEffect; word: JudgementWord }[] = [
@@ -16,48 +32,28 @@ const PRECEDENCE: readonly { effect: JudgementEffect; word: JudgementWord }[] = 
  *
  * @param findings - all findings with their effects
  * @param verdict - of the governing section
- * @returns the word, its reasons as finding ids, a sentence and the conditions
+ * @returns the word, and the findings that it rests on
  * Source: this project's rule (METHOD.md, Judgement).
  */
-export function judge(findings: readonly FindingWithEffect[], verdict: VerdictWord): Judgement {
-  const speaking = PRECEDENCE.flatMap(({ effect }) => findings.filter((entry) => entry.effect === effect));
-  const first = PRECEDENCE.find(({ effect }) => findings.some((entry) => entry.effect === effect));
-  const word = first?.word ?? "sound";
-  const reasons = speaking.length > 0 ? speaking : findings.filter(({ finding }) => SUPPORTING.has(finding.code));
-  const decisive = speaking[0]?.finding;
-  const failing = word === "beyond this method" ? certainFailure(findings) : null;
-  const notPassed = findings.find(({ finding }) => finding.code === "standard-not-passed")?.finding;
-  const sound = notPassed?.short ?? SOUND[verdict];
-  const conditions = findings
-    .filter(({ effect, finding }) => first?.effect === "condition" && effect === "condition" && finding.advice !== null)
-    .map(({ finding }) => finding);
+export function judge(findings: readonly RuledFinding[], verdict: VerdictWord): RuledJudgement {
+  const speaking = PRECEDENCE.flatMap(({ effect }) => findings.filter((finding) => finding.effect === effect));
+  const decisive = speaking[0] ?? null;
+  const word = PRECEDENCE.find(({ effect }) => effect === decisive?.effect)?.word ?? "sound";
   return {
     word,
-    reasons: reasons.map(({ finding }) => finding.id),
-    decisive: decisive?.id ?? null,
     verdict,
-    failsEvenSo: failing?.id ?? null,
-    short: failing === null ? (decisive?.short ?? sound) : `${FAILS} ${failing.short}`,
-    message: [
-      failing === null ? "" : `${FAILS} ${failing.short}`,
-      decisive?.message ?? notPassed?.message ?? SOUND[verdict],
-      decisive !== undefined && notPassed !== undefined ? notPassed.message : "",
-    ]
-      .filter((part) => part !== "")
-      .join(" "),
-    conditionsFrom: conditions.map(({ id }) => id),
-    conditions: [...new Set(conditions.map(({ advice }) => advice!))],
+    reasons: speaking.length > 0 ? speaking : findings.filter(({ code }) => SUPPORTING.has(code)),
+    decisive,
+    failsEvenSo: word === "beyond this method" ? certainFailure(findings) : null,
+    notPassed: findings.find(({ code }) => code === "standard-not-passed") ?? null,
+    conditions: word === "sound with conditions" ? speaking : [],
   };
 }
 
-const FAILS = "It fails even by this mild method:";
-
 /** Water over its limits, or drops on the surface, that even a method without rain, sun and steam finds. */
-function certainFailure(findings: readonly FindingWithEffect[]): Finding | null {
-  if (findings.some(({ finding }) => UNFOUNDED.has(finding.code))) return null;
-  return (
-    findings.find(({ effect, finding }) => effect === "change by number" && CERTAIN.has(finding.code))?.finding ?? null
-  );
+function certainFailure(findings: readonly RuledFinding[]): RuledFinding | null {
+  if (findings.some(({ code }) => UNFOUNDED.has(code))) return null;
+  return findings.find(({ effect, code }) => effect === "change by number" && CERTAIN.has(code)) ?? null;
 }
 
 const CERTAIN: ReadonlySet<string> = new Set([
@@ -77,9 +73,3 @@ const UNFOUNDED: ReadonlySet<string> = new Set([
 
 /** Findings that speak for a sound build-up. */
 const SUPPORTING: ReadonlySet<string> = new Set(["stays-dry", "forgives-gaps", "trace", "condensation-dries-out"]);
-
-const SOUND: Readonly<Record<VerdictWord, string>> = {
-  dry: "No condensation in any month.",
-  "dries out": "A little water condenses and is gone within the year.",
-  "stays wet": "Only a trace of water remains, too little to matter in the life of the building.",
-};

@@ -1,5 +1,5 @@
 import type { BuildUpCalculation } from "../calculate-build-up.ts";
-import type { FindingWithEffect } from "../findings/all-findings.ts";
+import type { RuledFinding } from "../findings/types.ts";
 import type { BuildUpResult, RemedyStep } from "../result/types.ts";
 import { blamesColdSheet, sheetsLieWarm } from "./cold-side-sheet.ts";
 import type { WarmSide } from "./types.ts";
@@ -46,22 +46,22 @@ const SHEETS: ReadonlySet<RemedyStep["kind"]> = new Set(["sheet added", "sheet e
  * @returns true when an adviser could put a name to it
  * Source: this project's rule (METHOD.md, Remedies).
  */
-export function findingsAllow(findings: readonly FindingWithEffect[]): boolean {
+export function findingsAllow(findings: readonly RuledFinding[]): boolean {
   return !findings.some(isRefusedByGuidance) && !findings.some(findsDeckTooCold) && !findings.some(isWetInThePlane);
 }
 
-function isRefusedByGuidance({ effect }: FindingWithEffect): boolean {
+function isRefusedByGuidance({ effect }: RuledFinding): boolean {
   return effect === "change by guidance";
 }
 
 /** More than half of the limit beside the framing: the margin that water inside a section is held to as well. */
-function isWetInThePlane({ finding }: FindingWithEffect): boolean {
+function isWetInThePlane(finding: RuledFinding): boolean {
   if (finding.code !== "interrupted-layer" && finding.code !== "water-at-channel") return false;
   const { strip, limit } = finding.figures;
   return limit !== null && strip > limit / 2;
 }
 
 /** More than a third of a roof's resistance below its deck. */
-function findsDeckTooCold({ finding, effect }: FindingWithEffect): boolean {
-  return finding.code === "insulation-below-deck" && effect !== "none";
+function findsDeckTooCold({ code, effect }: RuledFinding): boolean {
+  return code === "insulation-below-deck" && effect !== "none";
 }

@@ -18,9 +18,7 @@ import type { ChangeStep } from "./types.ts";
  */
 export function remedyOf(before: BuildUp, step: ChangeStep, { result, judged }: Tried): Remedy {
   const { verdict, peak } = result.moisture!;
-  const conditionFindings = judged.findings
-    .filter(({ effect }) => effect === "condition")
-    .map(({ finding }) => finding);
+  const conditionFindings = result.findings.filter((_, at) => judged.findings[at]!.effect === "condition");
   return {
     change: capital(remedyInWords(step.does)),
     does: step.does,

@@ -79,13 +79,14 @@ function pointAt(thickness: number, drawn: number, buildUp: BuildUp, surrounding
 
 /** Between two points of different judgement the turn is found by halving; each half may hold a turn of its own. */
 function turnsBetween(points: readonly SweepPoint[], at: BuildUpBy, surroundings: Surroundings): SweepTurn[] {
-  const judge = (thickness: number): { word: JudgementWord; message: string } =>
-    judgeBuildUp(at(thickness), surroundings, "what the judgement depends on").judgement;
+  const judge = (thickness: number): JudgementWord =>
+    judgeBuildUp(at(thickness), surroundings, "what the judgement depends on").judgement.word;
+  const reasonAt = (thickness: number): string => assessBuildUp(at(thickness), surroundings).judgement.message;
   const between = (low: number, from: JudgementWord, high: number, to: JudgementWord): SweepTurn[] => {
     if (from === to) return [];
     const middle = halfWay(low, high);
-    if (middle === null) return [{ thickness: high, from, to, reason: judge(high).message }];
-    const { word } = judge(middle);
+    if (middle === null) return [{ thickness: high, from, to, reason: reasonAt(high) }];
+    const word = judge(middle);
     return [...between(low, from, middle, word), ...between(middle, word, high, to)];
   };
   return points.slice(1).flatMap((point, index) => {
