@@ -8,6 +8,7 @@ import {
   VAPOUR_PERMEABILITY_OF_AIR,
 } from "../../packages/core/src/constants.ts";
 import { cornerNet } from "../../packages/core/src/field/corner-net.ts";
+import { factorise } from "../../packages/core/src/field/factor.ts";
 import { halvedWhere } from "../../packages/core/src/field/graded-lines.ts";
 import { heatWithinBounds } from "../../packages/core/src/field/heat-within-bounds.ts";
 import { meshOf, meshOn } from "../../packages/core/src/field/mesh.ts";
@@ -214,6 +215,27 @@ describe("a year of vapour in the plane", () => {
       { numRuns: 40, seed: 20 },
     );
   });
+
+  it.each([1, 1e6, 1e12, 1e20, 1e40])(
+    "a lattice that conducts %s times better than its one way to the air keeps its digits",
+    (contrast) => {
+      // What enters at the far corner leaves by the way to the air: its fall there is known, and that inside is next to nothing.
+      const [columns, rows] = [7, 5];
+      const net = emptyNet(columns, rows, 1);
+      net.active.fill(1);
+      for (let node = 0; node < columns * rows; node += 1) {
+        if (node % columns < columns - 1) net.east[node] = contrast;
+        if (node < columns * (rows - 1)) net.north[node] = contrast;
+      }
+      net.toAir[0]![0] = 1;
+      const load = new Float64Array(columns * rows);
+      load[columns * rows - 1] = 1;
+      const potential = factorise(net).solve(load);
+      expect(potential[0]).toBeCloseTo(1, 12);
+      // 1 W/m through a lattice of so many nodes falls by less than a node's row of conductances.
+      for (const at of potential) expect(Math.abs(at - 1)).toBeLessThanOrEqual((columns + rows) / contrast + 1e-12);
+    },
+  );
 
   it("tight foil between studs is wettest beside the stud, in a strip wetter than the mean", () => {
     const winter = { temperature: new Array<number>(12).fill(20), vapourPressure: new Array<number>(12).fill(1300) };

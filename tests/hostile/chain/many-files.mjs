@@ -1,4 +1,4 @@
-/** Bundles the run over a great many project files as the command is bundled, and runs it: COUNT SEED [SECONDS]. */
+/** Bundles the run over a great many project files as the command is bundled, and runs it: COUNT SEED [SECONDS [PATH]]. */
 import { mkdirSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";

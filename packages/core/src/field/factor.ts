@@ -1,6 +1,5 @@
 import { dissect, type Front } from "./dissection.ts";
-import { eliminate } from "./eliminate.ts";
-import { diagonalOf, type Net } from "./net.ts";
+import type { Net } from "./net.ts";
 
 /** A net's equations, factorised: solved for any load at little cost. */
 export interface Factor {
@@ -12,10 +11,14 @@ export interface Factor {
   solve(load: Float64Array): Float64Array;
 }
 
-/** A front with its eliminated matrix, size × size: the columns of its own nodes are those of the triangular factor. */
+/**
+ * A front with its eliminated matrix, size × size: the columns of its own nodes are those of the triangular factor. Of the
+ * other nodes it has the couplings that are left between them (negative, lower triangle) and what joins each to held nodes.
+ */
 interface FactorisedFront extends Front {
   size: number;
   matrix: Float64Array;
+  toHeld: Float64Array;
 }
 
 /**
@@ -26,13 +29,14 @@ interface FactorisedFront extends Front {
  * @param fronts - order of elimination of the net's active nodes, where it is known
  * @returns the factor
  * @throws RangeError when some free node is joined to nothing that is held
- * Source: multifrontal Cholesky factorisation by nested dissection; every free node must reach air or a held node.
+ * Source: multifrontal Cholesky factorisation by nested dissection; every free node must reach air or a held node. Diagonals
+ * are never subtracted from (Grassmann, Taksar and Heyman 1985, from memory): a node's is the sum of its couplings and of
+ * what joins it to held nodes, so that metal beside an open gap, with conductances 1e16 apart, loses no digits.
  */
 export function factorise(net: Net, free: Uint8Array = net.active, fronts: readonly Front[] = frontsOf(net)): Factor {
-  const { columns, east, north } = net;
-  const diagonal = diagonalOf(net);
-  const place = new Int32Array(diagonal.length);
-  const frontOf = new Int32Array(diagonal.length).fill(-1);
+  const { columns, east, north, toAir } = net;
+  const place = new Int32Array(east.length);
+  const frontOf = new Int32Array(east.length).fill(-1);
   const factorised: FactorisedFront[] = [];
   for (let number = 0; number < fronts.length; number += 1) {
     const front = fronts[number]!;
@@ -44,24 +48,30 @@ export function factorise(net: Net, free: Uint8Array = net.active, fronts: reado
       place[node] = index;
       frontOf[node] = number;
     }
+    const toHeld = new Float64Array(size);
     const couple = (node: number, neighbour: number, conductance: number): void => {
+      if (!(conductance > 0)) return;
+      const own = place[node]!;
+      if (free[neighbour] !== 1) toHeld[own]! += conductance;
       // A neighbour of an earlier front has been eliminated: its coupling went in there.
-      if (!(conductance > 0) || frontOf[neighbour] !== number || free[neighbour] !== 1) return;
-      if (place[neighbour]! > place[node]!) matrix[place[neighbour]! * size + place[node]!]! -= conductance;
+      else if (frontOf[neighbour] === number && place[neighbour]! > own)
+        matrix[place[neighbour]! * size + own]! -= conductance;
     };
     for (let index = 0; index < own.length; index += 1) {
       const node = own[index]!;
-      const isFree = free[node] === 1;
-      matrix[index * size + index] = isFree ? diagonal[node]! : 1;
-      if (!isFree) continue;
+      if (free[node] !== 1) {
+        toHeld[index] = 1;
+        continue;
+      }
+      for (const conductances of toAir) toHeld[index]! += conductances[node]!;
       couple(node, node + 1, east[node]!);
       couple(node, node + columns, north[node]!);
       if (node > 0) couple(node, node - 1, east[node - 1]!);
       if (node >= columns) couple(node, node - columns, north[node - columns]!);
     }
-    for (const part of parts) addRemainder(matrix, size, place, factorised[part]!);
-    eliminate(matrix, size, own.length);
-    factorised.push({ own, border, parts, size, matrix });
+    for (const part of parts) addRemainder(matrix, toHeld, place, factorised[part]!);
+    eliminateFront(matrix, toHeld, own.length);
+    factorised.push({ own, border, parts, size, matrix, toHeld });
   }
   return { solve: (load) => solveWith(factorised, free, load) };
 }
@@ -76,16 +86,41 @@ export function workOfFactor(fronts: readonly Front[]): number {
   return fronts.reduce((sum, { own, border }) => sum + (own.length * (own.length + border.length) ** 2) / 2, 0);
 }
 
-/** Adds what an eliminated part leaves between the nodes of its border (lower triangle). */
-function addRemainder(matrix: Float64Array, size: number, place: Int32Array, part: FactorisedFront): void {
+/** Adds what an eliminated part leaves between the nodes of its border, and between them and held nodes. */
+function addRemainder(matrix: Float64Array, toHeld: Float64Array, place: Int32Array, part: FactorisedFront): void {
   const { own, border } = part;
   const first = own.length;
+  const size = toHeld.length;
   for (let row = 0; row < border.length; row += 1) {
     const one = place[border[row]!]!;
     const start = (first + row) * part.size + first;
-    for (let column = 0; column <= row; column += 1) {
+    toHeld[one]! += part.toHeld[first + row]!;
+    for (let column = 0; column < row; column += 1) {
       const other = place[border[column]!]!;
       matrix[one > other ? one * size + other : other * size + one]! += part.matrix[start + column]!;
+    }
+  }
+}
+
+/** Eliminates a front's first nodes: their columns become those of the triangular factor. Only sums of like sign are formed. */
+function eliminateFront(matrix: Float64Array, toHeld: Float64Array, count: number): void {
+  const size = toHeld.length;
+  const column = new Float64Array(size);
+  for (let own = 0; own < count; own += 1) {
+    let pivot = toHeld[own]!;
+    for (let row = own + 1; row < size; row += 1) pivot -= matrix[row * size + own]!;
+    if (!(pivot > 0)) throw new RangeError(`the equations of the plane have no single solution: pivot ${pivot}`);
+    const root = Math.sqrt(pivot);
+    const held = toHeld[own]! / root;
+    matrix[own * size + own] = root;
+    for (let row = own + 1; row < size; row += 1) {
+      const start = row * size;
+      const value = matrix[start + own]! / root;
+      column[row] = value;
+      if (value === 0) continue;
+      matrix[start + own] = value;
+      toHeld[row]! -= value * held;
+      for (let other = own + 1; other < row; other += 1) matrix[start + other]! -= value * column[other]!;
     }
   }
 }
