@@ -35,11 +35,8 @@ export function assessBuildUp(buildUp: BuildUp, surroundings: Surroundings): Bui
   return buildUpResult(evidence, findings, judgement);
 }
 
-/**
- * How much is worked out: all that a reader is told; that without the runs in the plane that are told beside the one judged;
- * or only what the judgement rests on.
- */
-export type JudgingScope = "all" | "a change that is tried" | "what the judgement depends on";
+/** How much is worked out: all that a reader is told, or only what the judgement rests on. */
+export type JudgingScope = "all" | "what the judgement depends on";
 
 /** What is known of a build-up, what is found in it, and the judgement: everything but the words and the result's shape. */
 export interface JudgedBuildUp {
@@ -82,12 +79,12 @@ export function judgeFigures(
   const calculation = withHeatOfChannels(straight, plane?.channel ?? null);
   const surface = surfaceOfBuildUp(buildUp, calculation.heat, surfaceQuestion(calculation, farRoom !== null, plane));
   const { result: vapourLayer, tightLayer, tightLayers } = assessVapourLayer(calculation);
-  const all = scope !== "what the judgement depends on";
-  const sensitivity = sensitivityRuns(calculation, sites, tightLayer, all ? ALL_RUNS : RUNS_THAT_JUDGE);
-  const checks = all
+  const isAll = scope === "all";
+  const sensitivity = sensitivityRuns(calculation, sites, tightLayer, isAll ? ALL_RUNS : RUNS_THAT_JUDGE);
+  const checks = isAll
     ? furtherChecks(buildUp, sites.reported, calculation, vapourLayer, room, humidityMargin)
     : checksThatJudge(calculation, vapourLayer);
-  const evidence = {
+  return judged({
     buildUp,
     room,
     farRoom,
@@ -102,13 +99,27 @@ export function judgeFigures(
     checks,
     plane,
     planeIsTooWet,
-  };
+  });
+}
+
+/**
+ * A build-up that was judged on what its judgement rests on, with the runs and checks that are told beside it; those in the
+ * plane stay out.
+ */
+export function withChecksTold({ evidence }: JudgedBuildUp, { sites }: Surroundings): JudgedBuildUp {
+  const { buildUp, room, site, humidityMargin, calculation, vapourLayer, tightLayer } = evidence;
+  return judged({
+    ...evidence,
+    sensitivity: sensitivityRuns(calculation, sites, tightLayer, ALL_RUNS, evidence.sensitivity),
+    checks: furtherChecks(buildUp, site, calculation, vapourLayer, room, humidityMargin),
+  });
+}
+
+function judged(evidence: Evidence): JudgedBuildUp {
   const findings = allFindings(evidence);
-  const judgement = judge(
-    findings,
-    worseVerdict(calculation.governing.withinMonth.verdict, plane?.asBuilt.year.verdict ?? "dry"),
-  );
-  return { evidence, findings, judgement };
+  const { calculation, plane } = evidence;
+  const verdict = worseVerdict(calculation.governing.withinMonth.verdict, plane?.asBuilt.year.verdict ?? "dry");
+  return { evidence, findings, judgement: judge(findings, verdict) };
 }
 
 function surfaceQuestion(

@@ -1,7 +1,6 @@
 import { BEYOND_HEAT } from "../findings/beyond-method.ts";
 import type { RuledJudgement } from "../findings/judgement.ts";
 import type { Evidence, RuledFinding } from "../findings/types.ts";
-import { mainInsulation } from "../heat/main-insulation.ts";
 import type { BuildUpResult } from "../result/types.ts";
 import { checksInWords } from "./checks-in-words.ts";
 import { heatResult } from "./heat-result.ts";
@@ -37,7 +36,7 @@ export function buildUpResult(
     faces: buildUp.faces,
     target: buildUp.target,
     area: buildUp.area,
-    layers: layerResults(calculation, mainInsulation(calculation.heat.counted)?.index ?? -1),
+    layers: layerResults(calculation),
     framings: framingResults(calculation),
     farSide: {
       name: calculation.farSide.name,

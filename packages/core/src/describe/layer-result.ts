@@ -1,4 +1,5 @@
 import type { BuildUpCalculation } from "../calculate-build-up.ts";
+import { mainInsulation } from "../heat/main-insulation.ts";
 import { distinctFramings } from "../heat/paths.ts";
 import type { CountedLayer } from "../heat/types.ts";
 import type { BuildUp, Framing, Layer } from "../project/types.ts";
@@ -10,14 +11,13 @@ import { framingOriginInWords, usualFraming } from "./framing-in-words.ts";
  * The layers in the shape of the result, those beyond a well-ventilated layer included and marked as not counted.
  *
  * @param calculation - the build-up's figures
- * @param mainInsulation - index of the main insulation, −1 without
  * @returns a row a layer
  */
-export function layerResults(calculation: BuildUpCalculation, mainInsulation: number): LayerResult[] {
-  const { buildUp, heat } = calculation;
+export function layerResults({ buildUp, heat }: BuildUpCalculation): LayerResult[] {
+  const coldFace = mainInsulation(heat.counted)?.index ?? -1;
   return buildUp.layers.map((layer, index) => {
     const counted = heat.counted.find((entry) => entry.index === index);
-    return layerResult(layer, index, counted, index <= mainInsulation);
+    return layerResult(layer, index, counted, index <= coldFace);
   });
 }
 

@@ -42,11 +42,13 @@ export function findRemedies(buildUp: BuildUp, surroundings: Surroundings, asses
     return { remedies: [], search: searchInWords.beyond(assessed.beyond.askFor), calculations: 0 };
   if (looksTurnedRound(buildUp.layers)) return { remedies: [], search: searchInWords.turnedRound, calculations: 0 };
   const goal = goalOf(assessed);
-  if (goal === null && !wantsWarmthOnly(assessed)) return NOTHING_WANTED;
+  const { word } = assessed.judgement;
+  if (goal === null && !wantsWarmthOnly(assessed.target, assessed.heat?.transmittance ?? null, word))
+    return NOTHING_WANTED;
   const situation = { buildUp, surroundings, warmSide: warmSideOf(assessed) };
   const trials = trialsOn(situation, assessed);
   if (goal === null) {
-    const { found, tried } = reachTarget(situation, assessed, trials);
+    const { found, tried } = reachTarget(situation, word, trials);
     if (tried === 0) return NOTHING_WANTED;
     const search = searchInWords.target(assessed.target!, tried, found.length, trials.isSpent());
     return { remedies: listed(buildUp, found, trials), search, calculations: trials.spent() };
@@ -81,9 +83,9 @@ function tapeThatDoes(
 /** Nothing else is looked for then but what it takes to meet the target as well. */
 function onlyTape(situation: Situation, tape: ChangeStep, trials: Trials): RemedySearch {
   const found: { step: ChangeStep; effort: number }[] = [{ step: tape, effort: EFFORT.tapeFraming }];
-  const { result } = trials.offer(tape);
-  if (wantsWarmthOnly(result)) {
-    const warmer = reachTarget({ ...situation, buildUp: tape.buildUp }, result, trials).found;
+  const { evidence, judgement } = trials.offer(tape);
+  if (wantsWarmthOnly(tape.buildUp.target, evidence.calculation.heat.transmittance, judgement.word)) {
+    const warmer = reachTarget({ ...situation, buildUp: tape.buildUp }, judgement.word, trials).found;
     found.push(
       ...warmer.map(({ step, effort }) => ({
         step: { ...step, does: [...tape.does, ...step.does] },

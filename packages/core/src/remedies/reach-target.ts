@@ -1,15 +1,14 @@
 import { meetsTarget } from "../heat/target.ts";
-import type { BuildUpResult } from "../result/types.ts";
+import type { JudgementWord } from "../result/types.ts";
 import { changesOf } from "./kinds.ts";
 import { leastSize } from "./size-change.ts";
 import type { Trials } from "./trials.ts";
 import { type ChangeStep, EFFORT, type Situation } from "./types.ts";
 
 /** Whether warmth is all that a build-up wants: it is sound, with conditions or without, and misses its target. */
-export function wantsWarmthOnly({ target, heat, judgement }: BuildUpResult): boolean {
-  return (
-    target !== null && heat !== null && !meetsTarget(heat.transmittance, target) && judgement.word.startsWith("sound")
-  );
+export function wantsWarmthOnly(target: number | null, transmittance: number | null, judged: JudgementWord): boolean {
+  if (target === null || transmittance === null) return false;
+  return !meetsTarget(transmittance, target) && judged.startsWith("sound");
 }
 
 /** The least insulation that meets a target, and how many sorts of board were tried. */
@@ -22,13 +21,13 @@ export interface TargetSearch {
  * The least continuous insulation outside with which a build-up meets its target and is judged no worse.
  *
  * @param situation - the build-up, which wants warmth only, and what surrounds it
- * @param before - its result
+ * @param judged - its judgement
  * @param trials - assesses the thicknesses
  * @returns the thinnest of the boards that do, or none
  */
-export function reachTarget(situation: Situation, before: BuildUpResult, trials: Trials): TargetSearch {
+export function reachTarget(situation: Situation, judged: JudgementWord, trials: Trials): TargetSearch {
   const boards = changesOf(situation).filter(({ effort }) => effort === EFFORT.insulateOutside);
-  const goal = before.judgement.word === "sound" ? "sound" : "sound with conditions";
+  const goal = judged === "sound" ? "sound" : "sound with conditions";
   const isWarmEnough = (step: ChangeStep): boolean => {
     const transmittance = trials.transmittance(step);
     return transmittance !== null && meetsTarget(transmittance, situation.buildUp.target!);

@@ -1,10 +1,13 @@
+import type { JudgedBuildUp } from "../assess-build-up.ts";
+import { findingsInWords } from "../describe/judgement-in-words.ts";
+import { layerResults } from "../describe/layer-result.ts";
+import { yearSummary } from "../describe/moisture-result.ts";
 import { capital } from "../findings/figures-in-words.ts";
 import type { BuildUp, Material } from "../project/types.ts";
 import type { Remedy, RemedyMaterial } from "../result/types.ts";
 import { layerChanges } from "./changes-as-written.ts";
 import { remedyInWords } from "./remedy-in-words.ts";
 import { roomChange } from "./room-as-written.ts";
-import type { Tried } from "./trials.ts";
 import type { ChangeStep } from "./types.ts";
 
 /**
@@ -13,19 +16,24 @@ import type { ChangeStep } from "./types.ts";
  *
  * @param before - the build-up as it stands
  * @param step - the step
- * @param tried - the step, judged, within the method
+ * @param judged - the step, judged, within the method
  * @returns the remedy
  */
-export function remedyOf(before: BuildUp, step: ChangeStep, { result, judged }: Tried): Remedy {
-  const { verdict, peak } = result.moisture!;
-  const conditionFindings = result.findings.filter((_, at) => judged.findings[at]!.effect === "condition");
+export function remedyOf(
+  before: BuildUp,
+  step: ChangeStep,
+  { evidence: { calculation }, findings, judgement }: JudgedBuildUp,
+): Remedy {
+  const { verdict, peak } = yearSummary(calculation.governing.year);
+  const worded = findingsInWords(findings, step.buildUp);
+  const conditionFindings = findings.filter(({ effect }) => effect === "condition").map((one) => worded.get(one)!);
   return {
     change: capital(remedyInWords(step.does)),
     does: step.does,
-    judgement: result.judgement.word,
+    judgement: judgement.word,
     verdict,
-    transmittance: result.heat!.transmittance,
-    peak: { ...peak },
+    transmittance: calculation.heat.transmittance,
+    peak,
     thicknessInside: step.thicknessInside,
     thicknessOutside: step.thicknessOutside,
     conditionFindings,
@@ -33,7 +41,7 @@ export function remedyOf(before: BuildUp, step: ChangeStep, { result, judged }: 
     changes: layerChanges(before, step.buildUp),
     removes: before.leak !== null && step.buildUp.leak === null ? ["leak"] : [],
     roomChange: step.room === undefined ? null : roomChange(step.room),
-    layers: result.layers,
+    layers: layerResults(calculation),
     materials: broughtIn(before, step.buildUp),
   };
 }

@@ -1,6 +1,5 @@
-import { type JudgedBuildUp, judgeFigures, reportedFigures } from "../assess-build-up.ts";
+import { type JudgedBuildUp, judgeFigures, reportedFigures, withChecksTold } from "../assess-build-up.ts";
 import type { BuildUpCalculation } from "../calculate-build-up.ts";
-import { buildUpResult } from "../describe/build-up-result.ts";
 import { ventilationCases } from "../heat/slight-ventilation.ts";
 import { isTightBetween } from "../plane-checks/interrupted-layers.ts";
 import { greatestResistance } from "../project/resolve/check-resistance.ts";
@@ -26,20 +25,14 @@ const CALCULATIONS_TOLD_BESIDE = 3;
 /** What a change should lead to. */
 export type Goal = Extract<JudgementWord, "sound" | "sound with conditions">;
 
-/** A changed build-up, judged, and its result. */
-export interface Tried {
-  judged: JudgedBuildUp;
-  result: BuildUpResult;
-}
-
 /** Judges changed build-ups, and counts what that takes. */
 export interface Trials {
   /** Whether a step leads to a goal, is fit to be offered, and loses no warmth where it must not. */
   reaches: (step: ChangeStep, goal: Goal, keepsWarmth: boolean) => boolean;
   /** U of a step [W/(m²·K)]; null once the calculations are spent. */
   transmittance: (step: ChangeStep) => number | null;
-  /** The assessment of a step that reaches its goal, with all that is told of it. */
-  offer: (step: ChangeStep) => Tried;
+  /** A step that reached its goal, judged, with the checks that are told of it. */
+  offer: (step: ChangeStep) => JudgedBuildUp;
   spent: () => number;
   isSpent: () => boolean;
 }
@@ -102,11 +95,9 @@ export function trialsOn(situation: Situation, before: BuildUpResult): Trials {
   const transmittance = (step: ChangeStep): number | null =>
     (isOfChannels(step.buildUp) ? judge(step)?.evidence.calculation : figures(step)?.straight)?.heat.transmittance ??
     null;
-  const offer = (step: ChangeStep): Tried => {
-    const { surroundings, straight } = figures(step)!;
-    spent += calculationsOfJudgement(step.buildUp) - calculationsOfOne(step.buildUp) + calculationsTold(step.buildUp);
-    const judged = judgeFigures(straight, surroundings, "a change that is tried");
-    return { judged, result: buildUpResult(judged.evidence, judged.findings, judged.judgement) };
+  const offer = (step: ChangeStep): JudgedBuildUp => {
+    spent += calculationsTold(step.buildUp);
+    return withChecksTold(judge(step)!, step.surroundings ?? situation.surroundings);
   };
   return { reaches, transmittance, offer, spent: () => spent, isSpent: () => spent >= MOST_CALCULATIONS };
 }

@@ -50,6 +50,7 @@ const MORE_WATER = 0.01;
  * @param sites - the sites of the runs
  * @param tightLayer - the vapour layer, null without any
  * @param names - which runs
+ * @param known - runs that have been made already
  * @returns those runs, in the order of `ALL_RUNS`; none that need a vapour layer where there is none, none in which
  *   nothing differs, and the warmer year only where vapour comes from outdoors
  * Source: ISO 13788:2012 clause 4.2 for the one-in-ten year (from memory); the others are this project's rules.
@@ -59,8 +60,11 @@ export function sensitivityRuns(
   sites: AssessmentSites,
   tightLayer: TightLayer | null,
   names: readonly SensitivityName[] = ALL_RUNS,
+  known: readonly SensitivityRun[] = [],
 ): SensitivityRun[] {
   return ALL_RUNS.filter((name) => names.includes(name)).flatMap((name) => {
+    const there = known.find((run) => run.name === name);
+    if (there !== undefined) return [there];
     const again = runOf(name, calculation.buildUp, sites, tightLayer);
     return again === null ? [] : [{ name, calculation: again, result: describeRun(name, again, calculation) }];
   });
