@@ -83,7 +83,7 @@ export const VOCABULARY: Record<QuantityName, Quantity> = {
   "humidity of a test": quantity("relative humidity", "φ", "a relative humidity", U.percent, "85 %", 1, [0, 1, "air holds between 0 and 100 % of what it can"], null, { slip: ["%"], form: PERCENT_SIGN }),
   spread: quantity("spread", "±", "a share", U.percent, "10 %", 1, [0, 0.9, "a value cannot fall below zero"], [0.005, 0.5, "values spread by 1 to 50 %"], { slip: ["%"], form: PERCENT_SIGN }),
   // Framing and fixings
-  width: quantity("width", "b", "a length", U.mm, "45 mm", 1, [0.001, 2, "framing is between 1 mm and 2 m wide"], [0.015, 0.3, "studs and joists are 15 to 300 mm wide"], { slip: LENGTHS }),
+  width: quantity("width", "b", "a length", U.mm, "45 mm", 1, [0.001, 2, "framing is between 1 mm and 2 m wide"], [0.015, 0.3, "studs and joists of timber are 15 to 300 mm wide"], { slip: LENGTHS }),
   spacing: quantity("spacing", "s", "a length", U.mm, "600 mm", 0, [0.01, 10, "framing is set from 10 mm to 10 m apart"], [0.1, 2.5, "framing is mostly set 300 to 1200 mm apart"], { slip: LENGTHS }),
   "share of the area": quantity("share of the area", "f", "a share", U.percent, "15 %", 1, [0, 0.95, "a larger share leaves nothing of the layer"], [0, 0.4, "framing mostly takes 5 to 25 % of the area"], { slip: ["%"], form: PERCENT_SIGN }),
   "share missing": quantity("share missing", "a", "a share", U.percent, "0.1 %", 3, [0, 0.5, "a sheet with half its area missing is not a sheet"], [1e-5, 0.05, "gaps are mostly a thousandth of the area or less"], { slip: ["%"], form: PERCENT_SIGN }),
