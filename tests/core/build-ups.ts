@@ -14,11 +14,10 @@ import type {
   Room,
   SolidLayer,
 } from "../../packages/core/src/project/types.ts";
-import type { VapourLayerResult } from "../../packages/core/src/result/types.ts";
 import { roomMonths } from "../../packages/core/src/rooms/room-months.ts";
 import { SHIPPED_MATERIALS } from "../../packages/core/src/shipped-tables.ts";
 import type { Site } from "../../packages/core/src/surroundings/far-side-months.ts";
-import { assessVapourLayer } from "../../packages/core/src/vapour-layer/assess-vapour-layer.ts";
+import { assessVapourLayer, type VapourLayerData } from "../../packages/core/src/vapour-layer/assess-vapour-layer.ts";
 import type { TightLayer } from "../../packages/core/src/vapour-layer/candidates.ts";
 import { solid } from "../published/build-up-by-hand.ts";
 
@@ -84,7 +83,7 @@ export function siteOf(outdoor: AirMonths, room: Room): Site {
 
 export interface Checked {
   calculation: BuildUpCalculation;
-  vapourLayer: VapourLayerResult;
+  vapourLayer: VapourLayerData;
   tightLayer: TightLayer | null;
   checks: ReturnType<typeof checksInWords>;
 }

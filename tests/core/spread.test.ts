@@ -228,6 +228,9 @@ describe("what the judgement depends on", () => {
   const sameWord = (buildUp: BuildUp, around: Surroundings): string => {
     const { word } = judgeBuildUp(buildUp, around).judgement;
     expect(judgeBuildUp(buildUp, around, "what the judgement depends on").judgement.word).toBe(word);
+    const refused = judgeBuildUp(buildUp, around, "what may refuse it").judgement.word;
+    if (word === "sound with conditions") expect(["sound", word]).toContain(refused);
+    else expect(refused).toBe(word);
     return word;
   };
 

@@ -3,6 +3,7 @@ import { buildUpResult } from "./describe/build-up-result.ts";
 import { allFindings } from "./findings/all-findings.ts";
 import { judge, type RuledJudgement } from "./findings/judgement.ts";
 import type { Evidence, RuledFinding } from "./findings/types.ts";
+import { judgeZones } from "./findings/water-level.ts";
 import { checksThatJudge, furtherChecks } from "./further-checks/further-checks.ts";
 import { checkBuildUp } from "./given/build-up.ts";
 import { refuseFaults } from "./given/faults.ts";
@@ -13,8 +14,8 @@ import { withHeatOfChannels } from "./plane-checks/channel-heat.ts";
 import { planeCheck } from "./plane-checks/plane-check.ts";
 import type { PlaneCheck } from "./plane-checks/types.ts";
 import type { BuildUp } from "./project/types.ts";
-import type { BuildUpResult } from "./result/types.ts";
-import { ALL_RUNS, RUNS_THAT_JUDGE, sensitivityRuns } from "./sensitivity/sensitivity-runs.ts";
+import type { BuildUpResult, SensitivityName } from "./result/types.ts";
+import { ALL_RUNS, RUNS_THAT_JUDGE, RUNS_THAT_REFUSE, sensitivityRuns } from "./sensitivity/sensitivity-runs.ts";
 import type { Surroundings } from "./surroundings/surroundings.ts";
 import { assessVapourLayer } from "./vapour-layer/assess-vapour-layer.ts";
 import { worseVerdict } from "./year/verdicts.ts";
@@ -35,8 +36,14 @@ export function assessBuildUp(buildUp: BuildUp, surroundings: Surroundings): Bui
   return buildUpResult(evidence, findings, judgement);
 }
 
-/** How much is worked out: all that a reader is told, or only what the judgement rests on. */
-export type JudgingScope = "all" | "what the judgement depends on";
+/** How much is worked out: all that a reader is told, only what the judgement rests on, or only what may refuse it. */
+export type JudgingScope = "all" | "what the judgement depends on" | "what may refuse it";
+
+const RUNS: Readonly<Record<JudgingScope, readonly SensitivityName[]>> = {
+  all: ALL_RUNS,
+  "what the judgement depends on": RUNS_THAT_JUDGE,
+  "what may refuse it": RUNS_THAT_REFUSE,
+};
 
 /** What is known of a build-up, what is found in it, and the judgement: everything but the words and the result's shape. */
 export interface JudgedBuildUp {
@@ -51,7 +58,8 @@ export interface JudgedBuildUp {
  * @param buildUp - the build-up
  * @param surroundings - outdoor air and rooms of the reported, the colder and the wetter year
  * @param scope - all for a result; less where only the judgement is asked for, again and again
- * @returns evidence, findings and judgement; the judgement's word is the same for both scopes
+ * @returns evidence, findings and judgement; the judgement's word is the same for all scopes, but that on what may refuse
+ *   it what is sound with conditions may be called sound
  * @throws RangeError when a value is out of range
  */
 export function judgeBuildUp(buildUp: BuildUp, surroundings: Surroundings, scope: JudgingScope = "all"): JudgedBuildUp {
@@ -80,7 +88,7 @@ export function judgeFigures(
   const surface = surfaceOfBuildUp(buildUp, calculation.heat, surfaceQuestion(calculation, farRoom !== null, plane));
   const { result: vapourLayer, tightLayer, tightLayers } = assessVapourLayer(calculation);
   const isAll = scope === "all";
-  const sensitivity = sensitivityRuns(calculation, sites, tightLayer, isAll ? ALL_RUNS : RUNS_THAT_JUDGE);
+  const sensitivity = sensitivityRuns(calculation, sites, tightLayer, RUNS[scope]);
   const checks = isAll
     ? furtherChecks(buildUp, sites.reported, calculation, vapourLayer, room, humidityMargin)
     : checksThatJudge(calculation, vapourLayer);
@@ -91,6 +99,7 @@ export function judgeFigures(
     site: sites.reported,
     humidityMargin,
     calculation,
+    water: judgeZones(calculation),
     surface,
     vapourLayer,
     tightLayer,
@@ -102,10 +111,16 @@ export function judgeFigures(
   });
 }
 
-/**
- * A build-up that was judged on what its judgement rests on, with the runs and checks that are told beside it; those in the
- * plane stay out.
- */
+/** A build-up that was judged on what may refuse it, on all that its judgement rests on. */
+export function withWhatJudges({ evidence }: JudgedBuildUp, { sites }: Surroundings): JudgedBuildUp {
+  const { calculation, tightLayer, sensitivity } = evidence;
+  return judged({
+    ...evidence,
+    sensitivity: sensitivityRuns(calculation, sites, tightLayer, RUNS_THAT_JUDGE, sensitivity),
+  });
+}
+
+/** A judged build-up with the runs and checks that are told beside its judgement; those in the plane stay out. */
 export function withChecksTold({ evidence }: JudgedBuildUp, { sites }: Surroundings): JudgedBuildUp {
   const { buildUp, room, site, humidityMargin, calculation, vapourLayer, tightLayer } = evidence;
   return judged({

@@ -9,6 +9,8 @@ import { framingResults, layerResults } from "./layer-result.ts";
 import { moistureResult } from "./moisture-result.ts";
 import { monthsOfAir } from "./months-of-air.ts";
 import { planeResult } from "./plane-result.ts";
+import { sensitivityResult } from "./sensitivity-result.ts";
+import { vapourLayerMessage } from "./vapour-layer-message.ts";
 
 /**
  * A build-up's result from all that is known about it.
@@ -23,7 +25,7 @@ export function buildUpResult(
   ruled: readonly RuledFinding[],
   judgement: RuledJudgement,
 ): BuildUpResult {
-  const { buildUp, calculation, site, surface, vapourLayer, sensitivity, checks, plane } = evidence;
+  const { buildUp, calculation, site, surface, vapourLayer, tightLayer, sensitivity, checks, plane } = evidence;
   const worded = findingsInWords(ruled, buildUp);
   const findings = [...worded.values()];
   const beyond = findings[ruled.findIndex(({ effect }) => effect === "beyond")] ?? null;
@@ -46,8 +48,8 @@ export function buildUpResult(
     heat: heatIsBeyond ? null : heatResult(calculation, surface, site.outdoor),
     surface: heatIsBeyond ? null : surface,
     moisture: beyond !== null ? null : moistureResult(calculation),
-    sensitivity: beyond !== null ? [] : sensitivity.map(({ result }) => result),
-    vapourLayer,
+    sensitivity: beyond !== null ? [] : sensitivity.map((run) => sensitivityResult(run, calculation)),
+    vapourLayer: { ...vapourLayer, message: vapourLayerMessage(vapourLayer, tightLayer?.name ?? null, buildUp) },
     ...checksInWords(checks, buildUp),
     beyond: beyond === null ? null : { code: beyond.code, reason: beyond.message, askFor: beyond.advice ?? "" },
     plane: heatIsBeyond ? null : planeResult(plane, calculation.inside, calculation.farSide.months),

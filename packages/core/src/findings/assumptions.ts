@@ -1,8 +1,9 @@
 import { cooledMonths } from "../climate/cooled-months.ts";
 import type { SensitivityRun } from "../sensitivity/sensitivity-runs.ts";
+import type { SectionYear } from "../year/types.ts";
 import { CONDITION, found, NOTE } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
-import { isTooMuch, judgeWater } from "./water-level.ts";
+import { isTooMuch, judgeWater, worstOf } from "./water-level.ts";
 
 /** What the room's air and the far side rest on. Source: ISO 13788:2012 Annex A (from memory) and this project's rules. */
 export function assumptionFindings(evidence: Evidence): RuledFinding[] {
@@ -35,33 +36,30 @@ function oneHumidityAllYear({ room, site }: Evidence): RuledFinding[] {
   return [found("one-humidity-all-year", CONDITION, { humidity: share! })];
 }
 
-function unfavourableVerdict({ sensitivity, calculation }: Evidence): RuledFinding[] {
+function unfavourableVerdict({ sensitivity, calculation, water }: Evidence): RuledFinding[] {
   const run = sensitivity.find(({ name }) => name === "unfavourable vapour resistance");
   if (run === undefined) return [];
   const judged = judgeWater(run.calculation);
-  const turns = isTooMuch(judged) && !isTooMuch(judgeWater(calculation));
-  if (!turns && run.result.verdict === calculation.governing.year.verdict) return [];
+  const turns = isTooMuch(judged) && !isTooMuch(worstOf(water));
+  if (!turns && run.calculation.governing.year.verdict === calculation.governing.year.verdict) return [];
   const overLimit = turns && judged.amount > judged.limit!.amount;
   const figures = { ...inShort(run), limitPassed: overLimit ? judged.limit!.amount : null };
   return [found("unfavourable-vapour-resistance", turns ? CONDITION : NOTE, figures)];
 }
 
 /** Sound only because it is heated on some days: the use may change, and nobody sees the wall. */
-function heatedOnSomeDays({ sensitivity, calculation }: Evidence): RuledFinding[] {
+function heatedOnSomeDays({ sensitivity, water }: Evidence): RuledFinding[] {
   const run = sensitivity.find(({ name }) => name === "heated every day");
   if (run === undefined) return [];
   const judged = judgeWater(run.calculation);
-  if (!isTooMuch(judged) || isTooMuch(judgeWater(calculation))) return [];
+  if (!isTooMuch(judged) || isTooMuch(worstOf(water))) return [];
   const figures = { ...inShort(run), amount: judged.amount, limit: judged.limit!.amount };
   return [found("sound-as-used", CONDITION, figures)];
 }
 
-function inShort({ result: { verdict, peak, carriedOver } }: SensitivityRun): {
-  verdict: typeof verdict;
-  peak: number;
-  carriedOver: number;
-} {
-  return { verdict, peak: peak.amount, carriedOver };
+function inShort({ calculation }: SensitivityRun): Pick<SectionYear, "verdict" | "peak" | "carriedOver"> {
+  const { verdict, peak, carriedOver } = calculation.governing.year;
+  return { verdict, peak, carriedOver };
 }
 
 function groundUnderVoid({ buildUp }: Evidence): RuledFinding[] {

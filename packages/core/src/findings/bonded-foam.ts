@@ -4,18 +4,17 @@ import { betweenFraming } from "../vapour-layer/assess-vapour-layer.ts";
 import { bondedFoam } from "./bonded-foam-place.ts";
 import { BEYOND, found, NOTE } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
-import { judgeZones } from "./water-level.ts";
 
 /**
  * Closed-cell foam bonded to a skin: its inner face against the room's dew point, and what only grows in it.
  * Source: METHOD.md, Foam bonded to a skin (this project's rule on common practice).
  */
 export function bondedFoamFindings(evidence: Evidence): RuledFinding[] {
-  const { buildUp, calculation } = evidence;
+  const { buildUp, water } = evidence;
   const layer = bondedFoam(buildUp.layers);
   if (layer === null) return [];
   const margin = marginOfInnerFace(evidence, layer);
-  const grows = judgeZones(calculation).find(
+  const grows = water.find(
     ({ level, zone, growthPerYear }) => level === "stays" && zone!.layers.includes(layer) && (growthPerYear ?? 0) > 0,
   );
   return [

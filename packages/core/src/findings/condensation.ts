@@ -15,7 +15,7 @@ import { isTooMuch, judgeWater, judgeZones, shareOfLimit, type WaterJudged } fro
  * Source: ISO 13788:2012 clause 6 for the water; DIN 4108-3 and common practice for the limits (from memory).
  */
 export function condensationFindings(evidence: Evidence): RuledFinding[] {
-  const reported = waterFindings(judgeZones(evidence.calculation), evidence, "reported");
+  const reported = waterFindings(evidence.water, evidence, "reported");
   const harder = evidence.sensitivity.flatMap(({ name, calculation }) =>
     isHarderYear(name) ? [inItsClimate(waterFindings(judgeZones(calculation), evidence, name), evidence)] : [],
   );
@@ -82,12 +82,11 @@ function waterFindings(zones: readonly WaterJudged[], evidence: Evidence, year: 
 }
 
 /** The standard's case c, which the judgement passes all the same: told once, at the answer. */
-export function standardNotPassed({ calculation }: Evidence): RuledFinding[] {
+export function standardNotPassed({ calculation, water }: Evidence): RuledFinding[] {
   if (calculation.governing.year.verdict !== "stays wet") return [];
-  const zones = judgeZones(calculation);
-  const [worst] = zones;
+  const [worst] = water;
   if (worst === undefined || isTooMuch(worst)) return [];
-  const { amount, growthPerYear, yearsToGather } = zones.find((zone) => zone.growthPerYear !== null) ?? worst;
+  const { amount, growthPerYear, yearsToGather } = water.find((zone) => zone.growthPerYear !== null) ?? worst;
   const driesWithinMonth = calculation.sections.every(({ withinMonth }) => withinMonth.verdict !== "stays wet");
   return [found("standard-not-passed", CAUTION, { amount, growthPerYear, yearsToGather, driesWithinMonth })];
 }

@@ -10,7 +10,7 @@ import { layersAsTightAs } from "../vapour-layer/candidates.ts";
 import { CAUTION, CONDITION, found, REFUSED } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 import { isRequired } from "./vapour-layer.ts";
-import { judgeWater } from "./water-level.ts";
+import { worstOf } from "./water-level.ts";
 import { weatherSkinOfRoof } from "./weather-skin.ts";
 
 /**
@@ -27,7 +27,7 @@ function tightOuterSkin(evidence: Evidence): RuledFinding[] {
   if (skin === null || vapourLayer.warmSide !== "inside") return [];
   const isWeatherSkinOfRoof = !isUpright(buildUp) && buildUp.element !== "floor";
   if (isRequired(evidence, skin) && !isWeatherSkinOfRoof) return [];
-  const { level, amount, growthPerYear, yearsToGather } = judgeWater(evidence.calculation);
+  const { level, amount, growthPerYear, yearsToGather } = worstOf(evidence.water);
   return [
     found("tight-outer-skin", isWeatherSkinOfRoof ? CAUTION : CONDITION, {
       name: skin.name,

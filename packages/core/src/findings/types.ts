@@ -2,16 +2,12 @@ import type { BuildUpCalculation } from "../calculate-build-up.ts";
 import type { FurtherChecks } from "../further-checks/types.ts";
 import type { PlaneCheck } from "../plane-checks/types.ts";
 import type { BuildUp, Room } from "../project/types.ts";
-import type {
-  FindingCode,
-  FindingFigures,
-  FindingSeverity,
-  SurfaceResult,
-  VapourLayerResult,
-} from "../result/types.ts";
+import type { FindingCode, FindingFigures, FindingSeverity, SurfaceResult } from "../result/types.ts";
 import type { SensitivityRun } from "../sensitivity/sensitivity-runs.ts";
 import type { Site } from "../surroundings/far-side-months.ts";
+import type { VapourLayerData } from "../vapour-layer/assess-vapour-layer.ts";
 import type { TightLayer } from "../vapour-layer/candidates.ts";
+import type { WaterJudged } from "./water-level.ts";
 
 /**
  * What a finding does to the judgement, in order of precedence: guidance that refuses the build-up however it
@@ -44,8 +40,10 @@ export interface Evidence {
   /** Factor on the vapour excess of humidity classes [–]. */
   humidityMargin: number;
   calculation: BuildUpCalculation;
+  /** Its water with drying inside the month, zone by zone, worst first. */
+  water: readonly WaterJudged[];
   surface: SurfaceResult;
-  vapourLayer: VapourLayerResult;
+  vapourLayer: VapourLayerData;
   /** The tight layer it speaks of, with its parts; null without any. */
   tightLayer: TightLayer | null;
   /** Every tight layer, tightest first. */

@@ -5,7 +5,7 @@ import { TRACE } from "./amount-limits.ts";
 import { CONDITION, found, NOTE } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 import { isRequired } from "./vapour-layer.ts";
-import { isTooMuch, judgeWater, type WaterJudged } from "./water-level.ts";
+import { isTooMuch, judgeWater, type WaterJudged, worstOf } from "./water-level.ts";
 
 /**
  * Whether the design forgives gaps in its vapour layer or depends on the layer being continuous: worked out again with
@@ -18,8 +18,7 @@ export function dependenceFindings(evidence: Evidence): RuledFinding[] {
   const without = sensitivity.find(({ name }) => name === "no vapour layer");
   if (tightLayer === null || opened === undefined || without === undefined) return [];
   if (!hasLayerToKeepWhole(evidence) || isRequired(evidence, tightLayer)) return [];
-  const now = judgeWater(evidence.calculation);
-  if (isTooMuch(now)) return [];
+  if (isTooMuch(worstOf(evidence.water))) return [];
   const whenOpened = judgeWater(opened.calculation);
   const usual = usualGaps(evidence);
   const figures = {
@@ -71,8 +70,8 @@ function usualGaps({ checks }: Evidence): GapsData | null {
   return checks.gaps.find(({ kind }) => kind === "usual") ?? null;
 }
 
-function waterOf({ result }: SensitivityRun, { level, amount, limit, yearsToGather }: WaterJudged): WaterWithout {
-  return { verdict: result.verdict, level, amount, limit: limit?.amount ?? null, yearsToGather };
+function waterOf({ calculation }: SensitivityRun, { level, amount, limit, yearsToGather }: WaterJudged): WaterWithout {
+  return { verdict: calculation.governing.year.verdict, level, amount, limit: limit?.amount ?? null, yearsToGather };
 }
 
 /** Boards have joints to seal, sheets have laps. */

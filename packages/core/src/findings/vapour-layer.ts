@@ -6,7 +6,7 @@ import type { TightLayer } from "../vapour-layer/candidates.ts";
 import { CAUTION, found, REFUSED } from "./found.ts";
 import { holdsRain } from "./rain-on-wall.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
-import { isTooMuch, judgeWater } from "./water-level.ts";
+import { isTooMuch, worstOf } from "./water-level.ts";
 
 /** A layer on the cold side matters where the air at its warm face stands this damp [–] … */
 export const DAMP_FACE: number = MOULD_HUMIDITY;
@@ -18,7 +18,7 @@ export const DAMP_MONTHS = 2;
  * Source: common practice.
  */
 export function vapourLayerFindings(evidence: Evidence): RuledFinding[] {
-  const { calculation, tightLayer } = evidence;
+  const { tightLayer } = evidence;
   const { warmSide, onWarmSide } = evidence.vapourLayer;
   if (warmSide === "neither") return [];
   const findings: RuledFinding[] = [];
@@ -28,7 +28,7 @@ export function vapourLayerFindings(evidence: Evidence): RuledFinding[] {
     if (damp >= DAMP_MONTHS && isFinishOrSheet(evidence, coldSide))
       findings.push(coldSideLayer(coldSide, damp, warmSide));
   }
-  const judged = judgeWater(calculation);
+  const judged = worstOf(evidence.water);
   const tooMuch = isTooMuch(judged);
   const tooOpen = tightLayer !== null && tooMuch && isTooOpen(evidence, tightLayer) ? tightLayer : null;
   if (tooOpen !== null || (onWarmSide !== true && (tooMuch || judged.level === "some")))

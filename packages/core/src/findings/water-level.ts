@@ -41,8 +41,13 @@ export function judgeZones(calculation: BuildUpCalculation): WaterJudged[] {
 }
 
 /** The zone that gives most cause for concern; level "none" where there is none. */
+export function worstOf(water: readonly WaterJudged[]): WaterJudged {
+  return water[0] ?? NO_WATER_JUDGED;
+}
+
+/** The same of a calculation that is looked at once. */
 export function judgeWater(calculation: BuildUpCalculation): WaterJudged {
-  return judgeZones(calculation)[0] ?? NO_WATER_JUDGED;
+  return worstOf(judgeZones(calculation));
 }
 
 const NO_WATER_JUDGED: WaterJudged = {

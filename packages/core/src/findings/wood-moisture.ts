@@ -110,16 +110,17 @@ interface WetMonth {
 function monthsOver(piece: WoodenPiece, { site }: Evidence): WetMonth[] {
   const months: WetMonth[] = [];
   for (let month = 0; month < MONTHS_PER_YEAR; month += 1) {
+    const inner = moistureOfPiece(piece, "inner", month);
+    const outer = moistureOfPiece(piece, "outer", month);
+    const moisture = Math.max(inner, outer);
+    if (!(moisture > WOOD_MOISTURE_LIMIT)) continue;
     const outdoors = relativeHumidity(site.outdoor.vapourPressure[month]!, site.outdoor.temperature[month]!);
-    const over = (["inner", "outer"] as const).flatMap((face) => {
-      const moisture = moistureOfPiece(piece, face, month);
-      if (!(moisture > WOOD_MOISTURE_LIMIT)) return [];
-      return [
-        { month, moisture, byOutdoors: humidityOfPiece(piece, face, month) <= outdoors + MORE_HUMID_THAN_OUTDOORS },
-      ];
-    });
-    const [first, second] = over.sort((a, b) => Number(a.byOutdoors) - Number(b.byOutdoors) || b.moisture - a.moisture);
-    if (first !== undefined) months.push({ ...first, moisture: Math.max(first.moisture, second?.moisture ?? 0) });
+    const isByOutdoors = (face: "inner" | "outer"): boolean =>
+      humidityOfPiece(piece, face, month) <= outdoors + MORE_HUMID_THAN_OUTDOORS;
+    const byOutdoors =
+      (inner <= WOOD_MOISTURE_LIMIT || isByOutdoors("inner")) &&
+      (outer <= WOOD_MOISTURE_LIMIT || isByOutdoors("outer"));
+    months.push({ month, moisture, byOutdoors });
   }
   return months;
 }

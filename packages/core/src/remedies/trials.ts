@@ -1,4 +1,10 @@
-import { type JudgedBuildUp, judgeFigures, reportedFigures, withChecksTold } from "../assess-build-up.ts";
+import {
+  type JudgedBuildUp,
+  judgeFigures,
+  reportedFigures,
+  withChecksTold,
+  withWhatJudges,
+} from "../assess-build-up.ts";
 import type { BuildUpCalculation } from "../calculate-build-up.ts";
 import { ventilationCases } from "../heat/slight-ventilation.ts";
 import { isTightBetween } from "../plane-checks/interrupted-layers.ts";
@@ -37,11 +43,12 @@ export interface Trials {
   isSpent: () => boolean;
 }
 
-/** What is known of a step so far: its figures by straight sections, and what it is judged. */
+/** What is known of a step so far: its figures by straight sections, and what it is judged on what may refuse it, and wholly. */
 interface KnownStep {
   surroundings: Surroundings;
   straight: BuildUpCalculation;
   judged: JudgedBuildUp | null;
+  isSound: boolean | null;
 }
 
 /**
@@ -67,7 +74,7 @@ export function trialsOn(situation: Situation, before: BuildUpResult): Trials {
     if (!spend(calculationsOfOne(step.buildUp))) return null;
     const straight = reportedFigures(step.buildUp, surroundings);
     if (!spend(calculationsOfRunOn(straight) * sizeOf(step.buildUp))) return null;
-    const made = { surroundings, straight, judged: null };
+    const made = { surroundings, straight, judged: null, isSound: null };
     known.set(step.buildUp, [...there, made]);
     return made;
   };
@@ -75,8 +82,14 @@ export function trialsOn(situation: Situation, before: BuildUpResult): Trials {
     const one = figures(step);
     if (one === null || one.judged !== null) return one?.judged ?? null;
     if (!spend(calculationsOfJudgement(step.buildUp) - calculationsOfOne(step.buildUp))) return null;
-    one.judged = judgeFigures(one.straight, one.surroundings, "what the judgement depends on");
+    one.judged = judgeFigures(one.straight, one.surroundings, "what may refuse it");
     return one.judged;
+  };
+  const isSound = (step: ChangeStep, judged: JudgedBuildUp): boolean => {
+    const one = figures(step)!;
+    one.isSound ??=
+      judged.judgement.word === "sound" && withWhatJudges(judged, one.surroundings).judgement.word === "sound";
+    return one.isSound;
   };
   const losesWarmth = (transmittance: number): boolean =>
     before.heat !== null && toTwoDecimals(transmittance) > toTwoDecimals(before.heat.transmittance);
@@ -88,9 +101,9 @@ export function trialsOn(situation: Situation, before: BuildUpResult): Trials {
     const judged = judge(step);
     if (judged === null) return false;
     const { evidence, findings, judgement } = judged;
-    const isGood = judgement.word === "sound" || judgement.word === goal;
-    if (!isGood || (keepsWarmth && losesWarmth(evidence.calculation.heat.transmittance))) return false;
-    return findingsAllow(findings);
+    if (judgement.word !== "sound" && judgement.word !== goal) return false;
+    if (keepsWarmth && losesWarmth(evidence.calculation.heat.transmittance)) return false;
+    return findingsAllow(findings) && (goal !== "sound" || isSound(step, judged));
   };
   const transmittance = (step: ChangeStep): number | null =>
     (isOfChannels(step.buildUp) ? judge(step)?.evidence.calculation : figures(step)?.straight)?.heat.transmittance ??

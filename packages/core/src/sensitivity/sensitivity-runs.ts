@@ -1,22 +1,17 @@
 import { type BuildUpCalculation, figuresOfBuildUp } from "../calculate-build-up.ts";
-import { MONTH_NAMES } from "../constants.ts";
 import { MORE_OPEN } from "../further-checks/trapped-water/drying-variants.ts";
 import type { BuildUp } from "../project/types.ts";
-import type { SensitivityName, SensitivityResult } from "../result/types.ts";
+import type { SensitivityName } from "../result/types.ts";
 import type { Site } from "../surroundings/far-side-months.ts";
 import type { AssessmentSites } from "../surroundings/surroundings.ts";
 import { vapourDrive } from "../vapour/warm-side.ts";
 import type { TightLayer } from "../vapour-layer/candidates.ts";
-import { NOTHING_HELD } from "../year/section-year.ts";
-import { rankOfVerdict } from "../year/verdicts.ts";
 import { withVapourLayerOpened } from "./opened-vapour-layer.ts";
-import { runInWords } from "./run-in-words.ts";
 
 /** A build-up calculated under another assumption. */
 export interface SensitivityRun {
   name: SensitivityName;
   calculation: BuildUpCalculation;
-  result: SensitivityResult;
 }
 
 /** Every run, in order. */
@@ -30,6 +25,9 @@ export const ALL_RUNS: readonly SensitivityName[] = [
   "no vapour layer",
 ];
 
+/** The runs that may refuse a build-up; the others of those that judge make a condition at most (a test holds it). */
+export const RUNS_THAT_REFUSE: readonly SensitivityName[] = ["one in ten colder year", "one in ten warmer year"];
+
 /** The runs that the judgement rests on; the others are told beside it (a test holds that they never turn it). */
 export const RUNS_THAT_JUDGE: readonly SensitivityName[] = [
   "one in ten colder year",
@@ -38,9 +36,6 @@ export const RUNS_THAT_JUDGE: readonly SensitivityName[] = [
   "vapour layer ten times more open",
   "no vapour layer",
 ];
-
-/** A run is worse where it holds this much more water [kg/m²], a trace (this project's rule). */
-const MORE_WATER = 0.01;
 
 /**
  * The build-up worked out again: in a colder or warmer year, heated daily, with unfavourable μ, with the vapour layer
@@ -66,7 +61,7 @@ export function sensitivityRuns(
     const there = known.find((run) => run.name === name);
     if (there !== undefined) return [there];
     const again = runOf(name, calculation.buildUp, sites, tightLayer);
-    return again === null ? [] : [{ name, calculation: again, result: describeRun(name, again, calculation) }];
+    return again === null ? [] : [{ name, calculation: again }];
   });
 }
 
@@ -123,22 +118,4 @@ function differsFrom(others: readonly number[]): (value: number, month: number) 
 /** Where vapour comes from outdoors the warmer year is the hard one. */
 function isDrivenFromOutside({ room, faces }: BuildUp, { rooms, outdoor }: Site): boolean {
   return faces === "outdoors" && vapourDrive(rooms.get(room)!, outdoor).year === "outside";
-}
-
-function describeRun(name: SensitivityName, run: BuildUpCalculation, reported: BuildUpCalculation): SensitivityResult {
-  const { year, withinMonth, repeating } = run.governing;
-  const isOnce = name === "one in ten colder year" || name === "one in ten warmer year";
-  const isCleared = isOnce && repeating?.settles === true && repeating.level <= NOTHING_HELD;
-  const worseVerdict = rankOfVerdict(year.verdict) > rankOfVerdict(reported.governing.year.verdict);
-  const worse = worseVerdict || year.peak - reported.governing.year.peak > MORE_WATER;
-  const peak = { amount: year.peak, month: year.peakMonth === null ? null : MONTH_NAMES[year.peakMonth]! };
-  return {
-    name,
-    verdict: year.verdict,
-    withinMonthVerdict: withinMonth.verdict,
-    peak,
-    carriedOver: year.carriedOver,
-    worse,
-    message: runInWords(name, { verdict: year.verdict, peak: year.peak, carriedOver: year.carriedOver, isCleared }),
-  };
 }

@@ -4,13 +4,15 @@ import type { Side, VapourLayerResult, WarmSide } from "../result/types.ts";
 import { vapourDrive } from "../vapour/warm-side.ts";
 import { type InsulationPlace, type TightLayer, tightLayers } from "./candidates.ts";
 import { type DewPointMargin, dewPointMargin } from "./dew-point-margin.ts";
-import { vapourLayerMessage } from "./vapour-layer-message.ts";
 
-/** The result, and the tight layer that it speaks of with its parts. */
+/** The vapour layer as data: its result without the sentence. */
+export type VapourLayerData = Omit<VapourLayerResult, "message">;
+
+/** The vapour layer, and the tight layer that it speaks of with its parts. */
 export interface VapourLayerAssessment {
   tightLayer: TightLayer | null;
   tightLayers: readonly TightLayer[];
-  result: VapourLayerResult;
+  result: VapourLayerData;
 }
 
 /**
@@ -54,8 +56,7 @@ export function assessVapourLayer(calculation: BuildUpCalculation): VapourLayerA
       side: sideWord(roomSide, farSide, drive.year),
     })),
   };
-  const message = vapourLayerMessage(result, vapourLayer?.name ?? null, calculation.buildUp);
-  return { tightLayer: vapourLayer, tightLayers: candidates, result: { ...result, message } };
+  return { tightLayer: vapourLayer, tightLayers: candidates, result };
 }
 
 /** The section between framing, or the only one. */

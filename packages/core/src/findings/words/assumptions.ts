@@ -1,6 +1,6 @@
 import { formatQuantity } from "../../quantities/format-quantity.ts";
-import { runInWords } from "../../sensitivity/run-in-words.ts";
 import { grams } from "../figures-in-words.ts";
+import { runInWords } from "./run-in-words.ts";
 import type { Wordings } from "./wording.ts";
 
 type Codes =

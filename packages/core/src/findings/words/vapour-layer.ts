@@ -1,8 +1,8 @@
 import { formatQuantity } from "../../quantities/format-quantity.ts";
 import type { DependenceFigures, TightLayerFigures, VapourLayerFindings, WaterWithout } from "../../result/types.ts";
-import { sideInWords } from "../../vapour-layer/vapour-layer-message.ts";
 import { atMost, grams } from "../figures-in-words.ts";
 import { isTooMuch } from "../water-level.ts";
+import { sideInWords } from "./side-in-words.ts";
 import type { Wordings } from "./wording.ts";
 
 const TRIED = "calculated again for this build-up; the usual limits apply";

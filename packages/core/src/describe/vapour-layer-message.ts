@@ -1,6 +1,7 @@
+import { sideInWords } from "../findings/words/side-in-words.ts";
 import type { BuildUp } from "../project/types.ts";
 import { formatQuantity } from "../quantities/format-quantity.ts";
-import type { Side, VapourLayerResult } from "../result/types.ts";
+import type { VapourLayerData } from "../vapour-layer/assess-vapour-layer.ts";
 
 /**
  * The vapour layer in a sentence. Never worded as "inside" when the warm side is meant.
@@ -11,7 +12,7 @@ import type { Side, VapourLayerResult } from "../result/types.ts";
  * @returns a sentence
  */
 export function vapourLayerMessage(
-  result: Omit<VapourLayerResult, "message">,
+  result: VapourLayerData,
   name: string | null,
   buildUp: Pick<BuildUp, "room" | "faces">,
 ): string {
@@ -32,11 +33,4 @@ export function vapourLayerMessage(
   const months = result.monthsOnWarmSide!;
   const always = months === 12 ? "in every month" : `in ${months} of 12 months`;
   return `The vapour layer is ${name} (${sd}). It is on the warm side (${side}) over the year, and ${always}.${beside}`;
-}
-
-/** A side in words for a sentence: "the room", "the damp room", "outdoors", "the ground". */
-export function sideInWords(side: Side, { room, faces }: Pick<BuildUp, "room" | "faces">): string {
-  const name = side === "inside" ? room : faces;
-  if (name === "outdoors") return name;
-  return name === "indoor" ? "the room" : `the ${name}`;
 }

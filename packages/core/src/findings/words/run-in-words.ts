@@ -1,5 +1,5 @@
-import { formatQuantity } from "../quantities/format-quantity.ts";
-import type { SensitivityName, VerdictWord } from "../result/types.ts";
+import { formatQuantity } from "../../quantities/format-quantity.ts";
+import type { SensitivityName, VerdictWord } from "../../result/types.ts";
 
 /** What a run comes to: amounts in kg/m². */
 interface YearInShort {
