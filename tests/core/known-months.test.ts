@@ -1,10 +1,22 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { figuresOfBuildUp } from "../../packages/core/src/calculate-build-up.ts";
+import type { AirMonths, BuildUp } from "../../packages/core/src/project/types.ts";
+import { withVapourLayerOpened } from "../../packages/core/src/sensitivity/opened-vapour-layer.ts";
+import { type NodeLine, nodeLine } from "../../packages/core/src/vapour/node-line.ts";
+import {
+  type KnownClimate,
+  type SectionClimate,
+  sectionClimate,
+} from "../../packages/core/src/vapour/section-climate.ts";
+import type { Slice } from "../../packages/core/src/vapour/section-slices.ts";
+import { assessVapourLayer } from "../../packages/core/src/vapour-layer/assess-vapour-layer.ts";
 import { emptyMonthState } from "../../packages/core/src/year/month-balance.ts";
 import { runOn } from "../../packages/core/src/year/run-on.ts";
 import { type MonthRule, runYear, sectionYear } from "../../packages/core/src/year/section-year.ts";
 import { startingMonths, yearFromDry } from "../../packages/core/src/year/wet-months.ts";
 import { sections } from "../published/random-sections.ts";
+import { corpus } from "./corpus.ts";
 
 const RULES: readonly MonthRule[] = ["standard", "drying inside the month"];
 
@@ -39,3 +51,55 @@ describe("months that are known need not be worked out again", () => {
     for (const [what, count] of Object.entries(seen)) expect(count, what).toBeGreaterThan(10);
   });
 });
+
+/** Temperatures that are taken from the reported figures are those that would have been worked out. */
+describe("temperatures that are known need not be worked out again", () => {
+  it("a third of demo and cases of guidance: the vapour layer opened and taken away, unfavourable resistances", () => {
+    const seen = { runs: 0, nodesFewer: 0 };
+    for (const { buildUp, surroundings } of corpus().filter((_, index) => index % 3 === 0)) {
+      const site = surroundings.sites.reported;
+      const reported = figuresOfBuildUp(buildUp, site);
+      const { tightLayer } = assessVapourLayer(reported);
+      const openedBy = (factor: number): BuildUp =>
+        tightLayer === null ? buildUp : withVapourLayerOpened(buildUp, tightLayer, factor);
+      for (const changed of [openedBy(10), openedBy(Number.POSITIVE_INFINITY)]) {
+        const alone = figuresOfBuildUp(changed, site, { vapourResistance: "unfavourable" });
+        const known = figuresOfBuildUp(changed, site, { vapourResistance: "unfavourable", sameHeat: reported });
+        expect(known).toEqual(alone);
+        // And the other way round, where nodes lie apart that were one.
+        expect(figuresOfBuildUp(buildUp, site, { sameHeat: alone })).toEqual(reported);
+        seen.runs += 1;
+        if (alone.sections[0]!.line.count < reported.sections[0]!.line.count) seen.nodesFewer += 1;
+      }
+    }
+    expect(seen.runs).toBeGreaterThan(50);
+    expect(seen.nodesFewer).toBeGreaterThan(5);
+  });
+
+  it("nodes that lie elsewhere, and a node that stands for two faces of a layer open to vapour, are worked out", () => {
+    const inside = allMonths(20, 1300);
+    const outside = allMonths(-3, 400);
+    const slice = (sd: number, resistance: number): Slice => ({
+      layer: 0,
+      part: "whole",
+      name: "wool",
+      material: "wool",
+      isAir: false,
+      thickness: 0.1,
+      resistance,
+      sd,
+    });
+    const lineOf = (sd: number, largestPart: number): NodeLine =>
+      nodeLine([slice(0.1, 0.5), slice(sd, 0.3), slice(2, 1)], largestPart);
+    const climateOf = (line: NodeLine, known?: KnownClimate): SectionClimate =>
+      sectionClimate(line, inside, outside, 0.13, 0.04, 0, known);
+    const lines = [lineOf(1, 0.25), lineOf(1, 0.1), lineOf(0, 0.4), lineOf(1, 0.4)];
+    for (const line of lines)
+      for (const known of lines)
+        expect(climateOf(line, { line: known, climate: climateOf(known) })).toEqual(climateOf(line));
+  });
+});
+
+function allMonths(temperature: number, vapourPressure: number): AirMonths {
+  return { temperature: Array(12).fill(temperature), vapourPressure: Array(12).fill(vapourPressure) };
+}

@@ -13,7 +13,7 @@ import { requireObject } from "./require.ts";
 import type { SectionId } from "./result/types.ts";
 import { type FarSide, farSideMonths, roomOf, type Site } from "./surroundings/far-side-months.ts";
 import { LARGEST_PART_RESISTANCE, type NodeLine, nodeLine } from "./vapour/node-line.ts";
-import { type SectionClimate, sectionClimate } from "./vapour/section-climate.ts";
+import { type KnownClimate, type SectionClimate, sectionClimate } from "./vapour/section-climate.ts";
 import { type SdOverrides, type Slice, sectionSlices, type VapourChoice } from "./vapour/section-slices.ts";
 import { runOn } from "./year/run-on.ts";
 import { sectionYear } from "./year/section-year.ts";
@@ -31,6 +31,8 @@ export interface CalculationOptions {
   largestPart?: number;
   /** Whether the year is repeated until it repeats itself (default true). */
   runOn?: boolean;
+  /** This build-up's figures in this air, where resistances to vapour alone differ: temperatures are taken from them. */
+  sameHeat?: BuildUpCalculation;
   /** The years that follow a year of one in ten: its air is not repeated (default: the same year again). */
   yearsAfter?: Site;
 }
@@ -88,8 +90,9 @@ export function calculateBuildUp(buildUp: BuildUp, site: Site, options: Calculat
 export function figuresOfBuildUp(buildUp: BuildUp, site: Site, options: CalculationOptions = {}): BuildUpCalculation {
   const cases = ventilationCases(buildUp);
   if (cases === null) return calculateCase(buildUp, site, options);
-  const closed = calculateCase(cases.closed, site, options);
-  const open = calculateCase(cases.open, site, options);
+  const { sameHeat: _, ...ofEachCase } = options;
+  const closed = calculateCase(cases.closed, site, ofEachCase);
+  const open = calculateCase(cases.open, site, ofEachCase);
   const openCounts = compareCases(open, closed) > 0;
   const counting = openCounts ? open : closed;
   const heat = heatOfBuildUp(buildUp, counting.heat.direction);
@@ -121,8 +124,8 @@ function calculateCase(buildUp: BuildUp, site: Site, options: CalculationOptions
   const anyFraming = distinctFramings(heat.counted).length > 0;
   const air = { inside, outside: farSide.months };
   const airAfter = airOfYearsAfter(buildUp, heat, site, options.yearsAfter);
-  const sections = pathsThrough(heat.counted, countsForVapour).map((path) =>
-    calculateSection(sectionOfPath(path, anyFraming), path, buildUp, heat, air, airAfter, options),
+  const sections = pathsThrough(heat.counted, countsForVapour).map((path, index) =>
+    calculateSection(sectionOfPath(path, anyFraming), path, buildUp, heat, air, airAfter, options, index),
   );
   const governing = sections.reduce((worst, section) => (compareSections(section, worst) > 0 ? section : worst));
   const skyOffset = skyOffsetOf(buildUp);
@@ -159,14 +162,15 @@ function calculateSection(
   air: AirOnBothSides,
   airAfter: AirOnBothSides | null,
   options: CalculationOptions,
+  index: number,
 ): SectionCalculation {
   const slices = sectionSlices(heat.counted, path, vapourChoice(heat, options), options.sdOverrides);
   const line = nodeLine(slices, options.largestPart ?? LARGEST_PART_RESISTANCE);
   const surfaces = heat.surfaceResistances;
   const skyOffset = skyOffsetOf(buildUp);
-  const climateOf = ({ inside, outside }: AirOnBothSides): SectionClimate =>
-    sectionClimate(line, inside, outside, surfaces.inside, surfaces.outsideForMoisture, skyOffset);
-  const climate = climateOf(air);
+  const climateOf = ({ inside, outside }: AirOnBothSides, known?: KnownClimate): SectionClimate =>
+    sectionClimate(line, inside, outside, surfaces.inside, surfaces.outsideForMoisture, skyOffset, known);
+  const climate = climateOf(air, options.sameHeat?.sections[index]);
   const driven = { sd: line.sd, climate };
   const dryYear = yearFromDry(driven);
   const year = sectionYear(driven, dryYear, "standard");

@@ -60,33 +60,34 @@ export function sensitivityRuns(
   return ALL_RUNS.filter((name) => names.includes(name)).flatMap((name) => {
     const there = known.find((run) => run.name === name);
     if (there !== undefined) return [there];
-    const again = runOf(name, calculation.buildUp, sites, tightLayer);
+    const again = runOf(name, calculation, sites, tightLayer);
     return again === null ? [] : [{ name, calculation: again }];
   });
 }
 
 function runOf(
   name: SensitivityName,
-  buildUp: BuildUp,
+  calculation: BuildUpCalculation,
   { reported, mean, colder, warmer, wetter, heatedDaily }: AssessmentSites,
   tightLayer: TightLayer | null,
 ): BuildUpCalculation | null {
-  const run = (changed: BuildUp, site: Site, vapourResistance: "dry" | "unfavourable" = "dry"): BuildUpCalculation =>
-    figuresOfBuildUp(changed, site, { vapourResistance, runOn: false });
+  const { buildUp } = calculation;
+  const run = (site: Site): BuildUpCalculation => figuresOfBuildUp(buildUp, site, { runOn: false });
+  const more = { sameHeat: calculation, runOn: false } as const;
   const once = (site: Site): BuildUpCalculation => figuresOfBuildUp(buildUp, site, { yearsAfter: mean });
   const opened = (factor: number): BuildUpCalculation | null =>
-    tightLayer === null ? null : run(withVapourLayerOpened(buildUp, tightLayer, factor), reported);
+    tightLayer === null ? null : figuresOfBuildUp(withVapourLayerOpened(buildUp, tightLayer, factor), reported, more);
   switch (name) {
     case "one in ten colder year":
       return isSameYear(reported, colder) ? null : once(colder);
     case "one in ten warmer year":
       return isSameYear(reported, warmer) || !isDrivenFromOutside(buildUp, reported) ? null : once(warmer);
     case "heated every day":
-      return isOtherAir(buildUp, reported, heatedDaily) ? run(buildUp, heatedDaily) : null;
+      return isOtherAir(buildUp, reported, heatedDaily) ? run(heatedDaily) : null;
     case "unfavourable vapour resistance":
-      return run(buildUp, reported, "unfavourable");
+      return figuresOfBuildUp(buildUp, reported, { ...more, vapourResistance: "unfavourable" });
     case "wetter room":
-      return isOtherAir(buildUp, reported, wetter) ? run(buildUp, wetter) : null;
+      return isOtherAir(buildUp, reported, wetter) ? run(wetter) : null;
     case "vapour layer ten times more open":
       return opened(MORE_OPEN);
     case "no vapour layer":

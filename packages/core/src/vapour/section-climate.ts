@@ -2,7 +2,7 @@ import { saturationPressure } from "../air/saturation-pressure.ts";
 import { MONTHS_PER_YEAR } from "../constants.ts";
 import type { AirMonths } from "../project/types.ts";
 import type { NodeLine } from "./node-line.ts";
-import { zeros } from "./number-lists.ts";
+import { wholeZeros, zeros } from "./number-lists.ts";
 
 /** What drives a section month by month: temperatures, saturation pressures, pressures at its two surfaces. */
 export interface SectionClimate {
@@ -15,6 +15,12 @@ export interface SectionClimate {
   outsideSurface: Float64Array;
 }
 
+/** A line in the same air whose temperatures are known: it differs in resistances to vapour alone. */
+export interface KnownClimate {
+  line: NodeLine;
+  climate: SectionClimate;
+}
+
 /**
  * Temperatures and saturation pressures of a section's nodes for the twelve months.
  *
@@ -24,6 +30,7 @@ export interface SectionClimate {
  * @param surfaceInside - Rsi [m²·K/W]
  * @param surfaceOutside - Rse [m²·K/W]
  * @param skyOffset - taken off the outer temperature in the profile only [K]; 2 under a clear sky
+ * @param known - temperatures are taken from it where nodes lie alike
  * @returns month lists
  * Source: ISO 13788:2012 clauses 6.3 and 6.4 (from memory): temperatures linear in resistance.
  */
@@ -34,6 +41,7 @@ export function sectionClimate(
   surfaceInside: number,
   surfaceOutside: number,
   skyOffset: number,
+  known?: KnownClimate,
 ): SectionClimate {
   const climate: SectionClimate = {
     temperature: [],
@@ -44,6 +52,7 @@ export function sectionClimate(
   const total = surfaceInside + line.totalResistance + surfaceOutside;
   const last = line.count - 1;
   const { resistanceFrom, resistanceTo } = line;
+  const alike = known === undefined ? null : nodesAlike(line, known.line);
   for (let month = 0; month < MONTHS_PER_YEAR; month += 1) {
     const insideTemperature = inside.temperature[month]!;
     const outsideTemperature = outside.temperature[month]! - skyOffset;
@@ -51,6 +60,11 @@ export function sectionClimate(
     const temperature = zeros(line.count);
     const saturation = zeros(line.count);
     for (let node = 0; node <= last; node += 1) {
+      if (alike !== null && alike[node]! >= 0) {
+        temperature[node] = known!.climate.temperature[month]![alike[node]!]!;
+        saturation[node] = known!.climate.saturation[month]![alike[node]!]!;
+        continue;
+      }
       const near = insideTemperature - fallPerResistance * (surfaceInside + resistanceFrom[node]!);
       const far = insideTemperature - fallPerResistance * (surfaceInside + resistanceTo[node]!);
       const coldest = Math.min(near, far);
@@ -63,4 +77,19 @@ export function sectionClimate(
     climate.outsideSurface[month] = Math.min(outside.vapourPressure[month]!, saturation[last]!);
   }
   return climate;
+}
+
+/** For each node the known one that lies at the same resistance; −1 where there is none. */
+function nodesAlike(line: NodeLine, known: NodeLine): Int32Array {
+  const alike = wholeZeros(line.count);
+  let other = 0;
+  for (let node = 0; node < line.count; node += 1) {
+    while (other < known.count && known.resistanceFrom[other]! < line.resistanceFrom[node]!) other += 1;
+    const isAlike =
+      other < known.count &&
+      known.resistanceFrom[other] === line.resistanceFrom[node] &&
+      known.resistanceTo[other] === line.resistanceTo[node];
+    alike[node] = isAlike ? other : -1;
+  }
+  return alike;
 }
