@@ -1,5 +1,14 @@
 import { spawnSync } from "node:child_process";
-import { chmodSync, linkSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
+import {
+  chmodSync,
+  linkSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  symlinkSync,
+  truncateSync,
+  writeFileSync,
+} from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { folderOfUser } from "../../packages/report/src/cli/command-context.ts";
@@ -121,6 +130,16 @@ describe("What stands there already", () => {
     expect(readFileSync(report, "utf8")).toBe(noted);
     expect((await command.run(["assess", "studio.yaml", "--out", "studio-report.html"], { cwd: folder })).code).toBe(0);
     expect(readFileSync(report, "utf8")).not.toBe(noted);
+  });
+
+  it("a file of 3 GB that begins like a report is left alone, and is not read into memory to find that out", async () => {
+    const folder = small();
+    await command.run(["assess", "studio.yaml"], { cwd: folder });
+    // Grown without a byte written: the disk keeps no zeros.
+    truncateSync(join(folder, "studio-report.html"), 3 * 2 ** 30);
+    const { code, err } = await command.run(["assess", "studio.yaml"], { cwd: folder });
+    expect(code).toBe(1);
+    expect(err.replaceAll(/\s+/g, " ")).toContain("studio-report.html is there already and was changed since");
   });
 
   it("a result of --json kept beside the project is no other project", async () => {

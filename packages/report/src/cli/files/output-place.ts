@@ -1,4 +1,4 @@
-import { closeSync, openSync, readFileSync, readlinkSync, readSync, realpathSync, type Stats, statSync } from "node:fs";
+import { closeSync, openSync, readlinkSync, readSync, realpathSync, type Stats, statSync } from "node:fs";
 import { basename, dirname, extname, join, relative, resolve } from "node:path";
 import type { CommandContext } from "../command-context.ts";
 import { CommandProblem } from "../command-result.ts";
@@ -97,11 +97,19 @@ function checkOwn(path: string, shown: string, mark: OwnMark): void {
   if (!bears(path, shown, mark)) {
     throw new CommandProblem("not-made-by-warmside", `${there} not made by warmside. ${advice}`);
   }
-  if (mark.fingerprinted === true && isChangedByHand(readFileSync(path))) {
+  if (mark.fingerprinted === true && isChanged(path, shown)) {
     throw new CommandProblem(
       "changed-by-hand",
       `${there} changed since warmside wrote it, or written by an earlier version. ${advice}`,
     );
+  }
+}
+
+function isChanged(path: string, shown: string): boolean {
+  try {
+    return isChangedByHand(path);
+  } catch (error) {
+    throw fileFault(error, "read", shown);
   }
 }
 
