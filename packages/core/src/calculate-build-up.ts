@@ -31,10 +31,14 @@ export interface CalculationOptions {
   largestPart?: number;
   /** Whether the year is repeated until it repeats itself (default true). */
   runOn?: boolean;
-  /** This build-up's figures in this air, where resistances to vapour alone differ: temperatures are taken from them. */
-  sameHeat?: BuildUpCalculation;
   /** The years that follow a year of one in ten: its air is not repeated (default: the same year again). */
   yearsAfter?: Site;
+}
+
+/** Options of what asks "what if". */
+export interface WhatIfOptions extends CalculationOptions {
+  /** The build-up's figures in the same air, where resistances to vapour alone differ: temperatures are taken from them. */
+  sameHeat?: BuildUpCalculation;
 }
 
 /** A straight way through, calculated. */
@@ -87,7 +91,7 @@ export function calculateBuildUp(buildUp: BuildUp, site: Site, options: Calculat
 }
 
 /** The same of a build-up and a site that were looked at before: what asks "what if" calls it again and again. */
-export function figuresOfBuildUp(buildUp: BuildUp, site: Site, options: CalculationOptions = {}): BuildUpCalculation {
+export function figuresOfBuildUp(buildUp: BuildUp, site: Site, options: WhatIfOptions = {}): BuildUpCalculation {
   const cases = ventilationCases(buildUp);
   if (cases === null) return calculateCase(buildUp, site, options);
   const { sameHeat: _, ...ofEachCase } = options;
@@ -116,7 +120,7 @@ function worstWithinMonth({ sections }: BuildUpCalculation): SectionYear {
     .reduce((worst, year) => (compareSections({ year }, { year: worst }) > 0 ? year : worst));
 }
 
-function calculateCase(buildUp: BuildUp, site: Site, options: CalculationOptions): BuildUpCalculation {
+function calculateCase(buildUp: BuildUp, site: Site, options: WhatIfOptions): BuildUpCalculation {
   const inside = roomOf(site, buildUp.room);
   const direction = heatFlowDirection(buildUp, inside.temperature, farTemperature(buildUp, site));
   const heat = calculateHeat(buildUp, direction);
@@ -161,7 +165,7 @@ function calculateSection(
   heat: HeatCalculation,
   air: AirOnBothSides,
   airAfter: AirOnBothSides | null,
-  options: CalculationOptions,
+  options: WhatIfOptions,
   index: number,
 ): SectionCalculation {
   const slices = sectionSlices(heat.counted, path, vapourChoice(heat, options), options.sdOverrides);
