@@ -60,9 +60,15 @@ export const BAD_KEYS: readonly BadFile[] = [
     "Perhaps you mean flat roof or pitched roof",
   ),
   piece("a wall inside", "element: wall", "element: internal wall", 8, "not-one-of", "Write `partition`"),
-  ...["ventilated", "yes", "true", "fully", "Vented"].map((word) =>
-    lastLayer(`air that is ${word}`, `{ air: 25 mm, ventilation: ${word} }`, "not-one-of", "Perhaps you mean well"),
+  ...["ventilated", "yes", "true", "Vented"].map((word) =>
+    lastLayer(
+      `air that is ${word}`,
+      `{ air: 25 mm, ventilation: ${word} }`,
+      "not-one-of",
+      "slight for 500 to 1500 mm²",
+    ),
   ),
+  lastLayer("air that is fully", "{ air: 25 mm, ventilation: fully }", "not-one-of", "Write `well`"),
   ...["no", "sealed", "closed", "false"].map((word) =>
     lastLayer(`air that is ${word}`, `{ air: 25 mm, ventilation: ${word} }`, "not-one-of", "Perhaps you mean none"),
   ),
@@ -105,6 +111,18 @@ export const BAD_KEYS: readonly BadFile[] = [
   ].map(([called, key, layer]) =>
     lastLayer(`${called} for ${key}`, `{ ${layer} }`, "key-unknown", `Perhaps you mean ${key}. Write \`${key}\``),
   ), // biome-ignore format: one layer a line
+  wallKey(
+    "a key of the ground beside it",
+    "soil: clay or silt",
+    "key-elsewhere",
+    "`soil` indented under `ground` or `void`",
+  ),
+  lastLayer(
+    "a key of gaps in the layer",
+    "{ material: plywood, thickness: 9 mm, per area: 1 /m2 }",
+    "key-elsewhere",
+    "indented under",
+  ),
   piece("type for element", "element: wall", "type: wall", 8, "key-unknown", "Write `element`"),
   piece("inside for indoor", "indoor:", "inside:", 3, "key-unknown", "Perhaps you mean indoor"),
   wallKey("outside for faces", "outside: outdoors", "key-unknown", "Perhaps you mean faces"),

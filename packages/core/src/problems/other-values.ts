@@ -14,7 +14,7 @@ export interface ValueMeant {
  * @param key - the key
  * @param value - as the reader wrote it
  * @returns the values that may be meant, or null for a value that is not known here
- * @example valueMeant("ventilation", "vented")?.near // ["well"]
+ * @example valueMeant("ventilation", "fully")?.near // ["well"]
  */
 export function valueMeant(key: string, value: string): ValueMeant | null {
   const meant = OTHER_VALUES[key]?.find(({ words }) => words.includes(comparable(value)));
@@ -31,9 +31,11 @@ interface OtherValue {
 const OTHER_VALUES: Readonly<Record<string, readonly OtherValue[]>> = {
   ventilation: [
     {
-      words: ["ventilated", "yes", "true", "full", "fully", "fully ventilated", "vented", "open", "strong"],
-      near: ["well"],
+      words: ["ventilated", "yes", "true", "vented", "open"],
+      near: ["well", "slight"],
+      hint: "It is well for openings of 1500 mm² or more a metre, slight for 500 to 1500 mm² a metre",
     },
+    { words: ["full", "fully", "fully ventilated", "strong"], near: ["well"] },
     {
       words: ["no", "false", "sealed", "closed", "still", "unventilated", "unvented", "not ventilated"],
       near: ["none"],

@@ -1,4 +1,4 @@
-import { didYouMean, oneOf, onlyOne, type Wordings } from "./wording.ts";
+import { didYouMean, inSpeech, oneOf, onlyOne, type Wordings } from "./wording.ts";
 
 /** Problems of keys and kinds of values. */
 export const SHAPE_WORDINGS = {
@@ -18,6 +18,13 @@ export const SHAPE_WORDINGS = {
     expected: expectedKey(list("near"), list("known")),
     likelySlip: didYouMean(list("near")),
     write: onlyOne(list("near")),
+  }),
+  "key-elsewhere": ({ text, list }) => ({
+    says: `\`${text("key")}\` is not a key here`,
+    expected: `\`${text("key")}\` indented under ${inSpeech(
+      list("above").map((key) => `\`${key}\``),
+      "or",
+    )}`,
   }),
   "key-joined": ({ text }) => ({
     says: `\`${text("key")}\` is read as one key`,

@@ -4,7 +4,7 @@ import type { ProblemPath } from "../../problems/types.ts";
 import type { WorkCount } from "../../problems/work-count.ts";
 import type { FileData } from "../text/file-data.ts";
 import { valueAt } from "../value-at.ts";
-import { keysAt } from "./keys-of-schema.ts";
+import { keysAbove, keysAt } from "./keys-of-schema.ts";
 import { faultOfKey, type ShapeFault } from "./shape-fault.ts";
 
 /**
@@ -31,6 +31,8 @@ export function faultOfUnknownKey(key: string, around: ProblemPath, file: FileDa
   if (joined !== null) {
     return faultOfKey("key-joined", path, { key, near: [joined.key], write: `${joined.key}: ${joined.value}` });
   }
+  const above = keysAbove(key, around);
+  if (above.length > 0) return faultOfKey("key-elsewhere", path, { key, above });
   return faultOfKey("key-unknown", path, { key, near: keysMeant(key, known, file.work), known });
 }
 

@@ -13,6 +13,33 @@ export function keysAt(path: ProblemPath): string[] {
 }
 
 /**
+ * Keys at a place under which a key may stand that means nothing at the place itself.
+ *
+ * @param key - the key
+ * @param path - steps into the file's data
+ * @returns keys in the schema's order; empty where it stands under none
+ * @example keysAbove("soil", ["build-ups", 0]) // ["ground", "void"]
+ */
+export function keysAbove(key: string, path: ProblemPath): string[] {
+  return formsAt(path).flatMap((form) => keysBelow(form).get(key) ?? []);
+}
+
+/** For each key below a form the keys of the form itself under which it stands. */
+function keysBelow(form: KeySchema): ReadonlyMap<string, string[]> {
+  const known = keysBelowForms.get(form);
+  if (known !== undefined) return known;
+  const above = new Map<string, string[]>();
+  for (const [key, schema] of Object.entries(form.properties ?? {}))
+    for (const below of formsOf(schema).flatMap(({ properties }) => Object.keys(properties ?? {})))
+      above.set(below, [...(above.get(below) ?? []), key]);
+  keysBelowForms.set(form, above);
+  return above;
+}
+
+/** Made when first asked for: the schema never changes. */
+const keysBelowForms = new WeakMap<KeySchema, ReadonlyMap<string, string[]>>();
+
+/**
  * The forms that a project file may have at a place.
  *
  * @param path - steps into the file's data
