@@ -24,7 +24,7 @@ export function tightLayerFindings(evidence: Evidence): RuledFinding[] {
 function tightOuterSkin(evidence: Evidence): RuledFinding[] {
   const { buildUp, vapourLayer } = evidence;
   const skin = tightSkin(evidence);
-  if (skin === null || vapourLayer.warmSide !== "inside") return [];
+  if (skin === null || vapourLayer.warmSide !== "inside" || buildUp.faces === "ground") return [];
   const isWeatherSkinOfRoof = !isUpright(buildUp) && buildUp.element !== "floor";
   if (isRequired(evidence, skin) && !isWeatherSkinOfRoof) return [];
   const { level, amount, growthPerYear, yearsToGather } = worstOf(evidence.water);
