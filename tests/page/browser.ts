@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { ProjectResult } from "@warmside/core";
-import { renderReport } from "@warmside/report";
+import { type ReportOptions, renderReport } from "@warmside/report";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, test } from "vitest";
 import { browserIsHere, browserIsRequired, launchBrowser } from "./chromium.ts";
@@ -29,7 +29,12 @@ export interface Stage {
  * Tests in the real browser, on a report written to disk. Without a browser they are skipped with one sentence,
  * or fail where the run requires one.
  */
-export function describeInBrowser(title: string, result: () => ProjectResult, tests: (stage: Stage) => void): void {
+export function describeInBrowser(
+  title: string,
+  result: () => ProjectResult,
+  tests: (stage: Stage) => void,
+  options: ReportOptions = {},
+): void {
   if (!browserIsHere && !browserIsRequired) {
     describe.skip(`${title}: skipped, since no Chromium was found on this machine`, () => {
       test.todo("install Chromium, or name it in CHROMIUM");
@@ -43,7 +48,7 @@ export function describeInBrowser(title: string, result: () => ProjectResult, te
     beforeAll(async () => {
       folder = mkdtempSync(join(tmpdir(), "warmside-page-"));
       const file = join(folder, "report.html");
-      writeFileSync(file, await renderReport(result()));
+      writeFileSync(file, await renderReport(result(), options));
       address = pathToFileURL(file).href;
       browser = await launchBrowser();
     });

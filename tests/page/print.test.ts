@@ -116,33 +116,38 @@ for (const [title, result, most] of REPORTS) {
   });
 }
 
-for (const [title, study] of STUDIES) {
-  describeInBrowser(`${title} on paper`, study, ({ open }) => {
-    testOnPaper(
-      "every part is on the page that the contents name, contents on one page; no heading last on a page; no text under 8 pt",
-      async () => {
-        const { page } = await open(1280);
-        const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true });
-        const entries = await contentsOf(page);
-        const headings = await page.evaluate(() =>
-          [...document.querySelectorAll("h1,h2,h3,h4,caption,.plot-title")].map((one) => one.textContent!.trim()),
-        );
-        await page.close();
-        const pages = pagesOf(pdf).map(linesOf);
-        expect(entries.length).toBeGreaterThan(3);
-        for (const { title: part, page: number } of entries.slice(1))
-          expect(pages[number - 1], `${part} on page ${number}`).toContain(part.replace("Sheet ", ""));
-        const listed = pages.filter((lines) => lines.some((line) => line.includes(entries.at(-1)!.title)));
-        expect(listed).toHaveLength(2);
-        pages.forEach((lines, index) => {
-          expect(lines.at(-1)).toContain(`Page ${index + 1} of ${pages.length}`);
-          expect(headings, `last on page ${index + 1}`).not.toContain(lines.at(-2));
-        });
-        expect([...sizesOf(pdf)].filter(([size]) => size < SMALLEST)).toEqual([]);
-      },
-      LONG,
-    );
-  });
+for (const [title, study, options] of STUDIES) {
+  describeInBrowser(
+    `${title} on paper`,
+    study,
+    ({ open }) => {
+      testOnPaper(
+        "every part is on the page that the contents name, contents on one page; no heading last on a page; no text under 8 pt",
+        async () => {
+          const { page } = await open(1280);
+          const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true });
+          const entries = await contentsOf(page);
+          const headings = await page.evaluate(() =>
+            [...document.querySelectorAll("h1,h2,h3,h4,caption,.plot-title")].map((one) => one.textContent!.trim()),
+          );
+          await page.close();
+          const pages = pagesOf(pdf).map(linesOf);
+          expect(entries.length).toBeGreaterThan(3);
+          for (const { title: part, page: number } of entries.slice(1))
+            expect(pages[number - 1], `${part} on page ${number}`).toContain(part.replace("Sheet ", ""));
+          const listed = pages.filter((lines) => lines.some((line) => line.includes(entries.at(-1)!.title)));
+          expect(listed).toHaveLength(2);
+          pages.forEach((lines, index) => {
+            expect(lines.at(-1)).toContain(`Page ${index + 1} of ${pages.length}`);
+            expect(headings, `last on page ${index + 1}`).not.toContain(lines.at(-2));
+          });
+          expect([...sizesOf(pdf)].filter(([size]) => size < SMALLEST)).toEqual([]);
+        },
+        LONG,
+      );
+    },
+    options,
+  );
 }
 
 describeInBrowser("the demo's report on paper", demoResult, ({ open }) => {

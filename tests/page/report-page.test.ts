@@ -225,66 +225,76 @@ describeInBrowser("the demo on a telephone", demoResult, ({ open }) => {
   );
 });
 
-for (const [title, study] of STUDIES) {
-  describeInBrowser(title, study, ({ open }) => {
-    test.each([
-      [PHONE, "light"],
-      [PHONE, "dark"],
-      [DESK, "light"],
-      [DESK, "dark"],
-    ] as const)(
-      "%i px, %s: does not scroll sideways, and axe-core finds nothing",
-      async (width, scheme) => {
-        const { page } = await open(width, scheme);
-        expect(await slidesSideways(page)).toBe(0);
-        expect(await axeFaults(page)).toEqual([]);
-        await page.close();
-      },
-      LONG,
-    );
-  });
+for (const [title, study, options] of STUDIES) {
+  describeInBrowser(
+    title,
+    study,
+    ({ open }) => {
+      test.each([
+        [PHONE, "light"],
+        [PHONE, "dark"],
+        [DESK, "light"],
+        [DESK, "dark"],
+      ] as const)(
+        "%i px, %s: does not scroll sideways, and axe-core finds nothing",
+        async (width, scheme) => {
+          const { page } = await open(width, scheme);
+          expect(await slidesSideways(page)).toBe(0);
+          expect(await axeFaults(page)).toEqual([]);
+          await page.close();
+        },
+        LONG,
+      );
+    },
+    options,
+  );
 }
 
-for (const [title, result] of [["one wall", oneWall], ...STUDIES] as const) {
-  describeInBrowser(`${title} by keyboard`, result, ({ open }) => {
-    test(
-      "the tab key reaches every link, fold and table that slides, in the page's order, each with an outline",
-      async () => {
-        const { page } = await open(PHONE);
-        await page.evaluate(() => {
-          for (const folded of document.querySelectorAll("details")) folded.open = true;
-        });
-        const wanted = await page.evaluate(() => {
-          const reached = [...document.querySelectorAll<HTMLElement>("a[href],summary,.scroll")].filter((one) =>
-            one.checkVisibility({ visibilityProperty: true }),
-          );
-          reached.forEach((one, index) => {
-            one.dataset.place = String(index);
+for (const [title, result, options] of [["one wall", oneWall], ...STUDIES] as const) {
+  describeInBrowser(
+    `${title} by keyboard`,
+    result,
+    ({ open }) => {
+      test(
+        "the tab key reaches every link, fold and table that slides, in the page's order, each with an outline",
+        async () => {
+          const { page } = await open(PHONE);
+          await page.evaluate(() => {
+            for (const folded of document.querySelectorAll("details")) folded.open = true;
           });
-          return reached.length;
-        });
-        expect(wanted).toBeGreaterThan(5);
-        const seen: { place: string | undefined; outline: number }[] = [];
-        for (let presses = 0; presses < wanted; presses += 1) {
-          await page.keyboard.press("Tab");
-          seen.push(
-            await page.evaluate(() => {
-              const focused = document.activeElement as HTMLElement;
-              const { outlineStyle, outlineWidth } = getComputedStyle(focused);
-              return {
-                place: focused.dataset.place,
-                outline: outlineStyle === "none" ? 0 : Number.parseFloat(outlineWidth),
-              };
-            }),
-          );
-        }
-        expect(seen.map(({ place }) => place)).toEqual(Array.from({ length: wanted }, (_, index) => String(index)));
-        expect(seen.filter(({ outline }) => outline < 1)).toEqual([]);
-        await page.close();
-      },
-      LONG,
-    );
-  });
+          const wanted = await page.evaluate(() => {
+            const reached = [...document.querySelectorAll<HTMLElement>("a[href],summary,.scroll")].filter((one) =>
+              one.checkVisibility({ visibilityProperty: true }),
+            );
+            reached.forEach((one, index) => {
+              one.dataset.place = String(index);
+            });
+            return reached.length;
+          });
+          expect(wanted).toBeGreaterThan(5);
+          const seen: { place: string | undefined; outline: number }[] = [];
+          for (let presses = 0; presses < wanted; presses += 1) {
+            await page.keyboard.press("Tab");
+            seen.push(
+              await page.evaluate(() => {
+                const focused = document.activeElement as HTMLElement;
+                const { outlineStyle, outlineWidth } = getComputedStyle(focused);
+                return {
+                  place: focused.dataset.place,
+                  outline: outlineStyle === "none" ? 0 : Number.parseFloat(outlineWidth),
+                };
+              }),
+            );
+          }
+          expect(seen.map(({ place }) => place)).toEqual(Array.from({ length: wanted }, (_, index) => String(index)));
+          expect(seen.filter(({ outline }) => outline < 1)).toEqual([]);
+          await page.close();
+        },
+        LONG,
+      );
+    },
+    options,
+  );
 }
 
 describeInBrowser("one wall on a telephone", oneWall, ({ open }) => {

@@ -71,6 +71,7 @@ table:has(td.w){width:100%}
 .months{gap:0 5mm}
 th,td{padding:.07rem .3rem}
 table.long tbody th,td.phrase,td.prose{min-width:0}
+.variants tbody th{width:36%}
 .lines{font-size:8.6pt;margin:.4rem 0}
 .lines>div{padding:.18rem 0}
 figure{margin:.3rem 0;max-width:none}
@@ -79,7 +80,8 @@ figure{margin:.3rem 0;max-width:none}
 figure.wide svg.plot{width:118mm}
 .statement p{margin:.15rem 0}
 .findings>li{margin:.15rem 0}
-.columns,.lists{columns:2;column-gap:7mm}
+.columns,.lists,.halves{columns:2;column-gap:7mm}
+.halves>div{break-inside:avoid}
 .lists .checks{break-inside:avoid}
 .lists h3{margin-top:0}
 .boxes>li,.checks li{padding:.06rem 0 .06rem 1.5rem}

@@ -33,7 +33,7 @@ export async function comparisonPart(
           toSvg(plot, `${id}-variants`),
           html`The numbers are those of the table; 0 is the build-up as drawn. ${judgementKey(comparison.rows.map(({ judgement }) => judgement))}`,
         );
-  return html`${sentences(comparison)}${drawn}<div${pageClass(plot !== null)}>${variantsTable(comparison, target)}</div>`;
+  return html`${sentences(comparison)}${drawn}<div${pageClass(plot !== null)}><div class="variants">${variantsTable(comparison, target)}</div></div>`;
 }
 
 /**

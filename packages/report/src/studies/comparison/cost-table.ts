@@ -9,26 +9,24 @@ import { rowName } from "./row-name.ts";
  *
  * @param study - the comparison, with currency and heat price
  * @param comparison - one build-up of it
- * @returns the table; money only where there are prices
+ * @returns the table; money only where there are prices, and none where no heat is lost and nothing has a price
  */
 export function costTable(study: ComparisonStudy, { rows }: ComparisonOfBuildUp): Html {
   const columns = [...HEAT, ...(rows.some(({ cost }) => cost !== null) ? COST : [])];
   const payback = study.heatPricePerKilowattHour === null ? [] : PAYS;
   const all = [...columns, ...payback];
   const unpriced = [...new Set(rows.flatMap(({ cost }) => cost?.unpriced ?? []))];
-  const table = tableMarkup(
-    withoutEmptyColumns({
-      caption: "Heat over the year and cost, against the build-up as drawn",
-      columns: [{ head: "Variant", kind: "words" }, ...all.map(({ column }) => column)],
-      rows: rows.map((row, number) => [rowName(row, number), ...all.map(({ cell }) => cell(row, study.currency))]),
-      marked: [0],
-    }),
-  );
+  const table = withoutEmptyColumns({
+    caption: "Heat over the year and cost, against the build-up as drawn",
+    columns: [{ head: "Variant", kind: "words" }, ...all.map(({ column }) => column)],
+    rows: rows.map((row, number) => [rowName(row, number), ...all.map(({ cell }) => cell(row, study.currency))]),
+    marked: [0],
+  });
   const without =
     unpriced.length === 0
       ? null
       : html`<p class="remark">Without a price, and left out of the costs: ${unpriced.join(", ")}.</p>`;
-  return html`${prices(study)}${table}${without}${unknownDifferences(rows)}`;
+  return html`${prices(study)}${table.columns.length > 1 ? tableMarkup(table) : null}${without}${unknownDifferences(rows)}`;
 }
 
 /** The prices that are no price of goods. */

@@ -6,9 +6,9 @@ import {
   type GoodsResult,
   moneyInWords,
 } from "@warmside/core";
-import { type Html, html } from "../../html.ts";
+import { type Html, html, markup } from "../../html.ts";
 import { fixed, millimetres, orDash, percent, trimmed } from "../../numbers.ts";
-import { tableMarkup, withoutEmptyColumns } from "../../table.ts";
+import { type Table, tableMarkup, withoutEmptyColumns } from "../../table.ts";
 import { rowName } from "./row-name.ts";
 
 /**
@@ -23,50 +23,62 @@ export function goodsTables(study: ComparisonStudy, comparison: ComparisonOfBuil
   const { area } = comparison;
   const whole =
     area === null ? "one square metre: the file states no area" : `${trimmed(area, 2)} m², openings taken off`;
-  return html`<h4>Quantities, for ${whole}</h4>${comparison.rows.map((row, number) =>
-    goodsTable(rowName(row, number), row, comparison, study),
-  )}`;
+  const tables = comparison.rows.map((row, number) => goodsTable(rowName(row, number), row, comparison, study));
+  const besideEachOther = tables.every(({ columns }) => columns.length <= MOST_COLUMNS_OF_HALF);
+  const lists = tables.map(
+    (table, number) => html`<div>${tableMarkup(table)}${notes(comparison.rows[number]!, area === null)}</div>`,
+  );
+  return html`<h4>Quantities, for ${whole}</h4><div${besideEachOther ? BESIDE_EACH_OTHER : null}>${lists}</div>`;
 }
 
-function goodsTable(name: string, row: ComparisonRow, { area }: ComparisonOfBuildUp, study: ComparisonStudy): Html {
+/** Columns of a table that fits on half a page: material, thickness, area, volume and length. */
+const MOST_COLUMNS_OF_HALF = 5;
+const BESIDE_EACH_OTHER = markup(' class="halves"');
+
+function goodsTable(name: string, row: ComparisonRow, { area }: ComparisonOfBuildUp, study: ComparisonStudy): Table {
   const { goods, cost } = row;
   const { currency } = study;
   const perArea = area === null;
   const costs = goods.some(({ costPerArea }) => costPerArea !== null);
-  const shown = goods.filter((one) => amountsOf(one, perArea) !== null);
-  const table = tableMarkup(
-    withoutEmptyColumns({
-      caption: name,
-      columns: [
-        { head: "Material", kind: "words" },
-        { head: "Thickness", unit: "mm", kind: "figures" },
-        { head: "Area", unit: "m²", kind: "figures" },
-        { head: "Volume", unit: "m³", kind: "figures" },
-        { head: "Length", unit: "m", kind: "figures" },
-        { head: "Waste", kind: "figures" },
-        { head: "To order", kind: "words" },
-        ...(costs ? PRICED : []),
-      ],
-      rows: shown.map((one) => {
-        const amounts = amountsOf(one, perArea)!;
-        return [
-          one.use === "framing" ? `${one.material} (framing)` : one.material,
-          one.thickness === null ? "–" : millimetres(one.thickness),
-          orDash(amounts.area, 2),
-          orDash(amounts.volume, 3),
-          orDash(amounts.length, 1),
-          percent(one.waste, 0),
-          orderWords(one),
-          ...(costs
-            ? [unitPriceWords(one, currency), costWords(perArea ? one.costPerArea : one.costInAll, currency)]
-            : []),
-        ];
-      }),
-      ...(costs && cost !== null ? { sums: sumRows(cost, area, study) } : {}),
+  return withoutEmptyColumns({
+    caption: name,
+    columns: [
+      { head: "Material", kind: "words" },
+      { head: "Thickness", unit: "mm", kind: "figures" },
+      { head: "Area", unit: "m²", kind: "figures" },
+      { head: "Volume", unit: "m³", kind: "figures" },
+      { head: "Length", unit: "m", kind: "figures" },
+      { head: "Waste", kind: "figures" },
+      { head: "To order", kind: "words" },
+      ...(costs ? PRICED : []),
+    ],
+    rows: goodsShown(row, perArea).map((one) => {
+      const amounts = amountsOf(one, perArea)!;
+      return [
+        one.use === "framing" ? `${one.material} (framing)` : one.material,
+        one.thickness === null ? "–" : millimetres(one.thickness),
+        orDash(amounts.area, 2),
+        orDash(amounts.volume, 3),
+        orDash(amounts.length, 1),
+        percent(one.waste, 0),
+        orderWords(one),
+        ...(costs
+          ? [unitPriceWords(one, currency), costWords(perArea ? one.costPerArea : one.costInAll, currency)]
+          : []),
+      ];
     }),
+    ...(costs && cost !== null ? { sums: sumRows(cost, area, study) } : {}),
+  });
+}
+
+function goodsShown({ goods }: ComparisonRow, perArea: boolean): GoodsResult[] {
+  return goods.filter((one) => amountsOf(one, perArea) !== null);
+}
+
+function notes(row: ComparisonRow, perArea: boolean): Html[] {
+  return goodsShown(row, perArea).flatMap(({ note }) =>
+    note === null ? [] : [html`<p class="remark">Tape: ${note}</p>`],
   );
-  const notes = shown.flatMap(({ note }) => (note === null ? [] : [note]));
-  return html`${table}${notes.map((note) => html`<p class="remark">Tape: ${note}</p>`)}`;
 }
 
 const PRICED = [
