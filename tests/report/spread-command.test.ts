@@ -48,6 +48,9 @@ describe("warmside spread", () => {
     ["--samples", "1e3"],
     ["--seed", "-1"],
     ["--workers", "0"],
+    ["--samples", "200001"],
+    ["--workers", "65"],
+    ["--seed", "4294967296"],
   ])("%s %s is refused with 1", async (option, value) => {
     const ended = await command.run(["spread", file, `${option}=${value}`]);
     expect(ended.code).toBe(1);
