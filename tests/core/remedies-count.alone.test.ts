@@ -29,6 +29,18 @@ describe("the calculations of a search are counted, not guessed", () => {
     for (const { title, said, made } of searched) expect(made, title).toBeLessThanOrEqual(said);
   });
 
+  test("a wall of thousands of nodes, each calculation of which counts for many, ends at the limit and says so", () => {
+    const open = corpus().find(({ title }) => title === "demo: Cold flat roof over the kiln")!;
+    const layers = open.buildUp.layers.flatMap((layer) =>
+      layer.name.includes("wool") ? Array(12).fill({ ...layer, thickness: 3 }) : [layer],
+    );
+    const deep = { ...open.buildUp, layers };
+    counted.calculations = 0;
+    const { calculations, search } = findRemedies(deep, open.surroundings, assessBuildUp(deep, open.surroundings));
+    expect(counted.calculations).toBeLessThan(calculations / 20);
+    expect(search).toContain("(the search stopped at 1200 calculations)");
+  });
+
   test("what counts them sees every calculation: an assessment makes at least four", () => {
     const [one] = corpus();
     counted.calculations = 0;
