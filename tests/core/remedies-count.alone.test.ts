@@ -36,8 +36,14 @@ describe("the calculations of a search are counted, not guessed", () => {
     );
     const deep = { ...open.buildUp, layers };
     counted.calculations = 0;
-    const { calculations, search } = findRemedies(deep, open.surroundings, assessBuildUp(deep, open.surroundings));
+    const { calculations, search, remedies } = findRemedies(
+      deep,
+      open.surroundings,
+      assessBuildUp(deep, open.surroundings),
+    );
     expect(counted.calculations).toBeLessThan(calculations / 20);
+    // What is told of those offered comes on top: three calculations each, of some twenty ordinary ones.
+    expect(calculations).toBeLessThanOrEqual(1200 + remedies.length * 3 * 20);
     expect(search).toContain("(the search stopped at 1200 calculations)");
   });
 
