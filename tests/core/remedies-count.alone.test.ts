@@ -42,8 +42,8 @@ describe("the calculations of a search are counted, not guessed", () => {
       assessBuildUp(deep, open.surroundings),
     );
     expect(counted.calculations).toBeLessThan(calculations / 20);
-    // What is told of those offered comes on top: three calculations each, of some twenty ordinary ones.
-    expect(calculations).toBeLessThanOrEqual(1200 + remedies.length * 3 * 20);
+    // What is told of those offered comes on top: three calculations each, each of some forty ordinary ones.
+    expect(calculations).toBeLessThanOrEqual(1200 + remedies.length * 3 * 40);
     expect(search).toContain("(the search stopped at 1200 calculations)");
   });
 
