@@ -112,6 +112,13 @@ export const BAD_KEYS: readonly BadFile[] = [
     lastLayer(`${called} for ${key}`, `{ ${layer} }`, "key-unknown", `Perhaps you mean ${key}. Write \`${key}\``),
   ), // biome-ignore format: one layer a line
   wallKey(
+    "the vents of a void by another name",
+    "void: { area: 60 m2, perimeter: 30 m, ventilation area: 1500 mm2/m }",
+    "key-unknown",
+    "Write `openings`",
+  ),
+  wallKey("a ground without its area", "ground: { perimeter: 30 m }", "key-missing", "Write `area: …`"),
+  wallKey(
     "a key of the ground beside it",
     "soil: clay or silt",
     "key-elsewhere",

@@ -55,6 +55,8 @@ const OTHER_KEYS: ReadonlyMap<string, readonly string[]> = new Map([
   ["ρ", ["density"]],
   ["heat capacity", ["specific heat"]],
   ["specific heat capacity", ["specific heat"]],
+  ["ventilation area", ["openings"]],
+  ["vents", ["openings"]],
   ["cavity", ["air"]],
   ["gap", ["air"]],
   ["air gap", ["air"]],

@@ -5,13 +5,13 @@ export const SHAPE_WORDINGS = {
   "key-missing": ({ text }) => ({
     says: `${text("key") || "this"} is missing`,
     expected: `${text("expected")}${text("key") === "climate" ? "; for the U-value alone any place will do" : ""}`,
-    write: text("example") === "" ? null : `${text("key")}: ${text("example")}`,
+    write: text("example") === "" ? null : `${text("key")}: …`,
   }),
   "value-missing": ({ subject, text }) => ({
     says: `${subject} has no value`,
     expected: text("expected"),
     likelySlip: "Nothing follows the colon, or the lines that belong to it are not indented",
-    write: text("example") === "" ? null : `${text("key")}: ${text("example")}`,
+    write: text("example") === "" ? null : `${text("key")}: …`,
   }),
   "key-unknown": ({ text, list }) => ({
     says: `\`${text("key")}\` is not a key here`,
