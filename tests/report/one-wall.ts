@@ -51,3 +51,41 @@ build-ups:
 `),
   );
 }
+
+/** Floors over a void, and on the ground with insulation along the edge, level and upright. */
+export function floorsOfEveryKind(): ProjectResult {
+  return assessProject(
+    readProjectOrThrow(`
+project: Alder Row clay store
+climate: heathrow
+indoor: { heating: 19 °C, humidity: class 2 }
+build-ups:
+  - name: Floor over a void
+    element: floor
+    faces: void
+    void: { area: 60 m2, perimeter: 34 m, height: 0.45 m, openings: 1500 mm2/m, wall thickness: 0.3 m, wall transmittance: 0.6 W/(m2 K), soil: clay or silt }
+    framings: { joists: { material: softwood timber, width: 45 mm, spacing: 400 mm } }
+    layers:
+      - { material: particleboard, thickness: 22 mm }
+      - { material: mineral wool slab, thickness: 150 mm, framing: joists }
+      - { material: breather membrane }
+  - name: Slab with level edge insulation
+    element: floor
+    faces: ground
+    ground: { area: 60 m2, perimeter: 34 m, wall thickness: 0.3 m, soil: sand or gravel, membrane: true, edge insulation: { resistance: 1.4 m2 K/W, thickness: 50 mm, width: 1 m } }
+    layers:
+      - { material: screed cement and sand, thickness: 65 mm }
+      - { material: extruded polystyrene, thickness: 60 mm }
+      - { material: polyethylene sheet 0.25 mm, purpose: damp-proof membrane }
+      - { material: concrete 2200, thickness: 100 mm }
+  - name: Slab with upright edge insulation
+    element: floor
+    faces: ground
+    ground: { area: 60 m2, perimeter: 34 m, wall thickness: 0.3 m, soil: rock, membrane: true, edge insulation: { resistance: 1.4 m2 K/W, thickness: 50 mm, depth: 0.6 m } }
+    layers:
+      - { material: screed cement and sand, thickness: 65 mm }
+      - { material: polyethylene sheet 0.25 mm, purpose: damp-proof membrane }
+      - { material: concrete 2200, thickness: 100 mm }
+`),
+  );
+}

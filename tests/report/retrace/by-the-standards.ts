@@ -27,6 +27,47 @@ export function requiredFactor(inside: number, pressure: number, outside: number
   return Math.max(0, (dewPointOf(pressure / 0.8) - outside) / (inside - outside));
 }
 
+/** What a floor lies on, by the symbols of the page: lengths [m], areas [m²], λ [W/(m·K)], R [m²·K/W], U [W/(m²·K)]. */
+export type FloorGiven = (symbol: string) => number;
+
+/**
+ * U of a floor on the ground or over a void: ISO 13370:2017 (from memory).
+ *
+ * @param value - what the page prints for a symbol
+ * @param resistance - R of the floor with its surfaces, as the page prints it
+ * @param edge - insulation along the edge, level or upright; null without
+ * @param isOverVoid - whether a void lies below
+ */
+export function floorTransmittance(
+  value: FloorGiven,
+  resistance: number,
+  edge: "level" | "upright" | null,
+  isOverVoid: boolean,
+): number {
+  const dimension = value("A") / (0.5 * value("P"));
+  const ground = value("λg");
+  const thicknessOf = (insulation: number): number => value("dw") + ground * (value("Rsi") + insulation + value("Rse"));
+  if (isOverVoid) {
+    const throughGround = uOfGround(ground, thicknessOf(value("Rg")), dimension);
+    const throughWalls = (2 * value("h") * value("Uw")) / dimension;
+    const byVents = (1450 * value("ε") * value("v") * value("fw")) / dimension;
+    return 1 / (resistance + 1 / (throughGround + throughWalls + byVents));
+  }
+  const thickness = thicknessOf(resistance - value("Rsi") - value("Rse"));
+  const whole = uOfGround(ground, thickness, dimension);
+  if (edge === null) return whole;
+  const added = (value("Rn") - value("dn") / ground) * ground;
+  const depth = value("D") * (edge === "level" ? 1 : 2);
+  const along = Math.log(depth / thickness + 1) - Math.log(depth / (thickness + added) + 1);
+  return whole - ((2 / dimension) * ground * along) / Math.PI;
+}
+
+function uOfGround(ground: number, thickness: number, dimension: number): number {
+  return thickness < dimension
+    ? ((2 * ground) / (Math.PI * dimension + thickness)) * Math.log((Math.PI * dimension) / thickness + 1)
+    : ground / (0.457 * dimension + thickness);
+}
+
 /** A node of the path: sd from the room surface [m]. */
 export interface MonthAtNodes {
   saturation: number[];
