@@ -128,11 +128,46 @@ function surfacesOf({ annex, outside }: Sheet): { inside: number; total: number;
   return { inside: Number(inside), total: Number(total), offset: sky ? figure(felt) - outside.temperature[month]! : 0 };
 }
 
-/** The year of the governing path from its start month, at every node. */
-function yearOf(sheet: Sheet): Map<string, MonthAtNodes & { temperature: number[] }> {
-  const { inside, total, offset } = surfacesOf(sheet);
-  const resistance = sheet.nodes.rows.map((row) => figure(row[2]));
-  const sd = sheet.nodes.rows.map((row) => figure(row[3]));
+interface Line {
+  /** R and sd from the room surface. */
+  resistance: number[];
+  sd: number[];
+}
+
+function governingLine({ nodes }: Sheet): Line {
+  return { resistance: nodes.rows.map((row) => figure(row[2])), sd: nodes.rows.map((row) => figure(row[3])) };
+}
+
+/** The line through the framing, from the layers' table: its row has d, R and sd over all layers that it crosses. */
+function framedLine({ front }: Sheet): Line & { faceOf: (layer: number) => [inner: number, outer: number] } {
+  const { rows } = tableNamed(front, "Layers from the room outwards")!;
+  const framing = rows.find(([name]) => / in layers? [\d, ]+:/.test(name!))!;
+  const crossed = / in layers? ([\d, ]+):/.exec(framing[0]!)![1]!.split(", ");
+  const line: Line = { resistance: [0], sd: [0] };
+  const faces = new Map<number, [number, number]>();
+  for (const row of rows) {
+    const number = /^\d+/.exec(row[0]!)?.[0];
+    if (number === undefined || row[0]!.includes("not counted")) continue;
+    const share = crossed.includes(number) ? figure(row[1]) / figure(framing[1]) : null;
+    const [resistance, sd] = [3, 5].map((at) => (share === null ? figure(row[at]) : share * figure(framing[at])));
+    const parts = Math.max(1, Math.ceil(resistance! / 0.25));
+    const first = line.sd.length - 1;
+    for (let part = 0; part < parts; part += 1) {
+      line.resistance.push(line.resistance.at(-1)! + resistance! / parts);
+      line.sd.push(line.sd.at(-1)! + sd! / parts);
+    }
+    faces.set(Number(number), [first, line.sd.length - 1]);
+  }
+  return { ...line, faceOf: (layer) => faces.get(layer)! };
+}
+
+/** The year of a path, the governing one or another, from the governing one's start month, at every node. */
+function yearOf(
+  sheet: Sheet,
+  { resistance, sd }: Line = governingLine(sheet),
+): Map<string, MonthAtNodes & { temperature: number[] }> {
+  const { inside, total: governing, offset } = surfacesOf(sheet);
+  const total = governing - governingLine(sheet).resistance.at(-1)! + resistance.at(-1)!;
   const order = monthRows(sheet).rows.map(([month]) => MONTHS.indexOf(month!));
   let held = sd.map(() => 0);
   const year = new Map<string, MonthAtNodes & { temperature: number[] }>();
@@ -173,7 +208,19 @@ function nodeOf(sheet: Sheet): number {
   return matching[0]!;
 }
 
+/** Nodes at a layer's inner and outer face on the governing path; −1 where no node lies. */
+function facesOf({ nodes }: Sheet, layer: string): [inner: number, outer: number] {
+  const find = (matches: (place: string) => boolean): number => nodes.rows.findIndex(([place]) => matches(place!));
+  return [
+    find(
+      (place) => new RegExp(`and layer ${layer},`).test(place) || (place === "at the room surface" && layer === "1"),
+    ),
+    find((place) => new RegExp(`(between|outer face of) layer ${layer},`).test(place)),
+  ];
+}
+
 const retracedFloors = new Set<string>();
+const retracedFraming = new Set<string>();
 
 const SHEETS = PAGES.flatMap((page) => sheetsOf(page).map((sheet) => [sheet.name, page, sheet] as const));
 
@@ -283,7 +330,6 @@ describe.each(SHEETS)("retraced: %s", (_, page, sheet) => {
     const wood = tableNamed(annex, "Moisture content of the wood");
     if (wood === null) return;
     const year = yearOf(sheet);
-    const places = sheet.nodes.rows.map((row) => row[0]!);
     const framed = tableNamed(front, "Layers from the room outwards")!.rows.flatMap(([name]) =>
       /^\d+ .* with /.test(name!) ? [name!.split(" ")[0]!] : [],
     );
@@ -291,11 +337,8 @@ describe.each(SHEETS)("retraced: %s", (_, page, sheet) => {
       const [, number, side] = /layer (\d+).*(inner|outer)$/.exec(head)!;
       // Framing in a layer's place lies on another path than the one that the months follow.
       if (framed.includes(number!)) return;
-      const node = places.findIndex((place) =>
-        side === "inner"
-          ? new RegExp(`and layer ${number},`).test(place) || (place === "at the room surface" && number === "1")
-          : new RegExp(`(between|outer face of) layer ${number},`).test(place),
-      );
+      const [inner, outer] = facesOf(sheet, number!);
+      const node = side === "inner" ? inner : outer;
       if (node < 0) return;
       for (const row of wood.rows) {
         const month = year.get(row[0]!)!;
@@ -306,6 +349,32 @@ describe.each(SHEETS)("retraced: %s", (_, page, sheet) => {
         expectPrinted(row[column + 1]!, value, `${head} in ${row[0]}`);
       }
     });
+  });
+
+  test("the wettest wood that a finding names, be it the framing's own", () => {
+    const said =
+      /The wood moisture of (.+?) in (.+?) \((?:at|through) the .+?\)[^.]*? in \d+ months? \(([^)]*)\): ([\d.]+) %/.exec(
+        text,
+      );
+    if (said === null) return;
+    const [, , layerName, , printed] = said as unknown as [string, string, string, string, string];
+    const { rows } = tableNamed(front, "Layers from the room outwards")!;
+    const layer = Number(rows.find(([name]) => name!.includes(layerName))![0]!.split(" ")[0]);
+    const framed = framedLine(sheet);
+    // The wetter of its own way and the bay beside it, which the printed nodes follow.
+    const ways = [
+      { year: yearOf(sheet, framed), faces: framed.faceOf(layer) },
+      { year: yearOf(sheet), faces: facesOf(sheet, String(layer)) },
+    ];
+    const wettest = Math.max(
+      ...ways.flatMap(({ year, faces }) =>
+        [...year.values()].flatMap(({ temperature, pressure, saturation: saturated }) =>
+          faces.map((node) => woodMoisture(temperature[node]!, Math.min(1, pressure[node]! / saturated[node]!))),
+        ),
+      ),
+    );
+    expectPrinted(printed, wettest, said[0]);
+    retracedFraming.add(sheet.name);
   });
 
   test("sd of a sheet with gaps", () => {
@@ -340,3 +409,5 @@ test("floors of every kind were among them", () => {
     "over a void",
   ]);
 });
+
+test("wet framing was among them", () => expect(retracedFraming.size).toBeGreaterThan(0));
