@@ -1,23 +1,31 @@
 /// <reference lib="dom" />
 import { assessProject, readProjectOrThrow } from "@warmside/core";
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { readCase } from "../../practice/cases.ts";
-import { describeLive, drawn, settled, textOf } from "./live-page.ts";
+import { describeLive, drawn, type Opening, settled, textOf } from "./live-page.ts";
 
 /** Somebody at the page who has a question of the practice corpus: every click, choice and figure typed is an action. */
 class Hand {
   readonly page: Page;
+  /** By finger on a telephone, else by mouse. */
+  readonly touches: boolean;
   actions = 0;
 
-  constructor(page: Page) {
+  constructor(page: Page, touches: boolean) {
     this.page = page;
+    this.touches = touches;
+  }
+
+  /** A click or a tap. */
+  async point(at: Locator): Promise<void> {
+    this.actions += 1;
+    await (this.touches ? at.tap() : at.click());
+    await drawn(this.page);
   }
 
   async press(name: string | RegExp): Promise<void> {
-    this.actions += 1;
-    await this.page.getByRole("button", { name }).first().click();
-    await drawn(this.page);
+    await this.point(this.page.getByRole("button", { name }).first());
   }
 
   async choose(label: string | RegExp, value: string): Promise<void> {
@@ -48,8 +56,7 @@ class Hand {
   async datasheet(layer: number, values: Record<string, string | number>, kind: string): Promise<void> {
     await this.takeUp(layer);
     await this.press("Exchange");
-    this.actions += 1;
-    await this.page.getByText("Values from a datasheet").click();
+    await this.point(this.page.getByText("Values from a datasheet"));
     for (const [label, value] of Object.entries(values)) {
       this.actions += 1;
       await this.page.locator(".own").getByLabel(label).fill(String(value));
@@ -59,9 +66,7 @@ class Hand {
   }
 
   async takeUp(layer: number): Promise<void> {
-    this.actions += 1;
-    await this.page.locator(`#tab-${layer - 1}`).click();
-    await drawn(this.page);
+    await this.point(this.page.locator(`#tab-${layer - 1}`));
   }
 
   async thickness(layer: number, millimetres: number): Promise<void> {
@@ -70,9 +75,8 @@ class Hand {
 
   /** The sheet by its flag. */
   async flag(between: string): Promise<void> {
-    this.actions += 1;
     await settled(this.page);
-    await this.page.getByLabel(new RegExp(`^${between.replace("|", "\\|")},`)).check();
+    await this.point(this.page.getByLabel(new RegExp(`^${between.replace("|", "\\|")},`)));
     await settled(this.page);
   }
 
@@ -82,13 +86,8 @@ class Hand {
       await this.page.getByLabel("Search").fill(search);
       await drawn(this.page);
     }
-    this.actions += 1;
-    await this.page
-      .locator(".shelves")
-      .getByRole("button", { name: new RegExp(`^${name}( |$)`) })
-      .first()
-      .click();
-    await drawn(this.page);
+    const offered = this.page.locator(".shelves").getByRole("button", { name: new RegExp(`^${name}( |$)`) });
+    await this.point(offered.first());
   }
 }
 
@@ -174,8 +173,7 @@ const QUESTIONS: [file: string, most: number, enter: (hand: Hand) => Promise<voi
       await hand.press("Take out");
       await hand.exchange(2, "polyurethane foam unfaced", "foam");
       await hand.thickness(2, 80);
-      await hand.page.getByLabel("battens through it").uncheck();
-      hand.actions += 1;
+      await hand.point(hand.page.getByLabel("battens through it"));
     },
   ],
   [
@@ -241,26 +239,33 @@ const QUESTIONS: [file: string, most: number, enter: (hand: Hand) => Promise<voi
   ],
 ];
 
-describeLive("ten questions of the practice corpus, entered by hand", ({ open }) => {
-  let page: Page | undefined;
+const PLACES: [where: string, opening: Opening][] = [
+  ["at a desk", {}],
+  ["on a telephone", { width: 390, hasTouch: true, isMobile: true }],
+];
 
-  test.each(QUESTIONS)("%s, in at most %i actions", async (file, most, enter) => {
-    page ??= (await open()).page;
-    await page.getByRole("button", { name: "New", exact: true }).click();
-    const hand = new Hand(page);
-    await enter(hand);
-    await settled(page);
-    const [entered] = assessProject(readProjectOrThrow(await textOf(page))).buildUps;
-    const [asked] = assessProject(readCase(file)).buildUps;
-    expect((await page.locator("#answer-word").textContent())!.trim()).toBe(asked!.judgement.word);
-    expect(entered!.judgement.reasons.map((reason) => reason.split("/")[1])).toEqual(
-      asked!.judgement.reasons.map((reason) => reason.split("/")[1]),
-    );
-    expect(entered!.heat!.transmittance).toBeCloseTo(asked!.heat!.transmittance, 2);
-    expect(hand.actions).toBeLessThanOrEqual(most);
-    if (process.env.WARMSIDE_SHOTS) {
-      process.stdout.write(`${file}: ${hand.actions}\n`);
-      await page.screenshot({ path: `${process.env.WARMSIDE_SHOTS}/${file}.png`, fullPage: true });
-    }
+for (const [where, opening] of PLACES) {
+  describeLive(`ten questions of the practice corpus, entered by hand ${where}`, ({ open }) => {
+    let page: Page | undefined;
+
+    test.each(QUESTIONS)("%s, in at most %i actions", async (file, most, enter) => {
+      page ??= (await open(opening)).page;
+      await page.getByRole("button", { name: "New", exact: true }).click();
+      const hand = new Hand(page, opening.hasTouch === true);
+      await enter(hand);
+      await settled(page);
+      const [entered] = assessProject(readProjectOrThrow(await textOf(page))).buildUps;
+      const [asked] = assessProject(readCase(file)).buildUps;
+      expect((await page.locator("#answer-word").textContent())!.trim()).toBe(asked!.judgement.word);
+      expect(entered!.judgement.reasons.map((reason) => reason.split("/")[1])).toEqual(
+        asked!.judgement.reasons.map((reason) => reason.split("/")[1]),
+      );
+      expect(entered!.heat!.transmittance).toBeCloseTo(asked!.heat!.transmittance, 2);
+      expect(hand.actions).toBeLessThanOrEqual(most);
+      if (process.env.WARMSIDE_SHOTS) {
+        process.stdout.write(`${file} ${where}: ${hand.actions}\n`);
+        await page.screenshot({ path: `${process.env.WARMSIDE_SHOTS}/${file} ${where}.png`, fullPage: true });
+      }
+    });
   });
-});
+}
