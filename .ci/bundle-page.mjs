@@ -26,7 +26,7 @@ export async function bundlePage(root, alike) {
     jsxImportSource: "preact",
     metafile: true,
     write: false,
-    plugins: [withoutUnused, oneExpressionReader, tablesByColumn],
+    plugins: [withoutUnused, oneExpressionReader, tablesByColumn, forItsEffect],
   });
   const script = made.outputFiles[0].text.trim().replaceAll("</script", "<\\/script");
   const style = (await colours(live, alike)) + (await minified(join(live, "page.css")));
@@ -68,6 +68,17 @@ const tablesByColumn = {
       const parts = Object.entries(tables).map(([name, rows]) => `export const ${name} = ${asColumns(rows)};`);
       return { contents: `${ROWS}\n${parts.join("\n")}`, loader: "js" };
     });
+  },
+};
+
+/** The one file that is imported for what it does: the package says of its files that they do nothing by being imported. */
+const forItsEffect = {
+  name: "a file for its effect",
+  setup({ onResolve }) {
+    onResolve({ filter: /[\\/]no-code-from-text\.ts$/ }, ({ path, resolveDir }) => ({
+      path: join(resolveDir, path),
+      sideEffects: true,
+    }));
   },
 };
 

@@ -32,8 +32,13 @@ const middleOf = async (page: Page, selector: string): Promise<{ x: number; y: n
 };
 
 describeLive("gestures of the live page", ({ open, reopen }) => {
-  test("begins with starters, an answer and flags; asks for nothing and says nothing to the console", async () => {
-    const { page, requests, messages } = await open();
+  test("begins with starters, an answer and flags; asks for nothing, breaks no policy of its own and says nothing to the console", async () => {
+    const { page, requests, messages } = await open({
+      before: () =>
+        addEventListener("securitypolicyviolation", ({ violatedDirective, blockedURI }) => {
+          throw new Error(`stopped by ${violatedDirective}: ${blockedURI}`);
+        }),
+    });
     expect(await wordOf(page)).toBe("change it");
     expect(await page.locator(".starters li").count()).toBe(7);
     expect(await page.locator(".flag").count()).toBe(6);

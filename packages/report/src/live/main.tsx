@@ -1,3 +1,5 @@
+// Before everything that makes a schema.
+import "./work/no-code-from-text.ts";
 import { render } from "preact";
 import { STARTERS } from "./goods/starters.ts";
 import { beginWithDrafts } from "./state/begin-with-drafts.ts";
