@@ -3,6 +3,7 @@ import * as core from "@warmside/core";
 import * as field from "@warmside/core/field";
 import * as formulas from "@warmside/core/formulas";
 import { describe, expect, it } from "vitest";
+import { wholeZeros, zeros } from "../../packages/core/src/vapour/number-lists.ts";
 
 /**
  * Every public function of `packages/core/api.md`, called as somebody's program may call it by mistake: each argument in
@@ -286,6 +287,15 @@ describe("a build-up with one number that is none", () => {
       expect(wrongWith("assessBuildUp", [changed, surroundings]), String(value)).toBeNull();
       expect(wrongWith("calculateBuildUp", [changed, site]), String(value)).toBeNull();
     }
+  });
+
+  it.each([
+    ["numbers", zeros],
+    ["whole numbers", wholeZeros],
+  ])("a list of %s whose length is none takes nothing from the block of the next", (_, list) => {
+    for (const length of [Number.NaN, -1, 1.5, Number.POSITIVE_INFINITY])
+      expect(() => list(length)).toThrow(RangeError);
+    expect([...list(3)]).toEqual([0, 0, 0]);
   });
 
   it("leaves nothing behind for the next call", () => {

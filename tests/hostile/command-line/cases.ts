@@ -312,6 +312,12 @@ export const WRONG_OUTPUTS: readonly HostileCase[] = [
     prepare: (folder) => symlinkSync("kept/report.html", join(folder, "link.html")),
   },
   {
+    title: "a link round in a circle, where the report would go",
+    args: ["assess", "studio.yaml"],
+    says: "studio-report.html cannot be written: symbolic links form a loop.",
+    prepare: (folder) => symlinkSync("studio-report.html", join(folder, "studio-report.html")),
+  },
+  {
     title: "an address",
     args: ["assess", "studio.yaml", "--out", "//host/share/report.html"],
     says: "//host/share/report.html is an address in a network, and warmside opens none.",

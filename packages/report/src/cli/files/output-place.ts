@@ -121,11 +121,12 @@ function fromWhereUserStands(path: string, context: CommandContext): string {
   return short !== "" && !short.startsWith("..") ? short : path;
 }
 
-/** A link that leads nowhere would be replaced itself; whether that is meant nobody knows. */
+/** A link that leads nowhere, or round in a circle, would be replaced itself; whether that is meant nobody knows. */
 function linksFollowed(path: string): string {
   try {
     return realpathSync(path);
-  } catch {
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "ELOOP") throw fileFault(error, "written", path);
     const end = endOfLink(path);
     if (end === null) return path;
     throw new CommandProblem(
