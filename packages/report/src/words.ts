@@ -5,6 +5,7 @@ import {
   type FindingSeverity,
   type JudgementWord,
   type SectionId,
+  type SensitivityResult,
   sectionInWords,
 } from "@warmside/core";
 
@@ -107,3 +108,14 @@ export function climatePlace({ name, origin }: Pick<ClimateResult, "name" | "ori
 }
 
 const FAR_SIDES: Readonly<Record<string, string>> = { outdoors: "outside", ground: "ground", void: "void below" };
+
+/** The assumptions of the sensitivity runs as tables name them. */
+export const ASSUMPTIONS: Readonly<Record<SensitivityResult["name"], string>> = {
+  "one in ten colder year": "1-in-10 cold year",
+  "one in ten warmer year": "1-in-10 warm year",
+  "heated every day": "heated every day",
+  "unfavourable vapour resistance": "less favourable tabulated μ and sd",
+  "vapour layer ten times more open": "vapour layer ten times more open",
+  "no vapour layer": "no vapour layer",
+  "wetter room": "wetter room (one humidity class up)",
+};

@@ -1,8 +1,8 @@
-import type { BuildUpResult, SensitivityResult } from "@warmside/core";
+import type { BuildUpResult } from "@warmside/core";
 import { type Html, html } from "../html.ts";
 import { grams } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
-import { sentence } from "../words.ts";
+import { ASSUMPTIONS, sentence } from "../words.ts";
 
 /**
  * The build-up calculated again under other assumptions, a row each.
@@ -23,7 +23,7 @@ export function sensitivityTable({ sensitivity, moisture }: BuildUpResult): Html
     rows: [
       ["As reported", moisture.verdict, grams(moisture.peak.amount), grams(moisture.carriedOver)],
       ...sensitivity.map(({ name, verdict, peak, carriedOver, worse }) => [
-        sentence(ASSUMPTIONS[name] ?? name),
+        sentence(ASSUMPTIONS[name]),
         html`${verdict}${worse ? html`, <strong>worse</strong>` : null}`,
         grams(peak.amount),
         grams(carriedOver),
@@ -31,14 +31,3 @@ export function sensitivityTable({ sensitivity, moisture }: BuildUpResult): Html
     ],
   });
 }
-
-/** The assumptions as a table names them. */
-const ASSUMPTIONS: Readonly<Record<SensitivityResult["name"], string>> = {
-  "one in ten colder year": "1-in-10 cold year",
-  "one in ten warmer year": "1-in-10 warm year",
-  "heated every day": "heated every day",
-  "unfavourable vapour resistance": "less favourable tabulated μ and sd",
-  "vapour layer ten times more open": "vapour layer ten times more open",
-  "no vapour layer": "no vapour layer",
-  "wetter room": "wetter room (one humidity class up)",
-};

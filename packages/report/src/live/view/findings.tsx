@@ -1,6 +1,6 @@
 import type { BuildUpResult } from "@warmside/core";
 import { grams } from "../../numbers.ts";
-import { SEVERITY_WORDS } from "../../words.ts";
+import { ASSUMPTIONS, SEVERITY_WORDS, sentence } from "../../words.ts";
 import { plain, SeveritySign } from "./signs.tsx";
 
 /** The same build-up under other assumptions. */
@@ -19,7 +19,7 @@ export function Sensitivity({ result: { sensitivity } }: { result: BuildUpResult
         <tbody>
           {sensitivity.map(({ name, withinMonthVerdict, peak }) => (
             <tr key={name}>
-              <th scope="row">{name}</th>
+              <th scope="row">{sentence(ASSUMPTIONS[name])}</th>
               <td>
                 {withinMonthVerdict}
                 {peak.month === null ? "" : `, ${grams(peak.amount)} g/m²`}
