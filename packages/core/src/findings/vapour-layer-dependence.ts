@@ -16,7 +16,7 @@ export function dependenceFindings(evidence: Evidence): RuledFinding[] {
   const { tightLayer, sensitivity } = evidence;
   const opened = sensitivity.find(({ name }) => name === "vapour layer ten times more open");
   const without = sensitivity.find(({ name }) => name === "no vapour layer");
-  if (tightLayer === null || opened === undefined || without === undefined) return [];
+  if (tightLayer === null || opened === undefined) return [];
   if (!hasLayerToKeepWhole(evidence) || isRequired(evidence, tightLayer)) return [];
   if (isTooMuch(worstOf(evidence.water))) return [];
   const whenOpened = judgeWater(opened.calculation);
@@ -28,7 +28,7 @@ export function dependenceFindings(evidence: Evidence): RuledFinding[] {
     layers: tightLayer.layers,
     sd: tightLayer.sd,
     whenOpened: waterOf(opened, whenOpened),
-    whenLeftOut: waterOf(without, judgeWater(without.calculation)),
+    whenLeftOut: without === undefined ? null : waterOf(without, judgeWater(without.calculation)),
     joints: isOfBoards(evidence) ? ("boards" as const) : ("sheet" as const),
   };
   if (isTooMuch(whenOpened)) return [found("depends-on-vapour-layer", CONDITION, figures)];

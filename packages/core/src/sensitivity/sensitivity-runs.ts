@@ -34,7 +34,6 @@ export const RUNS_THAT_JUDGE: readonly SensitivityName[] = [
   "one in ten warmer year",
   "heated every day",
   "vapour layer ten times more open",
-  "no vapour layer",
 ];
 
 /**

@@ -45,16 +45,17 @@ export const VAPOUR_LAYER_WORDINGS: Wordings<Codes & keyof VapourLayerFindings> 
     const { whenOpened, whenLeftOut } = figures;
     return {
       says: `Small faults in ${layerInWords(figures)} do no harm: ten times more open it still ${outcome(whenOpened)}.`,
-      more: [
-        isTooMuch(whenLeftOut)
-          ? `Without the layer it ${outcome(whenLeftOut)}.`
-          : `Without the layer it ${outcome(whenLeftOut)}; sealed, the layer still keeps moving air out.`,
-      ],
-      advice: isTooMuch(whenLeftOut) ? sealing(figures) : null,
+      more: whenLeftOut === null ? [] : [withoutTheLayer(whenLeftOut)],
+      advice: whenLeftOut !== null && isTooMuch(whenLeftOut) ? sealing(figures) : null,
       source: TRIED,
     };
   },
 };
+
+function withoutTheLayer(water: WaterWithout): string {
+  const said = `Without the layer it ${outcome(water)}`;
+  return isTooMuch(water) ? `${said}.` : `${said}; sealed, the layer still keeps moving air out.`;
+}
 
 function layerInWords({ name, sd }: TightLayerFigures): string {
   return `${name} (sd ${formatQuantity(sd, "sd")})`;

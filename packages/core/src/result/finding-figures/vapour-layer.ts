@@ -30,7 +30,8 @@ export interface DependenceFigures extends TightLayerFigures {
   /** [kg/m²] */
   usualAmount: number | null;
   whenOpened: WaterWithout;
-  whenLeftOut: WaterWithout;
+  /** Null where it was not worked out: never in a result. */
+  whenLeftOut: WaterWithout | null;
   /** What has to be sealed: joints of boards, or laps of a sheet. */
   joints: "boards" | "sheet";
 }
