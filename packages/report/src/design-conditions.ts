@@ -2,6 +2,7 @@ import type { ClimateResult, MonthOfAir, ProjectResult, RoomResult } from "@warm
 import { type Html, html, pageClass } from "./html.ts";
 import { fixed, NO_BREAK_SPACE, PER_CENT, signed } from "./numbers.ts";
 import { type Column, tableMarkup } from "./table.ts";
+import { symbolColumn } from "./terms/terms.ts";
 import { climatePlace, roomWords, sentence, shortMonth } from "./words.ts";
 
 /**
@@ -71,8 +72,8 @@ const METRES_PER_KILOMETRE = 1000;
 function airTable(climate: ClimateResult, rooms: readonly RoomResult[], withOutdoors: boolean): Html {
   const air = (prefix: string): Column[] => [
     { head: `${prefix} θ`, unit: "°C", kind: "figures" },
-    { head: "φ", unit: "%", kind: "figures" },
-    { head: "p", unit: "Pa", kind: "figures" },
+    symbolColumn("relative humidity"),
+    symbolColumn("vapour pressure"),
   ];
   const cells = ({ temperature, relativeHumidity, vapourPressure }: MonthOfAir): string[] => [
     fixed(temperature, 2),

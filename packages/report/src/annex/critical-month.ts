@@ -4,6 +4,7 @@ import { fixed, millimetres, PER_CENT, trimmed } from "../numbers.ts";
 import { isCut, placeOf, resistanceTo } from "../places.ts";
 import type { SectionView } from "../section-view.ts";
 import { tableMarkup } from "../table.ts";
+import { symbolColumn } from "../terms/terms.ts";
 import { pathWords, shortMonth } from "../words.ts";
 import { moistureByHandPart } from "./moisture-by-hand.ts";
 import type { AnnexOf, Part } from "./part.ts";
@@ -26,7 +27,7 @@ function nodeTable(view: SectionView): Html {
       { head: "Place", kind: "words" },
       { head: "Depth", unit: "mm", kind: "figures" },
       { head: "R to there", unit: "m²·K/W", kind: "figures" },
-      { head: "sd", unit: "m", kind: "figures" },
+      symbolColumn("sd"),
       { head: "Temperature", unit: "°C", kind: "figures" },
       { head: "Saturation", unit: "Pa", kind: "figures" },
       { head: "Vapour", unit: "Pa", kind: "figures" },
@@ -61,8 +62,8 @@ function farSide({ farSide: { name, months }, faces }: AnnexOf["buildUp"], { roo
     columns: [
       { head: "Month", kind: "words" },
       { head: "θ", unit: "°C", kind: "figures" },
-      { head: "φ", unit: "%", kind: "figures" },
-      { head: "p", unit: "Pa", kind: "figures" },
+      symbolColumn("relative humidity"),
+      symbolColumn("vapour pressure"),
     ],
     rows: months.map(({ month, temperature, relativeHumidity, vapourPressure }) => [
       shortMonth(month),

@@ -4,6 +4,7 @@ import { targetWords } from "../heat-target.ts";
 import { type Html, html } from "../html.ts";
 import { fixed, percent } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
+import { symbolColumn } from "../terms/terms.ts";
 import { floorPart } from "./floor.ts";
 import type { AnnexOf, Part } from "./part.ts";
 
@@ -51,7 +52,7 @@ function byHand(heat: HeatResult, steps: HeatByHand): Html {
     columns: [
       { head: "Heat-flow path", kind: "words" },
       { head: "Share f", kind: "figures" },
-      { head: "R", unit: "m²·K/W", kind: "figures" },
+      symbolColumn("R"),
       { head: "f / R", unit: "W/(m²·K)", kind: "figures" },
     ],
     rows: steps.paths.map(({ name, share, resistance, conductance }) => [
@@ -64,10 +65,7 @@ function byHand(heat: HeatResult, steps: HeatByHand): Html {
   });
   const lower = tableMarkup({
     caption: "Lower limit: layer by layer, framing in parallel within each",
-    columns: [
-      { head: "Layer", kind: "words" },
-      { head: "R", unit: "m²·K/W", kind: "figures" },
-    ],
+    columns: [{ head: "Layer", kind: "words" }, symbolColumn("R")],
     rows: steps.layers.map(({ number, name, resistance }) => [
       number === null ? name : html`<span class="number">${number + 1}</span> ${name}`,
       resistance.text,

@@ -4,6 +4,7 @@ import { figure } from "../figure.ts";
 import { type Html, html } from "../html.ts";
 import { fixed } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
+import { wordColumn } from "../terms/terms.ts";
 
 /**
  * Where build-ups meet: every junction with its picture, and all of them in one table.
@@ -22,7 +23,7 @@ function table(junctions: readonly JunctionResult[]): Html {
     caption: "Junctions, worked out in the plane",
     columns: [
       { head: "Junction", kind: "words" },
-      { head: "Temperature factor", kind: "figures" },
+      wordColumn("temperature factor", null),
       { head: "required", kind: "figures" },
       { head: "against mould", kind: "words" },
       { head: "ψ, outer dimensions", unit: "W/(m·K)", kind: "figures" },

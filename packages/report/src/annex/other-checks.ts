@@ -12,6 +12,7 @@ import {
   trimmed,
 } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
+import { symbolColumn } from "../terms/terms.ts";
 import { shortMonth } from "../words.ts";
 import type { AnnexOf, Part } from "./part.ts";
 
@@ -71,7 +72,7 @@ function variableResistance({ variableResistance: found }: BuildUpResult): Html 
       columns: [
         { head: "Month", kind: "words" },
         { head: "Mean humidity", unit: "%", kind: "figures" },
-        { head: "sd", unit: "m", kind: "figures" },
+        symbolColumn("sd"),
       ],
       rows: months.map(({ month, relativeHumidity, sd }) => [
         shortMonth(month),

@@ -3,6 +3,7 @@ import { shorten } from "../escape.ts";
 import { type Html, html } from "../html.ts";
 import { fixed, millimetres, percent, SQUARE_MILLIMETRES, trimmed } from "../numbers.ts";
 import { type Cell, tableMarkup } from "../table.ts";
+import { symbolColumn } from "../terms/terms.ts";
 
 /**
  * The layers from the room outwards and the framing that bridges them, with the values used and where each comes from.
@@ -17,10 +18,10 @@ export function layerTable(buildUp: BuildUpResult): Html {
     columns: [
       { head: "Layer", kind: "words" },
       { head: "d", unit: "mm", kind: "figures" },
-      { head: "λ", unit: "W/(m·K)", kind: "figures" },
-      { head: "R", unit: "m²·K/W", kind: "figures" },
-      { head: "μ", kind: "figures" },
-      { head: "sd", unit: "m", kind: "figures" },
+      symbolColumn("conductivity"),
+      symbolColumn("R"),
+      symbolColumn("μ", null),
+      symbolColumn("sd"),
       { head: "Source", kind: "words" },
     ],
     rows: [...buildUp.layers.map(layerRow), ...buildUp.framings.map((framing) => framingRow(framing, buildUp))],

@@ -5,6 +5,7 @@ import { PALETTE } from "../palette.ts";
 import { placeOf } from "../places.ts";
 import { type SectionView, woodOfPath } from "../section-view.ts";
 import { type Column, tableMarkup } from "../table.ts";
+import { symbolColumn } from "../terms/terms.ts";
 import { shortMonth } from "../words.ts";
 
 /**
@@ -25,11 +26,11 @@ export function monthTable(view: SectionView): Html {
   const columns: Column[] = [
     { head: "Month", kind: "words" },
     { head: "θ", unit: "°C", kind: "figures" },
-    { head: "psat", unit: "Pa", kind: "figures" },
-    { head: "p", unit: "Pa", kind: "figures" },
+    symbolColumn("saturation pressure"),
+    symbolColumn("vapour pressure"),
     ...(wet
       ? [
-          { head: "gc", unit: "g/m²", kind: "figures" as const },
+          symbolColumn("condensation rate", "g/m²"),
           { head: several ? "Ma, all" : "Ma", unit: "g/m²", kind: "figures" as const },
           { head: html`<span class="hidden">bar of Ma</span>`, kind: "words" as const },
         ]

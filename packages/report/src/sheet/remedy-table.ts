@@ -2,6 +2,7 @@ import { type BuildUpResult, meetsTarget, type Remedy } from "@warmside/core";
 import { type Html, html } from "../html.ts";
 import { fixed, grams, MILLIMETRES_PER_METRE, signed, trimmed } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
+import { symbolColumn } from "../terms/terms.ts";
 import { sentence } from "../words.ts";
 
 /** More remedies than this stand in the annex. */
@@ -24,7 +25,7 @@ export function remedyTable({ remedies, remedySearch, target }: BuildUpResult, m
       { head: "Change", kind: "words" },
       { head: "Then", kind: "words" },
       { head: "Ma at most", unit: "g/m²", kind: "figures" },
-      { head: "U", unit: "W/(m²·K)", kind: "figures" },
+      symbolColumn("U-value"),
       { head: "Thicker", unit: "mm", kind: "figures" },
     ],
     rows: shown.map((remedy) => [

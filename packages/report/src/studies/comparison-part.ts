@@ -6,6 +6,7 @@ import { fixed, grams, millimetres, orDash, signed, trimmed } from "../numbers.t
 import { comparisonPlot } from "../plots/comparison-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { tableMarkup } from "../table.ts";
+import { symbolColumn, wordColumn } from "../terms/terms.ts";
 import { costTable } from "./comparison/cost-table.ts";
 import { goodsTables } from "./comparison/goods-tables.ts";
 import { rowName } from "./comparison/row-name.ts";
@@ -80,10 +81,10 @@ export function variantsTable({ rows, length }: ComparisonOfBuildUp, target: num
       { head: "Judgement", kind: "words" },
       { head: "Verdict", kind: "words" },
       { head: "Ma at most", unit: "g/m²", kind: "figures" },
-      { head: "U", unit: "W/(m²·K)", kind: "figures" },
+      symbolColumn("U-value"),
       ...(target === null ? [] : [{ head: `Target ${fixed(target, 2)}`, kind: "words" as const }]),
       { head: "U between framing", unit: "W/(m²·K)", kind: "figures" },
-      { head: "Temperature factor", kind: "figures" },
+      wordColumn("temperature factor", null),
       { head: "Thickness", unit: "mm", kind: "figures" },
       ...(hasFloor ? [{ head: `Floor under the wall${metres}`, unit: "m²", kind: "figures" as const }] : []),
     ],
@@ -129,7 +130,7 @@ function continuityTable({ rows }: ComparisonOfBuildUp): Html {
     columns: [
       { head: "Variant", kind: "words" },
       { head: "Vapour layer", kind: "words" },
-      { head: "sd", unit: "m", kind: "figures" },
+      symbolColumn("sd"),
       { head: "The build-up", kind: "words" },
       { head: "Ten times more open", kind: "words" },
       { head: "Left out", kind: "words" },

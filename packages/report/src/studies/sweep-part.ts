@@ -6,6 +6,7 @@ import { fixed, grams, MILLIMETRES_PER_METRE, orDash, trimmed } from "../numbers
 import { sweepPlot, turnLetter } from "../plots/sweep-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { tableMarkup } from "../table.ts";
+import { symbolColumn, wordColumn } from "../terms/terms.ts";
 import { sentence } from "../words.ts";
 import { judgementKey } from "./judgement-key.ts";
 
@@ -61,8 +62,8 @@ function table({ points, layer }: SweepStudy): Html {
       { head: "Verdict", kind: "words" },
       { head: "Most water", unit: "g/m²", kind: "figures" },
       { head: "Carried over", unit: "g/m²", kind: "figures" },
-      { head: "U", unit: "W/(m²·K)", kind: "figures" },
-      { head: "Temperature factor", kind: "figures" },
+      symbolColumn("U-value"),
+      wordColumn("temperature factor", null),
       { head: "Heat over the year", unit: "kWh/m²", kind: "figures" },
     ],
     rows: points.map((point) => [

@@ -1,4 +1,5 @@
 import type { Column } from "../table.ts";
+import { sentence } from "../words.ts";
 import { ANSWER_TERMS } from "./answer-terms.ts";
 import { BEYOND_TERMS } from "./beyond-terms.ts";
 import { BUILDING_TERMS } from "./building-terms.ts";
@@ -39,7 +40,7 @@ export function term(name: string): Term {
  */
 export function headingOf(name: string): string {
   const { symbol } = term(name);
-  const heading = /^\p{L}{2}/u.test(name) ? name.charAt(0).toUpperCase() + name.slice(1) : name;
+  const heading = /^\p{L}{2}/u.test(name) ? sentence(name) : name;
   return symbol === null || symbol === name ? heading : `${heading} ${symbol}`;
 }
 
@@ -51,6 +52,28 @@ export function headingOf(name: string): string {
  * @returns the column, of figures
  */
 export function columnOf(name: string, unit: string | null = term(name).unit): Column {
-  const head = headingOf(name);
+  return figuresUnder(headingOf(name), unit);
+}
+
+/**
+ * A table column headed by a term's symbol alone, with its unit below.
+ *
+ * @param name - the term's name
+ * @param unit - another unit than the list's, or none
+ * @returns the column, of figures
+ * @throws RangeError when the list has no such term, or the term no symbol
+ */
+export function symbolColumn(name: string, unit: string | null = term(name).unit): Column {
+  const { symbol } = term(name);
+  if (symbol === null) throw new RangeError(`The term "${name}" has no symbol.`);
+  return figuresUnder(symbol, unit);
+}
+
+/** The same headed by the term's word. */
+export function wordColumn(name: string, unit: string | null = term(name).unit): Column {
+  return figuresUnder(sentence(term(name).name), unit);
+}
+
+function figuresUnder(head: string, unit: string | null): Column {
   return unit === null ? { head, kind: "figures" } : { head, unit, kind: "figures" };
 }
