@@ -6,6 +6,7 @@ import { fixed, grams, percent, trimmed } from "../numbers.ts";
 import { letterOf, mostDecisive, spreadPlot } from "../plots/spread-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { tableMarkup } from "../table.ts";
+import { symbolColumn } from "../terms/terms.ts";
 
 /**
  * How sure the answer of a build-up is.
@@ -132,7 +133,7 @@ function inputsTable({ inputs }: SpreadResult): Html {
       { head: "Width", kind: "words" },
       { head: "Judgement", kind: "figures" },
       { head: "Water", kind: "figures" },
-      { head: "U", kind: "figures" },
+      symbolColumn("U-value", null),
     ],
     rows: inputs.map((input) => [
       `${input.name}${unitOf(input)}`,
