@@ -134,7 +134,7 @@ describe("the check of a build-up", () => {
       startMonth: "October",
       section: "between framing",
     });
-    expect(result.elsewhere).toBe("between cellulose blown and polyethylene sheet 0.15 mm");
+    expect(result.elsewhere).toBe("between cellulose blown and outer sheet");
     expect(result.mostHeldElsewhere).toBeGreaterThan(0.9);
     expect(result.held).toHaveLength(120);
     expect(result.heldElsewhere[119]! + result.held[119]! + result.toRoom + result.toFarSide).toBeCloseTo(1, 9);

@@ -1,6 +1,6 @@
 import { gapsInWords } from "../findings/words/gaps.ts";
 import { leakInWords } from "../findings/words/leak.ts";
-import { placeByMaterials } from "../findings/words/places.ts";
+import { placeByParts } from "../findings/words/places.ts";
 import { dryingChangeInWords } from "../findings/words/trapped-water.ts";
 import { planeInWords, reasonInWords } from "../findings/words/two-season.ts";
 import type { Said } from "../findings/words/wording.ts";
@@ -29,8 +29,12 @@ export function checksInWords(checks: FurtherChecks, buildUp: BuildUp): ChecksIn
     twoSeasonCheck:
       twoSeasonCheck === null
         ? null
-        : { ...twoSeasonCheck, reason: reasonInWords(twoSeasonCheck), plane: planeInWords(twoSeasonCheck) },
-    leak: leak === null ? null : { ...leak, message: inOne(leakInWords(leak)) },
+        : {
+            ...twoSeasonCheck,
+            reason: reasonInWords(twoSeasonCheck, buildUp),
+            plane: planeInWords(twoSeasonCheck, buildUp),
+          },
+    leak: leak === null ? null : { ...leak, message: inOne(leakInWords(leak, buildUp)) },
     gaps: checks.gaps.map((gaps) => ({
       ...gaps,
       name: nameOfGaps(gaps, buildUp),
@@ -48,7 +52,7 @@ function trappedWaterInWords(water: TrappedWaterData, buildUp: BuildUp): ChecksI
     ...water,
     name: buildUp.layers[water.layer]!.name,
     section: sectionName(water.sectionId),
-    elsewhere: water.place === null ? null : placeByMaterials(water.place),
+    elsewhere: water.place === null ? null : placeByParts(water.place, buildUp),
     variants: water.variants.map((variant) => ({ ...variant, change: dryingChangeInWords(variant.by, buildUp) })),
   };
 }

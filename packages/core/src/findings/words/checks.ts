@@ -3,14 +3,14 @@ import { grams, joined } from "../figures-in-words.ts";
 import { gapsInWords } from "./gaps.ts";
 import { leakInWords } from "./leak.ts";
 import { planeInWords, reasonInWords } from "./two-season.ts";
-import type { Wordings } from "./wording.ts";
+import type { Named, Wordings } from "./wording.ts";
 
 type Codes = "air-leakage" | "gaps-in-vapour-layer" | "two-season-check" | "variable-resistance";
 
 /** Findings of the checks beside the method. */
 export const CHECK_WORDINGS: Wordings<Codes & keyof CheckFindings> = {
-  "air-leakage": ({ figures, severity }) => ({
-    ...leakInWords(figures),
+  "air-leakage": ({ figures, severity }, buildUp) => ({
+    ...leakInWords(figures, buildUp),
     advice:
       severity === "note"
         ? null
@@ -23,8 +23,8 @@ export const CHECK_WORDINGS: Wordings<Codes & keyof CheckFindings> = {
     source:
       "laps and holes by the way vapour takes to them, a share alone by conductances in parallel (this project's rule)",
   }),
-  "two-season-check": ({ figures }) => ({
-    says: `Two-season check: ${outcome(figures)}`,
+  "two-season-check": ({ figures }, buildUp) => ({
+    says: `Two-season check: ${outcome(figures, buildUp)}`,
     more: ["It is a second method and does not change the monthly verdict."],
     advice: figures.applies ? null : "Follow the standard itself, or ask for a transient assessment to EN 15026.",
     source: `${figures.edition}, Rsi ${figures.surfaceResistanceInside} m²·K/W`,
@@ -50,10 +50,10 @@ export const CHECK_WORDINGS: Wordings<Codes & keyof CheckFindings> = {
   },
 };
 
-function outcome(check: TwoSeasonData): string {
+function outcome(check: TwoSeasonData, buildUp: Named): string {
   const { applies, passes, condensate, limit, summerCapacity } = check;
-  if (!applies) return `not applicable; ${reasonInWords(check)}.`;
-  const plane = planeInWords(check);
+  if (!applies) return `not applicable; ${reasonInWords(check, buildUp)}.`;
+  const plane = planeInWords(check, buildUp);
   if (plane === null) return "passed, no condensation in winter.";
   const amounts = `${grams(condensate)} condenses in winter ${plane} (limit ${grams(limit)}), and ${grams(summerCapacity)} can evaporate in summer`;
   return `${passes ? "passed" : "not passed"}: ${amounts}.`;

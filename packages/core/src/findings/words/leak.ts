@@ -1,7 +1,7 @@
 import { formatNumber, formatQuantity } from "../../quantities/format-quantity.ts";
 import type { LeakData } from "../../result/types.ts";
-import { placeByMaterials } from "./places.ts";
-import type { Said } from "./wording.ts";
+import { placeByParts } from "./places.ts";
+import type { Named, Said } from "./wording.ts";
 
 /** Litres in a cubic metre. Source: definition. */
 const LITRES_PER_CUBIC_METRE = 1000;
@@ -12,13 +12,10 @@ const LITRES_PER_CUBIC_METRE = 1000;
  * @param leak - as data
  * @returns one sentence that stands by itself, and what follows it
  */
-export function leakInWords({
-  airVolume,
-  total,
-  diffusion,
-  place,
-  limit,
-}: Omit<LeakData, "months">): Pick<Said, "says" | "more"> {
+export function leakInWords(
+  { airVolume, total, diffusion, place, limit }: Omit<LeakData, "months">,
+  buildUp: Pick<Named, "layers">,
+): Pick<Said, "says" | "more"> {
   if (!(total > 0)) {
     return {
       says: "The stated gap leaves no water: the cold face of the insulation is never below the dew point of the room.",
@@ -27,7 +24,7 @@ export function leakInWords({
   const litres = total >= 1 ? `, ${formatNumber(total, 1)} litres` : "";
   const says =
     `In the wet season the stated gap lets ${airInWords(airVolume * LITRES_PER_CUBIC_METRE)} of room air through each square metre ` +
-    `and leaves up to ${formatQuantity(total, "condensate")} of water${litres}, ${placeByMaterials(place)}.`;
+    `and leaves up to ${formatQuantity(total, "condensate")} of water${litres}, ${placeByParts(place, buildUp)}.`;
   const over = total > limit ? `The limit there is ${formatQuantity(limit, "condensate")}.` : "";
   return { says, more: [over, besideDiffusion(total, diffusion)] };
 }

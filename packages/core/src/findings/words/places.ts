@@ -3,14 +3,19 @@ import { joined } from "../figures-in-words.ts";
 import type { Named } from "./wording.ts";
 
 /**
- * A place by the materials that meet there.
+ * A place by what meets there: layers by their names, framing by its material.
  *
  * @param place - at one node
- * @returns such as "between mineral wool slab and plywood", "inside mineral wool slab"
+ * @param buildUp - for the names of its layers
+ * @returns such as "between sheathing and softwood timber", "inside mineral wool slab"
  */
-export function placeByMaterials({ inner, outer }: Place): string {
-  if (inner === null || outer === null) return `at the face of ${(inner ?? outer)?.material ?? "the build-up"}`;
-  return isSamePart(inner, outer) ? `inside ${inner.material}` : `between ${inner.material} and ${outer.material}`;
+export function placeByParts({ inner, outer }: Place, { layers }: Pick<Named, "layers">): string {
+  const name = ({ layer, part, material }: PartOfLayer): string =>
+    part === "framing" ? material : (layers[layer]?.name ?? material);
+  const [one, other] = [inner ?? outer, outer ?? inner];
+  if (one === null || other === null) return "at the face of the build-up";
+  if (inner === null || outer === null) return `at the face of ${name(one)}`;
+  return isSamePart(one, other) ? `inside ${name(one)}` : `between ${name(one)} and ${name(other)}`;
 }
 
 /**

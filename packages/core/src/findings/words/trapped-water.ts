@@ -3,7 +3,7 @@ import { formatQuantity } from "../../quantities/format-quantity.ts";
 import type { DryingChange, TrappedWaterData } from "../../result/types.ts";
 import { MOST_YEARS_OF_DRYING } from "../../year/trapped-water.ts";
 import { grams } from "../figures-in-words.ts";
-import { placeByMaterials, sectionInWords } from "./places.ts";
+import { placeByParts, sectionInWords } from "./places.ts";
 import type { Named, Wordings } from "./wording.ts";
 
 const DAYS_PER_YEAR = 365;
@@ -22,7 +22,13 @@ export const TRAPPED_WATER_WORDINGS: Wordings<"trapped-water"> = {
     }
     return {
       says: opening(figures, name),
-      more: [whereItGoes(figures), meanwhile(figures), sideways(figures), scope(figures), fastest(figures, buildUp)],
+      more: [
+        whereItGoes(figures),
+        meanwhile(figures, buildUp),
+        sideways(figures),
+        scope(figures),
+        fastest(figures, buildUp),
+      ],
       advice:
         severity === "note"
           ? null
@@ -89,15 +95,17 @@ function inMonths(days: number): string {
   return days > 60 ? ` (about ${Math.round((days / DAYS_PER_YEAR) * MONTHS_PER_YEAR)} months)` : "";
 }
 
-function whereItGoes({ toRoom, toFarSide }: Water): string {
+function whereItGoes({ toRoom, toFarSide, daysToDry }: Water): string {
+  if (daysToDry !== null && toRoom >= 0 && toFarSide >= 0)
+    return `Of it ${grams(toRoom)} leaves to the room, the rest outwards.`;
   const towardsRoom = toRoom >= 0 ? `${grams(toRoom)} left to the room` : `${grams(-toRoom)} entered from the room`;
   const outwards = toFarSide >= 0 ? `${grams(toFarSide)} left outwards` : `${grams(-toFarSide)} entered from outside`;
   return `Meanwhile ${towardsRoom} and ${outwards}.`;
 }
 
-function meanwhile({ mostHeldElsewhere, place }: Water): string {
+function meanwhile({ mostHeldElsewhere, place }: Water, buildUp: Named): string {
   if (place === null) return "None condensed elsewhere.";
-  return `Up to ${grams(mostHeldElsewhere)} gathered elsewhere, ${placeByMaterials(place)}.`;
+  return `Up to ${grams(mostHeldElsewhere)} gathered elsewhere, ${placeByParts(place, buildUp)}.`;
 }
 
 function scope({ withinScope }: Water): string {

@@ -1,14 +1,15 @@
 import { WETTEST_CLASS } from "../../further-checks/two-season/two-season-scope.ts";
 import type { TwoSeasonData } from "../../result/types.ts";
-import { placeByMaterials, sectionPhrase } from "./places.ts";
+import { placeByParts, sectionPhrase } from "./places.ts";
+import type { Named } from "./wording.ts";
 
 /** The wettest plane of the two-season check with its section; null where nothing condenses. */
-export function planeInWords({ place, sectionId }: TwoSeasonData): string | null {
-  return place === null ? null : `${placeByMaterials(place)}${sectionPhrase(sectionId)}`;
+export function planeInWords({ place, sectionId }: TwoSeasonData, buildUp: Pick<Named, "layers">): string | null {
+  return place === null ? null : `${placeByParts(place, buildUp)}${sectionPhrase(sectionId)}`;
 }
 
 /** Why the two-season check does not apply; null where it does. */
-export function reasonInWords(check: TwoSeasonData): string | null {
+export function reasonInWords(check: TwoSeasonData, buildUp: Pick<Named, "layers">): string | null {
   switch (check.why) {
     case null:
       return null;
@@ -23,6 +24,6 @@ export function reasonInWords(check: TwoSeasonData): string | null {
     case "wetter than its class":
       return `it is for rooms up to humidity class ${WETTEST_CLASS}, and this one is wetter`;
     case "more than one plane":
-      return `water condenses at more than one plane (${planeInWords(check)}); the standard itself says how to continue`;
+      return `water condenses at more than one plane (${planeInWords(check, buildUp)}); the standard itself says how to continue`;
   }
 }
