@@ -44,7 +44,8 @@ export const MATERIAL_WORDINGS = {
     says: `no framing of this build-up is called ${text("name")}`,
     expected: list("known").length === 0 ? "a framing under `framings`, or its values in braces" : oneOf(list("known")),
     likelySlip:
-      didYouMean(list("near")) ?? "Describe a framing once under `framings` of the build-up; its layers then name it",
+      didYouMean(list("near")) ??
+      "Describe a framing once under `framings` of the build-up, for example `framings: { studs: { material: softwood timber, width: 45 mm, spacing: 600 mm } }`; its layers then name it",
     write: onlyOne(list("near")),
   }),
   "framing-name-and": ({ text }) => ({

@@ -16,14 +16,15 @@ export function exampleOf(schema: KeySchema): string | null {
 }
 
 /**
- * A thing in braces, with the keys that it needs.
+ * A thing in braces, with the keys that it needs, or its first two where it needs none.
  *
  * @param schema - the part of the schema that tells the thing
- * @returns as YAML; null where it needs no key, or one of those it needs has no example
+ * @returns as YAML; null where one of these has no example
  * @example exampleInBraces({ required: ["tape"], properties: { tape: { type: "boolean" } } }) // "{ tape: true }"
  */
 export function exampleInBraces({ properties = {}, required = [] }: KeySchema): string | null {
-  const examples = required.map((key) => ({ key, example: exampleOf(properties[key]!) }));
+  const shown = required.length > 0 ? required : Object.keys(properties).slice(0, 2);
+  const examples = shown.map((key) => ({ key, example: exampleOf(properties[key]!) }));
   if (examples.length === 0 || examples.some(({ example }) => example === null)) return null;
   return `{ ${examples.map(({ key, example }) => `${key}: ${example}`).join(", ")} }`;
 }
