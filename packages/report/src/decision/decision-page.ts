@@ -6,6 +6,7 @@ import { fixed, millimetres } from "../numbers.ts";
 import { MARK_CLASSES, markSign } from "../signs.ts";
 import { standardWords } from "../standard-words.ts";
 import { surfaceFelt } from "../surface-felt.ts";
+import { withCode } from "../with-code.ts";
 import { ELEMENT_WORDS, sentence } from "../words.ts";
 import { answerSentence } from "./answer-sentence.ts";
 import { type Mark, type Marks, marksOf, surfaceWord, worstOf } from "./marks.ts";
@@ -56,7 +57,7 @@ function row(buildUp: BuildUpResult, index: number, breaks: boolean): Html {
   return html`<li class="row ${MARK_CLASSES[worstOf(marks)]}${breaks ? " breaks" : null}">${thumbnail(buildUp, `thumb-${index + 1}`)}<div>
 <p class="name"><a href="#build-up-${index + 1}">${index + 1} ${shorten(buildUp.name, LONGEST_NAME)}</a> <span class="aside">${ELEMENT_WORDS[buildUp.element].toLowerCase()}</span></p>
 <ul class="marks">${markWords(buildUp, marks).map(([mark, words]) => html`<li>${mark === null ? null : markSign(mark)}${words}</li>`)}</ul>
-${lines.map(({ head, words }) => html`<p>${head === null ? null : html`<strong>${head}</strong> `}${words}</p>`)}
+${lines.map(({ head, words }) => html`<p>${head === null ? null : html`<strong>${head}</strong> `}${withCode(words)}</p>`)}
 </div></li>`;
 }
 

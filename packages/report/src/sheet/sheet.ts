@@ -68,7 +68,7 @@ function isLying({ element }: BuildUpResult): boolean {
 function beyond({ beyond: reason }: BuildUpResult): Html | null {
   return reason === null
     ? null
-    : html`<p class="beyond-words"><strong>Beyond this method.</strong> ${sentence(reason.reason)} ${sentence(reason.askFor)}</p>`;
+    : html`<p class="beyond-words"><strong>Beyond this method.</strong> ${withCode(`${sentence(reason.reason)} ${sentence(reason.askFor)}`)}</p>`;
 }
 
 /** Leads to the picture that needs more width than the sheet has. */

@@ -7,6 +7,7 @@ import { sweepPlot, turnLetter } from "../plots/sweep-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { tableMarkup } from "../table.ts";
 import { symbolColumn, wordColumn } from "../terms/terms.ts";
+import { withCode } from "../with-code.ts";
 import { sentence } from "../words.ts";
 import { judgementKey } from "./judgement-key.ts";
 
@@ -49,7 +50,7 @@ function turns({ turns: found }: SweepStudy): Html | null {
   if (found.length === 0) return null;
   return html`<ul>${found.map(
     ({ thickness, from, to, reason }, index) =>
-      html`<li><strong>${turnLetter(index)}</strong> From ${fromThickness(thickness)}: <strong>“${to}”</strong>, below it “${from}”. ${sentence(reason)}</li>`,
+      html`<li><strong>${turnLetter(index)}</strong> From ${fromThickness(thickness)}: <strong>“${to}”</strong>, below it “${from}”. ${withCode(sentence(reason))}</li>`,
   )}</ul>`;
 }
 
