@@ -78,7 +78,7 @@ dd{margin:0}
 summary{cursor:pointer}
 summary h2{display:inline}
 .running{display:none}
-@media (min-width:70rem){.contents{font-size:.85rem}.variants tbody th{min-width:17rem}}`;
+@media (min-width:70rem){.contents{font-size:.85rem}}`;
 
 const DECISION = `
 .question{font-style:italic;margin:0 0 .3rem}
