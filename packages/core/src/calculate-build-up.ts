@@ -90,7 +90,7 @@ export function calculateBuildUp(buildUp: BuildUp, site: Site, options: Calculat
   return figuresOfBuildUp(buildUp, site, options);
 }
 
-/** The same of a build-up and a site that were looked at before: what asks "what if" calls it again and again. */
+/** The same without checking the build-up and the site, which the caller has checked: for "what if" calculations. */
 export function figuresOfBuildUp(buildUp: BuildUp, site: Site, options: WhatIfOptions = {}): BuildUpCalculation {
   const cases = ventilationCases(buildUp);
   if (cases === null) return calculateCase(buildUp, site, options);

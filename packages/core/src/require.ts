@@ -27,7 +27,7 @@ export function requireText(value: unknown, name: string): void {
   if (typeof value !== "string") throw new TypeError(`${name} must be a text, was ${shown(value)}`);
 }
 
-/** Refuses an argument that is none of a few words or numbers. */
+/** Refuses an argument that is not one of a few words or numbers. */
 export function requireOneOf(value: unknown, name: string, options: readonly (string | number)[]): void {
   if (options.includes(value as string)) return;
   throw new RangeError(`${name} must be one of ${options.join(", ")}, was ${shown(value)}`);
@@ -61,7 +61,7 @@ export function requireNumbers(value: unknown, name: string, unit: string, least
   for (const one of value) requireNumber(one, `each of ${name}`, unit, -Number.MAX_VALUE, Number.MAX_VALUE);
 }
 
-/** The texts of an iterable, which may be gone through only once; refuses what is none. */
+/** The texts of an iterable, which may allow only one pass; refuses anything else. */
 export function requireTexts(value: unknown, name: string): string[] {
   const isList = typeof value === "object" && value !== null && Symbol.iterator in value;
   if (!isList) throw new TypeError(`${name} must be a list of texts, was ${shown(value)}`);

@@ -2,7 +2,7 @@ import { type Check, problemsOfFaults } from "../given/faults.ts";
 import { ProblemsError } from "../problems/problems-error.ts";
 
 /**
- * What a builder has made, looked at as the reader of a project file looks at its values.
+ * What a builder has made, checked as the values of a project file are checked.
  *
  * @param made - the thing
  * @param check - what it must be

@@ -11,7 +11,7 @@ export const MOST_LONGITUDE = 180;
  *
  * @param text - such as `-33.9`, `33.9 S`, `33.9° S`
  * @param axis - which of the two
- * @returns [degrees], north and east positive; null when it is none
+ * @returns [degrees], north and east positive; null when it is not an angle
  * @example readDegrees("0.449 W", "longitude") // -0.449
  */
 export function readDegrees(text: string, axis: "latitude" | "longitude"): number | null {

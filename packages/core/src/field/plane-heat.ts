@@ -85,7 +85,7 @@ export function temperaturesOf(field: HeatField, airs: readonly number[]): Float
  * Lowest temperature factor at the surfaces of the first air, with its place.
  *
  * @param field - heat between two airs, on the net of corners, with the Rsi of ISO 13788 [m²·K/W]
- * @param inside - index of the air whose surfaces are looked at [–]
+ * @param inside - index of the air whose surfaces are considered [–]
  * @param from - surfaces to the left of this place are left out [m]: a window's frame, which is judged by drops alone
  * @returns fRsi [–], 0 to 1, and where it is [m]
  * Source: ISO 10211:2017 clause 9 with ISO 13788:2012 clause 5.3 (from memory).

@@ -20,7 +20,7 @@ import { dependenceFindings } from "./vapour-layer-dependence.ts";
 import { variableResistanceFindings } from "./variable-resistance.ts";
 import { woodMoistureFindings } from "./wood-moisture.ts";
 
-/** Every rule, in the order in which a reader wants to hear of it. */
+/** All rules, in the order in which their findings are told. */
 const RULES: readonly FindingRule[] = [
   beyondFindings,
   condensationFindings,
@@ -49,7 +49,7 @@ const RULES: readonly FindingRule[] = [
  * All findings of a build-up, as data: `describe/` words them.
  *
  * @param evidence - everything known about it
- * @returns findings in the order in which a reader wants to hear of them
+ * @returns findings in the order in which they are told
  */
 export function allFindings(evidence: Evidence): RuledFinding[] {
   return withoutComfort(withoutWaysThroughMetal(RULES.flatMap((rule) => rule(evidence))));

@@ -8,7 +8,7 @@ export function bondedFoam(layers: readonly Layer[]): number | null {
   return index === -1 ? null : index;
 }
 
-/** Sprayed closed-cell foam sticks by itself; boards do where the file says so. */
+/** Sprayed closed-cell foam bonds on its own; boards do where the file says so. */
 function isBonded(layer: Layer): boolean {
   if (layer.type !== "material" || layer.material.kind !== "plastic") return false;
   return layer.bonded || /sprayed closed cell/i.test(layer.material.name);

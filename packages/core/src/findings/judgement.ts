@@ -6,15 +6,15 @@ export interface RuledJudgement {
   word: JudgementWord;
   /** Of the year with drying inside the month: what is told where no finding decides. */
   verdict: VerdictWord;
-  /** What it rests on, the gravest first. */
+  /** The findings it is based on, the gravest first. */
   reasons: readonly RuledFinding[];
-  /** What decides; null where nothing speaks against the build-up. */
+  /** The finding that decides; null where none is against the build-up. */
   decisive: RuledFinding | null;
-  /** By what it fails even by this mild method, where it is beyond it; null for all else. */
+  /** The finding by which it fails even by this mild method, where it is beyond it; otherwise null. */
   failsEvenSo: RuledFinding | null;
   /** That ISO 13788 does not pass it; null where it does. */
   notPassed: RuledFinding | null;
-  /** What it is sound on condition of; none unless the word is "sound with conditions". */
+  /** Its conditions; empty unless the word is "sound with conditions". */
   conditions: readonly RuledFinding[];
 }
 

@@ -8,7 +8,7 @@ import type { Evidence, RuledFinding } from "./types.ts";
 
 /** Boarding is at most this thick; what is thicker is a plank or a log [m] (common practice). */
 const THICKEST_BOARDING = 0.03;
-/** Masonry stands by itself from this thickness on; thinner mineral layers are render or plaster [m] (common practice). */
+/** Masonry is self-supporting from this thickness; thinner mineral layers are render or plaster [m] (common practice). */
 const THINNEST_LEAF = 0.05;
 /** Least ventilated gap that drains behind boarding, and behind masonry and render [m] (common practice). */
 export const GAP_BEHIND_BOARDING = 0.02;
@@ -133,7 +133,7 @@ function isMineralOrFoam(layer: Layer): boolean {
   return layer.material.kind === "mineral" || layer.material.kind === "plastic";
 }
 
-/** The outer leaf of a cavity wall has to drain; render on insulation on masonry is whole by itself. */
+/** The outer leaf of a cavity wall has to drain; render on insulation on masonry needs no drainage. */
 function leafDrains(inside: readonly Layer[], layer: number, kind: CladdingKind): RuledFinding[] {
   const leaf = inside.findLastIndex(isLeaf);
   const isCavity = kind === "masonry" && inside.slice(leaf + 1).some((each) => each.type === "air" || insulates(each));

@@ -19,7 +19,7 @@ export interface RoofDeck {
 /**
  * The deck of a flat roof: the layer that says so; else the board that the main insulation lies on. A board over
  * insulation that lies on something is an overlay. Insulation between joists has its deck above it. A boarded ceiling,
- * an insulating board and decking over the weather skin are none.
+ * an insulating board and decking over the weather skin are not decks.
  *
  * @param layers - from the room outwards
  * @param insulation - index of the main insulation

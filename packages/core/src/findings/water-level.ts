@@ -40,12 +40,12 @@ export function judgeZones(calculation: BuildUpCalculation): WaterJudged[] {
     .sort((one, other) => RANK[other.level] - RANK[one.level] || shareOfLimit(other) - shareOfLimit(one));
 }
 
-/** The zone that gives most cause for concern; level "none" where there is none. */
+/** The zone of most concern; level "none" without water. */
 export function worstOf(water: readonly WaterJudged[]): WaterJudged {
   return water[0] ?? NO_WATER_JUDGED;
 }
 
-/** The same of a calculation that is looked at once. */
+/** The same for a calculation whose zones are not kept. */
 export function judgeWater(calculation: BuildUpCalculation): WaterJudged {
   return worstOf(judgeZones(calculation));
 }

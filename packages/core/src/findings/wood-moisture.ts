@@ -74,7 +74,7 @@ interface WetPiece {
 }
 
 /**
- * Months at fibre saturation. An equilibrium wants water to come true, and what the year brings must be enough for it.
+ * Months at fibre saturation. Reaching equilibrium takes water, and the year must bring enough of it.
  */
 function saturatedMonths({ piece, ofItsOwn }: WetPiece): WetMonth[] {
   return hasWaterToWet(piece) ? ofItsOwn.filter(({ moisture }) => moisture >= FIBRE_SATURATION) : [];

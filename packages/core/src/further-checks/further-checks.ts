@@ -11,12 +11,12 @@ import { hasVariableResistance, variableResistance } from "./variable-resistance
 import { woodMoisture } from "./wood/wood-moisture.ts";
 
 /**
- * What stands beside the monthly method. Wood and gaps are always looked at; the others only when the file asks.
+ * What stands beside the monthly method. Wood and gaps are always checked; the others only when the file asks for them.
  *
  * @param buildUp - the build-up as the file has it
  * @param site - outdoor air and rooms
  * @param calculation - its figures
- * @param vapourLayer - its vapour layer; one that lies on the cold side is none
+ * @param vapourLayer - its vapour layer; one on the cold side does not count
  * @param room - its room
  * @param humidityMargin - factor on the vapour excess of humidity classes [–]
  * @returns the checks' results, empty or null where they do not apply

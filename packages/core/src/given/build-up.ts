@@ -97,7 +97,7 @@ export const checkAir: Check = keys({
   vapourPressure: months(quantity("vapour pressure", { low: 0, high: 100_000 })),
 });
 
-/** A build-up as it is calculated with; its variants are looked at when they are. */
+/** A build-up as it is calculated; variants are checked when they are calculated themselves. */
 export const checkBuildUp: Check = keys({
   name: text,
   slug: text,

@@ -73,7 +73,7 @@ export function months(check: Check): Check {
   return listOf(check, MONTHS_PER_YEAR, MONTHS_PER_YEAR);
 }
 
-/** An object with these keys; others are not looked at. */
+/** An object with these keys; other keys are ignored. */
 export function keys(checks: Readonly<Record<string, Check>>): Check {
   const names = Object.keys(checks);
   const each = Object.values(checks);
@@ -110,7 +110,7 @@ export function mapOf(check: Check): Check {
       : fault(path, value, "a Map");
 }
 
-/** The faults so far and those of what stands under a key. Mostly there are none, and nothing is made for them. */
+/** The faults so far and those of what stands under a key. Usually there are none, and no list is made. */
 function withFaultsAt(key: string | number, found: readonly Fault[], path: ProblemPath, soFar: readonly Fault[]) {
   if (found.length === 0) return soFar;
   return [...soFar, ...found.map((one): Fault => ({ ...one, path: [...path, key, ...one.path] }))];

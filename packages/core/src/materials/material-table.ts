@@ -29,7 +29,7 @@ export function materialTable(materials: readonly Material[]): MaterialTable {
  * @param name - as a project file writes it
  * @param tables - the shipped table, then the user's own
  * @param work - where the letters compared are counted
- * @returns the material; else the names that are likely meant, what has to be known to choose, and where there are none
+ * @returns the material; otherwise the likely names, what has to be known to choose between them, and where there are none
  * the names that share a word
  * @example findInTables("Steel", []) // { found: null, near: [], question: null, alike: [] }
  */

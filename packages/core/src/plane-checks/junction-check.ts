@@ -132,7 +132,7 @@ const TRIED_CONDUCTIVITY = 0.04;
 /** A rim or blocking of one usual timber [m]. */
 const ONE_TIMBER = 0.045;
 
-/** What could make a junction warmer, each by itself. */
+/** What could make a junction warmer, each change on its own. */
 function changesOf(settled: SettledJunction): { change: JunctionChange; changed: SettledJunction }[] {
   if (settled.kind === "window side") {
     const {

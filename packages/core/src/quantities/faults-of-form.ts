@@ -7,7 +7,7 @@ import { quantityMeant, unitMeant, withUnitMeant } from "./unit-slips.ts";
 import type { Quantity } from "./vocabulary.ts";
 
 /**
- * What is wrong with the form of a quantity, before its unit is looked at.
+ * What is wrong with the form of a quantity, before its unit is read.
  *
  * @param plain - the text, normalised
  * @param quantity - the quantity expected

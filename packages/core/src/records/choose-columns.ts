@@ -31,7 +31,7 @@ export interface ColumnFault {
  *
  * @param texts - the headings as they stand
  * @param options - columns by name, and units that headings leave out
- * @returns the columns, or every reason why there are none
+ * @returns the columns, or all reasons why they cannot be chosen
  */
 export function chooseColumns(texts: readonly string[], options: RecordOptions): RecordColumns | ColumnFault[] {
   const headings = texts.map(takeApart);

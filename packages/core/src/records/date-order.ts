@@ -1,7 +1,7 @@
 import { MOST_ROWS_BEFORE_ORDER } from "./record-limits.ts";
 import type { DateOrder } from "./types.ts";
 
-/** Finds out whether dates such as `13/04/2005` put the day or the month first; each date is looked at once. */
+/** Finds out whether dates such as `13/04/2005` put the day or the month first; each date is read once. */
 export interface OrderFinder {
   /** The date cells of the next rows. */
   take(dates: readonly string[]): void;

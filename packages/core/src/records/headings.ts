@@ -69,7 +69,7 @@ export function takeApart(text: string): Heading {
  * What a heading holds, by the usual headings.
  *
  * @param heading - a heading taken apart
- * @returns its role; null when it is none of the usual ones
+ * @returns its role; null when the heading is not a usual one
  */
 export function roleOf(heading: Heading): ColumnRole | null {
   return ROLE_BY_WORDS.get(heading.words) ?? null;

@@ -45,7 +45,7 @@ export function readMoment(text: string, order: DateOrder | null): Moment | Mome
  * Reads a time of day.
  *
  * @param text - `13`, `13:00`, `1:00 pm`, `13:00:00`, `1300`, with an optional zone, which is not used
- * @returns seconds since midnight, up to 86 400 for 24:00; null when it is none
+ * @returns seconds since midnight, up to 86 400 for 24:00; null when it is not a time
  * @example secondOfDay("1:30 pm") // 48600
  */
 export function secondOfDay(text: string): number | null {

@@ -12,7 +12,7 @@ export interface RecordLayout {
   columns: RecordColumns;
 }
 
-/** The line that comes nearest to headings, and why it is none. */
+/** The line that is most like headings, and why it is not accepted as such. */
 export interface NoLayout {
   line: TextLine;
   faults: readonly ColumnFault[];
@@ -48,7 +48,7 @@ export function findLayout(lines: readonly TextLine[], options: RecordOptions): 
   return nearest ?? { line: lines[0]!, faults: [] };
 }
 
-/** The same with units that stand in a second line of headings, which has no digits; null where there is none. */
+/** The same with units in a second line of headings, which has no digits; null without such a line. */
 function withUnitsBelow(
   { delimiter, headings }: RecordLayout,
   below: TextLine | undefined,

@@ -5,7 +5,7 @@ import { leastSize } from "./size-change.ts";
 import type { Trials } from "./trials.ts";
 import { type ChangeStep, EFFORT, type Situation } from "./types.ts";
 
-/** Whether warmth is all that a build-up wants: it is sound, with conditions or without, and misses its target. */
+/** Whether a build-up only misses its target: it is sound, with or without conditions. */
 export function wantsWarmthOnly(target: number | null, transmittance: number | null, judged: JudgementWord): boolean {
   if (target === null || transmittance === null) return false;
   return !meetsTarget(transmittance, target) && judged.startsWith("sound");
@@ -20,7 +20,7 @@ export interface TargetSearch {
 /**
  * The least continuous insulation outside with which a build-up meets its target and is judged no worse.
  *
- * @param situation - the build-up, which wants warmth only, and what surrounds it
+ * @param situation - the build-up, which only misses its target, and what surrounds it
  * @param judged - its judgement
  * @param trials - assesses the thicknesses
  * @returns the thinnest of the boards that do, or none

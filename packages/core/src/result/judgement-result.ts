@@ -11,7 +11,7 @@ interface FindingOf<Code extends FindingCode> {
   id: string;
   code: Code;
   severity: FindingSeverity;
-  /** What is so, in one sentence that stands by itself. */
+  /** The finding in one sentence that can stand alone. */
   short: string;
   /** That, and what follows it, in plain words with its figures. */
   message: string;

@@ -26,7 +26,7 @@ export interface ImpossibleMonth {
  * @param outdoor - twelve months of outdoor air [°C], [Pa]
  * @param humidityMargin - factor on the vapour excess of classes [–], above 0
  * @returns the months with what would have to be in the air and what it can hold; for a room heated on some days the
- *   heated days are looked at too, and the worse counts
+ *   heated days are checked too, and the worse one counts
  * Source: definition, air holds no more than its saturation pressure.
  */
 export function impossibleMonths(room: Room, outdoor: AirMonths, humidityMargin: number): ImpossibleMonth[] {

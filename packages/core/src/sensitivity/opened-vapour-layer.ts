@@ -22,7 +22,7 @@ export function withVapourLayerOpened(buildUp: BuildUp, tightLayer: TightLayer, 
   return { ...buildUp, layers };
 }
 
-/** The layer without its gaps and as open as with them: what is opened is what it comes to. */
+/** The layer without its gaps, but as open as with them: the effective sd is what is opened. */
 function withGapsSpread(layer: Layer): Layer {
   if (layer.type === "air" || layer.gaps === null) return layer;
   const by = 1 / shareLeftByGaps(layer, "dry");

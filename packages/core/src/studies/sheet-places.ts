@@ -21,7 +21,7 @@ import type { Surroundings } from "../surroundings/surroundings.ts";
  * @returns the places from the room outwards; null where there is no insulation at which a sheet could lie, or where
  *   the ground lies below it
  * @throws RangeError when a value is out of range
- * Source: this project's rule: gaps end at well-ventilated air, and an outer face that the weather reaches is none.
+ * Source: this project's rule: gaps end at well-ventilated air, and an outer face exposed to the weather does not count.
  */
 export function sheetPlaces(buildUp: BuildUp, surroundings: Surroundings): SheetPlaces | null {
   refuseFaults([...checkBuildUp(buildUp, ["buildUp"]), ...checkSurroundings(surroundings, ["surroundings"])]);

@@ -81,7 +81,7 @@ export function followTrappedWater(
   return run;
 }
 
-/** The moment within a stretch at which no node holds too much [s]; null when there is none. Water changes evenly in it. */
+/** The moment within a stretch at which no node holds too much [s]; null when there is no such moment. Water changes linearly within it. */
 function timeUntilDry(state: MonthState, stretch: number): number | null {
   let from = 0;
   let until = stretch;

@@ -9,7 +9,7 @@ import type { Named, Said } from "./wording.ts";
  *
  * @param gaps - as data
  * @param buildUp - for the name of the layer
- * @returns one sentence that stands by itself, and what follows it
+ * @returns one sentence that can stand alone, and what follows it
  */
 export function gapsInWords(gaps: GapsData, { layers }: Named): Pick<Said, "says" | "more"> {
   const { kind, laps, holes, share, sdWhole, sdEffective, verdict, peak, whole } = gaps;

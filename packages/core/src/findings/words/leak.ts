@@ -10,7 +10,7 @@ const LITRES_PER_CUBIC_METRE = 1000;
  * What air through the stated gap leaves, beside diffusion.
  *
  * @param leak - as data
- * @returns one sentence that stands by itself, and what follows it
+ * @returns one sentence that can stand alone, and what follows it
  */
 export function leakInWords(
   { airVolume, total, diffusion, place, limit }: Omit<LeakData, "months">,

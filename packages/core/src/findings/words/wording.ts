@@ -9,7 +9,7 @@ export interface Named extends Pick<BuildUp, "element" | "room" | "faces"> {
 
 /** What a finding says. */
 export interface Said {
-  /** What is so, in one sentence that stands by itself. */
+  /** The finding in one sentence that can stand alone. */
   says: string;
   /** Sentences that follow it; empty ones are left out. */
   more?: readonly string[];

@@ -1,7 +1,7 @@
 import { comparable } from "../../problems/near-names.ts";
 
 /**
- * What a name tells that is given as a material and is none: an air space, or battens with air between them.
+ * What is meant by a material name that is not a material: an air space, or battens with air between them.
  *
  * @param name - as written
  * @returns which of the two, or null for the name of anything else

@@ -105,7 +105,7 @@ const MOST_PROBLEMS = 200;
 
 const FIRST_LETTER: TextPosition = { line: 1, column: 1 };
 
-/** Keys that mean something to the language this is written in: what every object has by itself. */
+/** Keys with a meaning in JavaScript, which every object has: they are refused as data. */
 const FORBIDDEN_KEYS = new Set([...Object.getOwnPropertyNames(Object.prototype), "prototype"]);
 
 function hasAnchor(node: Node): node is Node & { anchor: string } {

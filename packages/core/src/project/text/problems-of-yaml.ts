@@ -10,7 +10,7 @@ import type { WorkCount } from "../../problems/work-count.ts";
  * @param document - with errors or warnings
  * @param text - the text it was parsed from
  * @param positionAt - line and column of an offset
- * @param work - where the errors looked at are counted
+ * @param work - counts the errors examined
  * @returns problems in the order of the text
  */
 export function problemsOfYaml(
@@ -136,5 +136,5 @@ function receivedAt(code: ProblemCode, offset: number, text: string): string | n
 
 const LONGEST_RECEIVED = 60;
 
-/** A line that begins with spaces and a tab, looked at from its beginning. */
+/** A line that begins with spaces and a tab, matched from its beginning. */
 const TABBED = / *\t/y;

@@ -89,7 +89,7 @@ export interface SurfaceFindings {
     moisture: number;
     /** [–] */
     limit: number;
-    /** Months over the limit that the build-up makes, and those with them that outdoor air makes by itself. */
+    /** Months over the limit due to the build-up, and the same including those due to outdoor air alone. */
     months: readonly MonthName[];
     monthsWithOutdoors: readonly MonthName[];
     /** Months at fibre saturation that the build-up makes. */

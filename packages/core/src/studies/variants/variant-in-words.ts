@@ -109,7 +109,7 @@ function yearsInWords(years: number): string {
     : `not before ${formatNumber(years, 0)} ${years < 1.5 ? "year" : "years"}`;
 }
 
-/** Less heat is none [kWh/m²]; a hundredth of the currency is none. */
+/** Differences below this are not mentioned: heat [kWh/m²], and a hundredth of the currency. */
 const LEAST_HEAT = 0.05;
 const LEAST_MONEY = 0.005;
 const LONGEST = 100;
