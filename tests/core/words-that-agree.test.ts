@@ -1,8 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { assessProject } from "../../packages/core/src/assess-project.ts";
 import type { SectionCalculation } from "../../packages/core/src/calculate-build-up.ts";
+import { placeInWords } from "../../packages/core/src/findings/words/places.ts";
 import { waterThatWets } from "../../packages/core/src/further-checks/water-that-wets.ts";
 import { readProjectOrThrow } from "../../packages/core/src/read-project.ts";
+import type { PartOfLayer, Place, SlicePart } from "../../packages/core/src/result/places.ts";
 import type { BuildUpResult } from "../../packages/core/src/result/types.ts";
 import { verdictInWords } from "../../packages/report/src/cli/answers/verdict-in-words.ts";
 import { textOfCase } from "../practice/cases.ts";
@@ -160,5 +162,62 @@ describe("a year of one in ten over DIN's limits", () => {
     };
     expect(tooMuchIn(january(-4.9))).toEqual([]);
     expect(tooMuchIn(january(-5.1)).join()).toContain("In a cold year (1 in 10)");
+  });
+});
+
+describe("where built-in water goes", () => {
+  const wall = (amount: string): string =>
+    saidBy(
+      one(
+        "wall",
+        `      - { material: gypsum plasterboard, thickness: 12.5 mm }
+      - { name: batt, material: wood fibre batt, thickness: 100 mm }
+      - { material: breather membrane }
+`,
+        `    trapped water: { layer: batt, amount: ${amount} }
+`,
+      ),
+      "trapped-water",
+    )[0]!;
+  test("of a tenth of a gram nothing is told: nothing needs to dry", () => {
+    expect(wall("0.0001 kg/m2")).toMatch(/nothing needs to dry\. The layer is not between/);
+  });
+  test("what dries to both sides adds up", () => {
+    const [open] = answers(textOfCase("12-wet-blown-wool.yaml")).slice(1);
+    const water = open!.trappedWater[0]!;
+    expect(water.toRoom + water.toFarSide).toBeGreaterThan(0.99 * water.amount);
+    expect(saidBy(open!, "trapped-water")[0]).toContain("leaves to the room, the rest outwards.");
+  });
+  test("what does not dry leaves no rest", () => {
+    const [between] = answers(textOfCase("12-wet-blown-wool.yaml"));
+    expect(saidBy(between!, "trapped-water")[0]).toContain("Meanwhile 73 g/m² left to the room and 379 g/m² left");
+  });
+});
+
+describe("a place in words", () => {
+  const layers = [
+    { name: "board", material: "foil-faced PIR board" },
+    { name: "batt", material: "wood fibre batt" },
+  ];
+  const part = (layer: number, of: SlicePart): PartOfLayer => ({
+    layer,
+    part: of,
+    material: of === "framing" ? "softwood timber" : layers[layer]!.material,
+  });
+  const at = (inner: PartOfLayer | null, outer: PartOfLayer | null, extent: Place["extent"] = "node"): string =>
+    placeInWords({ extent, inner, outer }, { layers });
+  test.each([
+    [at(part(1, "whole"), part(0, "inner facing")), "between batt and board"],
+    [at(part(0, "whole"), part(0, "outer facing")), "behind the outer facing of board"],
+    [at(part(0, "inner facing"), part(0, "whole")), "behind the inner facing of board"],
+    [at(part(1, "framing"), part(0, "whole")), "between softwood timber and board"],
+    [at(part(1, "whole"), part(1, "whole")), "inside batt"],
+    [at(part(1, "whole"), null), "at the face of batt"],
+    [at(null, part(1, "whole")), "at the face of batt"],
+    [at(null, null), "at the face of the build-up"],
+    [at(part(0, "whole"), part(1, "whole"), "zone"), "in a zone from board to batt"],
+    [at(part(1, "whole"), part(1, "whole"), "zone"), "in a zone inside batt"],
+  ])("%s", (said, expected) => {
+    expect(said).toBe(expected);
   });
 });

@@ -1,6 +1,6 @@
 import { gapsInWords } from "../findings/words/gaps.ts";
 import { leakInWords } from "../findings/words/leak.ts";
-import { placeByParts } from "../findings/words/places.ts";
+import { placeInWords } from "../findings/words/places.ts";
 import { dryingChangeInWords } from "../findings/words/trapped-water.ts";
 import { planeInWords, reasonInWords } from "../findings/words/two-season.ts";
 import type { Said } from "../findings/words/wording.ts";
@@ -52,7 +52,7 @@ function trappedWaterInWords(water: TrappedWaterData, buildUp: BuildUp): ChecksI
     ...water,
     name: buildUp.layers[water.layer]!.name,
     section: sectionName(water.sectionId),
-    elsewhere: water.place === null ? null : placeByParts(water.place, buildUp),
+    elsewhere: water.place === null ? null : placeInWords(water.place, buildUp),
     variants: water.variants.map((variant) => ({ ...variant, change: dryingChangeInWords(variant.by, buildUp) })),
   };
 }

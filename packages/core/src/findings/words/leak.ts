@@ -1,6 +1,6 @@
 import { formatNumber, formatQuantity } from "../../quantities/format-quantity.ts";
 import type { LeakData } from "../../result/types.ts";
-import { placeByParts } from "./places.ts";
+import { placeInWords } from "./places.ts";
 import type { Named, Said } from "./wording.ts";
 
 /** Litres in a cubic metre. Source: definition. */
@@ -24,7 +24,7 @@ export function leakInWords(
   const litres = total >= 1 ? `, ${formatNumber(total, 1)} litres` : "";
   const says =
     `In the wet season the stated gap lets ${airInWords(airVolume * LITRES_PER_CUBIC_METRE)} of room air through each square metre ` +
-    `and leaves up to ${formatQuantity(total, "condensate")} of water${litres}, ${placeByParts(place, buildUp)}.`;
+    `and leaves up to ${formatQuantity(total, "condensate")} of water${litres}, ${placeInWords(place, buildUp)}.`;
   const over = total > limit ? `The limit there is ${formatQuantity(limit, "condensate")}.` : "";
   return { says, more: [over, besideDiffusion(total, diffusion)] };
 }

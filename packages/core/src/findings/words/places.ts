@@ -5,35 +5,22 @@ import type { Named } from "./wording.ts";
 /**
  * A place by what meets there: layers by their names, framing by its material.
  *
- * @param place - at one node
+ * @param place - at one node, or over several
  * @param buildUp - for the names of its layers
- * @returns such as "between sheathing and softwood timber", "inside mineral wool slab"
+ * @returns such as "between sheathing and softwood timber", "inside mineral wool slab", "behind the outer facing of board"
  */
-export function placeByParts({ inner, outer }: Place, { layers }: Pick<Named, "layers">): string {
+export function placeInWords({ extent, inner, outer }: Place, { layers }: Pick<Named, "layers">): string {
   const name = ({ layer, part, material }: PartOfLayer): string =>
     part === "framing" ? material : (layers[layer]?.name ?? material);
   const [one, other] = [inner ?? outer, outer ?? inner];
   if (one === null || other === null) return "at the face of the build-up";
   if (inner === null || outer === null) return `at the face of ${name(one)}`;
-  return isSamePart(one, other) ? `inside ${name(one)}` : `between ${name(one)} and ${name(other)}`;
-}
-
-/**
- * A place by the layers that meet there.
- *
- * @param place - at one node, or over several
- * @param buildUp - for the names of its layers
- * @returns such as "between mineral wool slab and plywood", "in a zone from plywood to brickwork"
- */
-export function placeByLayers({ extent, inner, outer }: Place, { layers }: Named): string {
-  const name = (part: PartOfLayer | null): string =>
-    part === null ? "the surface" : (layers[part.layer]?.name ?? "the surface");
-  const isOneLayer = inner?.layer === outer?.layer;
+  const isOneLayer = inner.layer === outer.layer;
   if (extent === "zone")
     return isOneLayer ? `in a zone inside ${name(inner)}` : `in a zone from ${name(inner)} to ${name(outer)}`;
   if (!isOneLayer) return `between ${name(inner)} and ${name(outer)}`;
-  if (outer?.part === "outer facing") return `behind the outer facing of ${name(outer)}`;
-  if (inner?.part === "inner facing") return `behind the inner facing of ${name(inner)}`;
+  if (outer.part === "outer facing") return `behind the outer facing of ${name(outer)}`;
+  if (inner.part === "inner facing") return `behind the inner facing of ${name(inner)}`;
   return `inside ${name(inner)}`;
 }
 
@@ -52,8 +39,4 @@ export function sectionInWords({ kind, through }: SectionId): string {
 /** The same in brackets, with a space before it; nothing where there is one path only. */
 export function sectionPhrase(section: SectionId): string {
   return section.kind === "whole" ? "" : ` (${sectionInWords(section)})`;
-}
-
-function isSamePart(one: PartOfLayer, other: PartOfLayer): boolean {
-  return one.layer === other.layer && one.part === other.part;
 }

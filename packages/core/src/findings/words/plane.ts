@@ -1,7 +1,7 @@
 import { formatNumber, formatQuantity } from "../../quantities/format-quantity.ts";
 import type { PlaneFindings, StripFigures } from "../../result/types.ts";
 import { grams, joined, yearsInWords } from "../figures-in-words.ts";
-import { placeByLayers } from "./places.ts";
+import { placeInWords } from "./places.ts";
 import { limitInWords } from "./water.ts";
 import type { Named, Said, Wordings } from "./wording.ts";
 
@@ -85,7 +85,7 @@ function tapeIt({ framing, isSaid }: Interrupted): string {
 }
 
 function placeOf({ place }: StripFigures, buildUp: Named): string {
-  return place === null ? "inside it" : placeByLayers(place, buildUp);
+  return place === null ? "inside it" : placeInWords(place, buildUp);
 }
 
 function mostOf({ strip, mean, month }: StripFigures): string {

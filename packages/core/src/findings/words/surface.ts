@@ -13,7 +13,7 @@ import type {
 import { roomInWords } from "../../rooms/room-in-words.ts";
 import { capital, joined, monthsInWords } from "../figures-in-words.ts";
 import { keepDry } from "./keep-dry.ts";
-import { placeByParts, sectionPhrase } from "./places.ts";
+import { placeInWords, sectionPhrase } from "./places.ts";
 import type { Named, Said, Wordings } from "./wording.ts";
 
 const SURFACE = "ISO 13788:2012 clause 5";
@@ -50,7 +50,7 @@ export const SURFACE_WORDINGS: Wordings<keyof SurfaceFindings> = {
   }),
   "mould-at-interface": ({ figures, severity }, buildUp) => ({
     says:
-      `Mould can grow on ${figures.food} ${placeByParts(figures.place, buildUp)}${sectionPhrase(figures.section)}: in ${monthsInWords(figures.months)} the air there exceeds the growth limit, at most ` +
+      `Mould can grow on ${figures.food} ${placeInWords(figures.place, buildUp)}${sectionPhrase(figures.section)}: in ${monthsInWords(figures.months)} the air there exceeds the growth limit, at most ` +
       `${humidity(figures.relativeHumidity)} in ${figures.month} (limit ${humidity(figures.limit)} at ${formatQuantity(figures.temperature, "temperature")}, outdoors ${humidity(figures.outdoors)}).`,
     more: [
       severity === "fault" ? `In ${countOfMonths(figures.monthsNearlyWet)} it is 95 % or more.` : "",

@@ -3,10 +3,13 @@ import { formatQuantity } from "../../quantities/format-quantity.ts";
 import type { DryingChange, TrappedWaterData } from "../../result/types.ts";
 import { MOST_YEARS_OF_DRYING } from "../../year/trapped-water.ts";
 import { grams } from "../figures-in-words.ts";
-import { placeByParts, sectionInWords } from "./places.ts";
+import { placeInWords, sectionInWords } from "./places.ts";
 import type { Named, Wordings } from "./wording.ts";
 
 const DAYS_PER_YEAR = 365;
+
+/** Share of the water [–] that may be left where all of it is said to be gone. */
+const TRACE_LEFT = 0.05;
 
 type Water = Omit<TrappedWaterData, "held" | "heldElsewhere">;
 
@@ -22,13 +25,7 @@ export const TRAPPED_WATER_WORDINGS: Wordings<"trapped-water"> = {
     }
     return {
       says: opening(figures, name),
-      more: [
-        whereItGoes(figures),
-        meanwhile(figures, buildUp),
-        sideways(figures),
-        scope(figures),
-        fastest(figures, buildUp),
-      ],
+      more: figures.daysToDry === 0 ? [scope(figures)] : [...drying(figures, buildUp), scope(figures)],
       advice:
         severity === "note"
           ? null
@@ -95,8 +92,14 @@ function inMonths(days: number): string {
   return days > 60 ? ` (about ${Math.round((days / DAYS_PER_YEAR) * MONTHS_PER_YEAR)} months)` : "";
 }
 
-function whereItGoes({ toRoom, toFarSide, daysToDry }: Water): string {
-  if (daysToDry !== null && toRoom >= 0 && toFarSide >= 0)
+function drying(figures: Water, buildUp: Named): string[] {
+  return [whereItGoes(figures), meanwhile(figures, buildUp), sideways(figures), fastest(figures, buildUp)];
+}
+
+/** Water that was built in leaves to both sides, or mixes with what comes in meanwhile. */
+function whereItGoes({ amount, toRoom, toFarSide }: Water): string {
+  const isAllGone = amount - toRoom - toFarSide <= TRACE_LEFT * amount;
+  if (isAllGone && toRoom >= 0 && toFarSide >= 0)
     return `Of it ${grams(toRoom)} leaves to the room, the rest outwards.`;
   const towardsRoom = toRoom >= 0 ? `${grams(toRoom)} left to the room` : `${grams(-toRoom)} entered from the room`;
   const outwards = toFarSide >= 0 ? `${grams(toFarSide)} left outwards` : `${grams(-toFarSide)} entered from outside`;
@@ -105,7 +108,7 @@ function whereItGoes({ toRoom, toFarSide, daysToDry }: Water): string {
 
 function meanwhile({ mostHeldElsewhere, place }: Water, buildUp: Named): string {
   if (place === null) return "None condensed elsewhere.";
-  return `Up to ${grams(mostHeldElsewhere)} gathered elsewhere, ${placeByParts(place, buildUp)}.`;
+  return `Up to ${grams(mostHeldElsewhere)} gathered elsewhere, ${placeInWords(place, buildUp)}.`;
 }
 
 function scope({ withinScope }: Water): string {

@@ -1,11 +1,11 @@
 import { WETTEST_CLASS } from "../../further-checks/two-season/two-season-scope.ts";
 import type { TwoSeasonData } from "../../result/types.ts";
-import { placeByParts, sectionPhrase } from "./places.ts";
+import { placeInWords, sectionPhrase } from "./places.ts";
 import type { Named } from "./wording.ts";
 
 /** The wettest plane of the two-season check with its section; null where nothing condenses. */
 export function planeInWords({ place, sectionId }: TwoSeasonData, buildUp: Pick<Named, "layers">): string | null {
-  return place === null ? null : `${placeByParts(place, buildUp)}${sectionPhrase(sectionId)}`;
+  return place === null ? null : `${placeInWords(place, buildUp)}${sectionPhrase(sectionId)}`;
 }
 
 /** Why the two-season check does not apply; null where it does. */

@@ -3,7 +3,7 @@ import type { LimitReason, VerdictWord, WaterFigures, WaterFindings, YearOfWater
 import { DROPS_GATHER, TRACE } from "../amount-limits.ts";
 import { atMost, grams, inPlainTerms, yearsInWords } from "../figures-in-words.ts";
 import { keepDry } from "./keep-dry.ts";
-import { placeByLayers, sectionInWords, sectionPhrase } from "./places.ts";
+import { placeInWords, sectionInWords, sectionPhrase } from "./places.ts";
 import type { Named, Wordings } from "./wording.ts";
 
 const AMOUNTS = "ISO 13788:2012 clause 6; amounts by DIN 4108-3 and common practice";
@@ -113,7 +113,7 @@ const OPENING: Readonly<Record<YearOfWater, string>> = {
 };
 
 function placeOf({ place, section }: WaterFigures, buildUp: Named): string {
-  return `${placeByLayers(place, buildUp)}${sectionPhrase(section)}`;
+  return `${placeInWords(place, buildUp)}${sectionPhrase(section)}`;
 }
 
 function mostOf({ amount, month, growthPerYear }: WaterFigures): string {
