@@ -15,7 +15,7 @@ import { planeCheck } from "./plane-checks/plane-check.ts";
 import type { PlaneCheck } from "./plane-checks/types.ts";
 import type { BuildUp } from "./project/types.ts";
 import type { BuildUpResult, SensitivityName } from "./result/types.ts";
-import { ALL_RUNS, RUNS_THAT_JUDGE, RUNS_THAT_REFUSE, sensitivityRuns } from "./sensitivity/sensitivity-runs.ts";
+import { ALL_RUNS, HARDER_YEARS, RUNS_THAT_JUDGE, sensitivityRuns } from "./sensitivity/sensitivity-runs.ts";
 import type { Surroundings } from "./surroundings/surroundings.ts";
 import { assessVapourLayer } from "./vapour-layer/assess-vapour-layer.ts";
 import { worseVerdict } from "./year/verdicts.ts";
@@ -42,7 +42,7 @@ export type JudgingScope = "all" | "what the judgement depends on" | "what may r
 const RUNS: Readonly<Record<JudgingScope, readonly SensitivityName[]>> = {
   all: ALL_RUNS,
   "what the judgement depends on": RUNS_THAT_JUDGE,
-  "what may refuse it": RUNS_THAT_REFUSE,
+  "what may refuse it": HARDER_YEARS,
 };
 
 /** What is known of a build-up, what is found in it, and the judgement: everything but the words and the result's shape. */
@@ -58,8 +58,8 @@ export interface JudgedBuildUp {
  * @param buildUp - the build-up
  * @param surroundings - outdoor air and rooms of the reported, the colder and the wetter year
  * @param scope - all for a result; less where only the judgement is asked for, again and again
- * @returns evidence, findings and judgement; the judgement's word is the same for all scopes, but that on what may refuse
- *   it what is sound with conditions may be called sound
+ * @returns evidence, findings and judgement. The judgement's word is the same in all scopes with one exception: by "what
+ *   may refuse it" a build-up that is sound with conditions may be called sound
  * @throws RangeError when a value is out of range
  */
 export function judgeBuildUp(buildUp: BuildUp, surroundings: Surroundings, scope: JudgingScope = "all"): JudgedBuildUp {
@@ -111,23 +111,20 @@ export function judgeFigures(
   });
 }
 
-/** A build-up that was judged on what may refuse it, on all that its judgement rests on. */
-export function withWhatJudges({ evidence }: JudgedBuildUp, { sites }: Surroundings): JudgedBuildUp {
-  const { calculation, tightLayer, sensitivity } = evidence;
-  return judged({
-    ...evidence,
-    sensitivity: sensitivityRuns(calculation, sites, tightLayer, RUNS_THAT_JUDGE, sensitivity),
-  });
-}
-
-/** A judged build-up with the runs and checks that are told beside its judgement; those in the plane stay out. */
-export function withChecksTold({ evidence }: JudgedBuildUp, { sites }: Surroundings): JudgedBuildUp {
+/**
+ * A build-up that was judged in a narrower scope, judged in a wider one: runs that were made stay, and so does the plane.
+ *
+ * @param known - what was judged
+ * @param surroundings - the same as before
+ * @param scope - how much is to be known of it
+ * @returns evidence, findings and judgement
+ */
+export function judgeFurther({ evidence }: JudgedBuildUp, { sites }: Surroundings, scope: JudgingScope): JudgedBuildUp {
   const { buildUp, room, site, humidityMargin, calculation, vapourLayer, tightLayer } = evidence;
-  return judged({
-    ...evidence,
-    sensitivity: sensitivityRuns(calculation, sites, tightLayer, ALL_RUNS, evidence.sensitivity),
-    checks: furtherChecks(buildUp, site, calculation, vapourLayer, room, humidityMargin),
-  });
+  const sensitivity = sensitivityRuns(calculation, sites, tightLayer, RUNS[scope], evidence.sensitivity);
+  const checks =
+    scope === "all" ? furtherChecks(buildUp, site, calculation, vapourLayer, room, humidityMargin) : evidence.checks;
+  return judged({ ...evidence, sensitivity, checks });
 }
 
 function judged(evidence: Evidence): JudgedBuildUp {

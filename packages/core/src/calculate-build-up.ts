@@ -94,6 +94,7 @@ export function calculateBuildUp(buildUp: BuildUp, site: Site, options: Calculat
 export function figuresOfBuildUp(buildUp: BuildUp, site: Site, options: WhatIfOptions = {}): BuildUpCalculation {
   const cases = ventilationCases(buildUp);
   if (cases === null) return calculateCase(buildUp, site, options);
+  // Known temperatures are those of the case that counted: the other has others.
   const { sameHeat: _, ...ofEachCase } = options;
   const closed = calculateCase(cases.closed, site, ofEachCase);
   const open = calculateCase(cases.open, site, ofEachCase);
@@ -129,7 +130,16 @@ function calculateCase(buildUp: BuildUp, site: Site, options: WhatIfOptions): Bu
   const air = { inside, outside: farSide.months };
   const airAfter = airOfYearsAfter(buildUp, heat, site, options.yearsAfter);
   const sections = pathsThrough(heat.counted, countsForVapour).map((path, index) =>
-    calculateSection(sectionOfPath(path, anyFraming), path, buildUp, heat, air, airAfter, options, index),
+    calculateSection(
+      sectionOfPath(path, anyFraming),
+      path,
+      buildUp,
+      heat,
+      air,
+      airAfter,
+      options,
+      options.sameHeat?.sections[index],
+    ),
   );
   const governing = sections.reduce((worst, section) => (compareSections(section, worst) > 0 ? section : worst));
   const skyOffset = skyOffsetOf(buildUp);
@@ -165,8 +175,8 @@ function calculateSection(
   heat: HeatCalculation,
   air: AirOnBothSides,
   airAfter: AirOnBothSides | null,
-  options: WhatIfOptions,
-  index: number,
+  options: CalculationOptions,
+  sameHeat: SectionCalculation | undefined,
 ): SectionCalculation {
   const slices = sectionSlices(heat.counted, path, vapourChoice(heat, options), options.sdOverrides);
   const line = nodeLine(slices, options.largestPart ?? LARGEST_PART_RESISTANCE);
@@ -174,7 +184,7 @@ function calculateSection(
   const skyOffset = skyOffsetOf(buildUp);
   const climateOf = ({ inside, outside }: AirOnBothSides, known?: KnownClimate): SectionClimate =>
     sectionClimate(line, inside, outside, surfaces.inside, surfaces.outsideForMoisture, skyOffset, known);
-  const climate = climateOf(air, options.sameHeat?.sections[index]);
+  const climate = climateOf(air, sameHeat);
   const driven = { sd: line.sd, climate };
   const dryYear = yearFromDry(driven);
   const year = sectionYear(driven, dryYear, "standard");

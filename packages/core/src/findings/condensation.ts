@@ -1,7 +1,8 @@
 import { MONTH_NAMES } from "../constants.ts";
 import { twoSeasonCheck, WINTER_OUTSIDE } from "../further-checks/two-season/two-season.ts";
 import { isUpright } from "../project/is-upright.ts";
-import type { SensitivityName, WaterFigures, YearOfWater } from "../result/types.ts";
+import type { WaterFigures, YearOfWater } from "../result/types.ts";
+import { isHarderYear } from "../sensitivity/sensitivity-runs.ts";
 import { DROPS_GATHER, DROPS_MAY_RUN, isFacedWithPaper, sitsOnSmooth } from "./amount-limits.ts";
 import { isInBondedFoam } from "./bonded-foam-place.ts";
 import { CAUTION, CONDITION, found, NOTE, OVER_LIMIT } from "./found.ts";
@@ -50,11 +51,6 @@ function inItsClimate(findings: RuledFinding[], evidence: Evidence): RuledFindin
         })
       : finding,
   );
-}
-
-/** The years that are tried beside the reported one. */
-function isHarderYear(name: SensitivityName): name is Exclude<YearOfWater, "reported"> {
-  return name === "one in ten colder year" || name === "one in ten warmer year";
 }
 
 /** How much findings of water weigh in the judgement. */

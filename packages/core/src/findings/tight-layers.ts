@@ -14,17 +14,19 @@ import { worstOf } from "./water-level.ts";
 import { weatherSkinOfRoof } from "./weather-skin.ts";
 
 /**
- * Tight layers on the cold side, two tight layers with something between, and tight sheets where leaks must dry.
+ * Tight layers on the cold side, two tight layers with something between, and tight sheets where leaks must dry. None on
+ * the ground, where every tight layer is its membrane.
  * Source: common practice.
  */
 export function tightLayerFindings(evidence: Evidence): RuledFinding[] {
+  if (evidence.buildUp.faces === "ground") return [];
   return [...tightOuterSkin(evidence), ...twoTightLayers(evidence), ...tightSheetOnColdSide(evidence)];
 }
 
 function tightOuterSkin(evidence: Evidence): RuledFinding[] {
   const { buildUp, vapourLayer } = evidence;
   const skin = tightSkin(evidence);
-  if (skin === null || vapourLayer.warmSide !== "inside" || buildUp.faces === "ground") return [];
+  if (skin === null || vapourLayer.warmSide !== "inside") return [];
   const isWeatherSkinOfRoof = !isUpright(buildUp) && buildUp.element !== "floor";
   if (isRequired(evidence, skin) && !isWeatherSkinOfRoof) return [];
   const { level, amount, growthPerYear, yearsToGather } = worstOf(evidence.water);
@@ -78,7 +80,7 @@ function twoTightLayers(evidence: Evidence): RuledFinding[] {
   const between = evidence.buildUp.layers.flatMap((layer, index) =>
     index > inner.layers[inner.layers.length - 1]! && index < end && holdsWater(layer) ? [index] : [],
   );
-  if (between.length === 0 || evidence.buildUp.faces === "ground") return [];
+  if (between.length === 0) return [];
   const neverDries = evidence.checks.trappedWater.some(({ daysToDry }) => daysToDry === null || daysToDry > A_YEAR);
   return [
     found("two-tight-layers", neverDries ? REFUSED : CONDITION, {
@@ -110,7 +112,7 @@ function tightSheetOnColdSide(evidence: Evidence): RuledFinding[] {
   const { buildUp, calculation, vapourLayer } = evidence;
   const isRoof = isUnderlaidRoof(evidence);
   if (buildUp.element !== "floor" && buildUp.element !== "wall" && !isRoof) return [];
-  if (buildUp.faces === "ground" || vapourLayer.warmSide !== "inside") return [];
+  if (vapourLayer.warmSide !== "inside") return [];
   const main = mainInsulation(calculation.heat.counted);
   if (main === null) return [];
   const { counted } = calculation.heat;

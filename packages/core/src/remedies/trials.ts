@@ -1,10 +1,4 @@
-import {
-  type JudgedBuildUp,
-  judgeFigures,
-  reportedFigures,
-  withChecksTold,
-  withWhatJudges,
-} from "../assess-build-up.ts";
+import { type JudgedBuildUp, judgeFigures, judgeFurther, reportedFigures } from "../assess-build-up.ts";
 import type { BuildUpCalculation } from "../calculate-build-up.ts";
 import { ventilationCases } from "../heat/slight-ventilation.ts";
 import { isTightBetween } from "../plane-checks/interrupted-layers.ts";
@@ -43,12 +37,14 @@ export interface Trials {
   isSpent: () => boolean;
 }
 
-/** What is known of a step so far: its figures by straight sections, and what it is judged on what may refuse it, and wholly. */
+/** What is known of a step so far: its figures by straight sections, and how it was judged. */
 interface KnownStep {
   surroundings: Surroundings;
   straight: BuildUpCalculation;
+  /** On what may refuse it. */
   judged: JudgedBuildUp | null;
-  isSound: boolean | null;
+  /** On all that the judgement depends on. */
+  whole: JudgedBuildUp | null;
 }
 
 /**
@@ -74,7 +70,7 @@ export function trialsOn(situation: Situation, before: BuildUpResult): Trials {
     if (!spend(calculationsOfOne(step.buildUp))) return null;
     const straight = reportedFigures(step.buildUp, surroundings);
     if (!spend(calculationsOfRunOn(straight) * sizeOf(step.buildUp))) return null;
-    const made = { surroundings, straight, judged: null, isSound: null };
+    const made = { surroundings, straight, judged: null, whole: null };
     known.set(step.buildUp, [...there, made]);
     return made;
   };
@@ -87,9 +83,8 @@ export function trialsOn(situation: Situation, before: BuildUpResult): Trials {
   };
   const isSound = (step: ChangeStep, judged: JudgedBuildUp): boolean => {
     const one = figures(step)!;
-    one.isSound ??=
-      judged.judgement.word === "sound" && withWhatJudges(judged, one.surroundings).judgement.word === "sound";
-    return one.isSound;
+    one.whole ??= judgeFurther(judged, one.surroundings, "what the judgement depends on");
+    return one.whole.judgement.word === "sound";
   };
   const losesWarmth = (transmittance: number): boolean =>
     before.heat !== null && toTwoDecimals(transmittance) > toTwoDecimals(before.heat.transmittance);
@@ -110,7 +105,9 @@ export function trialsOn(situation: Situation, before: BuildUpResult): Trials {
     null;
   const offer = (step: ChangeStep): JudgedBuildUp => {
     spent += calculationsTold(step.buildUp);
-    return withChecksTold(judge(step)!, step.surroundings ?? situation.surroundings);
+    const judged = judge(step)!;
+    const { whole, surroundings } = figures(step)!;
+    return judgeFurther(whole ?? judged, surroundings, "all");
   };
   return { reaches, transmittance, offer, spent: () => spent, isSpent: () => spent >= MOST_CALCULATIONS };
 }

@@ -14,10 +14,17 @@ export interface SensitivityRun {
   calculation: BuildUpCalculation;
 }
 
+/** The years that happen once in ten. They may refuse a build-up; other runs make a condition at most (a test holds it). */
+export const HARDER_YEARS = ["one in ten colder year", "one in ten warmer year"] as const;
+
+/** Whether a run is a harder year. */
+export function isHarderYear(name: SensitivityName): name is (typeof HARDER_YEARS)[number] {
+  return HARDER_YEARS.some((year) => year === name);
+}
+
 /** Every run, in order. */
 export const ALL_RUNS: readonly SensitivityName[] = [
-  "one in ten colder year",
-  "one in ten warmer year",
+  ...HARDER_YEARS,
   "heated every day",
   "unfavourable vapour resistance",
   "wetter room",
@@ -25,13 +32,9 @@ export const ALL_RUNS: readonly SensitivityName[] = [
   "no vapour layer",
 ];
 
-/** The runs that may refuse a build-up; the others of those that judge make a condition at most (a test holds it). */
-export const RUNS_THAT_REFUSE: readonly SensitivityName[] = ["one in ten colder year", "one in ten warmer year"];
-
 /** The runs that the judgement rests on; the others are told beside it (a test holds that they never turn it). */
 export const RUNS_THAT_JUDGE: readonly SensitivityName[] = [
-  "one in ten colder year",
-  "one in ten warmer year",
+  ...HARDER_YEARS,
   "heated every day",
   "vapour layer ten times more open",
 ];
@@ -72,10 +75,12 @@ function runOf(
 ): BuildUpCalculation | null {
   const { buildUp } = calculation;
   const run = (site: Site): BuildUpCalculation => figuresOfBuildUp(buildUp, site, { runOn: false });
-  const more = { sameHeat: calculation, runOn: false } as const;
+  const inSameHeat = { sameHeat: calculation, runOn: false } as const;
   const once = (site: Site): BuildUpCalculation => figuresOfBuildUp(buildUp, site, { yearsAfter: mean });
   const opened = (factor: number): BuildUpCalculation | null =>
-    tightLayer === null ? null : figuresOfBuildUp(withVapourLayerOpened(buildUp, tightLayer, factor), reported, more);
+    tightLayer === null
+      ? null
+      : figuresOfBuildUp(withVapourLayerOpened(buildUp, tightLayer, factor), reported, inSameHeat);
   switch (name) {
     case "one in ten colder year":
       return isSameYear(reported, colder) ? null : once(colder);
@@ -84,7 +89,7 @@ function runOf(
     case "heated every day":
       return isOtherAir(buildUp, reported, heatedDaily) ? run(heatedDaily) : null;
     case "unfavourable vapour resistance":
-      return figuresOfBuildUp(buildUp, reported, { ...more, vapourResistance: "unfavourable" });
+      return figuresOfBuildUp(buildUp, reported, { ...inSameHeat, vapourResistance: "unfavourable" });
     case "wetter room":
       return isOtherAir(buildUp, reported, wetter) ? run(wetter) : null;
     case "vapour layer ten times more open":

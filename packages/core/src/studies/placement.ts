@@ -1,7 +1,7 @@
 import { assessBuildUp, judgeBuildUp } from "../assess-build-up.ts";
 import { climateMonths } from "../climate/climate-months.ts";
 import { applySeverity } from "../climate/severity.ts";
-import { buildUpResult } from "../describe/build-up-result.ts";
+import { yearSummary } from "../describe/moisture-result.ts";
 import { refuseFaults } from "../given/faults.ts";
 import { checkProject } from "../given/project.ts";
 import { withFactorsOfJunctions } from "../plane-checks/project-junctions.ts";
@@ -171,8 +171,9 @@ function cellOf(
   placed: PlacedBuildUp,
   surroundings: Surroundings,
 ): { cell: PlacementCell } & Pick<VapourLayerResult, "warmSide" | "warmSideName"> {
-  const { evidence, findings, judgement } = judgeBuildUp(placed.buildUp, surroundings);
-  const { moisture } = buildUpResult(evidence, findings, judgement);
+  const { evidence, findings, judgement } = judgeBuildUp(placed.buildUp, surroundings, "what the judgement depends on");
+  const isBeyond = findings.some(({ effect }) => effect === "beyond");
+  const moisture = isBeyond ? null : yearSummary(evidence.calculation.governing.year);
   const { warmSide, warmSideName } = evidence.vapourLayer;
   const margins = moisture === null ? [] : placed.at.flatMap((sheet) => layerMargin(evidence, sheet) ?? []);
   const onWarmSide = warmSide === "inside" ? margins[0] : margins[margins.length - 1];
@@ -183,7 +184,7 @@ function cellOf(
       position: placed.position,
       judgement: judgement.word,
       verdict: moisture?.verdict ?? null,
-      peak: moisture === null ? null : { ...moisture.peak },
+      peak: moisture?.peak ?? null,
       carriedOver: moisture?.carriedOver ?? null,
       dewPointMargin: onWarmSide?.margin ?? null,
       dewPointMarginMonth: onWarmSide?.month ?? null,

@@ -1,10 +1,11 @@
-import { closeSync, openSync, readlinkSync, readSync, realpathSync, type Stats, statSync } from "node:fs";
+import { fstatSync, readlinkSync, realpathSync, type Stats, statSync } from "node:fs";
 import { basename, dirname, extname, join, relative, resolve } from "node:path";
 import type { CommandContext } from "../command-context.ts";
 import { CommandProblem } from "../command-result.ts";
 import { isChangedByHand } from "./changed-by-hand.ts";
 import { fileFault } from "./file-fault.ts";
 import { kindOfAddress } from "./kind-of-address.ts";
+import { piecesOf, withOpenFile } from "./read-in-pieces.ts";
 
 /** Where an output file goes. */
 export interface OutputPlace {
@@ -94,23 +95,25 @@ const MAY_BE_WRITTEN = 0o222;
 function checkOwn(path: string, shown: string, mark: OwnMark): void {
   const there = `${shown} is there already and was`;
   const advice = "Move it away, or name the place to write with --out.";
-  if (!bears(path, shown, mark)) {
-    throw new CommandProblem("not-made-by-warmside", `${there} not made by warmside. ${advice}`);
-  }
-  if (mark.fingerprinted === true && isChanged(path, shown)) {
-    throw new CommandProblem(
-      "changed-by-hand",
-      `${there} changed since warmside wrote it, or written by an earlier version. ${advice}`,
-    );
-  }
-}
-
-function isChanged(path: string, shown: string): boolean {
   try {
-    return isChangedByHand(path);
+    if (!bears(path, mark))
+      throw new CommandProblem("not-made-by-warmside", `${there} not made by warmside. ${advice}`);
+    if (mark.fingerprinted === true && isChangedByHand(path))
+      throw new CommandProblem(
+        "changed-by-hand",
+        `${there} changed since warmside wrote it, or written by an earlier version. ${advice}`,
+      );
   } catch (error) {
     throw fileFault(error, "read", shown);
   }
+}
+
+/** Whether a file has the mark of what warmside makes. */
+function bears(path: string, { where, text }: OwnMark): boolean {
+  return withOpenFile(path, (file) => {
+    const start = where === "beginning" ? 0 : Math.max(0, fstatSync(file).size - LOOKED_AT);
+    return Buffer.concat([...piecesOf(file, LOOKED_AT, start)]).includes(text);
+  });
 }
 
 /** How much of a file is looked at for our mark [bytes]. */
@@ -169,21 +172,4 @@ function checkFolder(folder: string, shown: string): void {
 function isSameFile(input: string, output: Stats): boolean {
   const stats = statSync(input, { throwIfNoEntry: false });
   return stats !== undefined && stats.dev === output.dev && stats.ino === output.ino;
-}
-
-function bears(path: string, shown: string, mark: OwnMark): boolean {
-  try {
-    const file = openSync(path, "r");
-    try {
-      const { size } = statSync(path);
-      const buffer = Buffer.alloc(LOOKED_AT);
-      const start = mark.where === "beginning" ? 0 : Math.max(0, size - LOOKED_AT);
-      const read = readSync(file, buffer, 0, LOOKED_AT, start);
-      return buffer.subarray(0, read).includes(mark.text);
-    } finally {
-      closeSync(file);
-    }
-  } catch (error) {
-    throw fileFault(error, "read", shown);
-  }
 }

@@ -1,10 +1,11 @@
-import { closeSync, constants, openSync, readSync, type Stats, statSync } from "node:fs";
+import { constants, type Stats, statSync } from "node:fs";
 import { resolve } from "node:path";
 import type { Folders } from "../command-context.ts";
 import { CommandProblem, unreadable } from "../command-result.ts";
 import { decodeText } from "./decode-text.ts";
 import { fileFault } from "./file-fault.ts";
 import { kindOfAddress } from "./kind-of-address.ts";
+import { piecesOf, withOpenFile } from "./read-in-pieces.ts";
 
 /** A text file that was read. */
 export interface InputFile {
@@ -72,24 +73,9 @@ function checkKind(stats: Stats, shown: string): void {
 
 /** The beginning of a file. Some files of the system say that they are empty, and give without end, or only one day. */
 function readBounded(path: string, most: number): Uint8Array {
-  const file = openSync(path, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
-  try {
-    const pieces: Uint8Array[] = [];
-    for (let length = 0; length < most; ) {
-      const piece = Buffer.alloc(Math.min(PIECE, most - length));
-      const read = readSync(file, piece);
-      if (read === 0) break;
-      pieces.push(piece.subarray(0, read));
-      length += read;
-    }
-    return Buffer.concat(pieces);
-  } finally {
-    closeSync(file);
-  }
+  const flags = constants.O_RDONLY | (constants.O_NONBLOCK ?? 0);
+  return withOpenFile(path, (file) => Buffer.concat([...piecesOf(file, most, null)]), flags);
 }
-
-/** Bytes that are asked for at a time. */
-const PIECE = 1_000_000;
 
 function pathOfInput(shown: string, { folder, startedIn }: Folders): string {
   if (shown === "") throw new CommandProblem("no-name", "The file name is empty. Name a file to read.");
