@@ -4,7 +4,7 @@ import { withFactorsOfJunctions } from "../../packages/core/src/plane-checks/pro
 import { readProjectOrThrow } from "../../packages/core/src/read-project.ts";
 import { studyPlacement } from "../../packages/core/src/studies/placement.ts";
 import { spreadQuestion } from "../../packages/core/src/studies/spread/spread-question.ts";
-import { sweepThickness } from "../../packages/core/src/studies/sweep.ts";
+import { varyThickness } from "../../packages/core/src/studies/variation.ts";
 import { surroundingsOf } from "../../packages/core/src/surroundings/surroundings.ts";
 import { workerFor } from "../../packages/report/src/cli/spread/spread-worker.ts";
 
@@ -38,7 +38,7 @@ describe("a build-up whose junction is too cold", () => {
   });
 
   it("gets the same word in the study of thicknesses, whose corner changes with the thickness", () => {
-    const { points } = sweepThickness(project, { buildUp: 0, layer: INSULATION, from: 0.04, to: 0.289, step: null });
+    const { points } = varyThickness(project, { buildUp: 0, layer: INSULATION, from: 0.04, to: 0.289, step: null });
     expect(points.find(({ isDrawn }) => isDrawn)!.judgement).toBe(word);
     expect(points.at(-1)!.judgement).toBe("sound");
   });

@@ -135,7 +135,7 @@ const SAMPLES: Readonly<Record<string, unknown>> = {
   Problem: problem,
   WordedProblem: core.wordProblem(problem),
   PlaceOnEarth: { latitude: 50, longitude: 5, altitude: 100 },
-  SweepQuestion: { buildUp: 0, layer: 2, from: 0.1, to: 0.14, step: 0.02 },
+  VariationQuestion: { buildUp: 0, layer: 2, from: 0.1, to: 0.14, step: 0.02 },
   "readonly OutdoorClimate[]": [project.climate],
   "readonly Material[]": core.SHIPPED_MATERIALS,
   "readonly MaterialTable[]": [core.materialTable(core.SHIPPED_MATERIALS)],

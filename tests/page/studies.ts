@@ -1,4 +1,4 @@
-import { type ProjectResult, spreadQuestion, studyPlacement, surroundingsOf, sweepThickness } from "@warmside/core";
+import { type ProjectResult, spreadQuestion, studyPlacement, surroundingsOf, varyThickness } from "@warmside/core";
 import type { ReportOptions } from "@warmside/report";
 import { finished, noteOutcomes, openStudy } from "../../packages/report/src/cli/spread/studies.ts";
 import { spreadResult } from "../../packages/report/src/spread-study/spread-result.ts";
@@ -11,7 +11,7 @@ export const STUDIES: readonly (readonly [string, () => ProjectResult, ReportOpt
     "the study of thicknesses",
     () => ({
       ...demoResult(),
-      sweep: sweepThickness(demoProject(), { buildUp: 0, layer: 2, from: 0, to: 0.2, step: null }),
+      variation: varyThickness(demoProject(), { buildUp: 0, layer: 2, from: 0, to: 0.2, step: null }),
     }),
   ],
   ["the variants compared", demoResult, { comparison: "whole" }],

@@ -2,22 +2,22 @@ import { spawnSync } from "node:child_process";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { type SpreadResult, sweepThickness } from "@warmside/core";
+import { type SpreadResult, varyThickness } from "@warmside/core";
 import {
   comparisonPlot,
   governingView,
   type Plot,
   spreadPlot,
-  sweepPlot,
   toSvg,
   twelveMonthsPlot,
   vapourPlot,
+  variationPlot,
 } from "@warmside/report";
 import { describe, expect, test } from "vitest";
+import { keptApart } from "../../packages/report/src/label-spacing.ts";
 import { stretchedSd } from "../../packages/report/src/plots/stretched-sd.ts";
 import { thinLine } from "../../packages/report/src/plots/thin-line.ts";
 import { trappedWaterPlot } from "../../packages/report/src/plots/trapped-water-plot.ts";
-import { spread } from "../../packages/report/src/spread.ts";
 import { demoProject, demoResult } from "./demo.ts";
 import { everyPart } from "./every-part.ts";
 import { twoWalls } from "./fixture.ts";
@@ -32,7 +32,7 @@ const metrics = (await library("vega")).textMetrics as { width: () => number };
 const demo = demoResult();
 const [wet, dry] = twoWalls().buildUps.map((buildUp) => governingView(buildUp)!);
 const trapped = everyPart().buildUps.flatMap(({ trappedWater }) => trappedWater)[0]!;
-const sweep = sweepThickness(demoProject(), { buildUp: 0, layer: 2, from: 0, to: 0.2, step: null });
+const variation = varyThickness(demoProject(), { buildUp: 0, layer: 2, from: 0, to: 0.2, step: null });
 
 /** A study made by hand: two verdicts, two judgements, three inputs. */
 const often = (word: string, count: number) => ({ word, count, probability: count / 100, standardError: 0.03 });
@@ -57,7 +57,7 @@ const PLOTS: [string, Plot][] = [
   ["twelve months", twelveMonthsPlot(wet!)],
   ["trapped water", trappedWaterPlot(trapped)],
   ["comparison", comparisonPlot(demo.comparison!.buildUps.find(({ slug }) => slug === "workshop-wall")!)!],
-  ["sweep", sweepPlot(sweep)!],
+  ["variation", variationPlot(variation)!],
   ["spread", spreadPlot(studied)],
 ];
 
@@ -185,10 +185,10 @@ describe("layers over sd", () => {
 
 describe("helpers of the plots", () => {
   test("labels that would overlap are spread around their places, and stay within the ends", () => {
-    expect(spread([10, 11, 40], 8, 0, 100)).toEqual([6.5, 14.5, 40]);
-    expect(spread([1, 2, 3], 10, 0, 100)).toEqual([0, 10, 20]);
-    expect(spread([99, 100], 10, 0, 100)).toEqual([90, 100]);
-    expect(spread([], 10, 0, 100)).toEqual([]);
+    expect(keptApart([10, 11, 40], 8, 0, 100)).toEqual([6.5, 14.5, 40]);
+    expect(keptApart([1, 2, 3], 10, 0, 100)).toEqual([0, 10, 20]);
+    expect(keptApart([99, 100], 10, 0, 100)).toEqual([90, 100]);
+    expect(keptApart([], 10, 0, 100)).toEqual([]);
   });
 
   test("a thinned line keeps its ends and its bends, and strays no further than allowed", () => {

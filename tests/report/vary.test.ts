@@ -1,12 +1,12 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { assessProject, fromThickness, type ProjectResult, readProjectOrThrow, sweepThickness } from "@warmside/core";
+import { assessProject, fromThickness, type ProjectResult, readProjectOrThrow, varyThickness } from "@warmside/core";
 import { renderReport } from "@warmside/report";
 import { describe, expect, test } from "vitest";
 import { readRange, readStep } from "../../packages/report/src/cli/vary/thickness-range.ts";
 import { fixed } from "../../packages/report/src/numbers.ts";
-import { sweepPlot } from "../../packages/report/src/plots/sweep-plot.ts";
 import { toSvg } from "../../packages/report/src/plots/to-svg.ts";
+import { variationPlot } from "../../packages/report/src/plots/variation-plot.ts";
 import { sentence } from "../../packages/report/src/words.ts";
 import { DEMO, SMALL_PROJECT } from "./bundled-command.ts";
 import { commandInProcess } from "./command-in-process.ts";
@@ -14,7 +14,7 @@ import { attributeValues, visibleText } from "./page-text.ts";
 
 const command = commandInProcess();
 const project = readProjectOrThrow(readFileSync(DEMO, "utf8"));
-const sweep = sweepThickness(project, { buildUp: 0, layer: 2, from: 0, to: 0.2, step: null });
+const variation = varyThickness(project, { buildUp: 0, layer: 2, from: 0, to: 0.2, step: null });
 const ASKED = ["--build-up", "Studio wall", "--layer", "mineral wool slab"];
 
 describe("a range on the command line", () => {
@@ -42,15 +42,15 @@ describe("a range on the command line", () => {
   });
 });
 
-describe("the sweep in the report", () => {
+describe("the variation in the report", () => {
   test("quotes the judgements, and tells whole millimetres that are thick enough", () => {
     expect(fromThickness(0.0189)).toBe("19 mm");
     expect(fromThickness(0.057)).toBe("57 mm");
-    const [first] = sweep.turns;
-    expect(sentence(sweep.message)).toContain(
+    const [first] = variation.turns;
+    expect(sentence(variation.message)).toContain(
       `: “${first!.from}” under ${fromThickness(first!.thickness)}, “${first!.to}” from ${fromThickness(first!.thickness)}`,
     );
-    expect(sentence(sweep.message)).toMatch(
+    expect(sentence(variation.message)).toMatch(
       / U falls from \d\.\d\d to \d\.\d\d W\/\(m²·K\) and meets the target of 0\.30 from \d+ mm\.$/,
     );
   });
@@ -58,34 +58,34 @@ describe("the sweep in the report", () => {
   test("says what 0 mm is only where it is among the thicknesses", async () => {
     const result = assessProject(project);
     const words = "0 mm is the build-up without the layer";
-    expect(await renderReport({ ...result, sweep })).toContain(words);
-    const thicker = { ...sweep, points: sweep.points.filter(({ thickness }) => thickness > 0) };
-    expect(await renderReport({ ...result, sweep: thicker })).not.toContain(words);
+    expect(await renderReport({ ...result, variation })).toContain(words);
+    const thicker = { ...variation, points: variation.points.filter(({ thickness }) => thickness > 0) };
+    expect(await renderReport({ ...result, variation: thicker })).not.toContain(words);
   });
 
   test("stands with its build-up: sentence, turns, every point; and nowhere when not asked for", async () => {
     const result = assessProject(project);
-    const page = await renderReport({ ...result, sweep });
+    const page = await renderReport({ ...result, variation });
     const text = visibleText(page);
-    expect(text).toContain(sentence(sweep.message));
-    expect(text).toContain(fromThickness(sweep.turns[0]!.thickness));
-    expect(sweep.turns.length).toBeGreaterThan(0);
-    for (const { reason } of sweep.turns) expect(text).toContain(sentence(reason).replace(/\s+/g, " "));
-    for (const { transmittance } of sweep.points) expect(text).toContain(fixed(transmittance!, 3));
-    expect(page).toContain(`<h1>How thick: ${sweep.layer.name}</h1>`);
+    expect(text).toContain(sentence(variation.message));
+    expect(text).toContain(fromThickness(variation.turns[0]!.thickness));
+    expect(variation.turns.length).toBeGreaterThan(0);
+    for (const { reason } of variation.turns) expect(text).toContain(sentence(reason).replace(/\s+/g, " "));
+    for (const { transmittance } of variation.points) expect(text).toContain(fixed(transmittance!, 3));
+    expect(page).toContain(`<h1>How thick: ${variation.layer.name}</h1>`);
     expect(page.match(/class="sheet page/g)).toHaveLength(1);
     const ids = attributeValues(page, "id");
     expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);
-    expect(await renderReport(result)).not.toContain('id="sweep"');
+    expect(await renderReport(result)).not.toContain('id="variation"');
   });
 
   test("the plot letters the turns, and shows the water where there is any", async () => {
-    const { text } = await toSvg(sweepPlot(sweep)!, "here");
-    for (const index of sweep.turns.keys()) expect(text).toContain(`>${"ABCDEF"[index]}</text>`);
+    const { text } = await toSvg(variationPlot(variation)!, "here");
+    for (const index of variation.turns.keys()) expect(text).toContain(`>${"ABCDEF"[index]}</text>`);
     expect(text).toContain("most water in a year, g/m²");
-    const dry = { ...sweep, points: sweep.points.slice(5) };
-    expect((await toSvg(sweepPlot(dry)!, "here")).text).not.toContain("most water");
-    expect(sweepPlot({ ...sweep, points: [{ ...sweep.points[0]!, transmittance: null }] })).toBeNull();
+    const dry = { ...variation, points: variation.points.slice(5) };
+    expect((await toSvg(variationPlot(dry)!, "here")).text).not.toContain("most water");
+    expect(variationPlot({ ...variation, points: [{ ...variation.points[0]!, transmittance: null }] })).toBeNull();
   });
 });
 
@@ -94,7 +94,7 @@ describe("warmside vary", () => {
     const out = join(command.folder(), "curve.html");
     const ended = await command.run(["vary", DEMO, ...ASKED, "--thickness", "0", "mm..200", "mm", "--out", out]);
     expect([ended.code, ended.err]).toEqual([0, ""]);
-    expect(ended.out.replace(/\s+/g, " ")).toContain(`Layer 3, ${sweep.message}`);
+    expect(ended.out.replace(/\s+/g, " ")).toContain(`Layer 3, ${variation.message}`);
     expect(readFileSync(out, "utf8")).toContain("<h1>How thick: mineral wool slab</h1>");
   });
 
@@ -104,7 +104,7 @@ describe("warmside vary", () => {
     const range = ["--layer", "mineral wool slab", "--thickness", "100mm..200mm", "--step", "50mm"];
     const ended = await command.run(["vary", "wall.yaml", ...range, "--json"], { cwd: folder });
     expect([ended.code, ended.err]).toEqual([0, ""]);
-    const { points } = (JSON.parse(ended.out) as ProjectResult).sweep!;
+    const { points } = (JSON.parse(ended.out) as ProjectResult).variation!;
     expect(points.map(({ thickness }) => thickness)).toEqual([0.1, 0.14, 0.15, 0.2]);
     expect(readdirSync(folder)).toEqual(["wall.yaml"]);
   });

@@ -125,11 +125,11 @@ export { assessBuildUp } from "./assess-build-up.ts";
 // studies
 export { CLIMATES_FOR_PLACE, studyPlacement } from "./studies/placement.ts";
 export { sheetPlaces } from "./studies/sheet-places.ts";
-export { sweepThickness } from "./studies/sweep.ts";
-export { findSweepLayer, type SweepLayer } from "./studies/sweep/find-sweep-layer.ts";
-export { fromThickness } from "./studies/sweep/sweep-in-words.ts";
-export { MOST_SWEEP_STEPS } from "./studies/sweep/thicknesses.ts";
-export type { SweepQuestion } from "./studies/sweep/types.ts";
+export { varyThickness } from "./studies/variation.ts";
+export { findVariationLayer, type VariationLayer } from "./studies/variation/find-variation-layer.ts";
+export { fromThickness } from "./studies/variation/variation-in-words.ts";
+export { MOST_VARIATION_STEPS } from "./studies/variation/thicknesses.ts";
+export type { VariationQuestion } from "./studies/variation/types.ts";
 export { compareVariants } from "./studies/variants.ts";
 export { moneyInWords } from "./studies/variants/variant-in-words.ts";
 export { latinHypercube, type SampleTable } from "./studies/spread/latin-hypercube.ts";

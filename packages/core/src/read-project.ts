@@ -8,7 +8,7 @@ import { orderProblems } from "./problems/order-problems.ts";
 import { ProblemsError } from "./problems/problems-error.ts";
 import type { Reading } from "./problems/types.ts";
 import type { WorkCount } from "./problems/work-count.ts";
-import { collectNotes, type NoteCollector, noteIdleAcceptances } from "./project/accept-notes.ts";
+import { collectOddities, noteIdleAcceptances, type OddityCollector } from "./project/collect-oddities.ts";
 import { findPlaces, type Supplies } from "./project/find-text.ts";
 import { noteOddValues } from "./project/odd-values.ts";
 import { collectProblems } from "./project/problem-collector.ts";
@@ -55,7 +55,7 @@ export function readCounted(text: string, supplies: Supplies | undefined, work: 
   if (!parsed.ok) return { ok: false, problems: orderProblems(parsed.problems) };
   const file = parsed.value;
   const collector = collectProblems(file);
-  const notes = collectNotes(file.data);
+  const notes = collectOddities(file.data);
   const materials = materialsOfProject(SHIPPED_MATERIALS, supplies, { file, collector }, work);
   const shape = readShape(file.data);
   const context: ReadingContext = {
@@ -152,7 +152,7 @@ function humidityMarginOf(written: WrittenProject): number {
 }
 
 /** Where the climate does not fit the use of a room: notes, acknowledged like odd values. */
-function noteFit(project: Project, notes: NoteCollector): void {
+function noteFit(project: Project, notes: OddityCollector): void {
   for (const room of usedRooms(project)) {
     for (const { code, message } of checkFit(project.climate, room)) notes.add(code, pathOfRoom(room.name), message);
   }

@@ -1,9 +1,9 @@
 import type { ClimateResult, MonthOfAir, ProjectResult, RoomResult } from "@warmside/core";
+import { backticksAsCode } from "./backticks.ts";
 import { type Html, html, pageClass } from "./html.ts";
 import { fixed, NO_BREAK_SPACE, PER_CENT, signed } from "./numbers.ts";
 import { type Column, tableMarkup } from "./table.ts";
 import { symbolColumn } from "./terms/terms.ts";
-import { withCode } from "./with-code.ts";
 import { climatePlace, roomWords, sentence, shortMonth } from "./words.ts";
 
 /**
@@ -114,6 +114,6 @@ function oddities({ oddities: found }: ProjectResult): Html | null {
   if (found.length === 0) return null;
   return html`<h3>Odd values</h3><ul>${found.map(
     ({ message, accepted }) =>
-      html`<li>${withCode(message)} <span class="aside">(${accepted ? "confirmed in the file" : "not confirmed in the file"})</span></li>`,
+      html`<li>${backticksAsCode(message)} <span class="aside">(${accepted ? "confirmed in the file" : "not confirmed in the file"})</span></li>`,
   )}</ul>`;
 }

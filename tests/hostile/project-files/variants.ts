@@ -168,7 +168,12 @@ export const BAD_VARIANTS: readonly BadFile[] = [
   price("a price per bag in the project file", "material: plywood, per: bag, price: 4", "not-one-of", "m2, m3, roll"),
   price("no price", "material: plywood, per: m2", "price-missing", "the price per m2 is missing"),
   price("a price with its currency", "material: plywood, per: m2, price: £4", "number-wanted", "price is not a number"),
-  price("a price below nothing", "material: plywood, per: m2, price: -4", "impossible-value", "amounts of money are 0 to"),
+  price(
+    "a price below nothing",
+    "material: plywood, per: m2, price: -4",
+    "impossible-value",
+    "amounts of money are 0 to",
+  ),
   price("a sheet of unknown size", "material: plywood, per: sheet, price: 40", "price-no-cover", "one sheet covers"),
   price(
     "a size where nothing comes in pieces",

@@ -1,3 +1,4 @@
+import { MOULD_HUMIDITY } from "../constants.ts";
 import { requiredTemperatureFactor, temperatureFactor } from "../heat/temperature-factor.ts";
 import { requireNumber } from "../require.ts";
 
@@ -34,7 +35,7 @@ export function requiredSurfaceFactor(
   insideTemperature: number,
   insideVapourPressure: number,
   outsideTemperature: number,
-  criticalHumidity = 0.8,
+  criticalHumidity: number = MOULD_HUMIDITY,
 ): number | null {
   requireNumber(insideTemperature, "insideTemperature", "°C", -60, 60);
   requireNumber(insideVapourPressure, "insideVapourPressure", "Pa", 1, 20_000);

@@ -40,8 +40,8 @@ export function insulationExtent(buildUp: BuildUp): InsulationExtent | null {
   return most.index === -1 ? null : { first: most.index, last: most.index };
 }
 
-/** Index of the insulating layer that resists most, framing left out; null without any insulation. */
-export function mainInsulationIndex(buildUp: BuildUp): number | null {
+/** Index of the layer of insulation that resists most, framing left out; null without any. The main insulation may be none. */
+export function bestInsulation(buildUp: BuildUp): number | null {
   let main: number | null = null;
   for (let index = 0; index < endOfCounted(buildUp); index += 1) {
     const layer = buildUp.layers[index]!;

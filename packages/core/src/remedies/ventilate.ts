@@ -8,7 +8,7 @@ import type { AirLayer, BuildUp, Layer } from "../project/types.ts";
 import { insertLayers, replaceLayer } from "./edit-layers.ts";
 import { sheetLayer, ventilatedAir } from "./new-layers.ts";
 import { isSheathing } from "./open-cold-side.ts";
-import { betweenLayers, endOfCounted, insulationExtent, isInsulating, mainInsulationIndex, sdOf } from "./places.ts";
+import { bestInsulation, betweenLayers, endOfCounted, insulationExtent, isInsulating, sdOf } from "./places.ts";
 import { BREATHER_SHEETS } from "./stock.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 
@@ -39,7 +39,7 @@ export function ventilate(situation: Situation): Change[] {
 
 /** Over the insulation of a warm roof lies its skin: air between them cools nothing but the insulation. */
 function isWarmRoof(buildUp: BuildUp): boolean {
-  const main = mainInsulationIndex(buildUp);
+  const main = bestInsulation(buildUp);
   if (main === null || !isRoof(buildUp) || isUpright(buildUp)) return false;
   const { isCold } = roofDeck(buildUp.layers, main);
   return buildUp.layers[main]!.framing === null && isCold !== true;
@@ -47,7 +47,7 @@ function isWarmRoof(buildUp: BuildUp): boolean {
 
 /** The air layer that a cold flat roof has above its insulation. */
 function airOverInsulation(buildUp: BuildUp): { layer: AirLayer; index: number } | null {
-  const main = mainInsulationIndex(buildUp);
+  const main = bestInsulation(buildUp);
   if (main === null) return null;
   for (let index = main + 1; index < buildUp.layers.length; index += 1) {
     const layer = buildUp.layers[index]!;

@@ -4,7 +4,7 @@ import { isRoof } from "../project/is-roof.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { AirLayer, BuildUp, Layer, SolidLayer } from "../project/types.ts";
 import { TIGHT } from "../vapour/tight.ts";
-import { endOfCounted, insulationExtent, isVapourSheet, mainInsulationIndex, sdOf } from "./places.ts";
+import { bestInsulation, endOfCounted, insulationExtent, isVapourSheet, sdOf } from "./places.ts";
 import type { Situation, WarmSide } from "./types.ts";
 
 /**
@@ -85,7 +85,7 @@ function isAtLeastAsOpen(air: AirLayer, than: AirLayer): boolean {
 
 /** How many counted layers on the cold side of the main insulation are tight. */
 function tightOnColdSide(buildUp: BuildUp, warmSide: WarmSide): number {
-  const main = mainInsulationIndex(buildUp);
+  const main = bestInsulation(buildUp);
   if (main === null || warmSide === "neither") return 0;
   const cold = buildUp.layers
     .slice(0, endOfCounted(buildUp))

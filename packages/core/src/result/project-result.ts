@@ -3,7 +3,7 @@ import type { BuildUpResult } from "./build-up-result.ts";
 import type { ComparisonStudy } from "./comparison-study.ts";
 import type { PlacementStudy } from "./placement-study.ts";
 import type { JunctionResult } from "./plane-result.ts";
-import type { SweepStudy } from "./sweep-study.ts";
+import type { VariationStudy } from "./variation-study.ts";
 
 /** A whole project, assessed. */
 export interface ProjectResult {
@@ -32,5 +32,5 @@ export interface ProjectResult {
   /** The variants beside the build-ups they belong to; only where the file has any. */
   comparison?: ComparisonStudy;
   /** One layer in many thicknesses; only when the study was asked for. */
-  sweep?: SweepStudy;
+  variation?: VariationStudy;
 }

@@ -29,6 +29,6 @@ export type * from "./remedy-changes.ts";
 export type * from "./remedy-steps.ts";
 export type * from "./sheet-places.ts";
 export type * from "./spread-study.ts";
-export type * from "./sweep-study.ts";
 export type * from "./vapour-layer-result.ts";
+export type * from "./variation-study.ts";
 export type * from "./words.ts";

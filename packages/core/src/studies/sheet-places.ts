@@ -5,7 +5,7 @@ import { checkSurroundings } from "../given/surroundings.ts";
 import type { BuildUp, SolidLayer } from "../project/types.ts";
 import { holdsStatedWater, insertLayers, removeLayer } from "../remedies/edit-layers.ts";
 import { sheetLayer } from "../remedies/new-layers.ts";
-import { betweenLayers, endOfCounted, mainInsulationIndex, sdOf } from "../remedies/places.ts";
+import { bestInsulation, betweenLayers, endOfCounted, sdOf } from "../remedies/places.ts";
 import { placeInWords } from "../remedies/remedy-in-words.ts";
 import { WARM_SIDE_SHEETS } from "../remedies/stock.ts";
 import { mustStay } from "../remedies/what-must-stay.ts";
@@ -25,7 +25,7 @@ import type { Surroundings } from "../surroundings/surroundings.ts";
  */
 export function sheetPlaces(buildUp: BuildUp, surroundings: Surroundings): SheetPlaces | null {
   refuseFaults([...checkBuildUp(buildUp, ["buildUp"]), ...checkSurroundings(surroundings, ["surroundings"])]);
-  if (mainInsulationIndex(buildUp) === null || buildUp.faces === "ground") return null;
+  if (bestInsulation(buildUp) === null || buildUp.faces === "ground") return null;
   const own = ownSheet(buildUp);
   const sheet = own === null ? ordinarySheet() : (buildUp.layers[own] as SolidLayer);
   const bare = own === null ? buildUp : removeLayer(buildUp, own);

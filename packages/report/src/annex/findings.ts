@@ -1,8 +1,8 @@
 import type { Finding } from "@warmside/core";
+import { backticksAsCode } from "../backticks.ts";
 import { type Html, html } from "../html.ts";
+import { severityIcon } from "../judgement-icons.ts";
 import { ordered } from "../sheet/findings-list.ts";
-import { severitySign } from "../signs.ts";
-import { withCode } from "../with-code.ts";
 import { SEVERITY_WORDS, sentence } from "../words.ts";
 import type { AnnexOf, Part } from "./part.ts";
 
@@ -18,5 +18,5 @@ export function findingsPart({ buildUp }: AnnexOf): Part | null {
 }
 
 function entry(finding: Finding, isReason: boolean): Html {
-  return html`<li class="${finding.severity}">${severitySign(finding.severity)}<span><strong>${SEVERITY_WORDS[finding.severity]}.</strong> ${withCode(sentence(finding.message))}${finding.advice ? html` <em>What to do:</em> ${withCode(sentence(finding.advice))}` : null} <span class="aside">${isReason ? "A reason for the judgement. " : null}Source: ${finding.source}. <code>${finding.code}</code></span></span></li>`;
+  return html`<li class="${finding.severity}">${severityIcon(finding.severity)}<span><strong>${SEVERITY_WORDS[finding.severity]}.</strong> ${backticksAsCode(sentence(finding.message))}${finding.advice ? html` <em>What to do:</em> ${backticksAsCode(sentence(finding.advice))}` : null} <span class="aside">${isReason ? "A reason for the judgement. " : null}Source: ${finding.source}. <code>${finding.code}</code></span></span></li>`;
 }

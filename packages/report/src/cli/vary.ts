@@ -2,7 +2,7 @@ import type { Command } from "commander";
 import type { CommandResult } from "./command-result.ts";
 import type { Registration } from "./registration.ts";
 import { type ReportFlags, withReportFlags } from "./report-flags.ts";
-import type { SweepChoice } from "./vary/sweep-of.ts";
+import type { VariationChoice } from "./vary/variation-of.ts";
 
 /** `warmside vary FILE`: one layer in many thicknesses, and where the judgement turns. */
 export const registerVary: Registration = (program: Command, run): void => {
@@ -22,7 +22,7 @@ export const registerVary: Registration = (program: Command, run): void => {
       "after",
       '\nExample:\n  warmside vary studio.yaml --build-up "Studio wall" --layer "mineral wool slab" --thickness 0 mm..200 mm\n',
     )
-    .action((file: string, options: ReportFlags & SweepChoice) =>
+    .action((file: string, options: ReportFlags & VariationChoice) =>
       run(async (context): Promise<CommandResult> => {
         const { reportCommand } = await import("./report-command.ts");
         return await reportCommand(file, options, { name: "vary", choice: options }, context);

@@ -1,6 +1,6 @@
 import type { ProjectResult } from "@warmside/core";
+import { backticksAsCode } from "../backticks.ts";
 import { type Html, html } from "../html.ts";
-import { withCode } from "../with-code.ts";
 
 /**
  * Every condition of the judgements once, as a box to tick, with the numbers of the build-ups it is for.
@@ -15,7 +15,7 @@ export function conditions({ buildUps }: ProjectResult): Html {
       ? html`<p>No conditions to meet.</p>`
       : html`<ul class="boxes">${uses.map(
           ({ condition, numbers }) =>
-            html`<li>${box()}${withCode(condition)}${buildUps.length > 1 ? html` <span class="aside">(${numbers.length === buildUps.length ? "every build-up" : numbers.join(", ")})</span>` : null}</li>`,
+            html`<li>${box()}${backticksAsCode(condition)}${buildUps.length > 1 ? html` <span class="aside">(${numbers.length === buildUps.length ? "every build-up" : numbers.join(", ")})</span>` : null}</li>`,
         )}</ul>`;
   return html`<section class="conditions" id="conditions"><h2>Conditions</h2>${list}</section>`;
 }

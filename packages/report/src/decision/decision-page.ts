@@ -1,12 +1,12 @@
 import { type BuildUpResult, meetsTarget, type ProjectResult, type Remedy } from "@warmside/core";
+import { backticksAsCode } from "../backticks.ts";
+import { coldestSurface } from "../coldest-surface.ts";
 import { thumbnail } from "../drawing/section-drawing.ts";
 import { shorten } from "../escape.ts";
 import { type Html, html } from "../html.ts";
+import { MARK_CLASSES, markIcon } from "../judgement-icons.ts";
 import { fixed, millimetres } from "../numbers.ts";
-import { MARK_CLASSES, markSign } from "../signs.ts";
 import { standardWords } from "../standard-words.ts";
-import { surfaceFelt } from "../surface-felt.ts";
-import { withCode } from "../with-code.ts";
 import { ELEMENT_WORDS, sentence } from "../words.ts";
 import { answerSentence } from "./answer-sentence.ts";
 import { type Mark, type Marks, marksOf, surfaceWord, worstOf } from "./marks.ts";
@@ -56,8 +56,8 @@ function row(buildUp: BuildUpResult, index: number, breaks: boolean): Html {
   const lines = rowLines(buildUp);
   return html`<li class="row ${MARK_CLASSES[worstOf(marks)]}${breaks ? " breaks" : null}">${thumbnail(buildUp, `thumb-${index + 1}`)}<div>
 <p class="name"><a href="#build-up-${index + 1}">${index + 1} ${shorten(buildUp.name, LONGEST_NAME)}</a> <span class="aside">${ELEMENT_WORDS[buildUp.element].toLowerCase()}</span></p>
-<ul class="marks">${markWords(buildUp, marks).map(([mark, words]) => html`<li>${mark === null ? null : markSign(mark)}${words}</li>`)}</ul>
-${lines.map(({ head, words }) => html`<p>${head === null ? null : html`<strong>${head}</strong> `}${withCode(words)}</p>`)}
+<ul class="marks">${markWords(buildUp, marks).map(([mark, words]) => html`<li>${mark === null ? null : markIcon(mark)}${words}</li>`)}</ul>
+${lines.map(({ head, words }) => html`<p>${head === null ? null : html`<strong>${head}</strong> `}${backticksAsCode(words)}</p>`)}
 </div></li>`;
 }
 
@@ -107,7 +107,7 @@ export interface RowLine {
 export function rowLines(buildUp: BuildUpResult): RowLine[] {
   const { judgement, beyond } = buildUp;
   if (beyond !== null) return [line(null, `${sentence(beyond.reason)} ${sentence(beyond.askFor)}`)];
-  const felt = surfaceFelt(buildUp);
+  const felt = coldestSurface(buildUp);
   const also = alsoFound(buildUp);
   const standard = standardWords(buildUp);
   const remedy = remedyWords(buildUp);

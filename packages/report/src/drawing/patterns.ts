@@ -23,7 +23,7 @@ export function hatchOf(layer: Pick<LayerResult, "type" | "kind" | "group" | "co
   if (layer.type === "air") return "air";
   if (layer.type === "sheet") return "sheet";
   if (layer.kind === "metal") return "metal";
-  if (insulates(layer))
+  if (isDrawnAsInsulation(layer))
     return layer.kind === "plastic" || layer.kind === "board" ? "stiff insulation" : "soft insulation";
   if (layer.kind === "plastic") return "skin";
   if (layer.group === "timber" || layer.kind === "wood") return "timber";
@@ -109,6 +109,6 @@ const TILES: Readonly<Record<Hatch, Tile>> = {
 /** Conductivity up to which a material is drawn as insulation [W/(m·K)]. Source: common practice. */
 const INSULATES_UP_TO = 0.065;
 
-function insulates({ group, conductivity }: Pick<LayerResult, "group" | "conductivity">): boolean {
+function isDrawnAsInsulation({ group, conductivity }: Pick<LayerResult, "group" | "conductivity">): boolean {
   return group === "insulation" || (conductivity !== null && conductivity <= INSULATES_UP_TO);
 }

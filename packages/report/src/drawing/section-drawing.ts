@@ -1,10 +1,10 @@
 import type { BuildUpResult } from "@warmside/core";
 import { escapeText, shorten } from "../escape.ts";
 import { type Html, markup } from "../html.ts";
+import { keptApart } from "../label-spacing.ts";
 import { MILLIMETRES_PER_METRE, millimetres } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import type { SectionView } from "../section-view.ts";
-import { spread } from "../spread.ts";
 import { vapourLayerStanding } from "../vapour-layer-standing.ts";
 import { sideWords } from "../words.ts";
 import { curvesOver } from "./curves.ts";
@@ -154,7 +154,7 @@ function marksOf(geometry: Geometry, distance: number): { index: number; middle:
   });
   if (geometry.lie === "room below") marks.reverse();
   const end = isUpright ? geometry.size.width : geometry.size.height;
-  const places = spread(
+  const places = keptApart(
     marks.map(({ middle }) => middle),
     distance,
     distance / 2,

@@ -1,9 +1,9 @@
 import { inSpeech, saturationPressure } from "@warmside/core";
+import { keptApart } from "../label-spacing.ts";
 import { fixed, trimmed } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import { placeOf } from "../places.ts";
 import type { SectionView } from "../section-view.ts";
-import { spread } from "../spread.ts";
 import { layout, PLOT_TEXT, type Plot, type PlotKind, type Row, type X, type Y } from "./plot.ts";
 import { type StretchedSd, stretchedSd } from "./stretched-sd.ts";
 
@@ -75,7 +75,7 @@ const NUMBER_DISTANCE = 15;
 const FIGURE_DISTANCE = 34;
 
 function numbers({ bands }: StretchedSd): Row[] {
-  const places = spread(
+  const places = keptApart(
     bands.map(({ from, to }) => ((from + to) / 2) * FIELD),
     NUMBER_DISTANCE,
     0,

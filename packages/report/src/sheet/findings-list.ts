@@ -1,7 +1,7 @@
 import type { BuildUpResult, Finding } from "@warmside/core";
+import { backticksAsCode } from "../backticks.ts";
 import { type Html, html } from "../html.ts";
-import { severitySign } from "../signs.ts";
-import { withCode } from "../with-code.ts";
+import { severityIcon } from "../judgement-icons.ts";
 import { JUDGEMENT_MEANING, SEVERITY_WORDS, sentence } from "../words.ts";
 
 /**
@@ -14,7 +14,7 @@ export function findingsList({ findings, judgement }: BuildUpResult): Html {
   const worst = ordered(findings);
   const order = fitting(worst);
   return html`<h3>Findings</h3><p class="judged">Judgement: <strong>${judgement.word}</strong>, ${JUDGEMENT_MEANING[judgement.word]}.</p>
-${order.length === 0 ? null : html`<ul class="findings">${order.map(({ severity, short }) => html`<li class="${severity}">${severitySign(severity)}<span><strong>${SEVERITY_WORDS[severity]}.</strong> ${withCode(sentence(short))}</span></li>`)}</ul>`}${order.length < worst.length ? html`<p class="aside">${worst.length - order.length} more in the annex.</p>` : null}`;
+${order.length === 0 ? null : html`<ul class="findings">${order.map(({ severity, short }) => html`<li class="${severity}">${severityIcon(severity)}<span><strong>${SEVERITY_WORDS[severity]}.</strong> ${backticksAsCode(sentence(short))}</span></li>`)}</ul>`}${order.length < worst.length ? html`<p class="aside">${worst.length - order.length} more in the annex.</p>` : null}`;
 }
 
 /** Every fault, and of the rest as many as there is room for on the sheet. */

@@ -1,8 +1,8 @@
 import type { BuildUpResult } from "@warmside/core";
 import { marksOf, surfaceWord } from "../decision/marks.ts";
 import { type Html, html } from "../html.ts";
+import { markIcon } from "../judgement-icons.ts";
 import { fixed, percent } from "../numbers.ts";
-import { markSign } from "../signs.ts";
 import { pathWords } from "../words.ts";
 
 /**
@@ -33,7 +33,7 @@ export function heatLines(buildUp: BuildUpResult): Html | null {
     ["Corrections", corrections],
     [
       "U-value",
-      html`<strong>${fixed(heat.transmittance, 3)} W/(m²·K)</strong>${target === null ? ", no target stated" : `, target ${fixed(target, 2)}`}${heat.ground ? ", with the ground (ISO 13370)" : null} ${marks.heat === null ? null : html`<span class="mark">${markSign(marks.heat)}${marks.heat === "pass" ? "met" : "missed"}</span>`}`,
+      html`<strong>${fixed(heat.transmittance, 3)} W/(m²·K)</strong>${target === null ? ", no target stated" : `, target ${fixed(target, 2)}`}${heat.ground ? ", with the ground (ISO 13370)" : null} ${marks.heat === null ? null : html`<span class="mark">${markIcon(marks.heat)}${marks.heat === "pass" ? "met" : "missed"}</span>`}`,
     ],
     [
       "Heat over the year",
@@ -43,7 +43,7 @@ export function heatLines(buildUp: BuildUpResult): Html | null {
     ],
     [
       "Inside surface",
-      html`fRsi <strong>${fixed(heat.temperatureFactor, 3)}</strong>${coldestPath(buildUp)}${required === null ? ", none required" : ` against ${fixed(required, 3)} required in ${heat.criticalMonth} (80 % at the surface, Rsi 0.25)`} ${surface === null ? null : html`<span class="mark">${markSign(marks.surface)}${surface}</span>`}`,
+      html`fRsi <strong>${fixed(heat.temperatureFactor, 3)}</strong>${coldestPath(buildUp)}${required === null ? ", none required" : ` against ${fixed(required, 3)} required in ${heat.criticalMonth} (80 % at the surface, Rsi 0.25)`} ${surface === null ? null : html`<span class="mark">${markIcon(marks.surface)}${surface}</span>`}`,
     ],
   ];
   return html`<dl class="lines">${lines.map(([label, words]) => html`<div><dt>${label}</dt><dd>${words}</dd></div>`)}</dl>`;

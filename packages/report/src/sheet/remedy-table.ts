@@ -1,9 +1,9 @@
 import { type BuildUpResult, meetsTarget, type Remedy } from "@warmside/core";
+import { backticksAsCode } from "../backticks.ts";
 import { type Html, html } from "../html.ts";
 import { fixed, grams, MILLIMETRES_PER_METRE, signed, trimmed } from "../numbers.ts";
 import { tableMarkup } from "../table.ts";
 import { symbolColumn } from "../terms/terms.ts";
-import { withCode } from "../with-code.ts";
 import { sentence } from "../words.ts";
 
 /** More remedies than this stand in the annex. */
@@ -19,7 +19,7 @@ export const MOST_REMEDIES = 2;
 export function remedyTable({ remedies, remedySearch, target }: BuildUpResult, most: number): Html | null {
   const isWhole = most > MOST_REMEDIES;
   if (remedies.length === 0)
-    return remedySearch === null ? null : html`<h3>Remedies</h3><p>${withCode(remedySearch)}</p>`;
+    return remedySearch === null ? null : html`<h3>Remedies</h3><p>${backticksAsCode(remedySearch)}</p>`;
   const shown = remedies.slice(0, most);
   const table = tableMarkup({
     caption: "Remedies",

@@ -1,15 +1,15 @@
 import type { BuildUpResult, ProjectResult } from "@warmside/core";
+import { backticksAsCode } from "../backticks.ts";
 import { box } from "../decision/conditions.ts";
 import { marksOf, worstOf } from "../decision/marks.ts";
 import { sectionDrawing } from "../drawing/section-drawing.ts";
 import { type Html, html } from "../html.ts";
+import { MARK_CLASSES } from "../judgement-icons.ts";
 import { stretchedSd } from "../plots/stretched-sd.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { brokenWords, vapourPlot } from "../plots/vapour-plot.ts";
 import { governingView, type SectionView } from "../section-view.ts";
-import { MARK_CLASSES } from "../signs.ts";
 import { vapourLayerStanding } from "../vapour-layer-standing.ts";
-import { withCode } from "../with-code.ts";
 import { ELEMENT_WORDS, fromRoomToFarSide, sentence } from "../words.ts";
 import { findingsList } from "./findings-list.ts";
 import { heatLines } from "./heat-lines.ts";
@@ -68,7 +68,7 @@ function isLying({ element }: BuildUpResult): boolean {
 function beyond({ beyond: reason }: BuildUpResult): Html | null {
   return reason === null
     ? null
-    : html`<p class="beyond-words"><strong>Beyond this method.</strong> ${withCode(`${sentence(reason.reason)} ${sentence(reason.askFor)}`)}</p>`;
+    : html`<p class="beyond-words"><strong>Beyond this method.</strong> ${backticksAsCode(`${sentence(reason.reason)} ${sentence(reason.askFor)}`)}</p>`;
 }
 
 /** Leads to the picture that needs more width than the sheet has. */
@@ -94,5 +94,5 @@ async function plot(view: SectionView, id: string): Promise<Html> {
 
 function conditions({ judgement }: BuildUpResult): Html | null {
   if (judgement.conditions.length === 0) return null;
-  return html`<h3>Conditions</h3><ul class="boxes">${judgement.conditions.map((condition) => html`<li>${box()}${withCode(condition)}</li>`)}</ul>`;
+  return html`<h3>Conditions</h3><ul class="boxes">${judgement.conditions.map((condition) => html`<li>${box()}${backticksAsCode(condition)}</li>`)}</ul>`;
 }

@@ -1,4 +1,5 @@
 import { type ComparisonOfBuildUp, type ComparisonRow, type ComparisonStudy, meetsTarget } from "@warmside/core";
+import { backticksAsCode } from "../backticks.ts";
 import { COVERED_BY_TABLE, judgementCell, verdictCell } from "../coverage.ts";
 import { figure } from "../figure.ts";
 import { type Html, html, pageClass } from "../html.ts";
@@ -7,7 +8,6 @@ import { comparisonPlot } from "../plots/comparison-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { tableMarkup } from "../table.ts";
 import { symbolColumn, wordColumn } from "../terms/terms.ts";
-import { withCode } from "../with-code.ts";
 import { costTable } from "./comparison/cost-table.ts";
 import { goodsTables } from "./comparison/goods-tables.ts";
 import { rowName } from "./comparison/row-name.ts";
@@ -119,7 +119,7 @@ function floorWords({ floorArea, againstBase }: ComparisonRow): string {
 
 function sentences({ rows }: ComparisonOfBuildUp): Html {
   const said = rows.flatMap((row, number) => (row.sentence === null ? [] : [{ row, number, sentence: row.sentence }]));
-  return html`<ul>${said.map(({ row, number, sentence }) => html`<li><strong>${rowName(row, number)}.</strong> ${sentence} <span class="remark">${withCode(row.reason)}</span></li>`)}</ul>`;
+  return html`<ul>${said.map(({ row, number, sentence }) => html`<li><strong>${rowName(row, number)}.</strong> ${sentence} <span class="remark">${backticksAsCode(row.reason)}</span></li>`)}</ul>`;
 }
 
 /** The ways to make the vapour layer, and how much each rests on being continuous. */

@@ -1,8 +1,8 @@
 import type { BuildUpResult, PlacementCell, PlacementOfBuildUp, PlacementRow } from "@warmside/core";
 import { COVERED_BY_TABLE, judgementCell, verdictCell } from "../coverage.ts";
 import { type Html, html } from "../html.ts";
+import { CLASSES, judgementIcon } from "../judgement-icons.ts";
 import { fixed, grams, gramsPerArea, NO_BREAK_SPACE, trimmed } from "../numbers.ts";
-import { CLASSES, judgementSign } from "../signs.ts";
 import { tableMarkup } from "../table.ts";
 import { sideWords } from "../words.ts";
 
@@ -43,13 +43,13 @@ const MOST_ROWS = 8;
 function glance({ rows, positions }: PlacementOfBuildUp): Html {
   const shown = rows.filter((row) => row.leftOut === null);
   const used = new Set(shown.flatMap(({ cells }) => cells.map(({ judgement }) => judgement)));
-  const keys = [...used].map((word) => html`<span class="${CLASSES[word]}">${judgementSign(word)} ${word}</span>`);
+  const keys = [...used].map((word) => html`<span class="${CLASSES[word]}">${judgementIcon(word)} ${word}</span>`);
   return html`<figure class="wide"><p class="plot-title"><strong>The judgement in each position and climate</strong></p><div class="scroll" tabindex="0" role="group" aria-label="Judgements by position and climate"><table class="glance"><thead><tr><th scope="col">Climate and use</th>${positions.map(
     ({ words, isDrawn }) =>
       html`<th scope="col" class="w">${words}${isDrawn ? html`<span class="unit">as drawn</span>` : null}</th>`,
   )}</tr></thead><tbody>${shown.map(
     (row) =>
-      html`<tr><th scope="row">${rowWords(row)}</th>${row.cells.map(({ judgement }) => html`<td class="${CLASSES[judgement]}">${judgementSign(judgement)}<span class="hidden">${judgement}</span></td>`)}</tr>`,
+      html`<tr><th scope="row">${rowWords(row)}</th>${row.cells.map(({ judgement }) => html`<td class="${CLASSES[judgement]}">${judgementIcon(judgement)}<span class="hidden">${judgement}</span></td>`)}</tr>`,
   )}</tbody></table></div><figcaption><span class="mark-key">${keys}</span></figcaption></figure>`;
 }
 

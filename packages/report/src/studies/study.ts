@@ -5,7 +5,7 @@ import { sentence } from "../words.ts";
 import { comparisonDetails, comparisonPages, comparisonPart } from "./comparison-part.ts";
 import { placementPages, placementPart } from "./placement-part.ts";
 import { spreadPages, spreadPart } from "./spread-part.ts";
-import { sweepPages, sweepPart } from "./sweep-part.ts";
+import { variationPages, variationPart } from "./variation-part.ts";
 
 /** Plot and table of one build-up. */
 export interface StudyPart {
@@ -36,20 +36,23 @@ export interface Study {
  * @returns the study; null for an assessment alone
  */
 export async function studyOf(result: ProjectResult, isComparison: boolean): Promise<Study | null> {
-  if (result.sweep !== undefined) return await sweepStudy(result, result.sweep);
+  if (result.variation !== undefined) return await variationStudy(result, result.variation);
   if (result.placement !== undefined) return placementStudy(result, result.placement);
   if (result.buildUps.some(({ spread }) => spread !== undefined)) return await spreadStudy(result);
   return isComparison && result.comparison !== undefined ? await comparisonStudy(result, result.comparison) : null;
 }
 
-async function sweepStudy(result: ProjectResult, sweep: NonNullable<ProjectResult["sweep"]>): Promise<Study> {
-  const number = numberOf(result, sweep.buildUp.slug);
-  const { name } = sweep.buildUp;
+async function variationStudy(
+  result: ProjectResult,
+  variation: NonNullable<ProjectResult["variation"]>,
+): Promise<Study> {
+  const number = numberOf(result, variation.buildUp.slug);
+  const { name } = variation.buildUp;
   return {
-    title: `How thick: ${shorten(sweep.layer.name, LONGEST_NAME)}`,
-    question: `How thick must ${sweep.layer.name} be in ${name}?`,
-    answers: [{ name, number, answer: sentence(sweep.message) }],
-    parts: [{ name, number, body: await sweepPart(sweep), pages: sweepPages(sweep) }],
+    title: `How thick: ${shorten(variation.layer.name, LONGEST_NAME)}`,
+    question: `How thick must ${variation.layer.name} be in ${name}?`,
+    answers: [{ name, number, answer: sentence(variation.message) }],
+    parts: [{ name, number, body: await variationPart(variation), pages: variationPages(variation) }],
     details: null,
   };
 }

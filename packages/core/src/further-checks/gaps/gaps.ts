@@ -49,7 +49,7 @@ function tightestOf(
 }
 
 /** Sheets and faced boards have laps and joints; a plain board or solid timber is as tight at its joints as it is itself. */
-function canHaveGaps(layer: SolidLayer): boolean {
+export function canHaveGaps(layer: SolidLayer): boolean {
   return layer.type === "sheet" || layer.facingInner > 0 || layer.facingOuter > 0;
 }
 

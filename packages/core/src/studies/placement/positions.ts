@@ -1,7 +1,7 @@
 import type { BuildUp, Material, SolidLayer } from "../../project/types.ts";
 import { removeLayer, spliceLayers } from "../../remedies/edit-layers.ts";
 import { sheetLayer } from "../../remedies/new-layers.ts";
-import { endOfCounted, insulationExtent, mainInsulationIndex, sdOf } from "../../remedies/places.ts";
+import { bestInsulation, endOfCounted, insulationExtent, sdOf } from "../../remedies/places.ts";
 import { WARM_SIDE_SHEETS } from "../../remedies/stock.ts";
 import { mustStay } from "../../remedies/what-must-stay.ts";
 import type { PlacementPosition } from "../../result/types.ts";
@@ -39,14 +39,14 @@ export interface Placements {
  * @returns the positions, or null where there is no insulation to place a layer at
  */
 export function placements(buildUp: BuildUp): Placements | null {
-  if (mainInsulationIndex(buildUp) === null) return null;
+  if (bestInsulation(buildUp) === null) return null;
   const plain = { ...buildUp, trappedWater: [], variants: [] };
   const own = ownSheet(plain);
   const bare = own === null ? plain : removeLayer(plain, own);
   const layer = own === null ? sheetLayer(STATED_SHEET) : (plain.layers[own] as SolidLayer);
   const first = insulationExtent(bare)!.first;
   const last = insulationExtent(bare)!.last;
-  const main = mainInsulationIndex(bare)!;
+  const main = bestInsulation(bare)!;
   const [inner, outer] = halves(bare.layers[main] as SolidLayer);
   const towardsRoom = spliceLayers(bare, first, 0, [layer]);
   const placed: Omit<PlacedBuildUp, "isDrawn">[] = [

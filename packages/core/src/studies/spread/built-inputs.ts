@@ -1,3 +1,4 @@
+import { canHaveGaps } from "../../further-checks/gaps/gaps.ts";
 import type { Framing, Layer, SolidLayer } from "../../project/types.ts";
 import { layerSd, sdWithGaps } from "../../vapour/layer-sd.ts";
 import { ends } from "./material-inputs.ts";
@@ -44,7 +45,7 @@ export function gapInputs(layers: readonly Layer[], vapourLayer: readonly number
     const isOnly = layers.every((other) => other === layer || other.name !== layer.name);
     const name = `gaps in ${layer.name}${isOnly ? "" : ` (layer ${index + 1})`}`;
     if (layer.gaps !== null) return [statedGaps(layer, name)];
-    return index === tightest && hasLaps(layer) ? [unstatedGaps(layer, name)] : [];
+    return index === tightest && canHaveGaps(layer) ? [unstatedGaps(layer, name)] : [];
   });
 }
 
@@ -92,9 +93,4 @@ function unstatedGaps(layer: SolidLayer, name: string): SpreadInput {
     },
     set,
   };
-}
-
-/** Sheets and faced boards have laps and joints. */
-function hasLaps(layer: SolidLayer): boolean {
-  return layer.type === "sheet" || layer.facingInner > 0 || layer.facingOuter > 0;
 }

@@ -6,10 +6,10 @@ import {
   meetsTarget,
   type ProjectResult,
 } from "@warmside/core";
+import { withoutBackticks } from "../../backticks.ts";
 import { worseSentence } from "../../spread-study/spread-in-words.ts";
-import { withoutBackticks } from "../../with-code.ts";
 import { type Colour, groups, type Line, line, paragraph } from "../lines.ts";
-import { noteInWords } from "./note-in-words.ts";
+import { oddityInWords } from "./oddity-in-words.ts";
 import { verdictInWords } from "./verdict-in-words.ts";
 
 /**
@@ -24,7 +24,7 @@ export function shortAnswers(result: ProjectResult, withVariants = false): Line[
   const reference = result.reference === null ? "" : ` (${result.reference})`;
   const head = paragraph(`${result.project}${reference}, ${result.climate.name}, ${result.climate.severity}`);
   const answers = result.buildUps.map((buildUp) => shortAnswer(buildUp, result, withVariants));
-  const odd = result.oddities.filter(({ accepted }) => !accepted).map(noteInWords);
+  const odd = result.oddities.filter(({ accepted }) => !accepted).map(oddityInWords);
   const junctions = result.junctions.flatMap(({ short, advice }) =>
     paragraph(advice === null ? short : `${short} ${advice}`),
   );
@@ -48,7 +48,7 @@ function shortAnswer(buildUp: BuildUpResult, result: ProjectResult, withVariants
     // The judgement says already that it is often worse.
     ...(spread === undefined ? [] : [spread.message.slice(worseSentence(spread).length).trimStart()]),
     ...placementInWords(buildUp, result),
-    ...sweepInWords(buildUp, result),
+    ...variationInWords(buildUp, result),
   ];
   return [
     judged(name, judgement.word),
@@ -71,9 +71,9 @@ function placementInWords({ slug }: BuildUpResult, { placement }: ProjectResult)
   return [`Places of ${layer}: ${study.message}`];
 }
 
-/** What the sweep shows, where it was asked for. */
-function sweepInWords({ slug }: BuildUpResult, { sweep }: ProjectResult): string[] {
-  return sweep?.buildUp.slug === slug ? [`Layer ${sweep.layer.number}, ${sweep.message}`] : [];
+/** What the variation shows, where it was asked for. */
+function variationInWords({ slug }: BuildUpResult, { variation }: ProjectResult): string[] {
+  return variation?.buildUp.slug === slug ? [`Layer ${variation.layer.number}, ${variation.message}`] : [];
 }
 
 /** Each variant with its judgement and what it does against the build-up as drawn. */

@@ -1,6 +1,6 @@
 import { dirname, resolve } from "node:path";
 import { type Project, type Reading, readProject } from "@warmside/core";
-import { noteInWords } from "../answers/note-in-words.ts";
+import { oddityInWords } from "../answers/oddity-in-words.ts";
 import type { Folders } from "../command-context.ts";
 import { CommandProblem } from "../command-result.ts";
 import { readInput, readTextFile } from "../files/read-input.ts";
@@ -64,6 +64,6 @@ export function fileInOrder({ paths }: ProjectFile, { buildUps, oddities }: Proj
     buildUps: buildUps.length,
     variants: buildUps.reduce((sum, { variants }) => sum + variants.length, 0),
     oddities,
-    notes: oddities.map(noteInWords),
+    notes: oddities.map(oddityInWords),
   };
 }

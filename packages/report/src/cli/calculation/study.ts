@@ -2,13 +2,13 @@ import type { Project, ProjectResult } from "@warmside/core";
 import { CommandProblem } from "../command-result.ts";
 import type { Line } from "../lines.ts";
 import type { SpreadChoice } from "../spread/studies.ts";
-import type { SweepChoice } from "../vary/sweep-of.ts";
+import type { VariationChoice } from "../vary/variation-of.ts";
 import type { Step } from "./calculation.ts";
 
 /** What a command works out: the assessment, alone or with one of the studies. */
 export type Study =
   | { name: "assess" | "place" | "compare" }
-  | { name: "vary"; choice: SweepChoice }
+  | { name: "vary"; choice: VariationChoice }
   | { name: "spread"; choice: SpreadChoice };
 
 /** Who hears how far a study is. */
@@ -39,8 +39,8 @@ export async function workOutStudy(project: Project, study: Study, listener: Lis
     case "place":
       return { ...assessed, placement: studyPlacement(project, undefined, told("grid")) };
     case "vary": {
-      const { sweepOf } = await import("../vary/sweep-of.ts");
-      return { ...assessed, sweep: await sweepOf(project, study.choice) };
+      const { variationOf } = await import("../vary/variation-of.ts");
+      return { ...assessed, variation: await variationOf(project, study.choice) };
     }
     case "spread": {
       const { withSpread } = await import("../spread/with-spread.ts");

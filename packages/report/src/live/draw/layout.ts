@@ -1,5 +1,5 @@
 import type { BuildUpResult, SheetPlaces } from "@warmside/core";
-import { spread } from "../../spread.ts";
+import { keptApart } from "../../label-spacing.ts";
 
 /** A layer as it is drawn: where it begins and ends along the way from the room outwards [px]. */
 export interface Band {
@@ -103,7 +103,7 @@ function standing(
   const bands = bandsFrom(result, face, scale, 1);
   const gaps = gapsOf(places, bands, face);
   const pitch = (flagWidth + APART) / rows;
-  const centres = spread(gaps.slice(1) as number[], pitch, flagWidth * 1.5 + APART, width - flagWidth / 2);
+  const centres = keptApart(gaps.slice(1) as number[], pitch, flagWidth * 1.5 + APART, width - flagWidth / 2);
   const flags = gaps.map((gap, index): Spot => {
     if (gap === null) return { x: 0, y: 0, leader: null };
     const centre = centres[index - 1]!;
@@ -112,7 +112,7 @@ function standing(
     return { x: centre - flagWidth / 2, y, leader };
   });
   const middles = bands.map(({ from, to }) => (from + to) / 2);
-  const tabCentres = spread(middles, (TAB.width + APART) / tabRows, TAB.width / 2, width - TAB.width / 2);
+  const tabCentres = keptApart(middles, (TAB.width + APART) / tabRows, TAB.width / 2, width - TAB.width / 2);
   const tabs = middles.map((middle, index): Spot => {
     const y = bottom + LEADER + (index % tabRows) * (TAB.height + APART);
     return {
@@ -229,7 +229,7 @@ function rowsFor(count: number, size: number, room: number): number {
 
 function spreadAlong(wanted: readonly number[], size: number, height: number, direction: 1 | -1): number[] {
   const rising = direction === 1 ? [...wanted] : [...wanted].reverse();
-  const placed = spread(rising, size + APART, size / 2, height - size / 2);
+  const placed = keptApart(rising, size + APART, size / 2, height - size / 2);
   return direction === 1 ? placed : placed.reverse();
 }
 

@@ -1,12 +1,12 @@
 import { type BuildUpResult, type JudgementWord, meetsTarget, type SectionResult } from "@warmside/core";
+import { CLASSES } from "../../judgement-icons.ts";
 import { fixed } from "../../numbers.ts";
-import { CLASSES } from "../../signs.ts";
 import { vapourLayerStanding } from "../../vapour-layer-standing.ts";
 import { waterHeadline } from "../../water-headline.ts";
 import { NOT_COVERED, sentence } from "../../words.ts";
 import { state } from "../state/store.ts";
 import { makeFile } from "./bar.tsx";
-import { plain, Sign } from "./signs.tsx";
+import { JudgementIcon, plain } from "./judgement-icons.tsx";
 
 /** The answer: the judgement with its reason, then heat, water, vapour layer and room surface, each with its own mark. */
 export function AnswerPart({ result, section }: { result: BuildUpResult; section: SectionResult | null }) {
@@ -14,7 +14,7 @@ export function AnswerPart({ result, section }: { result: BuildUpResult; section
   return (
     <section class={`answer ${CLASSES[judgement.word]}`} id="answer" tabIndex={-1} aria-labelledby="answer-word">
       <h2 id="answer-word">
-        <Sign word={judgement.word} />
+        <JudgementIcon word={judgement.word} />
         {judgement.word}
       </h2>
       <p>{plain(judgement.message)}</p>
@@ -50,7 +50,7 @@ function Row({
     <div>
       <dt>{name}</dt>
       <dd>
-        {mark === null ? null : <Sign word={mark} />}
+        {mark === null ? null : <JudgementIcon word={mark} />}
         <span>{children}</span>
       </dd>
     </div>

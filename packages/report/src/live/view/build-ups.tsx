@@ -1,7 +1,7 @@
 import type { JudgementWord } from "@warmside/core";
 import { showBuildUp } from "../state/store.ts";
+import { JudgementIcon } from "./judgement-icons.tsx";
 import type { Known } from "./page.tsx";
-import { Sign } from "./signs.tsx";
 
 /** The build-ups of the file with their judgements; the one that is shown is always up to date. */
 export function BuildUps({
@@ -24,7 +24,7 @@ export function BuildUps({
           return (
             <li key={index}>
               <button type="button" aria-current={index === at ? "true" : undefined} onClick={() => showBuildUp(index)}>
-                {word === undefined ? null : <Sign word={word} />}
+                {word === undefined ? null : <JudgementIcon word={word} />}
                 <span>
                   {name}
                   {word === undefined ? null : <span class="unseen">, {word}</span>}

@@ -1,7 +1,7 @@
 import type { BuildUpResult } from "@warmside/core";
 import { grams } from "../../numbers.ts";
 import { ASSUMPTIONS, SEVERITY_WORDS, sentence } from "../../words.ts";
-import { plain, SeveritySign } from "./signs.tsx";
+import { plain, SeverityIcon } from "./judgement-icons.tsx";
 
 /** The same build-up under other assumptions. */
 export function Sensitivity({ result: { sensitivity } }: { result: BuildUpResult }) {
@@ -38,7 +38,7 @@ export function Findings({ result: { findings } }: { result: BuildUpResult }) {
     <ul class="rows">
       {some.map((finding) => (
         <li key={finding.id}>
-          <SeveritySign severity={finding.severity} />
+          <SeverityIcon severity={finding.severity} />
           <div>
             <p>
               <span class="unseen">{SEVERITY_WORDS[finding.severity]}: </span>

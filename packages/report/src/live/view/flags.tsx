@@ -1,10 +1,10 @@
 import type { BuildUpResult, SheetPlace, SheetPlaces } from "@warmside/core";
+import { CLASSES } from "../../judgement-icons.ts";
 import { grams } from "../../numbers.ts";
-import { CLASSES } from "../../signs.ts";
 import type { Layout } from "../draw/layout.ts";
 import { FLAG } from "../draw/layout.ts";
 import { placeSheet } from "../state/gestures.ts";
-import { Sign } from "./signs.tsx";
+import { JudgementIcon } from "./judgement-icons.tsx";
 
 /** A flag in every gap: what would come of the sheet lying there. Choosing one moves the sheet. */
 export function Flags({
@@ -39,7 +39,7 @@ export function Flags({
               aria-label={`${where}, ${place.words}: ${place.judgement}, ${inWords(place)}`}
             />
             <span class="where">{where}</span>
-            <Sign word={place.judgement} />
+            <JudgementIcon word={place.judgement} />
             <span class="amount">{amountOf(place)}</span>
           </label>
         );

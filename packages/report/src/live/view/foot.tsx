@@ -1,8 +1,8 @@
 import type { BuildUpResult } from "@warmside/core";
+import { CLASSES } from "../../judgement-icons.ts";
 import { fixed } from "../../numbers.ts";
-import { CLASSES } from "../../signs.ts";
 import { AnswerPart } from "./answer-part.tsx";
-import { Sign } from "./signs.tsx";
+import { JudgementIcon } from "./judgement-icons.tsx";
 
 /** On a telephone the answer stays in sight at the foot of the page, and opens. */
 export function Foot({ result }: { result: BuildUpResult }) {
@@ -10,7 +10,7 @@ export function Foot({ result }: { result: BuildUpResult }) {
   return (
     <details class={`foot ${CLASSES[judgement.word]}`}>
       <summary>
-        <Sign word={judgement.word} />
+        <JudgementIcon word={judgement.word} />
         <span>
           <strong>{judgement.word}</strong>
           {moisture === null ? "" : ` · ${moisture.verdict}`}

@@ -1,7 +1,7 @@
 import { wordProblem } from "@warmside/core";
 import { readingOf } from "../state/answer.ts";
 import { state } from "../state/store.ts";
-import { plain } from "./signs.tsx";
+import { plain } from "./judgement-icons.tsx";
 import { goToLine, writeIt } from "./write-it.ts";
 
 /** Why the file cannot be read as it stands, by line; the drawing stays that of the last readable text. */

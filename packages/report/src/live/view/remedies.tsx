@@ -1,8 +1,8 @@
 import type { BuildUpResult } from "@warmside/core";
 import { fixed, grams } from "../../numbers.ts";
 import { tryRemedy } from "../state/gestures.ts";
+import { JudgementIcon, plain } from "./judgement-icons.tsx";
 import type { Known } from "./page.tsx";
-import { plain, Sign } from "./signs.tsx";
 
 /** Changes that were worked out to put it right, each with its result, and each to be tried. */
 export function Remedies({ result, known }: { result: BuildUpResult; known: Known }) {
@@ -23,7 +23,7 @@ export function Remedies({ result, known }: { result: BuildUpResult; known: Know
       <ol class="rows">
         {remedies.map((remedy, index) => (
           <li key={index}>
-            <Sign word={remedy.judgement} />
+            <JudgementIcon word={remedy.judgement} />
             <div>
               <p>{plain(remedy.change)}</p>
               <p class="quiet">

@@ -1,4 +1,4 @@
-import { fromThickness, type SweepStudy } from "@warmside/core";
+import { fromThickness, type VariationStudy } from "@warmside/core";
 import { fixed, GRAMS_PER_KILOGRAM, MILLIMETRES_PER_METRE, trimmed } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import { judgementChannels } from "./judgement-marks.ts";
@@ -8,11 +8,11 @@ import { layout, type Part, type Plot, type PlotKind, type X, type Y } from "./p
  * U, and below it the most water of a year, against the thickness of one layer. The places where the judgement turns are
  * lettered; the list beside it says what turns.
  *
- * @param sweep - the study
+ * @param variation - the study
  * @returns the plot; null where U is known at no thickness
  */
-export function sweepPlot(sweep: SweepStudy): Plot | null {
-  const points = sweep.points.flatMap(({ thickness, transmittance, judgement, peak }) =>
+export function variationPlot(variation: VariationStudy): Plot | null {
+  const points = variation.points.flatMap(({ thickness, transmittance, judgement, peak }) =>
     transmittance === null
       ? []
       : [
@@ -27,15 +27,15 @@ export function sweepPlot(sweep: SweepStudy): Plot | null {
   const first = points[0];
   const last = points.at(-1);
   if (first === undefined || last === undefined) return null;
-  const turns = sweep.turns.map(({ thickness, to }) => `“${to}” from ${fromThickness(thickness)}`);
+  const turns = variation.turns.map(({ thickness, to }) => `“${to}” from ${fromThickness(thickness)}`);
   return {
-    title: `U against the thickness of ${sweep.layer.name}`,
+    title: `U against the thickness of ${variation.layer.name}`,
     description: `A line from ${fixed(first.u, 2)} W/(m²·K) at ${trimmed(first.thickness, 1)} mm to ${fixed(last.u, 2)} at ${trimmed(last.thickness, 1)} mm, each point marked by its judgement. ${turns.length > 0 ? `The judgement turns: ${turns.join(", ")}.` : `The judgement is “${first.judgement}” everywhere.`}`,
     kind: points.some(({ grams }) => grams > 0) ? WITH_WATER : DRY,
     data: {
       points,
-      target: sweep.target === null ? [] : [{ u: sweep.target, thickness: first.thickness }],
-      turns: sweep.turns.map(({ thickness }, index) => ({
+      target: variation.target === null ? [] : [{ u: variation.target, thickness: first.thickness }],
+      turns: variation.turns.map(({ thickness }, index) => ({
         thickness: thickness * MILLIMETRES_PER_METRE,
         letter: turnLetter(index),
       })),

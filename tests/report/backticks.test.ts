@@ -1,7 +1,7 @@
-import { assessProject, type ProjectResult, sweepThickness } from "@warmside/core";
+import { assessProject, type ProjectResult, varyThickness } from "@warmside/core";
 import { type ReportOptions, renderReport } from "@warmside/report";
 import { describe, expect, test } from "vitest";
-import { withCode, withoutBackticks } from "../../packages/report/src/with-code.ts";
+import { backticksAsCode, withoutBackticks } from "../../packages/report/src/backticks.ts";
 import { readCase } from "../practice/cases.ts";
 import { demoProject, demoResult } from "./demo.ts";
 import { oneWall } from "./one-wall.ts";
@@ -9,8 +9,8 @@ import { visibleText } from "./page-text.ts";
 
 describe("words of the project file inside a sentence", () => {
   test("stand as code on the page, escaped", () => {
-    expect(withCode("Name its `purpose` in the file.").text).toBe("Name its <code>purpose</code> in the file.");
-    expect(withCode("`<b>` & more").text).toBe("<code>&lt;b&gt;</code> &amp; more");
+    expect(backticksAsCode("Name its `purpose` in the file.").text).toBe("Name its <code>purpose</code> in the file.");
+    expect(backticksAsCode("`<b>` & more").text).toBe("<code>&lt;b&gt;</code> &amp; more");
   });
 
   test("stand bare in the terminal", () => {
@@ -18,14 +18,14 @@ describe("words of the project file inside a sentence", () => {
   });
 
   test("a backtick without a partner stays", () => {
-    expect(withCode("a ` b").text).toBe("a ` b");
+    expect(backticksAsCode("a ` b").text).toBe("a ` b");
     expect(withoutBackticks("a ` b")).toBe("a ` b");
   });
 });
 
 describe("on a page no word of the project file is left between backticks", () => {
   const foil = oneWall();
-  const sweep = sweepThickness(demoProject(), { buildUp: 1, layer: 2, from: 0, to: 0.2, step: null });
+  const variation = varyThickness(demoProject(), { buildUp: 1, layer: 2, from: 0, to: 0.2, step: null });
   const beyond = [
     "55-steel-studs",
     "58-cooled-room-with-a-class",
@@ -35,7 +35,7 @@ describe("on a page no word of the project file is left between backticks", () =
 
   test.each<[string, () => ProjectResult, ReportOptions?]>([
     ["the demo and its variants", demoResult, { annex: true, comparison: "whole" }],
-    ["a thickness that turns", () => ({ ...demoResult(), sweep })],
+    ["a thickness that turns", () => ({ ...demoResult(), variation })],
     ["one wall", () => foil, { annex: true }],
     ...beyond.map((file): [string, () => ProjectResult, ReportOptions] => [
       file,
@@ -49,7 +49,7 @@ describe("on a page no word of the project file is left between backticks", () =
   });
 
   test("and there were such words", () => {
-    expect(sweep.turns.some(({ reason }) => reason.includes("`"))).toBe(true);
+    expect(variation.turns.some(({ reason }) => reason.includes("`"))).toBe(true);
     for (const file of beyond) expect(JSON.stringify(assessProject(readCase(`${file}.yaml`))), file).toContain("`");
   });
 });

@@ -8,7 +8,7 @@ import { type Html, markup } from "./html.ts";
  * @param word - the judgement
  * @returns a small decorative drawing; the word itself always stands beside it
  */
-export function judgementSign(word: JudgementWord): Html {
+export function judgementIcon(word: JudgementWord): Html {
   return sign(CLASSES[word], JUDGEMENT_SHAPES[word]);
 }
 
@@ -18,7 +18,7 @@ export function judgementSign(word: JudgementWord): Html {
  * @param mark - pass, conditions, fail or untold
  * @returns a small decorative drawing; words stand beside it
  */
-export function markSign(mark: Mark): Html {
+export function markIcon(mark: Mark): Html {
   return sign(MARK_CLASSES[mark], JUDGEMENT_SHAPES[JUDGEMENT_OF_MARK[mark]]);
 }
 
@@ -28,7 +28,7 @@ export function markSign(mark: Mark): Html {
  * @param severity - note, caution or fault
  * @returns a small decorative drawing; the word itself always stands beside it
  */
-export function severitySign(severity: FindingSeverity): Html {
+export function severityIcon(severity: FindingSeverity): Html {
   return sign(severity, SEVERITY_SHAPES[severity]);
 }
 

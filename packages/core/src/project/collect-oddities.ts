@@ -7,7 +7,7 @@ import type { Oddity } from "./types.ts";
 import { listAt } from "./value-at.ts";
 
 /** Gathers notes of odd but possible values, and marks those that the file acknowledges. */
-export interface NoteCollector {
+export interface OddityCollector {
   /** A note about a place in the file, which its message begins with. */
   note(code: string, path: ProblemPath, sentence: string): void;
   /** A note whose message says itself what it is about. */
@@ -21,10 +21,10 @@ export interface NoteCollector {
  * @param data - the project file's data; its `accept` lists the codes that are acknowledged
  * @returns an empty collector
  */
-export function collectNotes(data: unknown): NoteCollector {
+export function collectOddities(data: unknown): OddityCollector {
   const accepted = listAt(data, ["accept"]);
   const oddities: Oddity[] = [];
-  const add: NoteCollector["add"] = (code, path, message) =>
+  const add: OddityCollector["add"] = (code, path, message) =>
     void oddities.push({ code, path: pathInText(path), message, accepted: accepted.includes(code) });
   return {
     oddities,
@@ -42,7 +42,7 @@ export function collectNotes(data: unknown): NoteCollector {
  * @param accept - the codes that the file acknowledges
  * @param notes - with all other notes in it
  */
-export function noteIdleAcceptances(accept: readonly string[], notes: NoteCollector): void {
+export function noteIdleAcceptances(accept: readonly string[], notes: OddityCollector): void {
   const codes = [...new Set(notes.oddities.map(({ code }) => code))];
   accept.forEach((code, index) => {
     if (codes.includes(code)) return;

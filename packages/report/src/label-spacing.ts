@@ -6,9 +6,9 @@
  * @param from - lowest place allowed
  * @param to - highest place allowed
  * @returns places in the same order
- * @example spread([10, 11, 40], 8, 0, 100) // [6.5, 14.5, 40]
+ * @example keptApart([10, 11, 40], 8, 0, 100) // [6.5, 14.5, 40]
  */
-export function spread(wanted: readonly number[], distance: number, from: number, to: number): number[] {
+export function keptApart(wanted: readonly number[], distance: number, from: number, to: number): number[] {
   let groups = wanted.map((place) => ({ sum: place, count: 1 }));
   const width = (count: number): number => (count - 1) * distance;
   const first = (group: Group): number => {

@@ -1,14 +1,14 @@
 import { formatInShownUnit, formatQuantity } from "../../quantities/format-quantity.ts";
 import { requireFinite } from "../../require.ts";
-import type { SweepStudy } from "../../result/types.ts";
+import type { VariationStudy } from "../../result/types.ts";
 
 /**
- * What a sweep shows, in one or two sentences, with the judgements in quotation marks: bare, "change it" is an order.
+ * What a variation shows, in one or two sentences, with the judgements in quotation marks: bare, "change it" is an order.
  *
  * @param study - its points and turns
  * @returns such as "mineral wool slab: “change it” under 40 mm, “sound” from 40 mm. U goes from 0.90 to 0.31 W/(m²·K)."
  */
-export function sweepInWords(study: Omit<SweepStudy, "message">): string {
+export function variationInWords(study: Omit<VariationStudy, "message">): string {
   const { layer, points, turns, target, meetsTargetFrom } = study;
   const first = points[0]!;
   const last = points[points.length - 1]!;

@@ -1,5 +1,5 @@
 /** What is varied. */
-export interface SweepQuestion {
+export interface VariationQuestion {
   /** Index of the build-up, and of its layer. */
   buildUp: number;
   /** Index from 0. */

@@ -2,7 +2,7 @@ import type { Peak } from "./moisture-result.ts";
 import type { JudgementWord, VerdictWord } from "./words.ts";
 
 /** One layer of a build-up in many thicknesses. */
-export interface SweepStudy {
+export interface VariationStudy {
   buildUp: { name: string; slug: string };
   /** `index` counts from 0, `number` as the pages do from 1. */
   layer: { index: number; number: number; name: string };
@@ -12,9 +12,9 @@ export interface SweepStudy {
   to: number;
   /** [m] */
   step: number;
-  points: SweepPoint[];
+  points: VariationPoint[];
   /** Where the judgement turns, thinnest first. */
-  turns: SweepTurn[];
+  turns: VariationTurn[];
   /** Least thickness that meets the target, compared at two decimals [m]; null without a target, or where none does. */
   meetsTargetFrom: number | null;
   /** [W/(m²·K)] */
@@ -23,7 +23,7 @@ export interface SweepStudy {
 }
 
 /** One thickness of the layer that is varied. */
-export interface SweepPoint {
+export interface VariationPoint {
   /** [m]; 0 is the build-up without the layer. */
   thickness: number;
   isDrawn: boolean;
@@ -42,7 +42,7 @@ export interface SweepPoint {
 }
 
 /** A thickness at which the judgement turns. */
-export interface SweepTurn {
+export interface VariationTurn {
   /** Found by halving, to a tenth of a millimetre [m]: the thinnest with the new judgement. */
   thickness: number;
   from: JudgementWord;

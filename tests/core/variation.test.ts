@@ -1,7 +1,7 @@
-import { assessProject, findSweepLayer, type Project, sweepThickness } from "@warmside/core";
+import { assessProject, findVariationLayer, type Project, varyThickness } from "@warmside/core";
 import { describe, expect, it } from "vitest";
-import { thicknessesOf } from "../../packages/core/src/studies/sweep/thicknesses.ts";
-import { withThickness } from "../../packages/core/src/studies/sweep/with-thickness.ts";
+import { thicknessesOf } from "../../packages/core/src/studies/variation/thicknesses.ts";
+import { withThickness } from "../../packages/core/src/studies/variation/with-thickness.ts";
 import { changed, projectOf } from "./project-texts.ts";
 
 /** Wool outside the boarding keeps it warm: how much of it the wall needs. */
@@ -37,7 +37,7 @@ const OWN = "conductivity: 50 W/(m K), vapour resistance factor: 100000";
 
 const project = projectOf(WALL);
 const range = (from: number, to: number, step: number | null = null) => ({ buildUp: 0, layer: 4, from, to, step });
-const sweep = sweepThickness(project, range(0, 0.2));
+const variation = varyThickness(project, range(0, 0.2));
 
 /** The wall as a file that has this thickness of outer wool. */
 const written = (millimetres: number): Project =>
@@ -48,18 +48,18 @@ const written = (millimetres: number): Project =>
   );
 const judgementOf = (millimetres: number): string => assessProject(written(millimetres)).buildUps[0]!.judgement.word;
 
-describe("a sweep", () => {
+describe("a variation", () => {
   it("has both ends, round steps between, and the thickness that is drawn", () => {
-    expect(sweep.step).toBe(0.01);
-    expect(sweep.points.map(({ thickness }) => Math.round(thickness * 1000))).toEqual(
+    expect(variation.step).toBe(0.01);
+    expect(variation.points.map(({ thickness }) => Math.round(thickness * 1000))).toEqual(
       Array.from({ length: 21 }, (_, index) => index * 10),
     );
-    expect(sweep.points.filter(({ isDrawn }) => isDrawn).map(({ thickness }) => thickness)).toEqual([0.06]);
+    expect(variation.points.filter(({ isDrawn }) => isDrawn).map(({ thickness }) => thickness)).toEqual([0.06]);
   });
 
   it.each([0, 30, 60, 200])("at %i mm is what a file with that thickness gives", (millimetres) => {
     const { heat, moisture, judgement } = assessProject(written(millimetres)).buildUps[0]!;
-    const point = sweep.points.find(({ thickness }) => Math.round(thickness * 1000) === millimetres)!;
+    const point = variation.points.find(({ thickness }) => Math.round(thickness * 1000) === millimetres)!;
     expect(point).toMatchObject({
       judgement: judgement.word,
       transmittance: expect.closeTo(heat!.transmittance, 12),
@@ -70,46 +70,46 @@ describe("a sweep", () => {
   });
 
   it("finds where the judgement turns: a tenth of a millimetre less has the one word, there it is the other", () => {
-    expect(sweep.turns.length).toBeGreaterThan(0);
-    for (const { thickness, from, to } of sweep.turns) {
+    expect(variation.turns.length).toBeGreaterThan(0);
+    for (const { thickness, from, to } of variation.turns) {
       const tenths = Math.round(thickness * 10_000);
       expect(thickness * 10_000).toBeCloseTo(tenths, 6);
       expect(judgementOf(tenths / 10)).toBe(to);
       expect(judgementOf((tenths - 1) / 10)).toBe(from);
     }
-    const words = [sweep.points[0]!.judgement, ...sweep.turns.map(({ to }) => to)];
-    expect(words.at(-1)).toBe(sweep.points.at(-1)!.judgement);
+    const words = [variation.points[0]!.judgement, ...variation.turns.map(({ to }) => to)];
+    expect(words.at(-1)).toBe(variation.points.at(-1)!.judgement);
   });
 
   it("finds from where the target is met, at two decimals", () => {
-    const tenths = Math.round(sweep.meetsTargetFrom! * 10_000);
+    const tenths = Math.round(variation.meetsTargetFrom! * 10_000);
     const u = (millimetres: number) => assessProject(written(millimetres)).buildUps[0]!.heat!.transmittance;
     expect(u(tenths / 10)).toBeLessThan(0.255);
     expect(u((tenths - 1) / 10)).toBeGreaterThanOrEqual(0.255);
   });
 
   it("says it in words", () => {
-    expect(sweep.message).toMatch(
+    expect(variation.message).toMatch(
       /^outer wool: “[a-z ]+” under \d+ mm(, “[a-z ]+” from \d+ mm)+\. U falls from 0\.34 to 0\.12 W\/\(m²·K\) and meets the target of 0\.25 from \d+ mm\.$/,
     );
-    const short = sweepThickness(project, range(0.15, 0.2, 0.025));
+    const short = varyThickness(project, range(0.15, 0.2, 0.025));
     expect(short.turns).toEqual([]);
     expect(short.message).toContain(`“${short.points[0]!.judgement}” throughout, from 150 mm to 200 mm`);
   });
 
   it("tells a target that no thickness meets", () => {
     const demanding = projectOf(changed("target: 0.25", "target: 0.05", WALL));
-    const { meetsTargetFrom, message } = sweepThickness(demanding, range(0, 0.1));
+    const { meetsTargetFrom, message } = varyThickness(demanding, range(0, 0.1));
     expect(meetsTargetFrom).toBeNull();
     expect(message).toContain("and never meets the target of 0.05");
   });
 
   it("refuses a sheet", () => {
-    expect(() => sweepThickness(project, { ...range(0, 0.1), layer: 5 })).toThrow(RangeError);
+    expect(() => varyThickness(project, { ...range(0, 0.1), layer: 5 })).toThrow(RangeError);
   });
 });
 
-describe("the thicknesses of a sweep", () => {
+describe("the thicknesses of a variation", () => {
   it("the step is the least round one that takes at most twenty", () => {
     expect(thicknessesOf({ from: 0, to: 0.1, step: null }, 1).step).toBe(0.005);
     expect(thicknessesOf({ from: 0, to: 0.101, step: null }, 1).step).toBe(0.01);
@@ -170,9 +170,9 @@ describe("a layer in another thickness", () => {
 
 describe("the layer that is meant", () => {
   it("by name or material, in the one build-up that has it or in the one that is named", () => {
-    expect(findSweepLayer(project, "Outer wool", null, 0.2)).toEqual({ buildUp: 0, layer: 4 });
-    expect(findSweepLayer(project, "oriented strand board", null, 0.2)).toEqual({ buildUp: 0, layer: 3 });
-    expect(findSweepLayer(project, "softwood timber", "store wall", 0.2)).toEqual({ buildUp: 1, layer: 2 });
+    expect(findVariationLayer(project, "Outer wool", null, 0.2)).toEqual({ buildUp: 0, layer: 4 });
+    expect(findVariationLayer(project, "oriented strand board", null, 0.2)).toEqual({ buildUp: 0, layer: 3 });
+    expect(findVariationLayer(project, "softwood timber", "store wall", 0.2)).toEqual({ buildUp: 1, layer: 2 });
   });
 
   it.each([
@@ -194,12 +194,12 @@ describe("the layer that is meant", () => {
     ["a sheet", "breather membrane", null, 0.2, "breather membrane is a sheet and has no thickness to vary."],
     ["still air past its formula", "still air", null, 0.4, "The formula for still air ends at 300 mm"],
   ])("or why none is: %s", (_, layer, buildUp, thickest, says) => {
-    expect(findSweepLayer(project, layer, buildUp, thickest)).toEqual({ refused: expect.stringContaining(says) });
+    expect(findVariationLayer(project, layer, buildUp, thickest)).toEqual({ refused: expect.stringContaining(says) });
   });
 
   it("twice in one build-up", () => {
     const twice = projectOf(changed("name: outer wool, ", "", WALL));
-    expect(findSweepLayer(twice, "mineral wool slab", null, 0.2)).toEqual({
+    expect(findVariationLayer(twice, "mineral wool slab", null, 0.2)).toEqual({
       refused: expect.stringContaining('Several layers of "Studio wall" are called mineral wool slab'),
     });
   });

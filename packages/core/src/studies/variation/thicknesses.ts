@@ -1,9 +1,9 @@
-import type { SweepQuestion } from "./types.ts";
+import type { VariationQuestion } from "./types.ts";
 
-/** Steps of a sweep at most: more show nothing more. */
-export const MOST_SWEEP_STEPS = 200;
+/** Steps of a variation at most: more show nothing more. */
+export const MOST_VARIATION_STEPS = 200;
 
-/** Steps of a sweep at most where none is stated. */
+/** Steps of a variation at most where none is stated. */
 const USUAL_STEPS = 20;
 
 /** Round steps [m]. */
@@ -13,7 +13,7 @@ const ROUND_STEPS: readonly number[] = [1, 2, 5, 10, 20, 50, 100, 200].map((mill
 const SAME = 1e-9;
 
 /**
- * The thicknesses of a sweep: both ends, every step between, and the one that is drawn where it lies between.
+ * The thicknesses of a variation: both ends, every step between, and the one that is drawn where it lies between.
  *
  * @param question - ends and step
  * @param drawn - the layer's own thickness [m]
@@ -21,13 +21,13 @@ const SAME = 1e-9;
  * @throws RangeError when the ends are no range from 0 upwards, or hold more than 200 steps
  */
 export function thicknessesOf(
-  { from, to, step: stated }: Pick<SweepQuestion, "from" | "to" | "step">,
+  { from, to, step: stated }: Pick<VariationQuestion, "from" | "to" | "step">,
   drawn: number,
 ): { thicknesses: number[]; step: number } {
   if (!(from >= 0 && to > from))
     throw new RangeError(`a range of thicknesses must rise from 0, was ${from} to ${to} m`);
   const step = stated ?? roundStep(to - from);
-  if (!(step > 0 && (to - from) / step <= MOST_SWEEP_STEPS))
+  if (!(step > 0 && (to - from) / step <= MOST_VARIATION_STEPS))
     throw new RangeError(`steps of ${step} m are too many or none`);
   const count = Math.ceil((to - from) / step - SAME);
   const even = Array.from({ length: count }, (_, index) => withoutNoise(from + index * step));

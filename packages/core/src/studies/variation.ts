@@ -5,12 +5,12 @@ import { meetsTarget } from "../heat/target.ts";
 import { withFactorsOfJunctions } from "../plane-checks/project-junctions.ts";
 import type { BuildUp, Project } from "../project/types.ts";
 import { requireObject } from "../require.ts";
-import type { JudgementWord, SweepPoint, SweepStudy, SweepTurn } from "../result/types.ts";
+import type { JudgementWord, VariationPoint, VariationStudy, VariationTurn } from "../result/types.ts";
 import { type Surroundings, surroundingsOf } from "../surroundings/surroundings.ts";
-import { sweepInWords } from "./sweep/sweep-in-words.ts";
-import { halfWay, thicknessesOf } from "./sweep/thicknesses.ts";
-import type { SweepQuestion } from "./sweep/types.ts";
-import { withThickness } from "./sweep/with-thickness.ts";
+import { halfWay, thicknessesOf } from "./variation/thicknesses.ts";
+import type { VariationQuestion } from "./variation/types.ts";
+import { variationInWords } from "./variation/variation-in-words.ts";
+import { withThickness } from "./variation/with-thickness.ts";
 
 /**
  * One layer of a build-up in many thicknesses, each assessed in full, and where the judgement turns.
@@ -20,7 +20,7 @@ import { withThickness } from "./sweep/with-thickness.ts";
  * @returns the points of the curve; a judgement that turns and turns back between two points is not seen
  * @throws RangeError when the layer has no thickness, or the thicknesses are out of range
  */
-export function sweepThickness(project: Project, question: SweepQuestion): SweepStudy {
+export function varyThickness(project: Project, question: VariationQuestion): VariationStudy {
   requireObject(question, "question", ["buildUp", "layer", "from", "to", "step"]);
   refuseFaults(checkProject(project, ["project"]));
   const surroundings = surroundingsOf(project);
@@ -31,7 +31,7 @@ export function sweepThickness(project: Project, question: SweepQuestion): Sweep
   const at = buildUpBy(project, buildUp, question.layer);
   const { thicknesses, step } = thicknessesOf(question, layer.thickness);
   const { thickness: drawn } = layer;
-  const assess = (thickness: number): SweepPoint => pointAt(thickness, drawn, at(thickness), surroundings);
+  const assess = (thickness: number): VariationPoint => pointAt(thickness, drawn, at(thickness), surroundings);
   const points = thicknesses.map(assess);
   const turns = turnsBetween(points, at, surroundings);
   const { target } = buildUp;
@@ -47,7 +47,7 @@ export function sweepThickness(project: Project, question: SweepQuestion): Sweep
     meetsTargetFrom,
     target,
   };
-  return { ...study, message: sweepInWords(study) };
+  return { ...study, message: variationInWords(study) };
 }
 
 /** The build-up by the thickness of a layer [m], with the factors that its junctions have then. */
@@ -61,7 +61,7 @@ function buildUpBy(project: Project, buildUp: BuildUp, layer: number): BuildUpBy
   };
 }
 
-function pointAt(thickness: number, drawn: number, buildUp: BuildUp, surroundings: Surroundings): SweepPoint {
+function pointAt(thickness: number, drawn: number, buildUp: BuildUp, surroundings: Surroundings): VariationPoint {
   const { judgement, heat, moisture } = assessBuildUp(buildUp, surroundings);
   return {
     thickness,
@@ -78,11 +78,11 @@ function pointAt(thickness: number, drawn: number, buildUp: BuildUp, surrounding
 }
 
 /** Between two points of different judgement the turn is found by halving; each half may hold a turn of its own. */
-function turnsBetween(points: readonly SweepPoint[], at: BuildUpBy, surroundings: Surroundings): SweepTurn[] {
+function turnsBetween(points: readonly VariationPoint[], at: BuildUpBy, surroundings: Surroundings): VariationTurn[] {
   const judge = (thickness: number): JudgementWord =>
     judgeBuildUp(at(thickness), surroundings, "what the judgement depends on").judgement.word;
   const reasonAt = (thickness: number): string => assessBuildUp(at(thickness), surroundings).judgement.message;
-  const between = (low: number, from: JudgementWord, high: number, to: JudgementWord): SweepTurn[] => {
+  const between = (low: number, from: JudgementWord, high: number, to: JudgementWord): VariationTurn[] => {
     if (from === to) return [];
     const middle = halfWay(low, high);
     if (middle === null) return [{ thickness: high, from, to, reason: reasonAt(high) }];
@@ -98,8 +98,8 @@ function turnsBetween(points: readonly SweepPoint[], at: BuildUpBy, surroundings
 /** Least thickness [m] from which U, at two decimals, is no more than the target; null where it never is. */
 function firstThatMeets(
   target: number,
-  points: readonly SweepPoint[],
-  assess: (thickness: number) => SweepPoint,
+  points: readonly VariationPoint[],
+  assess: (thickness: number) => VariationPoint,
 ): number | null {
   const meets = (transmittance: number | null): boolean => transmittance !== null && meetsTarget(transmittance, target);
   const first = points.findIndex(({ transmittance }) => meets(transmittance));

@@ -10,7 +10,7 @@ import { roomWords } from "./words.ts";
  * @returns such as "In December the coldest surface of the room is 15.2 °C, the air on it 93 % damp; mould can grow from
  * 80 %."; null where another reason comes first
  */
-export function surfaceFelt({ findings, judgement, room, surface }: BuildUpResult): string | null {
+export function coldestSurface({ findings, judgement, room, surface }: BuildUpResult): string | null {
   const reason = findings.find(({ id }) => id === judgement.decisive);
   if (reason?.code !== "surface-mould" || !surface?.coldest) return null;
   const { month, temperature, relativeHumidity } = surface.coldest;

@@ -8,6 +8,6 @@ import { type Line, paragraph } from "../lines.ts";
  * @param note - from the project
  * @returns an indented paragraph, with the code that accepts it where it is not accepted yet
  */
-export function noteInWords({ message, code, accepted }: Oddity): Line {
+export function oddityInWords({ message, code, accepted }: Oddity): Line {
   return paragraph(accepted ? `Accepted: ${message}` : `Odd: ${message} (accept: ${code})`, 2);
 }

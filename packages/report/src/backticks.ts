@@ -6,7 +6,7 @@ import { type Html, html } from "./html.ts";
  * @param text - any text; backticks without a partner stay as they are
  * @returns the text, those words as code
  */
-export function withCode(text: string): Html {
+export function backticksAsCode(text: string): Html {
   const pieces = text.split(/`([^`]+)`/);
   return html`${pieces.map((piece, index) => (index % 2 === 1 ? html`<code>${piece}</code>` : piece))}`;
 }

@@ -3,10 +3,10 @@ import { comparable, nearNames } from "../../problems/near-names.ts";
 import { inSpeech } from "../../problems/wording.ts";
 import type { BuildUp, Layer, Project } from "../../project/types.ts";
 import { requireFinite, requireObject, requireText } from "../../require.ts";
-import type { SweepQuestion } from "./types.ts";
+import type { VariationQuestion } from "./types.ts";
 
 /** The layer that is meant, or why none is, in sentences. */
-export type SweepLayer = Pick<SweepQuestion, "buildUp" | "layer"> | { refused: string };
+export type VariationLayer = Pick<VariationQuestion, "buildUp" | "layer"> | { refused: string };
 
 /**
  * Finds the layer that is to be varied.
@@ -17,12 +17,12 @@ export type SweepLayer = Pick<SweepQuestion, "buildUp" | "layer"> | { refused: s
  * @param thickest - the greatest thickness asked for [m]
  * @returns indices of build-up and layer, or what is wrong and what to write
  */
-export function findSweepLayer(
+export function findVariationLayer(
   project: Pick<Project, "buildUps">,
   layerName: string,
   buildUpName: string | null,
   thickest: number,
-): SweepLayer {
+): VariationLayer {
   requireObject(project, "project", ["buildUps"]);
   requireText(layerName, "layer");
   if (buildUpName !== null) requireText(buildUpName, "build-up");
