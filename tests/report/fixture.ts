@@ -326,6 +326,8 @@ export function buildUpFixture(
       correctionsLeftOut: false,
       ground: null,
       groundResistance: null,
+      groundBasis: null,
+      slightVentilation: null,
       heatPerYear: null,
       heatPerYearNote: null,
     },

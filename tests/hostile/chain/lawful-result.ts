@@ -47,7 +47,7 @@ function ofBuildUp(buildUp: BuildUpResult): string[] {
     hold(heat.transmittance > 0, "a transmittance of nothing or less");
     hold(heat.lowerLimit <= heat.upperLimit * (1 + ROUNDING), "the lower limit of resistance is above the upper");
     hold(
-      heat.slightVentilation !== undefined || sumsToOne(heat.paths.map(({ share }) => share)),
+      heat.slightVentilation !== null || sumsToOne(heat.paths.map(({ share }) => share)),
       "shares of the ways through do not add to one",
     );
   }

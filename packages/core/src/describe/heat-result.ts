@@ -23,40 +23,27 @@ import type { FloorBasis, HeatResult, SurfaceResult } from "../result/types.ts";
  */
 export function heatResult(calculation: BuildUpCalculation, surface: SurfaceResult, outdoor: AirMonths): HeatResult {
   const { buildUp, heat, inside, farSide } = calculation;
+  const { counted, paths, surfaceResistances, addedOutside, endsAt: _, ...figures } = heat;
   const overTheYear = heatOverTheYear(buildUp, heat, { inside, farSide: farSide.months, outdoor });
-  const framed = heat.counted.some(({ framing }) => framing !== null);
-  const outside = heat.surfaceResistances.outside + heat.addedOutside;
+  const framed = counted.some(({ framing }) => framing !== null);
+  const outside = surfaceResistances.outside + addedOutside;
   return {
-    resistance: heat.resistance,
-    upperLimit: heat.upperLimit,
-    lowerLimit: heat.lowerLimit,
-    transmittance: heat.transmittance,
-    clearTransmittance: heat.clearTransmittance,
-    correction: heat.correction,
-    framingShare: heat.framingShare,
+    ...figures,
     temperatureFactor: lowestFactor(surface).factor,
     requiredTemperatureFactor: surface.critical.mould?.factor ?? null,
     criticalMonth: surface.critical.mould?.month ?? null,
-    direction: heat.direction,
-    surfaceResistanceInside: heat.surfaceResistances.inside,
-    surfaceResistanceOutside: heat.surfaceResistances.outside,
-    surfaceResistanceOutsideMoisture: heat.surfaceResistances.outsideForMoisture,
-    limitsRatio: heat.limitsRatio,
-    possibleError: heat.possibleError,
-    paths: heat.paths.map((path) => ({
+    surfaceResistanceInside: surfaceResistances.inside,
+    surfaceResistanceOutside: surfaceResistances.outside,
+    surfaceResistanceOutsideMoisture: surfaceResistances.outsideForMoisture,
+    paths: paths.map((path) => ({
       id: sectionOfPath(path, framed),
       name: sectionName(sectionOfPath(path, framed)),
       share: path.share,
-      resistance: heat.surfaceResistances.inside + resistanceOfPath(heat.counted, path) + outside,
-      layerResistances: heat.counted.map((layer) => resistanceAlong(layer, path)),
+      resistance: surfaceResistances.inside + resistanceOfPath(counted, path) + outside,
+      layerResistances: counted.map((layer) => resistanceAlong(layer, path)),
     })),
     lowerLimitLayers: lowerLimitLayers(heat),
-    corrections: heat.corrections.map(({ name, layer, value, formula }) => ({ name, layer, value, formula })),
-    correctionsLeftOut: heat.correctionsLeftOut,
-    ground: heat.ground === null ? null : heat.ground.map((value) => ({ ...value })),
-    groundResistance: heat.groundResistance,
     groundBasis: floorBasis(calculation),
-    slightVentilation: heat.slightVentilation ?? null,
     heatPerYear: overTheYear?.amount ?? null,
     heatPerYearNote: overTheYear === null ? null : NOTES_ON_HEAT[overTheYear.to],
   };

@@ -2,9 +2,9 @@ import { MONTH_NAMES } from "../constants.ts";
 import { temperaturesOf } from "../field/plane-heat.ts";
 import { planePicture } from "../field/plane-picture.ts";
 import { STRIP_WIDTH } from "../field/strips.ts";
-import type { PlaneCheck, PlaneRun } from "../plane-checks/types.ts";
+import type { ChannelHeat, PlaneCheck, PlaneRun } from "../plane-checks/types.ts";
 import type { AirMonths } from "../project/types.ts";
-import type { MonthName, PlanePicture, PlaneResult, PlaneRunResult } from "../result/types.ts";
+import type { ChannelResult, MonthName, PlanePicture, PlaneResult, PlaneRunResult } from "../result/types.ts";
 
 /**
  * What the plane tells of a build-up, in the shape of the result.
@@ -25,19 +25,14 @@ export function planeResult(check: PlaneCheck | null, inside: AirMonths, outside
     asBuilt: runResult(asBuilt),
     withTape: withTape === null ? null : runResult(withTape),
     withGap: withGap === null ? null : runResult(withGap),
-    channel:
-      channel === null
-        ? null
-        : {
-            transmittance: channel.transmittance,
-            lower: channel.lower,
-            upper: channel.upper,
-            temperatureFactor: channel.temperatureFactor,
-            wholeTemperatureFactor: channel.wholeTemperatureFactor,
-          },
+    channel: channel === null ? null : channelResult(channel),
     picture: pictureOf(asBuilt, month, [inside.temperature[month]!, outside.temperature[month]!]),
     pictureMonth: MONTH_NAMES[month]!,
   };
+}
+
+function channelResult({ heat: _, ...figures }: ChannelHeat): ChannelResult {
+  return figures;
 }
 
 function runResult({ gap, taped, cell, year, strip, months }: PlaneRun): PlaneRunResult {

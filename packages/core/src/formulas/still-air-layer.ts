@@ -1,7 +1,7 @@
 import { THICKEST_STILL_AIR, USUAL_EMISSIVITY } from "../constants.ts";
 import { airLayerResistance } from "../heat/air-layer-resistance.ts";
-import type { HeatFlowDirection } from "../heat/types.ts";
 import { requireNumber, requireOneOf } from "../require.ts";
+import type { HeatFlowDirection } from "../result/types.ts";
 
 /**
  * Thermal resistance of an unventilated air layer, wide or divided by framing.

@@ -1,6 +1,6 @@
 import { exponential, logarithm } from "../arithmetic/exponential.ts";
 import { STEFAN_BOLTZMANN, THICKEST_STILL_AIR, ZERO_CELSIUS_IN_KELVIN } from "../constants.ts";
-import type { HeatFlowDirection } from "./types.ts";
+import type { HeatFlowDirection } from "../result/types.ts";
 
 /** Mean temperature of an air layer Tm [K]: 10 °C. Source: ISO 6946:2017 Annex D (from memory). */
 export const MEAN_TEMPERATURE_OF_AIR_LAYER: number = ZERO_CELSIUS_IN_KELVIN + 10;

@@ -1,6 +1,7 @@
+import type { CombinedResistance } from "../result/types.ts";
 import { type BridgedLayer, bridgedResistance, combinedLimits } from "./combined-limits.ts";
 import { resistanceAlong } from "./paths.ts";
-import type { CombinedResistance, CountedLayer, Path } from "./types.ts";
+import type { CountedLayer, Path } from "./types.ts";
 
 /**
  * Total resistance of a bridged build-up by the combined method: the mean of an upper limit (every distinct way in

@@ -1,6 +1,7 @@
 import type { Fasteners, InsulationFit } from "../project/types.ts";
 import { formatNumber } from "../quantities/format-quantity.ts";
-import type { CountedLayer, HeatCorrection } from "./types.ts";
+import type { HeatCorrection } from "../result/types.ts";
+import type { CountedLayer } from "./types.ts";
 
 /** ΔU″ by level [W/(m²·K)]. Source: ISO 6946:2017 Table F.1 (from memory). */
 export const AIR_GAP_CORRECTION: Readonly<Record<InsulationFit, number>> = {

@@ -1,8 +1,9 @@
 import { USUAL_EMISSIVITY } from "../constants.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { AirLayer, BuildUp, Framing, Layer } from "../project/types.ts";
+import type { HeatFlowDirection } from "../result/types.ts";
 import { airLayerResistance } from "./air-layer-resistance.ts";
-import type { CountedLayer, HeatFlowDirection } from "./types.ts";
+import type { CountedLayer } from "./types.ts";
 
 /** A bright foil that faces up gathers dust [–]. Source: common practice. */
 export const EMISSIVITY_OF_FOIL_FACING_UP = 0.2;

@@ -1,7 +1,7 @@
 import { logarithm } from "../arithmetic/exponential.ts";
 import { characteristicDimension } from "../project/characteristic-dimension.ts";
 import type { EdgeInsulation, Ground, Soil, UnderfloorVoid } from "../project/types.ts";
-import type { WorkingValue } from "./types.ts";
+import type { WorkingValue } from "../result/types.ts";
 
 /** λg by soil [W/(m·K)]. Source: ISO 13370:2017 Table 7 (from memory). */
 export const SOIL_CONDUCTIVITY: Readonly<Record<Soil, number>> = {

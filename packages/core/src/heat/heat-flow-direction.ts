@@ -1,7 +1,7 @@
 import { DAYS_IN_MONTH } from "../constants.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { BuildUp } from "../project/types.ts";
-import type { HeatFlowDirection } from "./types.ts";
+import type { HeatFlowDirection } from "../result/types.ts";
 
 /**
  * The way heat flows over the year: horizontal through walls and partitions; through roofs and floors by the sign of

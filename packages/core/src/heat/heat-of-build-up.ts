@@ -1,4 +1,5 @@
 import type { AirLayer, BuildUp } from "../project/types.ts";
+import type { HeatFlowDirection } from "../result/types.ts";
 import { combinedResistance } from "./combined-resistance.ts";
 import { heatCorrections, SMALLEST_CORRECTION_SHARE } from "./corrections.ts";
 import { countedLayers } from "./counted-layers.ts";
@@ -13,7 +14,7 @@ import { pathsThrough } from "./paths.ts";
 import { ROOF_SPACE_RESISTANCE, unheatedSpaceResistance } from "./space-resistance.ts";
 import { sumOfResistances } from "./sum-of-resistances.ts";
 import { type OuterEnd, surfaceResistances } from "./surface-resistance.ts";
-import type { HeatCalculation, HeatFlowDirection, Path } from "./types.ts";
+import type { HeatCalculation, Path } from "./types.ts";
 
 /**
  * Resistances and transmittance of a build-up, framing and corrections counted.
@@ -44,11 +45,7 @@ export function calculateHeat(buildUp: BuildUp, direction: HeatFlowDirection): H
       ? null
       : resistanceOfGround(floor.transmittance, combined.resistance - bothSurfaces);
   return {
-    upperLimit: combined.upperLimit,
-    lowerLimit: combined.lowerLimit,
-    resistance: combined.resistance,
-    limitsRatio: combined.limitsRatio,
-    possibleError: combined.possibleError,
+    ...combined,
     direction,
     surfaceResistances: { ...surfaces, outsideForMoisture: groundResistance ?? surfaces.outsideForMoisture },
     groundResistance,
@@ -63,6 +60,7 @@ export function calculateHeat(buildUp: BuildUp, direction: HeatFlowDirection): H
     transmittance: (floor?.transmittance ?? uncorrected) + correction,
     clearTransmittance: clearFloor?.transmittance ?? 1 / clear,
     ground: floor?.working ?? null,
+    slightVentilation: null,
   };
 }
 

@@ -3,8 +3,9 @@ import { insulates } from "../project/insulates.ts";
 import { isRoof } from "../project/is-roof.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { BuildUp, Layer } from "../project/types.ts";
+import type { HeatCorrection } from "../result/types.ts";
 import { sumOfResistances } from "./sum-of-resistances.ts";
-import type { CountedLayer, HeatCorrection } from "./types.ts";
+import type { CountedLayer } from "./types.ts";
 
 /** f·x of one layer of boards with butt joints under open ballast [W·day/(m²·K·mm)]. Source: ISO 6946:2017 Annex F (from memory). */
 export const RAIN_FACTOR = 0.04;

@@ -1,7 +1,8 @@
 import { UNVENTILATED_UP_TO, WELL_VENTILATED_FROM } from "../constants.ts";
 import type { BuildUp, Ventilation } from "../project/types.ts";
+import type { HeatFlowDirection } from "../result/types.ts";
 import { calculateHeat, slightlyVentilatedLayer } from "./heat-of-build-up.ts";
-import type { HeatCalculation, HeatFlowDirection } from "./types.ts";
+import type { HeatCalculation } from "./types.ts";
 
 /** The two cases between which a slightly ventilated air layer lies. */
 export interface VentilationCases {

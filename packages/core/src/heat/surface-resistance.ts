@@ -1,4 +1,5 @@
-import type { HeatFlowDirection, SurfaceResistances } from "./types.ts";
+import type { HeatFlowDirection } from "../result/types.ts";
+import type { SurfaceResistances } from "./types.ts";
 
 /** Rsi by direction [m²·K/W]. Source: ISO 6946:2017 Table 7 (from memory). */
 export const SURFACE_RESISTANCE_INSIDE: Readonly<Record<HeatFlowDirection, number>> = {

@@ -57,7 +57,6 @@ export function withHeatOfChannels(calculation: BuildUpCalculation, channel: Cha
     possibleError: (upper - lower) / (2 * transmittance),
     transmittance: transmittance + heat.correction,
     paths: heat.paths.filter(({ through }) => through.length === 0),
-    channel: { transmittance, lower, upper },
   };
   return { ...calculation, heat: inPlane };
 }

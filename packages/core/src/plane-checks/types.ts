@@ -4,17 +4,11 @@ import type { HeatField } from "../field/plane-heat.ts";
 import type { PlaneYear } from "../field/plane-vapour.ts";
 import type { Cell } from "../field/repeating-cell.ts";
 import type { Framing, Taping } from "../project/types.ts";
+import type { ChannelResult, StripResult } from "../result/types.ts";
 
-/** Water in the worst strip of 50 mm [kg/m²]. */
-export interface StripWater {
-  /** Greatest month-end amount and its month, 0 to 11. */
-  amount: number;
+/** Water in the worst strip of 50 mm, as in the result, its month from 0 to 11. */
+export interface StripWater extends Omit<StripResult, "month"> {
   month: number;
-  /** Middle of the strip [m] from the middle of a framing member. */
-  middle: number;
-  /** Left after twelve months, and what the next year adds to it. */
-  left: number;
-  growthPerYear: number;
 }
 
 /** A place on the depth of the cell: the rows that meet there; the same row twice within one. */
@@ -39,17 +33,10 @@ export interface PlaneRun {
   place: DepthInCell | null;
 }
 
-/** Heat through channels in the plane. */
-export interface ChannelHeat {
+/** Heat through channels in the plane, with what it was read from. */
+export interface ChannelHeat extends ChannelResult {
   /** With the surface resistances of U. */
   heat: BoundedHeat;
-  /** U [W/(m²·K)] without corrections, and its bounds. */
-  transmittance: number;
-  lower: number;
-  upper: number;
-  /** fRsi [–] over the channel, and of the surface as a whole. */
-  temperatureFactor: number;
-  wholeTemperatureFactor: number;
 }
 
 /** What the plane tells of a build-up. */

@@ -34,62 +34,95 @@ export interface FloorBasis {
     | null;
 }
 
-/** The heat side: resistances [m²·K/W], transmittances [W/(m²·K)], temperature factors [–], with their working. */
-export interface HeatResult {
+/** The combined method's figures [m²·K/W]; ratio and error are fractions. */
+export interface CombinedResistance {
   /** Combined total resistance before corrections [m²·K/W]. */
   resistance: number;
   /** [m²·K/W] */
   upperLimit: number;
   /** [m²·K/W] */
   lowerLimit: number;
+  /** [–] */
+  limitsRatio: number;
+  /** [–] */
+  possibleError: number;
+}
+
+/** A correction of U to ISO 6946 Annex F, with its formula in figures. */
+export interface HeatCorrection {
+  name: string;
+  /** Index of the layer, from 0. */
+  layer: number;
+  /** ΔU [W/(m²·K)] */
+  value: number;
+  /** The formula with its numbers. */
+  formula: string;
+}
+
+/** A named value [`unit`] of a longer working, for people who retrace it. */
+export interface WorkingValue {
+  name: string;
+  symbol: string;
+  value: number;
+  unit: string;
+}
+
+/** The two cases that a slightly ventilated air layer lies between, closed and well ventilated. */
+export interface SlightVentilation {
+  /** How far it is from the one to the other, (Av − 500)/1000 with Av in mm² [–], 0 to 1. */
+  openShare: number;
+  /** Combined total resistance [m²·K/W]. */
+  closedResistance: number;
+  /** [m²·K/W] */
+  openResistance: number;
+  /** Corrections ΔU [W/(m²·K)]. */
+  closedCorrection: number;
+  /** [W/(m²·K)] */
+  openCorrection: number;
+}
+
+/** Figures of heat as they are worked out: resistances [m²·K/W], transmittances [W/(m²·K)]. */
+export interface HeatFigures extends CombinedResistance {
+  direction: HeatFlowDirection;
   /** U with framing and corrections [W/(m²·K)]. */
   transmittance: number;
   /** U between framing [W/(m²·K)]. */
   clearTransmittance: number;
-  /** ΔU added [W/(m²·K)]. */
+  /** ΔU added: the sum of the corrections, 0 where they are left out [W/(m²·K)]. */
   correction: number;
+  /** Corrections to ISO 6946 Annex F. */
+  corrections: readonly HeatCorrection[];
+  /** True where they come to under 3 % and are left out. */
+  correctionsLeftOut: boolean;
   /** [–] */
   framingShare: number;
-  /** [–] */
+  /** Floors: the working of ISO 13370; null otherwise. */
+  ground: readonly WorkingValue[] | null;
+  /** Rg, resistance of the ground below a slab, behind the layers in every temperature [m²·K/W]; null for all else. */
+  groundResistance: number | null;
+  /** Null without a slightly ventilated layer; with one `paths` and `lowerLimitLayers` are those of the closed case. */
+  slightVentilation: SlightVentilation | null;
+}
+
+/** The heat side of a build-up, with its working. */
+export interface HeatResult extends HeatFigures {
+  /** Lowest temperature factor of the inside surface [–]. */
   temperatureFactor: number;
   /** [–] */
   requiredTemperatureFactor: number | null;
   criticalMonth: MonthName | null;
-  direction: HeatFlowDirection;
   /** [m²·K/W] */
   surfaceResistanceInside: number;
   /** As used for U, and as used for temperatures and vapour [m²·K/W]. */
   surfaceResistanceOutside: number;
   /** [m²·K/W] */
   surfaceResistanceOutsideMoisture: number;
-  /** [–] */
-  limitsRatio: number;
-  /** [–] */
-  possibleError: number;
   /** The distinct ways through: share of the area [–], total resistance of each (upper limit) and of its layers [m²·K/W]. */
   paths: { id: SectionId; name: string; share: number; resistance: number; layerResistances: number[] }[];
   /** Each layer's resistance in the lower limit, with its bridging [m²·K/W]; layers by index from 0. */
   lowerLimitLayers: { layer: number | null; name: string; resistance: number }[];
-  /** Corrections to ISO 6946 Annex F [W/(m²·K)]: each with its layer by index from 0, and its numbers, and whether it was left out under 3 %. */
-  corrections: { name: string; layer: number; value: number; formula: string }[];
-  correctionsLeftOut: boolean;
-  /** Floors: the working of ISO 13370 as named values [`unit`]; null otherwise. */
-  ground: { name: string; symbol: string; value: number; unit: string }[] | null;
-  /** Rg, resistance of the ground below a slab, behind the layers in every temperature [m²·K/W]; null for all else. */
-  groundResistance: number | null;
-  /** What that working starts from; null where `ground` is. */
-  groundBasis?: FloorBasis | null;
-  /**
-   * The two cases that a slightly ventilated air layer lies between: combined total resistances [m²·K/W] and
-   * corrections [W/(m²·K)]; null without such a layer. `paths` and `lowerLimitLayers` are those of the closed case.
-   */
-  slightVentilation?: {
-    openShare: number;
-    closedResistance: number;
-    openResistance: number;
-    closedCorrection: number;
-    openCorrection: number;
-  } | null;
+  /** What the working of `ground` starts from; null where that is. */
+  groundBasis: FloorBasis | null;
   /** Heat over the heating year [kWh/m²]; null where there is none. */
   heatPerYear: number | null;
   heatPerYearNote: string | null;
