@@ -157,7 +157,7 @@ export const BAD_KEYS: readonly BadFile[] = [
   topLine("a severity that is none", "severity: worst", "severity-unread", "severity cannot be worst"),
   topLine("a severity in degrees", "severity: +2 °C", "difference-in-degrees", "Write `+2 K`"),
   topLine("a severity without unit", "severity: 2", "unit-missing", "Write `2 K`"),
-  topLine("a severity of 50 K", "severity: +50 K", "impossible-value", "no year is 30 K"),
+  topLine("a severity of 50 K", "severity: +50 K", "impossible-value", "no year is more than 30 K"),
   topLine("a margin below one", "humidity margin: 0.9", "impossible-value", "a number from 1 to 2"),
   topLine(
     "a place for the study that is none",

@@ -1,4 +1,4 @@
-import { create, unitDependencies } from "mathjs";
+import * as mathjs from "mathjs";
 
 /** A quantity with its unit as mathjs holds it: only what is used here. */
 export interface ParsedUnit {
@@ -6,9 +6,12 @@ export interface ParsedUnit {
   toNumber(unit: string | ParsedUnit): number;
 }
 
-interface UnitReader {
-  unit(text: string): ParsedUnit;
-  Unit: { createUnit(definitions: Record<string, string>): void };
+/** The class of units that mathjs makes: only the members used here. */
+interface Units {
+  new (value: null, unit: string): ParsedUnit;
+  isValuelessUnit(text: string): boolean;
+  parse(text: string, options: { allowNoUnits: true }): ParsedUnit;
+  createUnit(definitions: Record<string, string>): void;
 }
 
 /** Polythene's gauge (common practice: 1000 gauge is 250 µm), the perm of the United States, the percent of everyday use. */
@@ -18,8 +21,8 @@ const OWN_UNITS: Record<string, string> = {
   percent: "0.01",
 };
 
-/** Units are read by an instance that holds nothing but units: no functions, no evaluation. It is made when first used. */
-let reader: UnitReader | null = null;
+/** Made when first used. */
+let units: Units | null = null;
 
 /** Names of units that a project file may use; everything else is unknown, so that coulomb or millikelvin cannot slip in. */
 const KNOWN_NAMES = new Set(
@@ -86,12 +89,51 @@ export function unknownUnitNames(unit: string): string[] {
 }
 
 function read(text: string): ParsedUnit {
-  reader ??= createReader();
-  return reader.unit(text);
+  units ??= unitsOnNumbers();
+  return units.isValuelessUnit(text) ? new units(null, text) : units.parse(text, { allowNoUnits: true });
 }
 
-function createReader(): UnitReader {
-  const made = create({ ...unitDependencies! }) as unknown as UnitReader;
-  made.Unit.createUnit(OWN_UNITS);
+/** The factories of mathjs that units are made with; its own types leave them out. */
+interface Factories {
+  createFractionClass(parts: object): new (value: Exact) => Fraction;
+  createUnitClass(parts: object): Units;
+}
+
+/** A ratio of whole numbers: five ninths of a kelvin are a degree Fahrenheit. */
+interface Fraction {
+  readonly isFraction: true;
+  sub(other: Exact): Fraction;
+  mul(other: Exact): Fraction;
+}
+type Exact = number | Fraction;
+
+/**
+ * The units of mathjs on JavaScript's own numbers: without its typed functions, large numbers and evaluation, which take
+ * longer to make than a project file takes to read. Only offsets of temperatures are fractions.
+ */
+function unitsOnNumbers(): Units {
+  // Named one by one, so that a bundle takes in no more than these.
+  const Fraction = (mathjs as unknown as Factories).createFractionClass({});
+  const made = (mathjs as unknown as Factories).createUnitClass({
+    config: { number: "number" },
+    addScalar: (one: number, other: number) => one + other,
+    subtractScalar: (one: Exact, other: Exact) =>
+      typeof one === "number" && typeof other === "number" ? one - other : new Fraction(one).sub(other),
+    multiplyScalar: (one: Exact, other: Exact) =>
+      typeof one === "number" && typeof other === "number" ? one * other : new Fraction(one).mul(other),
+    divideScalar: (one: number, other: number) => one / other,
+    pow: Math.pow,
+    abs: Math.abs,
+    fix: Math.trunc,
+    round: Math.round,
+    equal: Object.is,
+    isNumeric: Number.isFinite,
+    format: String,
+    number: Number,
+    Fraction,
+    BigNumber: Number,
+    Complex: {},
+  });
+  made.createUnit(OWN_UNITS);
   return made;
 }
