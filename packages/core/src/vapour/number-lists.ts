@@ -3,10 +3,10 @@
  * engine for the memory of each would cost more than the sums that fill it.
  */
 
-/** Numbers in a block (64 kB). */
-const BLOCK_SIZE = 8192;
+/** Bytes of a block: 8192 numbers. */
+const BLOCK_SIZE = 65_536;
 
-let block = new Float64Array(BLOCK_SIZE);
+let block = new ArrayBuffer(BLOCK_SIZE);
 let used = 0;
 
 /**
@@ -19,18 +19,11 @@ let used = 0;
  */
 export function zeros(length: number): Float64Array {
   requireLength(length);
-  if (length > BLOCK_SIZE) return new Float64Array(length);
-  if (used + length > BLOCK_SIZE) {
-    block = new Float64Array(BLOCK_SIZE);
-    used = 0;
-  }
-  const list = block.subarray(used, used + length);
-  used += length;
-  return list;
+  const bytes = length * Float64Array.BYTES_PER_ELEMENT;
+  if (bytes > BLOCK_SIZE) return new Float64Array(length);
+  const place = placeFor(bytes);
+  return new Float64Array(block, place, length);
 }
-
-let indexBlock = new Int32Array(BLOCK_SIZE);
-let indicesUsed = 0;
 
 /**
  * A list of whole numbers of its own, filled with zeros.
@@ -41,14 +34,24 @@ let indicesUsed = 0;
  */
 export function wholeZeros(length: number): Int32Array {
   requireLength(length);
-  if (length > BLOCK_SIZE) return new Int32Array(length);
-  if (indicesUsed + length > BLOCK_SIZE) {
-    indexBlock = new Int32Array(BLOCK_SIZE);
-    indicesUsed = 0;
-  }
-  const list = indexBlock.subarray(indicesUsed, indicesUsed + length);
-  indicesUsed += length;
-  return list;
+  const bytes = length * Int32Array.BYTES_PER_ELEMENT;
+  if (bytes > BLOCK_SIZE) return new Int32Array(length);
+  const place = placeFor(bytes);
+  return new Int32Array(block, place, length);
+}
+
+/**
+ * A list of marks of its own, all 0.
+ *
+ * @param length - how many marks, ≥ 0
+ * @returns the list
+ * @example zeroMarks(2) // [0, 0]
+ */
+export function zeroMarks(length: number): Uint8Array {
+  requireLength(length);
+  if (length > BLOCK_SIZE) return new Uint8Array(length);
+  const place = placeFor(length);
+  return new Uint8Array(block, place, length);
 }
 
 /**
@@ -62,6 +65,17 @@ export function copyOf(values: Float64Array): Float64Array {
   const copy = zeros(values.length);
   for (let index = 0; index < values.length; index += 1) copy[index] = values[index]!;
   return copy;
+}
+
+/** Where the next bytes begin in the block, which is a new one where they do not fit. Numbers begin at multiples of 8. */
+function placeFor(bytes: number): number {
+  if (used + bytes > BLOCK_SIZE) {
+    block = new ArrayBuffer(BLOCK_SIZE);
+    used = 0;
+  }
+  const place = used;
+  used += Math.ceil(bytes / Float64Array.BYTES_PER_ELEMENT) * Float64Array.BYTES_PER_ELEMENT;
+  return place;
 }
 
 function requireLength(length: number): void {

@@ -65,9 +65,9 @@ export function sectionClimate(
         saturation[node] = known!.climate.saturation[month]![alike[node]!]!;
         continue;
       }
-      const near = insideTemperature - fallPerResistance * (surfaceInside + resistanceFrom[node]!);
-      const far = insideTemperature - fallPerResistance * (surfaceInside + resistanceTo[node]!);
-      const coldest = Math.min(near, far);
+      // Of a group of nodes the coldest: the far one where it gets colder outwards, else the near one.
+      const resistance = fallPerResistance > 0 ? resistanceTo[node]! : resistanceFrom[node]!;
+      const coldest = insideTemperature - fallPerResistance * (surfaceInside + resistance);
       temperature[node] = coldest;
       saturation[node] = saturationPressure(coldest);
     }

@@ -49,7 +49,8 @@ function isStraight(
   const slope = (outsideSurface - insideSurface) / (sd[last]! - sd[0]!);
   pressure[last] = outsideSurface;
   pressure[0] = insideSurface;
-  for (let node = 1; node < last; node += 1) {
+  // From outside inwards: most water lies there, and the first wet node ends the search.
+  for (let node = last - 1; node > 0; node -= 1) {
     const onLine = insideSurface + slope * (sd[node]! - sd[0]!);
     if (isWet[node] === 1 || !(onLine <= saturation[node]!)) return false;
     pressure[node] = onLine;

@@ -1,5 +1,5 @@
 import { DAYS_IN_MONTH, SECONDS_PER_DAY } from "../constants.ts";
-import { zeros } from "../vapour/number-lists.ts";
+import { zeroMarks, zeros } from "../vapour/number-lists.ts";
 import type { SectionClimate } from "../vapour/section-climate.ts";
 import { solveVapourProfile } from "../vapour/vapour-profile.ts";
 
@@ -30,7 +30,7 @@ export function emptyMonthState(nodes: number): MonthState {
     held: zeros(nodes),
     pressure: zeros(nodes),
     gain: zeros(nodes),
-    isWet: new Uint8Array(nodes),
+    isWet: zeroMarks(nodes),
     writtenOff: 0,
   };
 }
