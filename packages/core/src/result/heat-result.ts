@@ -63,6 +63,7 @@ export interface HeatCorrection {
 export interface WorkingValue {
   name: string;
   symbol: string;
+  /** [`unit`] */
   value: number;
   unit: string;
 }
