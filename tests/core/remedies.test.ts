@@ -372,14 +372,50 @@ describe("how the search went", () => {
     expect(remedies[0]!.judgement).toBe("sound");
     expect(Math.round(remedies[0]!.transmittance * 100)).toBe(20);
     expect(words).toBe(
-      "Only the target is missed. Of 2 kinds of insulation tried outside, this is the least that meets the target of 0.20 W/(m²·K) without a worse judgement.",
+      "Only the target is missed. Of the 2 kinds of insulation tried outside, this is the least that meets the target of 0.20 W/(m²·K) without a worse judgement.",
     );
     const { remedies: none, search: tooMuch } = search({ ...sound, target: 0.05 });
     expect(none).toEqual([]);
     expect(tooMuch).toBe(
-      "Only the target is missed. None of 2 kinds of insulation tried outside meets the target of 0.05 W/(m²·K) without a worse judgement.",
+      "Only the target is missed. None of the 2 kinds of insulation tried outside meets the target of 0.05 W/(m²·K) without a worse judgement.",
     );
     expect(search({ ...sound, target: 0.4 })).toEqual({ remedies: [], search: null, calculations: 0 });
+  });
+  test("a floor on the ground that only misses its target gets its own insulation thicker, the least that does", () => {
+    const slab = (foam: Layer): BuildUp =>
+      buildUp([layerOf("plywood", 18), foam, layerOf("polyethylene sheet 0.25 mm", 0), layerOf("concrete 2400", 100)], {
+        element: "floor",
+        faces: "ground",
+        target: 0.2,
+        ground: {
+          area: 24,
+          perimeter: 20,
+          wallThickness: 0.3,
+          soil: "clay or silt",
+          edgeInsulation: null,
+          membrane: true,
+        },
+      });
+    const { remedies, search: words } = search(slab(layerOf("extruded polystyrene", 52)));
+    expect(remedies.map(({ change, changes, thicknessOutside }) => [change, changes, thicknessOutside])).toEqual([
+      [
+        "Extruded polystyrene 120 mm thick instead of 52 mm",
+        [{ at: 1, to: null, change: { set: "extruded polystyrene", thickness: "120 mm" } }],
+        expect.closeTo(0.068, 12),
+      ],
+    ]);
+    expect(Math.round(remedies[0]!.transmittance * 100)).toBe(20);
+    expect(words).toBe(
+      "Only the target is missed. Of the thicknesses of its insulation, this is the least that meets the target of 0.20 W/(m²·K) without a worse judgement.",
+    );
+    const one = search({ ...slab(layerOf("extruded polystyrene", 115)) });
+    expect(one.remedies[0]!.change).toBe("Extruded polystyrene 120 mm thick instead of 115 mm");
+    expect(search({ ...slab(layerOf("extruded polystyrene", 50)), target: 0.05 }).search).toBe(
+      "Only the target is missed. None of the thicknesses of its insulation up to 300 mm meets the target of 0.05 W/(m²·K) without a worse judgement.",
+    );
+    const between = layerOf("mineral wool slab", 100, { framing: studs });
+    const kinds = search(slab(between)).remedies.flatMap(({ does }) => does.map(({ kind }) => kind));
+    expect(kinds).not.toContain("insulation thickened");
   });
   test("nothing is looked for where nothing is wrong", () => {
     expect(search(wall(lining, polythene, wool, sheathing, breather, cavity, cladding))).toEqual({

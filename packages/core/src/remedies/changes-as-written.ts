@@ -1,4 +1,5 @@
 import type { BuildUp, Layer, SolidLayer } from "../project/types.ts";
+import { writeQuantity } from "../quantities/format-quantity.ts";
 import type { LayerAsWritten, LayerChange } from "../result/types.ts";
 import { layerAsWritten } from "./layer-as-written.ts";
 
@@ -62,7 +63,7 @@ function exchangesInDraft(draft: Layer[], after: BuildUp): LayerChange[] {
   return changes;
 }
 
-/** Gaps closed and framing taped over leave the layer as it is; anything else comes in its place. */
+/** Gaps closed, framing taped over and another thickness leave the layer as it is; anything else comes in its place. */
 function exchange(here: Layer, target: Layer, at: number, buildUp: BuildUp): LayerChange {
   const isSame = here.type !== "air" && target.type !== "air" && here.material === target.material;
   const change = isSame
@@ -71,8 +72,9 @@ function exchange(here: Layer, target: Layer, at: number, buildUp: BuildUp): Lay
   return { at, to: null, change };
 }
 
-function keysSet(here: SolidLayer, target: SolidLayer): Pick<LayerAsWritten, "gaps" | "taped"> {
+function keysSet(here: SolidLayer, target: SolidLayer): Pick<LayerAsWritten, "gaps" | "taped" | "thickness"> {
   return {
+    ...(here.thickness === target.thickness ? {} : { thickness: writeQuantity(target.thickness, "thickness") }),
     ...(here.gaps !== null && target.gaps === null ? { gaps: "0 %" } : {}),
     ...(target.taped?.kind === "over the framing" && here.taped?.kind !== "over the framing" ? { taped: "yes" } : {}),
   };

@@ -50,7 +50,12 @@ export function findRemedies(buildUp: BuildUp, surroundings: Surroundings, asses
   if (goal === null) {
     const { found, tried } = reachTarget(situation, word, trials);
     if (tried === 0) return NOTHING_WANTED;
-    const search = searchInWords.target(assessed.target!, tried, found.length, trials.isSpent());
+    const search = searchInWords.target(assessed.target!, {
+      tried,
+      found: found.length,
+      isOnGround: buildUp.faces === "ground",
+      isSpent: trials.isSpent(),
+    });
     return { remedies: listed(buildUp, found, trials), search, calculations: trials.spent() };
   }
   const tape = tapeThatDoes(situation, assessed, goal, trials);

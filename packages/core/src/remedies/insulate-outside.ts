@@ -15,7 +15,7 @@ export const THINNEST_BOARD = 0.02;
 export const THICKEST_BOARD = 0.3;
 
 /** A better judgement is worth up to this many steps of thickness more: 20 mm. */
-const CLOSE_THICKNESSES = 4;
+export const CLOSE_THICKNESSES = 4;
 
 /** A sheet more open than this lies on the outside of the insulation, as it did before [m] (this project's rule). */
 const OPEN_SHEET = 0.5;

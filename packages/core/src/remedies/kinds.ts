@@ -7,6 +7,7 @@ import { openColdSide } from "./open-cold-side.ts";
 import { sheetOnWarmSide } from "./sheet-on-warm-side.ts";
 import { takeOutSheet } from "./take-out-sheet.ts";
 import { tapeFraming } from "./tape-framing.ts";
+import { thickenInsulation } from "./thicken-insulation.ts";
 import type { Change, ChangeKind, Situation } from "./types.ts";
 import { ventilate } from "./ventilate.ts";
 import { leavesAloneWhatMustStay } from "./what-must-stay.ts";
@@ -21,6 +22,7 @@ const KINDS: readonly ChangeKind[] = [
   moveSheet,
   ventilate,
   insulateOutside,
+  thickenInsulation,
   moveInsulation,
   drierRoom,
 ];

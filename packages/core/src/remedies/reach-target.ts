@@ -18,7 +18,8 @@ export interface TargetSearch {
 }
 
 /**
- * The least continuous insulation outside with which a build-up meets its target and is judged no worse.
+ * The least continuous insulation with which a build-up meets its target and is judged no worse: outside, or in a floor on
+ * the ground in place of what is there.
  *
  * @param situation - the build-up, which only misses its target, and what surrounds it
  * @param judged - its judgement

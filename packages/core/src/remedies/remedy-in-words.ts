@@ -44,6 +44,8 @@ function stepInWords(step: RemedyStep): string {
       );
     case "insulated outside":
       return `${millimetres(step.thickness)} of ${step.board} outside, without a break, ${placeInWords(step.place)}${PROTECTION[step.protection ?? "none"]}`;
+    case "insulation thickened":
+      return `${step.layer} ${millimetres(step.thickness)} thick instead of ${millimetres(step.was)}`;
     case "insulation moved":
       return insulationMoved(step);
     case "room kept drier":

@@ -1,6 +1,14 @@
 import { formatQuantity } from "../quantities/format-quantity.ts";
 import { type Goal, MOST_CALCULATIONS } from "./trials.ts";
 
+/** Insulation that was tried where only the target is missed: sorts of board, or thicknesses of one on the ground. */
+interface TargetTried {
+  tried: number;
+  found: number;
+  isOnGround: boolean;
+  isSpent: boolean;
+}
+
 /** How the search for remedies went, in a sentence. */
 export const searchInWords: {
   /** None was looked for. */
@@ -12,7 +20,7 @@ export const searchInWords: {
   /** Tape over the framing is enough. */
   taped: (meetsTarget: boolean) => string;
   /** Only the target is missed [W/(m²·K)]. */
-  target: (target: number, tried: number, found: number, isSpent: boolean) => string;
+  target: (target: number, of: TargetTried) => string;
 } = {
   beyond,
   turnedRound:
@@ -44,11 +52,12 @@ function pairs(singlesTried: number, pairsTried: number, found: number, isSpent:
   return `${none}; of ${count(pairsTried, "pair")} of changes tried, smallest first, ${found === 1 ? "this one does" : "these do"}${end(isSpent)}.`;
 }
 
-function target(wanted: number, tried: number, found: number, isSpent: boolean): string {
-  const what = `the target of ${formatQuantity(wanted, "transmittance")} without a worse judgement`;
-  if (found === 0)
-    return `Only the target is missed. None of ${count(tried, "kind")} of insulation tried outside meets ${what}${end(isSpent)}.`;
-  return `Only the target is missed. Of ${count(tried, "kind")} of insulation tried outside, this is the least that meets ${what}${end(isSpent)}.`;
+function target(wanted: number, { tried, found, isOnGround, isSpent }: TargetTried): string {
+  const what = `meets the target of ${formatQuantity(wanted, "transmittance")} without a worse judgement${end(isSpent)}`;
+  const which = isOnGround ? "thicknesses of its insulation" : `${count(tried, "kind")} of insulation tried outside`;
+  return found === 0
+    ? `Only the target is missed. None of the ${which} ${isOnGround ? "up to 300 mm " : ""}${what}.`
+    : `Only the target is missed. Of the ${which}, this is the least that ${what}.`;
 }
 
 function count(number: number, word: string): string {

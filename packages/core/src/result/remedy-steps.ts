@@ -34,6 +34,7 @@ export type RemedyStep =
   | { kind: "sheet moved"; layer: string; place: BetweenLayers; leaves: string | null }
   | { kind: "air widened"; thickness: number }
   | { kind: "cavity"; thickness: number; place: BetweenLayers; withSheet: boolean; needsBracing: boolean }
+  | { kind: "insulation thickened"; layer: string; thickness: number; was: number }
   | { kind: "insulated outside"; board: string; thickness: number; place: BetweenLayers; protection: OuterProtection }
   | {
       kind: "insulation moved";
