@@ -348,7 +348,7 @@ describe("how the search went", () => {
     expect(search(brick)).toEqual({
       remedies: [],
       search:
-        "No change was tried: the monthly method cannot judge this build-up, changed or not. Ask for a transient assessment to EN 15026. Insulate masonry outside, or inside only where rain is kept off: bonded over its whole face, open plaster, about R 1.0.",
+        "No change was tried: the monthly method cannot judge this build-up, changed or not. Ask for a transient assessment to EN 15026. Insulate masonry outside, or inside only where rain is kept off: about R 1.0, bonded over its whole face, under plaster that is open to vapour.",
       calculations: 0,
     });
   });

@@ -193,6 +193,17 @@ describe("Problems on standard error", () => {
   });
 });
 
+it("a number and its unit stay on one line, wherever it ends", () => {
+  const text =
+    "The air at its warm face reaches 80 % or more, and 1584 g/m² of water (1 % of it) gathers there in 20 days.";
+  for (let width = 40; width <= 80; width += 1) {
+    const shown = textFor([paragraph(text, 2)], { width, colours: false });
+    expect(shown).not.toMatch(/\d\n/);
+    expect(shown.trim().replace(/\s+/g, " ")).toBe(text);
+    expect(Math.max(...shown.split("\n").map((one) => one.length))).toBeLessThanOrEqual(width);
+  }
+});
+
 describe("Colour", () => {
   const terminal = { isTTY: true, columns: 200 };
   const red = (on: Terminal): string => textFor([line({ colour: "red", text: "x" })], on);

@@ -44,9 +44,17 @@ export function textFor(printed: Printed, terminal: Terminal): string {
 
 function lineFor({ pieces, indent, label, wraps }: Line, { width, colours }: Terminal): string {
   const text = pieces.map((piece) => pieceFor(piece, colours)).join("");
-  const lines = (wraps ? wrapAnsi(text, width - indent) : text).split("\n");
+  const lines = (wraps ? wrapped(text, width - indent) : text).split("\n");
   return lines.map((part, place) => (place === 0 ? label : "").padEnd(indent) + part).join("\n");
 }
+
+/** A number and what follows it, such as its unit, stay on one line. */
+function wrapped(text: string, width: number): string {
+  return wrapAnsi(text.replace(/(?<=\d) (?=[^\s(])/g, NO_BREAK), width).replaceAll(NO_BREAK, " ");
+}
+
+/** One character wide, and of no meaning in any text. */
+const NO_BREAK = "\uE000";
 
 function pieceFor(piece: Piece, colours: boolean): string {
   if (typeof piece === "string") return harmless(piece);

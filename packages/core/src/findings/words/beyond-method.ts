@@ -20,7 +20,7 @@ export const BEYOND_WORDINGS: Wordings<keyof BeyondFindings> = {
     const outer = outermost === null ? "" : `${layers[outermost]!.name} outermost`;
     return {
       says: `The layers look written from outside: ${[inner, outer].filter((part) => part !== "").join(", ")}.`,
-      more: ["Layers run from the room outwards; until that is settled the figures say nothing."],
+      more: ["Layers run from the room outwards; until that is settled, the figures mean nothing."],
       advice: "Turn the list round, or write `accept: [layers-from-outside]` where the order is meant.",
       source: "this project's rule (METHOD.md, Lists written from outside)",
     };

@@ -49,7 +49,7 @@ const BEHIND: Readonly<Record<CladdingKind, string>> = {
 /** What the trade does about it. */
 const CURE: Readonly<Record<CladdingKind, string>> = {
   masonry:
-    "Insulate masonry outside, or inside only where rain is kept off: bonded over its whole face, open plaster, about R 1.0.",
+    "Insulate masonry outside, or inside only where rain is kept off: about R 1.0, bonded over its whole face, under plaster that is open to vapour.",
   render:
     "Render on timber or straw wants deep eaves and a dry foot, or a carrier board with a drained, ventilated gap behind it.",
   log: "Insulate logs outside, behind a ventilated cladding.",

@@ -54,7 +54,7 @@ export const SURFACE_WORDINGS: Wordings<keyof SurfaceFindings> = {
       `${humidity(figures.relativeHumidity)} in ${figures.month} (limit ${humidity(figures.limit)} at ${formatQuantity(figures.temperature, "temperature")}, outdoors ${humidity(figures.outdoors)}).`,
     more: [
       severity === "fault" ? `In ${countOfMonths(figures.monthsNearlyWet)} it is 95 % or more.` : "",
-      figures.places > 1 ? `Of ${figures.places} such places it is humid longest.` : "",
+      figures.places > 1 ? `Of ${figures.places} such places, this one is humid for longest.` : "",
     ],
     advice: severity === "note" ? null : severity === "fault" ? drierOrWarmer(figures, buildUp) : keepDry(buildUp),
     source: "growth limit of Hukka and Viitanen 1999, above outdoor humidity (this project's rule)",

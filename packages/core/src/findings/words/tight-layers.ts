@@ -27,10 +27,10 @@ export const TIGHT_LAYER_WORDINGS: Wordings<Codes> = {
     source: "common practice; ISO 13788:2012 clause 7 for the trapped water",
   }),
   "tight-sheet-under-floor": ({ figures: { layer, above } }, buildUp) => {
-    const where = WHERE_OUTSIDE[buildUp.element];
+    const roof = buildUp.element === "pitched roof" || buildUp.element === "flat roof";
+    const where = buildUp.element === "floor" ? "below" : roof ? "over" : "outside";
     return {
-      says: `A tight sheet, ${namesOf([layer], buildUp)}, lies ${where} with ${namesOf(above.slice(-MOST_NAMED), buildUp)} on its room side.`,
-      more: ["Leaks, spills and wet timber cannot dry through it."],
+      says: `A tight sheet, ${namesOf([layer], buildUp)}, lies ${where} ${namesOf(above.slice(-MOST_NAMED), buildUp)}: leaks, spills and wet timber cannot dry through it.`,
       advice:
         buildUp.element === "pitched roof"
           ? "Use a breather membrane there, or keep 50 mm of ventilated air below the sheet."
@@ -38,15 +38,6 @@ export const TIGHT_LAYER_WORDINGS: Wordings<Codes> = {
       source: "common practice",
     };
   },
-};
-
-/** Where a sheet lies that leaks and spills cannot dry through. */
-const WHERE_OUTSIDE: Readonly<Record<Named["element"], string>> = {
-  floor: "under the floor",
-  wall: "outside the wall",
-  partition: "outside the wall",
-  "flat roof": "over the insulation of the roof",
-  "pitched roof": "over the insulation of the roof",
 };
 
 /** So many of the layers above a sheet are named: those next to it. */

@@ -105,8 +105,11 @@ function makeBuildUp(written: WrittenBuildUp, looked: Looked): BuildUp {
 function withOddEnds(buildUp: BuildUp, path: ProblemPath, context: ReadingContext): BuildUp {
   const oddEnds = oddEndsOf(buildUp);
   if (oddEnds === null || looksTurnedRound(buildUp.layers)) return buildUp;
-  const names = [oddEnds.innermost, oddEnds.outermost].flatMap((at) => (at === null ? [] : buildUp.layers[at]!.name));
-  const sentence = `${inSpeech(names, "and")} hardly ever stands there; layers run from the room outwards, and these look written from outside: turn the list round, or accept it`;
+  const hardlyEver = (["innermost", "outermost"] as const).flatMap((end) => {
+    const at = oddEnds[end];
+    return at === null ? [] : `${buildUp.layers[at]!.name} is hardly ever the ${end} layer`;
+  });
+  const sentence = `${inSpeech(hardlyEver, "and")}: layers run from the room outwards. Turn the list round, or accept it`;
   context.note(FROM_OUTSIDE, [...path, "layers"], sentence);
   return listAt(context.file.data, ["accept"]).includes(FROM_OUTSIDE) ? buildUp : { ...buildUp, oddEnds };
 }
