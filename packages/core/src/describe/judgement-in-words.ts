@@ -40,7 +40,7 @@ export function judgementInWords(ruled: RuledJudgement, worded: WordedFindings):
   const [decisive, failing, notPassed] = [ruled.decisive, ruled.failsEvenSo, ruled.notPassed].map(said);
   const sound = notPassed ?? SOUND[ruled.verdict];
   const { short, message } = decisive ?? sound;
-  const first = failing ? `It fails even by this mild method: ${failing.short}` : "";
+  const first = failing ? `Even this mild method fails it. ${failing.short}` : "";
   const conditions = ruled.conditions.map((finding) => worded.get(finding)!).filter(({ advice }) => advice !== null);
   return {
     word: ruled.word,
