@@ -46,7 +46,7 @@ export function problemInText(worded: WordedProblem): string {
   return sentences.join(" ");
 }
 
-/** The place in the project, or the table and its row. */
+/** The place in the project file, or the table and its row. */
 function placeOf({ details }: Problem): string {
   const { place, file, name } = details;
   if (typeof file !== "string") return typeof place === "string" ? place : "";
@@ -54,7 +54,7 @@ function placeOf({ details }: Problem): string {
 }
 
 /**
- * Lays out what a wording can draw on.
+ * Prepares the facts that a wording can use.
  *
  * @param problem - as data
  * @returns its details as texts and lists
