@@ -10,7 +10,7 @@ import { requireObject } from "../require.ts";
  */
 export const STANDARD_LAPSE_RATE = 0.0065;
 
-/** From this difference of height, the station may not represent the site [m], and a note says so. Project's rule. */
+/** Above this difference of height, a station represents a site only with a caution [m]. Rule of this project. */
 export const NOTABLE_ALTITUDE_DIFFERENCE = 300;
 
 /**

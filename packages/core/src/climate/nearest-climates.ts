@@ -6,7 +6,7 @@ import { MOST_LATITUDE, MOST_LONGITUDE } from "./degrees.ts";
 /** Mean radius of the Earth [m]. Source: IUGG, R1 (from memory). */
 export const EARTH_RADIUS = 6_371_009;
 
-/** From this distance, the station may not represent the site [m], and a note says so. Rule of this project. */
+/** Above this distance, a station represents a site only with a caution [m]. Rule of this project. */
 export const NOTABLE_DISTANCE = 100_000;
 
 /** A place on the Earth: degrees, north and east positive; altitude [m], null when not known. */
