@@ -25,7 +25,7 @@ export function alsoOn(lines: readonly string[], many: number): string {
 /**
  * Says in which unit a temperature was probably written.
  *
- * @param value - the figure, taken as °C
+ * @param value - the figure, taken as a temperature [°C]
  * @param greatest - the warmest temperature possible [°C]
  * @returns a sentence; null where the figure may well be in °C
  */

@@ -61,7 +61,7 @@ function isWetInThePlane(finding: RuledFinding): boolean {
   return limit !== null && strip > limit / 2;
 }
 
-/** Whether too much of a roof's resistance lies below its deck. */
+/** Whether more than a third of a roof's resistance lies below its deck. */
 function findsDeckTooCold({ code, effect }: RuledFinding): boolean {
   return code === "insulation-below-deck" && effect !== "none";
 }

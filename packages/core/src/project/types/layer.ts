@@ -6,7 +6,7 @@ export type FramingOrigin =
   | { kind: "width and spacing"; width: number; spacing: number; otherTimber: number; otherTimberByDefault: boolean }
   | { kind: "channel"; channel: Channel; spacing: number };
 
-/** A stud or rail folded from sheet metal: a web as deep as its layer, two flanges, and lips at their edges. */
+/** A stud or rail folded from sheet metal: a web as deep as its layer, two flanges, and lips at their edges; [m]. */
 export interface Channel {
   /** [m] */
   sheet: number;
