@@ -34,7 +34,7 @@ export type { Supplies };
  * Reads a project file: gives the project, or every problem at once.
  *
  * @param text - YAML or JSON
- * @param supplies - hands out the tables that the project names by path; nothing is opened here
+ * @param supplies - supplies the tables that the project names by path; nothing is opened here
  * @returns the project with all names resolved and all quantities in SI, or its problems ordered by line
  */
 export function readProject(text: string, supplies?: Supplies): Reading<Project> {
@@ -46,7 +46,7 @@ export function readProject(text: string, supplies?: Supplies): Reading<Project>
  * Reads a project file and counts the steps it takes.
  *
  * @param text - YAML or JSON
- * @param supplies - hands out the tables that the project names by path
+ * @param supplies - supplies the tables that the project names by path
  * @param work - where steps are counted
  * @returns the project, or its problems
  */
@@ -113,7 +113,7 @@ export function readCounted(text: string, supplies: Supplies | undefined, work: 
  * Reads a project file, or throws.
  *
  * @param text - YAML or JSON
- * @param supplies - hands out the tables that the project names by path
+ * @param supplies - supplies the tables that the project names by path
  * @returns the project
  * @throws ProblemsError with every problem, in words
  */

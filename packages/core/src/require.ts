@@ -2,8 +2,8 @@
  * Refuses an argument that is not a number within a range.
  *
  * @param value - what was given
- * @param name - what it is, such as `temperature`
- * @param unit - such as `°C`; empty for a bare number
+ * @param name - its name, for example `temperature`
+ * @param unit - for example `°C`; empty for a bare number
  * @param low - least value taken
  * @param high - greatest value taken
  * @throws TypeError when it is not a number, RangeError when it lies outside or is not finite

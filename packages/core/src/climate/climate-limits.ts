@@ -6,7 +6,7 @@ export const COLDEST_MONTH = -80;
 /** Warmest monthly mean accepted [°C]: the hottest deserts stay near 42 (from memory). */
 export const WARMEST_MONTH = 55;
 
-/** Least monthly relative humidity accepted [%]. No place on Earth has a month under 1 %, but fractions would. */
+/** Least monthly relative humidity accepted [%]: no place on Earth has a month under 1 %. Catches fractions. */
 export const LEAST_HUMIDITY_PERCENT = 1;
 
 /** Greatest monthly relative humidity accepted [%]. Source: definition of saturation. */

@@ -9,7 +9,7 @@ export const MOST_LONGITUDE = 180;
 /**
  * Reads a latitude or longitude: degrees with a sign or with a letter, not with both.
  *
- * @param text - such as `-33.9`, `33.9 S`, `33.9° S`
+ * @param text - for example `-33.9`, `33.9 S`, `33.9° S`
  * @param axis - which of the two
  * @returns [degrees], north and east positive; null when it is not an angle
  * @example readDegrees("0.449 W", "longitude") // -0.449

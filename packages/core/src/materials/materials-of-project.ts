@@ -21,7 +21,7 @@ export interface MaterialsOfProject {
  * Prepares the shipped table, and the user's own if the project names one.
  *
  * @param shipped - the shipped materials
- * @param supplies - hands out files
+ * @param supplies - supplies files
  * @param context - data and problems
  * @param work - where the letters compared are counted
  * @returns the look-up; rows of the user's table win over shipped ones of the same name

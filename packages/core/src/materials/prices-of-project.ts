@@ -9,7 +9,7 @@ import { readPriceTable } from "./read-price-table.ts";
 /**
  * The user's own prices, from the project file itself or from the table that it names.
  *
- * @param supplies - hands out files
+ * @param supplies - supplies files
  * @param context - data and problems
  * @returns the prices, if there are any, and the problems of the table itself
  */

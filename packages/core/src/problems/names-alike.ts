@@ -24,7 +24,7 @@ export function namesAlike(name: string, known: readonly string[]): string[] {
 }
 
 const MOST_OFFERED = 5;
-/** Shorter words tell nothing. */
+/** Shorter words are ignored. */
 const SHORTEST_WORD = 4;
 /** Two words are alike if they begin with this many equal letters. */
 const SAME_BEGINNING = 5;

@@ -2,9 +2,9 @@ import type { ProblemPath } from "./types.ts";
 
 /** A place in a project, counted from 1, and the key that a problem there is about. */
 export interface PlaceInWords {
-  /** Such as "build-up 2, Studio wall, layer 3, mineral wool slab"; empty at the top of the file. */
+  /** For example "build-up 2, Studio wall, layer 3, mineral wool slab"; empty at the top of the file. */
   place: string;
-  /** Such as "thickness"; "the layer" for an object as a whole, "the file" for the whole file. */
+  /** For example "thickness"; "the layer" for an object as a whole, "the file" for the whole file. */
   subject: string;
 }
 

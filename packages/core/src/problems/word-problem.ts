@@ -33,7 +33,7 @@ export function wordProblem(problem: Problem): WordedProblem {
  * A worded problem as one paragraph, as it is printed.
  *
  * @param worded - from `wordProblem`
- * @returns such as "line 12: build-up 1, Wall, layer 3, mineral wool slab: thickness is missing a unit. Expected a length, for example 140 mm; found 140. Write `140 mm`."
+ * @returns for example "line 12: build-up 1, Wall, layer 3, mineral wool slab: thickness is missing a unit. Expected a length, for example 140 mm; found 140. Write `140 mm`."
  */
 export function problemInText(worded: WordedProblem): string {
   requireObject(worded, "worded", ["message", "expected"]);

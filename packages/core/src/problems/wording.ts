@@ -34,7 +34,7 @@ export type Wordings = Readonly<Record<string, Wording>>;
  *
  * @param names - any number
  * @param joint - the word before the last name
- * @returns such as "a, b or c"; a name that has a comma itself stands in quotation marks
+ * @returns for example "a, b or c"; a name that has a comma itself stands in quotation marks
  * @example inSpeech(["a", "b", "c"], "or") // "a, b or c"
  */
 export function inSpeech(names: readonly string[], joint: "and" | "or"): string {
@@ -54,7 +54,7 @@ const LISTS: Readonly<Record<"and" | "or", Intl.ListFormat>> = {
  * Names to choose from.
  *
  * @param names - at least one
- * @returns such as "one of a, b or c"; the name itself when there is one
+ * @returns for example "one of a, b or c"; the name itself when there is one
  * @example oneOf(["a", "b"]) // "one of a or b"
  */
 export function oneOf(names: readonly string[]): string {

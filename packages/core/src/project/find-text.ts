@@ -20,7 +20,7 @@ export interface FoundText {
  *
  * @param written - the path as written
  * @param path - where it stands in the project file
- * @param supplies - hands out files; nothing is opened here
+ * @param supplies - supplies files; nothing is opened here
  * @param context - problems
  * @returns its text, or null after adding a problem
  */

@@ -6,7 +6,7 @@ export interface OddEnds {
   outermost: number | null;
 }
 
-/** Names of linings and room paints, which do not stand rain (common practice). */
+/** Names of linings and room paints, which rain would destroy (common practice). */
 const OF_ROOMS = /plasterboard|gypsum|wallpaper|emulsion paint|clay (plaster|paint|board)|vinyl paint|eggshell/i;
 /** Names of materials that keep the weather out and do not face a room (common practice). */
 const OF_WEATHER = /breather|facing brick|roofing|underlay felt|bituminous felt/i;

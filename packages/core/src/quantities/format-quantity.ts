@@ -65,7 +65,7 @@ export function formatNumber(value: number, decimals: number): string {
  *
  * @param value - the value [SI], finite
  * @param name - the quantity's name
- * @returns such as `140 mm`
+ * @returns for example `140 mm`
  * @throws RangeError when the value is not a finite number
  * @example writeQuantity(0.14, "thickness") // "140 mm"
  */

@@ -16,8 +16,8 @@ export const NUMBER_ALONE: RegExp = /^[+-]?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?$/;
 /**
  * Brings a normalised quantity back to the form used in a project file.
  *
- * @param plain - such as `20 degC`
- * @returns such as `20 °C`
+ * @param plain - for example `20 degC`
+ * @returns for example `20 °C`
  * @example asWritten("55 percent") // "55 %"
  */
 export function asWritten(plain: string): string {

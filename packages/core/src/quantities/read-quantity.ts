@@ -13,7 +13,7 @@ import { type Quantity, quantityOf } from "./vocabulary.ts";
 /**
  * Reads a quantity written as number, space, unit.
  *
- * @param text - such as `140 mm`, `20 °C`, `55 %`
+ * @param text - for example `140 mm`, `20 °C`, `55 %`
  * @param name - the quantity expected
  * @returns its value in SI (temperatures in °C, shares as fractions), or the problem with what to write instead
  * @example readQuantity("140 mm", "thickness") // { ok: true, value: 0.14 }
@@ -65,7 +65,7 @@ export function whyOdd(value: number, name: QuantityName): string | null {
  * The values that a quantity may have, in words.
  *
  * @param name - the quantity's name
- * @returns such as "0.001 to 3000 mm"
+ * @returns for example "0.001 to 3000 mm"
  * @throws RangeError for a quantity that is shown and never read
  */
 export function rangeInWords(name: QuantityName): string {
@@ -80,7 +80,7 @@ export function rangeInWords(name: QuantityName): string {
  * What a quantity is, and the values that it may have.
  *
  * @param name - the quantity's name
- * @returns such as "a length, 0.001 to 3000 mm"
+ * @returns for example "a length, 0.001 to 3000 mm"
  * @throws RangeError for a quantity that is shown and never read
  */
 export function kindInWords(name: QuantityName): string {

@@ -62,7 +62,7 @@ export function chooseColumns(texts: readonly string[], options: RecordOptions):
  *
  * @param columns - the columns
  * @param headings - the headings as written
- * @returns such as `temperature from “temp” [°C], relative humidity from “rh” [%]`
+ * @returns for example `temperature from “temp” [°C], relative humidity from “rh” [%]`
  */
 export function columnsInWords(columns: RecordColumns, headings: readonly string[]): string {
   const { temperature, humidity } = columns;

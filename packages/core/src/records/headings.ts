@@ -52,7 +52,7 @@ export const HUMIDITY_ROLES: readonly HumidityRole[] = [
 /**
  * Splits a heading into its words and its unit.
  *
- * @param text - such as `Temperature (°C)`, `dew_point_F`, `RH [%]`
+ * @param text - for example `Temperature (°C)`, `dew_point_F`, `RH [%]`
  * @returns its words in lower case, with single spaces, and its unit; null if it has none
  */
 export function takeApart(text: string): Heading {

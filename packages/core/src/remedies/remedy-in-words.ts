@@ -8,7 +8,7 @@ import { ownRoomInWords } from "../rooms/room-in-words.ts";
  * What a remedy does, as the beginning of a sentence, without its capital letter.
  *
  * @param steps - one change, or two that go together
- * @returns such as "polyethylene sheet 0.15 mm (sd 50 m) added on the warm side, between …; and …"
+ * @returns for example "polyethylene sheet 0.15 mm (sd 50 m) added on the warm side, between …; and …"
  */
 export function remedyInWords(steps: readonly RemedyStep[]): string {
   return steps.map(stepInWords).join("; and ");
@@ -95,7 +95,7 @@ function sheetInWords({ name, sd }: NamedSheet): string {
  * A place between two layers, in words.
  *
  * @param place - the names of the two layers
- * @returns such as "between gypsum plasterboard and mineral wool slab"
+ * @returns for example "between gypsum plasterboard and mineral wool slab"
  */
 export function placeInWords({ inner, outer }: BetweenLayers): string {
   if (inner === null) return `on the room face of ${outer}`;

@@ -8,7 +8,7 @@ import { textAt, valueAt } from "../value-at.ts";
  * Describes a layer by its name, thickness and framing.
  *
  * @param layer - the layer
- * @returns such as "mineral wool slab, 140 mm, with studs"
+ * @returns for example "mineral wool slab, 140 mm, with studs"
  */
 export function layerInWords(layer: Layer): string {
   const thickness = layer.type === "material" ? [`${plainDigits(layer.thickness * 1000)} mm`] : [];
@@ -23,7 +23,7 @@ export function layerInWords(layer: Layer): string {
  * @param keys - the keys that it sets
  * @param path - where the change stands
  * @param file - data and the texts as written
- * @returns such as "mineral wool slab: thickness 200 mm"
+ * @returns for example "mineral wool slab: thickness 200 mm"
  */
 export function changeInWords(name: string, keys: readonly string[], path: ProblemPath, file: FileData): string {
   const said = keys.map((key) => {

@@ -50,7 +50,7 @@ export function resolveAirLayer(
  * The name of an air layer to which the file gives none.
  *
  * @param thickness - [m]
- * @returns such as "air layer, 25 mm"
+ * @returns for example "air layer, 25 mm"
  */
 export function nameOfAirLayer(thickness: number): string {
   return `air layer, ${plainDigits(thickness * 1000)} mm`;

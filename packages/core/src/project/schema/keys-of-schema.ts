@@ -81,7 +81,7 @@ export function formsOf(schema: KeySchema): KeySchema[] {
 /**
  * The part of the schema that a reference leads to.
  *
- * @param ref - such as "#/$defs/layer"
+ * @param ref - for example "#/$defs/layer"
  * @returns the part of the project's JSON Schema
  */
 export function sharedPart(ref: string): KeySchema {

@@ -36,7 +36,7 @@ export function writtenBetween(text: string, node: unknown): string {
  * Describes a list or a set of keys in a few words.
  *
  * @param node - a sequence or a map
- * @returns such as "a list of 3"
+ * @returns for example "a list of 3"
  */
 export function inBrief(node: unknown): string {
   if (isSeq(node)) return ["an empty list", "a list of one"][node.items.length] ?? `a list of ${node.items.length}`;

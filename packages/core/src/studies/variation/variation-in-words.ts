@@ -7,7 +7,7 @@ import type { VariationStudy } from "../../result/types.ts";
  * as an order.
  *
  * @param study - its points and turns
- * @returns such as "mineral wool slab: “change it” under 40 mm, “sound” from 40 mm. U goes from 0.90 to 0.31 W/(m²·K)."
+ * @returns for example "mineral wool slab: “change it” under 40 mm, “sound” from 40 mm. U goes from 0.90 to 0.31 W/(m²·K)."
  */
 export function variationInWords(study: Omit<VariationStudy, "message">): string {
   const { layer, points, turns, target, meetsTargetFrom } = study;
@@ -31,7 +31,7 @@ export function variationInWords(study: Omit<VariationStudy, "message">): string
  * A thickness from which something holds, rounded up to a whole millimetre, which can be built.
  *
  * @param thickness - [m]
- * @returns such as "19 mm" for 18.9 mm
+ * @returns for example "19 mm" for 18.9 mm
  */
 export function fromThickness(thickness: number): string {
   requireFinite(thickness, "thickness", "m");
