@@ -21,13 +21,13 @@ import { assessVapourLayer } from "./vapour-layer/assess-vapour-layer.ts";
 import { worseVerdict } from "./year/verdicts.ts";
 
 /**
- * Assesses one build-up: its figures, its vapour layer, what happens under other assumptions, findings and judgement.
- * The page to read first: one line a stage.
+ * Assesses one build-up: its figures, its vapour layer, its sensitivity, findings and judgement.
+ * Read this file first: `judgeFigures` has one line per stage.
  *
  * @param buildUp - the build-up
- * @param surroundings - outdoor air and rooms of the reported, the colder and the wetter year
+ * @param surroundings - outdoor air and rooms of the reported year and of the years compared with it
  * @returns the result, without remedies
- * @throws RangeError when a value is out of range
+ * @throws TypeError or RangeError when a value is of the wrong kind or out of range
  * Source: each stage names its clause.
  */
 export function assessBuildUp(buildUp: BuildUp, surroundings: Surroundings): BuildUpResult {
@@ -36,7 +36,7 @@ export function assessBuildUp(buildUp: BuildUp, surroundings: Surroundings): Bui
   return buildUpResult(evidence, findings, judgement);
 }
 
-/** How much is worked out: all that a reader is told, only what the judgement rests on, or only what may refuse it. */
+/** How much is worked out: everything reported, only what the judgement depends on, or only what may refuse it. */
 export type JudgingScope = "all" | "what the judgement depends on" | "what may refuse it";
 
 const RUNS: Readonly<Record<JudgingScope, readonly SensitivityName[]>> = {
@@ -45,7 +45,7 @@ const RUNS: Readonly<Record<JudgingScope, readonly SensitivityName[]>> = {
   "what may refuse it": HARDER_YEARS,
 };
 
-/** What is known of a build-up, what is found in it, and the judgement: everything but the words and the result's shape. */
+/** The evidence on a build-up, its findings and its judgement, before words and the result's shape are added. */
 export interface JudgedBuildUp {
   evidence: Evidence;
   findings: readonly RuledFinding[];
@@ -53,25 +53,25 @@ export interface JudgedBuildUp {
 }
 
 /**
- * Judges one build-up; `assessBuildUp` puts what is found here into the shape of the result.
+ * Judges one build-up; `assessBuildUp` brings the outcome into the shape of the result.
  *
  * @param buildUp - the build-up
- * @param surroundings - outdoor air and rooms of the reported, the colder and the wetter year
- * @param scope - all for a result; less where only the judgement is asked for, again and again
- * @returns evidence, findings and judgement. The judgement's word is the same in all scopes with one exception: by "what
- *   may refuse it" a build-up that is sound with conditions may be called sound
+ * @param surroundings - outdoor air and rooms of the reported year and of the years compared with it
+ * @param scope - all for a result; less for searches, which need only the judgement, many times over
+ * @returns evidence, findings and judgement. The judgement is the same in every scope, with one exception: with "what
+ *   may refuse it", a build-up that is sound with conditions may be called sound
  * @throws RangeError when a value is out of range
  */
 export function judgeBuildUp(buildUp: BuildUp, surroundings: Surroundings, scope: JudgingScope = "all"): JudgedBuildUp {
   return judgeFigures(reportedFigures(buildUp, surroundings), surroundings, scope);
 }
 
-/** A build-up's figures in the reported year, by straight sections. */
+/** A build-up's figures in the reported year, along its straight sections. */
 export function reportedFigures(buildUp: BuildUp, { sites }: Surroundings): BuildUpCalculation {
   return figuresOfBuildUp(buildUp, sites.reported, { yearsAfter: sites.mean });
 }
 
-/** The same where the figures in the reported year are known. */
+/** Judges a build-up whose figures in the reported year are known. */
 export function judgeFigures(
   straight: BuildUpCalculation,
   surroundings: Surroundings,
@@ -112,11 +112,11 @@ export function judgeFigures(
 }
 
 /**
- * A build-up that was judged in a narrower scope, judged in a wider one: runs that were made stay, and so does the plane.
+ * Judges a build-up again in a wider scope. Runs already made are kept, and so is the check in the plane.
  *
- * @param known - what was judged
+ * @param known - the build-up as judged before
  * @param surroundings - the same as before
- * @param scope - how much is to be known of it
+ * @param scope - the wider scope
  * @returns evidence, findings and judgement
  */
 export function judgeFurther({ evidence }: JudgedBuildUp, { sites }: Surroundings, scope: JudgingScope): JudgedBuildUp {

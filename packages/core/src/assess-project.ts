@@ -17,10 +17,10 @@ import { type Surroundings, surroundingsOf } from "./surroundings/surroundings.t
 /**
  * Assesses every build-up of a project.
  *
- * @param written - the project, as `readProject` gives it
- * @param reached - called after every build-up and every variant with how many are done, of how many
+ * @param written - the project, as `readProject` returns it
+ * @param reached - called after each build-up and each variant, with the number done and the total
  * @returns plain data, unrounded SI
- * @throws RangeError when a value is out of range
+ * @throws TypeError or RangeError when a value is of the wrong kind or out of range
  */
 export function assessProject(written: Project, reached: Reached = () => undefined): ProjectResult {
   requireFunction(reached, "reached");
@@ -56,10 +56,10 @@ export function assessProject(written: Project, reached: Reached = () => undefin
   };
 }
 
-/** How many of how many are done. */
+/** Is told how many build-ups and variants are done, and how many there are. */
 export type Reached = (done: number, of: number) => void;
 
-/** Counts what is passed through it. */
+/** Counts and passes on whatever it is given. */
 function countedUp({ buildUps }: Project, reached: Reached): <Done>(done: Done) => Done {
   const of = buildUps.reduce((sum, { variants }) => sum + 1 + variants.length, 0);
   let count = 0;

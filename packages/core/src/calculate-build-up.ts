@@ -21,27 +21,27 @@ import type { RepeatingYear, SectionYear } from "./year/types.ts";
 import { rankOfVerdict } from "./year/verdicts.ts";
 import { type DryYear, yearFromDry } from "./year/wet-months.ts";
 
-/** What may be varied in a calculation without touching the build-up. */
+/** What a calculation can vary while the build-up stays as it is. */
 export interface CalculationOptions {
-  /** Dry μ rules; "unfavourable" takes the wet μ up to the cold face of the main insulation. */
+  /** "dry" (the default) uses the dry μ; "unfavourable" the wet μ up to the cold face of the main insulation. */
   vapourResistance?: "dry" | "unfavourable";
   /** sd that replaces a layer's own [m], by layer index. */
   sdOverrides?: SdOverrides;
-  /** Greatest resistance of a part [m²·K/W]. */
+  /** Greatest resistance of one part of a layer [m²·K/W]. */
   largestPart?: number;
-  /** Whether the year is repeated until it repeats itself (default true). */
+  /** Whether the year is repeated until it settles (default true). */
   runOn?: boolean;
-  /** The years that follow a year of one in ten: its air is not repeated (default: the same year again). */
+  /** Air of the years that follow a 1-in-10 year, which does not come again (default: the same year again). */
   yearsAfter?: Site;
 }
 
-/** Options of what asks "what if". */
+/** Options of a "what if" calculation. */
 export interface WhatIfOptions extends CalculationOptions {
-  /** The build-up's figures in the same air, where resistances to vapour alone differ: temperatures are taken from them. */
+  /** The build-up's figures in the same air, if only vapour resistances differ: temperatures are taken from them. */
   sameHeat?: BuildUpCalculation;
 }
 
-/** A straight way through, calculated. */
+/** One straight path through the build-up, calculated. */
 export interface SectionCalculation {
   id: SectionId;
   /** Its name in words. */
@@ -56,30 +56,33 @@ export interface SectionCalculation {
   repeating: RepeatingYear | null;
 }
 
-/** A build-up's figures, without any opinion. */
+/** A build-up's figures, without any judgement. */
 export interface BuildUpCalculation {
   buildUp: BuildUp;
   heat: HeatCalculation;
   inside: AirMonths;
   farSide: FarSide;
-  /** Taken off the outer temperature in the profile, under a clear sky [K]; 0 without. */
+  /** Subtracted from the outer temperature in the profile, under a clear sky [K]; otherwise 0. */
   skyOffset: number;
   sections: readonly SectionCalculation[];
-  /** The section that governs: worst verdict, then most carried over, then highest peak. */
+  /** The worst section: by verdict, then residual moisture after 12 months, then maximum accumulation. */
   governing: SectionCalculation;
-  /** "closed" or "open" where a slightly ventilated layer was run both ways and this case counted; null otherwise. */
+  /** If a slightly ventilated layer was run both "closed" and "open": the worse case, which counts. Otherwise null. */
   slightVentilationCase: "closed" | "open" | null;
 }
 
-/** Taken off the outer temperature of a roof under a clear sky, in the profile only [K]. Source: ISO 13788:2012 clause 4.3 (from memory). */
+/**
+ * Subtracted from the outer temperature of a roof under a clear sky, in the profile only [K].
+ * Source: ISO 13788:2012 clause 4.3 (from memory).
+ */
 const CLEAR_SKY_OFFSET = 2;
 
 /**
- * Heat, vapour and year of a build-up: figures only, no opinion.
+ * Heat, vapour and year of a build-up: figures only, no judgement.
  *
- * @param buildUp - the build-up; whether the method covers it is asked afterwards (`findings/beyond-method.ts`)
+ * @param buildUp - the build-up; whether the method covers it is checked later (`findings/beyond-method.ts`)
  * @param site - outdoor air and rooms, twelve months each
- * @param options - what may be varied
+ * @param options - what to vary
  * @returns heat figures and every section's year
  * @throws TypeError or RangeError when a value is of the wrong kind or out of range, with its name, unit and range
  * Source: ISO 6946:2017 and ISO 13788:2012 clause 6; each step names its clause.
@@ -90,11 +93,11 @@ export function calculateBuildUp(buildUp: BuildUp, site: Site, options: Calculat
   return figuresOfBuildUp(buildUp, site, options);
 }
 
-/** The same without checking the build-up and the site, which the caller has checked: for "what if" calculations. */
+/** `calculateBuildUp` for a build-up and a site that the caller has checked; also for "what if" calculations. */
 export function figuresOfBuildUp(buildUp: BuildUp, site: Site, options: WhatIfOptions = {}): BuildUpCalculation {
   const cases = ventilationCases(buildUp);
   if (cases === null) return calculateCase(buildUp, site, options);
-  // Known temperatures are those of the case that counted: the other has others.
+  // Known temperatures belong to the case that counted; the other case has different ones.
   const { sameHeat: _, ...ofEachCase } = options;
   const closed = calculateCase(cases.closed, site, ofEachCase);
   const open = calculateCase(cases.open, site, ofEachCase);
@@ -105,8 +108,8 @@ export function figuresOfBuildUp(buildUp: BuildUp, site: Site, options: WhatIfOp
 }
 
 /**
- * Positive [–] when case `a` is worse than `b`: by drying inside the month, which the judgement follows, of the section
- * that does worst by it; by the standard's year where that is the same.
+ * Positive [–] when case `a` is worse than `b`. Drying inside the month comes first, as in the judgement: the worst
+ * section of each case is compared. If these are equal, the standard's year decides.
  */
 function compareCases(a: BuildUpCalculation, b: BuildUpCalculation): number {
   return (
@@ -156,7 +159,7 @@ interface AirOnBothSides {
   outside: AirMonths;
 }
 
-/** Null where the years that follow are the same year again. */
+/** The air of the years that follow; null if they repeat the same year. */
 function airOfYearsAfter(
   buildUp: BuildUp,
   heat: HeatCalculation,
@@ -195,7 +198,7 @@ function calculateSection(
   return { id, name: sectionName(id), path, slices, line, climate, dryYear, year, withinMonth, repeating };
 }
 
-/** Dry μ everywhere, or the smaller one up to the cold face of the main insulation and the larger outside it. */
+/** The dry μ everywhere; or the wet μ up to the cold face of the main insulation, and the dry μ beyond it. */
 function vapourChoice(heat: HeatCalculation, options: CalculationOptions): VapourChoice {
   if (options.vapourResistance !== "unfavourable") return () => "dry";
   const coldFace = mainInsulation(heat.counted)?.index ?? -1;
@@ -208,10 +211,10 @@ function farTemperature(buildUp: BuildUp, site: Site): readonly number[] {
     : site.outdoor.temperature;
 }
 
-/** What a section is ranked by. */
+/** The figures that rank a section. */
 export type RankedYear = Pick<SectionYear, "verdict" | "carriedOver" | "peak">;
 
-/** Positive [–] when `a` is worse than `b`: verdict, then carried over, then peak. */
+/** Positive [–] when `a` is worse than `b`: by verdict, then residual moisture, then maximum accumulation. */
 export function compareSections(a: { year: RankedYear }, b: { year: RankedYear }): number {
   return (
     rankOfVerdict(a.year.verdict) - rankOfVerdict(b.year.verdict) ||

@@ -1,6 +1,6 @@
 /**
- * The calculating part of @warmside/core: build-up, climate and rooms in, figures out. It reads no files and no units
- * and words no findings, and is small enough for a page. For the judgement take `assessBuildUp` of the whole package.
+ * The calculating part of @warmside/core: build-up, climate and rooms in, figures out. It reads no files or units,
+ * writes no findings, and is small enough for a web page. For a judgement, use `assessBuildUp` from the whole package.
  */
 
 // air and vapour

@@ -18,19 +18,25 @@ export const SECONDS_PER_DAY = 86_400;
 /** Hours in a day [h]. Source: definition. */
 export const HOURS_PER_DAY = 24;
 
-/** Stefan-Boltzmann constant σ [W/(m²·K⁴)]. Source: ISO 6946:2017 Annex C (from memory); CODATA rounded to four figures. */
+/**
+ * Stefan-Boltzmann constant σ [W/(m²·K⁴)].
+ * Source: ISO 6946:2017 Annex C (from memory); CODATA rounded to four figures.
+ */
 export const STEFAN_BOLTZMANN = 5.67e-8;
 
-/** Emissivity of any face that is not said to be bright [–]. Source: ISO 6946:2017 Annex D (from memory). */
+/** Emissivity of a face unless stated otherwise [–]. Source: ISO 6946:2017 Annex D (from memory). */
 export const USUAL_EMISSIVITY = 0.9;
 
-/** Thickest still air that has a resistance by formula [m]. Source: ISO 6946:2017 clause 6.9 (from memory). */
+/** Thickest still air layer that the formula covers [m]. Source: ISO 6946:2017 clause 6.9 (from memory). */
 export const THICKEST_STILL_AIR = 0.3;
 
-/** Openings up to here leave an air layer unventilated [m² per m or per m²]. Source: ISO 6946:2017 clause 6.9 (from memory). */
+/**
+ * With openings up to this, an air layer is unventilated [m² per m or per m²].
+ * Source: ISO 6946:2017 clause 6.9 (from memory).
+ */
 export const UNVENTILATED_UP_TO = 500e-6;
 
-/** Openings from here ventilate it well; between the two slightly. Source: ISO 6946:2017 clause 6.9 (from memory). */
+/** From this on it is well ventilated; between the two, slightly. Source: ISO 6946:2017 clause 6.9 (from memory). */
 export const WELL_VENTILATED_FROM = 1500e-6;
 
 /** The twelve calendar months, January to December. */
@@ -56,7 +62,7 @@ export const MONTHS_PER_YEAR = 12;
 export const DAYS_IN_MONTH: readonly number[] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
 /**
- * Relative humidity from which mould can grow where it is warm [–]. Source: ISO 13788:2012 clause 5.3 (from memory); the
- * same in Hukka and Viitanen 1999 above 20 °C.
+ * Relative humidity from which mould can grow in warm conditions [–]. Source: ISO 13788:2012 clause 5.3 (from memory);
+ * the same in Hukka and Viitanen 1999 above 20 °C.
  */
 export const MOULD_HUMIDITY = 0.8;

@@ -1,6 +1,6 @@
 /**
- * Heat and vapour in the plane: what the straight sections of a build-up cannot see. Runs in a browser as it is and reads
- * no file. Rules: METHOD.md, The plane.
+ * Heat and vapour in the plane: the effects that straight sections of a build-up miss. Runs unchanged in a browser and
+ * reads no files. Rules: METHOD.md, The plane.
  */
 
 export { channelCell } from "./field/channel-cell.ts";

@@ -1,6 +1,5 @@
 /**
- * The formulas of the trade by their names, in SI: each looks at what it is given and names its source. Runs in a browser
- * as it is.
+ * The formulas of the trade by name, in SI. Each checks its inputs and names its source. Runs unchanged in a browser.
  */
 
 // air

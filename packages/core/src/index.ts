@@ -72,8 +72,6 @@ export { type MaterialValues, material } from "./builders/material.ts";
 export { type ProjectValues, project } from "./builders/project.ts";
 export { type RoomValues, room } from "./builders/room.ts";
 
-// the tables that travel with the package
-
 // a project file, read
 export { readProject, readProjectOrThrow, type Supplies } from "./read-project.ts";
 

@@ -31,10 +31,10 @@ import { SHIPPED_CLIMATES, SHIPPED_MATERIALS } from "./shipped-tables.ts";
 export type { Supplies };
 
 /**
- * Reads a project file: text to project, or every problem at once.
+ * Reads a project file: gives the project, or every problem at once.
  *
  * @param text - YAML or JSON
- * @param supplies - hands out the tables that the project names by path; nothing is opened here
+ * @param supplies - supplies the tables that the project names by path; nothing is opened here
  * @returns the project with all names resolved and all quantities in SI, or its problems ordered by line
  */
 export function readProject(text: string, supplies?: Supplies): Reading<Project> {
@@ -43,10 +43,10 @@ export function readProject(text: string, supplies?: Supplies): Reading<Project>
 }
 
 /**
- * Reads a project file and counts the steps that it takes.
+ * Reads a project file and counts the steps it takes.
  *
  * @param text - YAML or JSON
- * @param supplies - hands out the tables that the project names by path
+ * @param supplies - supplies the tables that the project names by path
  * @param work - where steps are counted
  * @returns the project, or its problems
  */
@@ -113,7 +113,7 @@ export function readCounted(text: string, supplies: Supplies | undefined, work: 
  * Reads a project file, or throws.
  *
  * @param text - YAML or JSON
- * @param supplies - hands out the tables that the project names by path
+ * @param supplies - supplies the tables that the project names by path
  * @returns the project
  * @throws ProblemsError with every problem, in words
  */
@@ -130,7 +130,7 @@ function resolveBuildUps(rooms: Rooms, context: ReadingContext): (BuildUp | null
   );
 }
 
-/** The year the project is worked out for, with what can be told only then: rooms that cannot exist. */
+/** The year the project is worked out for. Also reports rooms that cannot exist, which only the year can show. */
 function yearOfSite(
   written: WrittenProject,
   climate: OutdoorClimate,
@@ -151,7 +151,7 @@ function humidityMarginOf(written: WrittenProject): number {
   return written["humidity margin"]?.value ?? 1;
 }
 
-/** Where the climate does not fit the use of a room: notes, acknowledged like odd values. */
+/** Notes where the climate does not fit the use of a room; `accept` acknowledges them like odd values. */
 function noteFit(project: Project, notes: OddityCollector): void {
   for (const room of usedRooms(project)) {
     for (const { code, message } of checkFit(project.climate, room)) notes.add(code, pathOfRoom(room.name), message);

@@ -1,12 +1,12 @@
 /**
- * Refuses an argument that is no number in a range.
+ * Refuses an argument that is not a number within a range.
  *
  * @param value - what was given
- * @param name - what it is, such as `temperature`
- * @param unit - such as `°C`; empty for a bare number
+ * @param name - its name, for example `temperature`
+ * @param unit - for example `°C`; empty for a bare number
  * @param low - least value taken
  * @param high - greatest value taken
- * @throws TypeError when it is no number, RangeError when it lies outside or is not finite
+ * @throws TypeError when it is not a number, RangeError when it lies outside or is not finite
  */
 export function requireNumber(value: unknown, name: string, unit: string, low: number, high: number): void {
   if (typeof value !== "number")
@@ -17,12 +17,12 @@ export function requireNumber(value: unknown, name: string, unit: string, low: n
   throw new RangeError(`${name} must be ${finite}${unit && ` ${unit}`}, was ${value}`);
 }
 
-/** Refuses an argument that is no finite number. */
+/** Refuses an argument that is not a finite number. */
 export function requireFinite(value: unknown, name: string, unit = ""): void {
   requireNumber(value, name, unit, -Number.MAX_VALUE, Number.MAX_VALUE);
 }
 
-/** Refuses an argument that is no text. */
+/** Refuses an argument that is not a text. */
 export function requireText(value: unknown, name: string): void {
   if (typeof value !== "string") throw new TypeError(`${name} must be a text, was ${shown(value)}`);
 }
@@ -33,7 +33,7 @@ export function requireOneOf(value: unknown, name: string, options: readonly (st
   throw new RangeError(`${name} must be one of ${options.join(", ")}, was ${shown(value)}`);
 }
 
-/** Refuses an argument that is no object, or has none of the keys that it needs. */
+/** Refuses an argument that is not an object, or lacks a key that it needs. */
 export function requireObject(value: unknown, name: string, keys: readonly string[] = []): void {
   const is = typeof value === "object" && value !== null && !Array.isArray(value);
   if (!is) throw new TypeError(`${name} must be an object, was ${shown(value)}`);
@@ -41,17 +41,17 @@ export function requireObject(value: unknown, name: string, keys: readonly strin
   if (missing.length > 0) throw new TypeError(`${name} must have ${missing.join(", ")}`);
 }
 
-/** Refuses an argument that is no function. */
+/** Refuses an argument that is not a function. */
 export function requireFunction(value: unknown, name: string): void {
   if (typeof value !== "function") throw new TypeError(`${name} must be a function, was ${shown(value)}`);
 }
 
-/** Refuses an argument that is no list. */
+/** Refuses an argument that is not a list. */
 export function requireList(value: unknown, name: string): void {
   if (!Array.isArray(value)) throw new TypeError(`${name} must be a list, was ${shown(value)}`);
 }
 
-/** Refuses an argument that is no list of finite numbers, or has fewer than it needs. */
+/** Refuses an argument that is not a list of finite numbers, or is too short. */
 export function requireNumbers(value: unknown, name: string, unit: string, least = 0): void {
   const isList = Array.isArray(value) || value instanceof Float64Array;
   if (!isList || value.length < least) {
@@ -61,7 +61,7 @@ export function requireNumbers(value: unknown, name: string, unit: string, least
   for (const one of value) requireNumber(one, `each of ${name}`, unit, -Number.MAX_VALUE, Number.MAX_VALUE);
 }
 
-/** The texts of an iterable, which may allow only one pass; refuses anything else. */
+/** The texts of an iterable, which is read in one pass; refuses anything else. */
 export function requireTexts(value: unknown, name: string): string[] {
   const isList = typeof value === "object" && value !== null && Symbol.iterator in value;
   if (!isList) throw new TypeError(`${name} must be a list of texts, was ${shown(value)}`);

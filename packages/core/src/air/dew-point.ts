@@ -19,5 +19,5 @@ export function dewPoint(vapourPressure: number): number {
 
 /** Lowest vapour pressure taken [Pa]: saturation at −180 °C. */
 const LOWEST_PRESSURE = 1e-12;
-/** Highest vapour pressure taken [Pa]: about boiling. */
+/** Highest vapour pressure taken [Pa]: about that of boiling water. */
 const HIGHEST_PRESSURE = 100_000;

@@ -7,7 +7,7 @@ import { saturationPressure } from "./saturation-pressure.ts";
  *
  * @param vapourPressure - p [Pa], 0 to 10⁷
  * @param temperature - θ [°C], −100 to 200
- * @returns φ as a fraction [–]; over 1 means the air as stated cannot exist
+ * @returns φ as a fraction [–]; above 1 no such air can exist
  * @throws RangeError when an input is out of range or not a number
  * Source: definition, φ = p / psat(θ).
  * @example relativeHumidity(1168.47, 20) // 0.5
@@ -51,6 +51,6 @@ export function humidityByVolume(vapourPressure: number, temperature: number): n
 
 /** Highest vapour pressure taken [Pa]: a hundred atmospheres. */
 const HIGHEST_PRESSURE = 1e7;
-/** Temperatures taken [°C]: from just above absolute zero. */
+/** Lowest and highest temperature taken [°C]; the lowest is just above absolute zero. */
 const COLDEST = -273;
 const HOTTEST = 1000;

@@ -16,7 +16,7 @@ export function saturationPressure(temperature: number): number {
 }
 
 /**
- * Saturation pressure over liquid water, also below 0 °C: the branch that weather records' relative humidity refers to.
+ * Saturation pressure over liquid water, also below 0 °C. Weather records give relative humidity against this branch.
  *
  * @param temperature - θ [°C], above −237.3
  * @returns psat over water [Pa]
@@ -48,7 +48,7 @@ export const WATER_OFFSET = 237.3;
 export const ICE_SLOPE = 21.875;
 export const ICE_OFFSET = 265.5;
 
-/** Range in which the formulas are used [°C]: far outside any building. */
+/** Range in which the formulas are used [°C]: far wider than any building needs. */
 const COLDEST = -100;
 const HOTTEST = 200;
 

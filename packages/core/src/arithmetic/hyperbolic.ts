@@ -16,7 +16,7 @@ export function hyperbolicCosine(angle: number): number {
  * The hyperbolic tangent, the same to the last bit on every machine.
  *
  * @param angle - x [–]
- * @returns tanh x; by its series where the difference of the exponentials would lose digits
+ * @returns tanh x; near 0, where the exponentials would lose digits, by its continued fraction
  * Source: definition; continued fraction of tanh.
  * @example hyperbolicTangent(1) // 0.7615942
  */
@@ -27,6 +27,6 @@ export function hyperbolicTangent(angle: number): number {
   return angle / (1 + square / (3 + square / (5 + square / (7 + square / (9 + square / 11)))));
 }
 
-/** From here on tanh is 1 to the last place [–], and below this the fraction is [–]. */
+/** Above the first, tanh is 1 to the last place [–]; up to the second, the continued fraction is used [–]. */
 const FLAT = 20;
 const SMALL = 0.5;

@@ -5,7 +5,7 @@ import type { BuildUp, Element, Framing, Layer } from "../project/types.ts";
 import { requireList, requireObject } from "../require.ts";
 import { checked } from "./given-or-thrown.ts";
 
-/** A build-up: its layers, and what differs from a wall to the open air. */
+/** A build-up: its layers, and anything that differs from a wall facing outdoors. */
 export interface BuildUpValues extends Partial<Omit<BuildUp, "layers">> {
   layers: readonly Layer[];
 }
@@ -13,9 +13,9 @@ export interface BuildUpValues extends Partial<Omit<BuildUp, "layers">> {
 /**
  * A build-up.
  *
- * @param values - layers from the room outwards; all else has the defaults of a project file: a wall of the room
- *   `indoor` that faces outdoors
- * @returns the build-up; framing whose other timber was left out has that of the element
+ * @param values - layers from the room outwards; everything else defaults as in a project file: a wall of the room
+ *   `indoor`, facing outdoors
+ * @returns the build-up; framing given without other timber gets the share usual for the element
  * @throws ProblemsError with every problem, in the words of the project file's reader
  */
 export function buildUp(values: BuildUpValues): BuildUp {

@@ -21,7 +21,7 @@ export type FramingValues = {
       width: number;
       /** [m] */
       spacing: number;
-      /** Rails, plates and corners as a part of the area [–] (default that of the build-up's element). */
+      /** Rails, plates and corners as a part of the area [–] (default: by the build-up's element). */
       otherTimber?: number;
     }
 );
@@ -30,7 +30,7 @@ export type FramingValues = {
  * Framing by its share of the area, or by width and spacing.
  *
  * @param values - share, or width and spacing [m]
- * @returns the framing; where other timber is left out it is that of a wall until `buildUp` knows the element
+ * @returns the framing; other timber left out is that of a wall until `buildUp` sets it by the element
  * @throws ProblemsError with every problem, in the words of the project file's reader
  * Source: METHOD.md, Framing (common practice for the share of other timber).
  * @example framing({ width: 0.045, spacing: 0.6 }).share // 0.15

@@ -2,12 +2,12 @@ import { type Check, problemsOfFaults } from "../given/faults.ts";
 import { ProblemsError } from "../problems/problems-error.ts";
 
 /**
- * What a builder has made, checked as the values of a project file are checked.
+ * Checks what a builder has made, as the values of a project file are checked.
  *
- * @param made - the thing
- * @param check - what it must be
- * @param name - what it is called in a message
- * @returns the thing
+ * @param made - the object made
+ * @param check - the check that it must pass
+ * @param name - its name in messages
+ * @returns the same object
  * @throws ProblemsError with every problem, in the reader's words
  */
 export function checked<Made>(made: Made, check: Check, name: string): Made {

@@ -8,7 +8,7 @@ import { type MaterialValues, material } from "./material.ts";
  *
  * @param of - a name of the shipped table, values, or a material
  * @param thickness - [m], 0.00001 to 3; left out for a sheet
- * @param more - framing, name, gaps, purpose and all else that a layer may have
+ * @param more - framing, name, gaps, purpose and anything else a layer may have
  * @returns the layer
  * @throws ProblemsError with every problem, in the words of the project file's reader
  * @example layer("mineral wool slab", 0.14).material.conductivity // 0.035
@@ -46,7 +46,7 @@ export function layer(
  *
  * @param thickness - [m], 0.001 to 3
  * @param ventilation - none, slight or well
- * @param more - openings, framing, a stated resistance and all else that an air layer may have
+ * @param more - openings, framing, a stated resistance and anything else an air layer may have
  * @returns the layer
  * @throws ProblemsError with every problem, in the words of the project file's reader
  * @example airLayer(0.025, "well").name // "air layer"

@@ -24,7 +24,7 @@ export type MaterialValues = {
       vapourResistanceFactor: number;
       /** μ [–], wet (default the dry one) */
       vapourResistanceFactorWet?: number;
-      /** sd [m] of a facing on each face */
+      /** sd of the facing on each face [m] */
       facing?: number;
     }
   | {
@@ -34,9 +34,9 @@ export type MaterialValues = {
 );
 
 /**
- * A material: one of the shipped table by its name, or one of your own by its values.
+ * A material: one from the shipped table by name, or one of your own by its values.
  *
- * @param values - a name of the table, case and spaces forgiven; or values in SI, each within the range of METHOD.md
+ * @param values - a name in the table, in any case and spacing; or values in SI, each within the range of METHOD.md
  * @returns the material
  * @throws ProblemsError with every problem, in the words of the project file's reader
  * @example material("softwood timber").conductivity // 0.13
@@ -55,7 +55,7 @@ function materialNamed(name: string): Material {
   throw new ProblemsError([{ code: "material-unknown", path: [], position: null, received: name, details }]);
 }
 
-/** Made when it is first asked for. */
+/** Made on first use. */
 let TABLE: ReturnType<typeof materialTable> | null = null;
 
 function materialOf(values: MaterialValues): Material {

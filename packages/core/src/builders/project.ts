@@ -19,10 +19,10 @@ export interface ProjectValues extends Partial<Omit<Project, "climate" | "rooms"
 }
 
 /**
- * A project, as `readProject` makes it of a file.
+ * A project like one that `readProject` makes from a file.
  *
  * @param values - place, rooms and build-ups
- * @returns the project; build-ups of one name get ids of their own
+ * @returns the project; build-ups of the same name get different slugs
  * @throws ProblemsError with every problem, in the words of the project file's reader
  */
 export function project(values: ProjectValues): Project {

@@ -8,7 +8,7 @@ import { checked } from "./given-or-thrown.ts";
 export interface RoomValues {
   /** (default "indoor") */
   name?: string;
-  /** Set point [°C]; or `temperature` held, one value or twelve; or `unheated`. */
+  /** Set point [°C]. Instead give `temperature` (one value or twelve) or `unheated`. */
   heating?: number;
   /** [d a week] */
   heatedDays?: number;
@@ -17,11 +17,11 @@ export interface RoomValues {
   unheated?: boolean;
   /** Set point of cooling [°C]. */
   cooling?: number;
-  /** Humidity class of ISO 13788 (default 3), or a relative humidity, one or twelve. */
+  /** Humidity class of ISO 13788 (default 3); `relativeHumidity` (one value or twelve) takes its place. */
   humidityClass?: 1 | 2 | 3 | 4 | 5;
   /** [–] */
   relativeHumidity?: number | readonly number[];
-  /** Relative humidity of the months in which it is cooled [–]. */
+  /** Relative humidity in the months in which the room is cooled [–]. */
   humidityWhenCooled?: number;
   burstsOfSteam?: boolean;
   pool?: boolean;
@@ -30,7 +30,7 @@ export interface RoomValues {
 /**
  * A room by its heating and humidity.
  *
- * @param values - temperature and humidity; a heated room of class 3 at 20 °C where nothing is said
+ * @param values - temperature and humidity; without them, a room of class 3 heated to 20 °C
  * @returns the room
  * @throws ProblemsError with every problem, in the words of the project file's reader
  * @example room({ heating: 19 }).temperature // { kind: "heated", setPoint: 19, daysPerWeek: 7, otherwise: null }

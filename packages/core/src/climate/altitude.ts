@@ -5,23 +5,23 @@ import { formatNumber } from "../quantities/format-quantity.ts";
 import { requireObject } from "../require.ts";
 
 /**
- * Fall of the air's temperature with height when the file states none [K/m]: 6.5 K/km.
+ * Fall of the air's temperature with height, unless the file states one [K/m]: 6.5 K/km.
  * Source: ISO 2533 standard atmosphere, lowest layer (from memory).
  */
 export const STANDARD_LAPSE_RATE = 0.0065;
 
-/** Difference of height from which a station speaks for a site only with a caution [m]. Rule of this project. */
+/** Above this difference of height, a station represents a site only with a caution [m]. Rule of this project. */
 export const NOTABLE_ALTITUDE_DIFFERENCE = 300;
 
 /**
- * The climate corrected from its station's height to the site's: every month's temperature falls by the lapse rate
- * with height, its relative humidity stays.
+ * The climate corrected from its station's height to the site's. Every month's temperature falls with height by the
+ * lapse rate; its relative humidity stays.
  *
  * @param climate - twelve monthly means with the station's altitude
  * @param correction - the site's altitude [m] and the lapse rate [K/m], both finite
  * @returns the corrected climate; its origin says what was done
  * @throws RangeError when the station's altitude is not known or a value is not finite
- * Assumes the same relative humidity at both heights; cold air pooling in valleys is not covered.
+ * Assumes the same relative humidity at both heights; does not cover cold air that pools in valleys.
  */
 export function correctForAltitude(climate: OutdoorClimate, correction: AltitudeCorrection): OutdoorClimate {
   requireObject(correction, "correction", ["altitude", "lapseRate"]);

@@ -7,26 +7,29 @@ import { formatQuantity } from "../quantities/format-quantity.ts";
 import { climateMonths } from "./climate-months.ts";
 import { cooledMonths } from "./cooled-months.ts";
 
-/** A climate and a room that are inconsistent: reported only. */
+/** A note that a climate and a room are inconsistent; it is only reported. */
 export interface FitNote {
   code: "hot-humid-heated-only" | "heating-never-runs" | "cooling-never-runs" | "class-in-cooled-room";
   message: string;
 }
 
-/** A month counts as hot and humid from this mean temperature [°C] and vapour pressure [Pa] (dew point 17.5 °C). Rule of this project. */
+/**
+ * A month is hot and humid from this mean temperature [°C] and vapour pressure [Pa] (dew point 17.5 °C).
+ * Rule of this project.
+ */
 export const HOT_MONTH = 22;
 export const HUMID_MONTH = 2000;
 
-/** Hot and humid months from which rooms are commonly cooled. Rule of this project. */
+/** With this many hot and humid months, rooms are commonly cooled. Rule of this project. */
 export const HOT_HUMID_SEASON = 3;
 
 /**
- * Tells where a climate does not fit the use of a room: hot and humid with heating alone, heating or cooling that
- * never has to run, a humidity class for a room that is cooled.
+ * Notes where a climate does not fit the use of a room: a hot and humid climate with heating alone, heating or cooling
+ * that never runs, a humidity class for a room that is cooled.
  *
  * @param climate - the climate the project is worked out for, corrections included
  * @param room - the room as the project states it
- * @returns notes, none when everything fits
+ * @returns notes; none if everything fits
  */
 export function checkFit(climate: OutdoorClimate, room: Room): FitNote[] {
   refuseFaults([...checkClimate(climate, ["climate"]), ...checkRoom(room, ["room"])]);

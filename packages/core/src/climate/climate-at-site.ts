@@ -3,17 +3,17 @@ import type { AltitudeCorrection, OutdoorClimate, Severity } from "../project/ty
 import { correctForAltitude, STANDARD_LAPSE_RATE } from "./altitude.ts";
 import { applySeverity, MEAN_YEAR, ONE_IN_TEN_COLDER, ONE_IN_TEN_WARMER } from "./severity.ts";
 
-/** What a project says about its year and its site. */
+/** The year and the site correction that a project states. */
 export interface SiteStated {
   severity: Severity;
   altitudeCorrection: AltitudeCorrection | null;
 }
 
 /**
- * What a project says about its year and its site.
+ * Reads which year and which site correction a project states.
  *
  * @param written - the project file's data, read
- * @returns the mean year where no severity is written; null where no altitude is
+ * @returns both; without a severity the mean year, without an altitude a correction of null
  */
 export function siteStated(written: WrittenProject): SiteStated {
   return { severity: severityOf(written), altitudeCorrection: altitudeCorrectionOf(written) };
@@ -22,9 +22,9 @@ export function siteStated(written: WrittenProject): SiteStated {
 /**
  * The climate that a project is worked out for.
  *
- * @param climate - the station's; with a known altitude where the site's is stated
+ * @param climate - the station's climate; its altitude must be known if the site's is stated
  * @param stated - severity and altitude of the site
- * @returns moved to the site's altitude, then to the year asked for
+ * @returns the climate, corrected to the site's altitude and then to the year asked for
  */
 export function climateAtSite(climate: OutdoorClimate, { severity, altitudeCorrection }: SiteStated): OutdoorClimate {
   const atSite = altitudeCorrection === null ? climate : correctForAltitude(climate, altitudeCorrection);

@@ -7,7 +7,7 @@ import type { AirMonths, OutdoorClimate } from "../project/types.ts";
  * Outdoor air, month by month: temperature and vapour pressure.
  *
  * @param climate - twelve monthly means of temperature [°C] and relative humidity (fraction)
- * @returns temperature [°C] and vapour pressure [Pa], January first; over ice below 0 °C
+ * @returns temperature [°C] and vapour pressure [Pa], January first; saturation is over ice below 0 °C
  * Source: ISO 13788:2012 clause 4.2 (from memory): pe = φe · psat(θe) of the monthly means.
  */
 export function climateMonths(climate: OutdoorClimate): AirMonths {

@@ -7,9 +7,9 @@ export const MOST_LATITUDE = 90;
 export const MOST_LONGITUDE = 180;
 
 /**
- * Reads a latitude or longitude: signed degrees, or degrees with a letter, never both.
+ * Reads a latitude or longitude: degrees with a sign or with a letter, not with both.
  *
- * @param text - such as `-33.9`, `33.9 S`, `33.9° S`
+ * @param text - for example `-33.9`, `33.9 S`, `33.9° S`
  * @param axis - which of the two
  * @returns [degrees], north and east positive; null when it is not an angle
  * @example readDegrees("0.449 W", "longitude") // -0.449
@@ -31,7 +31,7 @@ export function readDegrees(text: string, axis: "latitude" | "longitude"): numbe
  * Reads a height above the sea.
  *
  * @param text - metres, with or without `m`
- * @returns height [m]; null when it is none, or none where weather is recorded
+ * @returns height [m]; null when it is not a height, or not one at which weather is recorded
  * @example readAltitude("25 m") // 25
  */
 export function readAltitude(text: string): number | null {

@@ -3,7 +3,7 @@ import type { Problem } from "../problems/types.ts";
 import { tableProblem } from "../tables/table-problem.ts";
 
 /**
- * The month that a cell names: its English name, the first three letters of it, or its number.
+ * The month that a cell names, by its English name, the first three letters of the name, or its number.
  *
  * @param cell - one cell, trimmed
  * @returns 0 for January to 11 for December; null for anything else
@@ -26,7 +26,7 @@ export function monthIndex(cell: string): number | null {
  * Checks that rows are the twelve months, January to December, each once.
  *
  * @param rows - rows in the order of the text; a month that could not be read is null
- * @returns every problem: a month twice, months missing, or all there in another order
+ * @returns every problem: a month given twice, months missing, or all twelve in the wrong order
  */
 export function checkMonths(rows: readonly { line: number; month: number | null }[]): Problem[] {
   const firstLine = new Map<number, number>();

@@ -6,7 +6,7 @@ import { MOST_LATITUDE, MOST_LONGITUDE } from "./degrees.ts";
 /** Mean radius of the Earth [m]. Source: IUGG, R1 (from memory). */
 export const EARTH_RADIUS = 6_371_009;
 
-/** Distance from which a station speaks for a site only with a caution [m]. Rule of this project. */
+/** Above this distance, a station represents a site only with a caution [m]. Rule of this project. */
 export const NOTABLE_DISTANCE = 100_000;
 
 /** A place on the Earth: degrees, north and east positive; altitude [m], null when not known. */
@@ -19,24 +19,24 @@ export interface PlaceOnEarth {
   altitude: number | null;
 }
 
-/** A climate with how far it is from a site. */
+/** A climate with its distance from a site. */
 export interface NearClimate {
   climate: OutdoorClimate;
-  /** Along the Earth's surface [m]. */
+  /** Distance along the Earth's surface [m]. */
   distance: number;
-  /** Height of the site over the station [m]; null when one of the two is not known. */
+  /** Height of the site above the station [m]; null when either is not known. */
   heightOverStation: number | null;
-  /** Far away, or at another height: the station may not stand for the site. */
+  /** Whether the station is far away, or at another height: it may then not represent the site. */
   far: boolean;
   otherHeight: boolean;
 }
 
 /**
- * Climates by their distance from a site, nearest first; those whose position is not told are left out.
+ * Climates by their distance from a site, nearest first; those without a position are left out.
  *
  * @param climates - places with their positions
  * @param site - latitude −90 to 90, longitude −180 to 180 [degrees], altitude [m]
- * @returns the climates with distances; equal distances in the order given
+ * @returns the climates with their distances; those at equal distances stay in the order given
  * @throws RangeError when the position is out of range or not a number
  */
 export function nearestClimates(climates: readonly OutdoorClimate[], site: PlaceOnEarth): NearClimate[] {
@@ -55,7 +55,7 @@ export function nearestClimates(climates: readonly OutdoorClimate[], site: Place
 }
 
 /**
- * Distance between two places along the surface of a round Earth.
+ * Distance between two places along the surface of a spherical Earth.
  *
  * @param latitude - −90 to 90 [degrees]
  * @param longitude - −180 to 180 [degrees]

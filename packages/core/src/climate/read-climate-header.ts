@@ -3,21 +3,21 @@ import { tableProblem } from "../tables/table-problem.ts";
 import type { TextLine } from "../tables/text-lines.ts";
 import { readAltitude, readDegrees } from "./degrees.ts";
 
-/** What the `#` lines of a climate table tell. */
+/** The contents of the `#` lines of a climate table. */
 export interface ClimateHeader {
   /** The lines without `#`, in order. */
   origin: string[];
-  /** Degrees, north and east positive; null when not told. */
+  /** Degrees, north and east positive; null when not given. */
   latitude: number | null;
   longitude: number | null;
-  /** [m]; null when not told. */
+  /** [m]; null when not given. */
   altitude: number | null;
   problems: Problem[];
 }
 
 /**
- * Reads the `#` lines at the head of a climate table: all are kept as its origin, `latitude`, `longitude` and
- * `altitude` are understood (`# altitude: 25 m`).
+ * Reads the `#` lines at the head of a climate table. All are kept as its origin; `latitude`, `longitude` and
+ * `altitude` are also read as values (`# altitude: 25 m`).
  *
  * @param lines - the lines that begin with `#`
  * @returns the header with every problem found in it

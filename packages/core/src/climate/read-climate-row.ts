@@ -4,14 +4,14 @@ import { type CellReader, cellReader } from "../tables/table-cells.ts";
 import { COLDEST_MONTH, GREATEST_HUMIDITY_PERCENT, LEAST_HUMIDITY_PERCENT, WARMEST_MONTH } from "./climate-limits.ts";
 import { monthIndex } from "./month-column.ts";
 
-/** One row of a climate table; what could not be read is null. */
+/** One row of a climate table; values that could not be read are null. */
 export interface ClimateRow {
   line: number;
   /** 0 for January. */
   month: number | null;
   /** [°C] */
   temperature: number | null;
-  /** Fraction. */
+  /** As a fraction [–]. */
   relativeHumidity: number | null;
 }
 
@@ -20,7 +20,7 @@ export interface ClimateRow {
  *
  * @param row - line and cells
  * @param problems - where problems go
- * @returns the month; null for what could not be read
+ * @returns the month, with null for values that could not be read
  */
 export function readClimateRow(row: TableRow, problems: Problem[]): ClimateRow {
   const cells = cellReader(row, problems);

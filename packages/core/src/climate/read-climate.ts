@@ -9,7 +9,7 @@ import { checkMonths } from "./month-column.ts";
 import { readClimateHeader } from "./read-climate-header.ts";
 import { type ClimateRow, readClimateRow } from "./read-climate-row.ts";
 
-/** The columns of a climate table, in the order in which tables are written. */
+/** The columns of a climate table, in the order in which they are written. */
 export const CLIMATE_COLUMNS: TableForm = {
   what: "climate table",
   required: ["month", "temperature_C", "relative_humidity_pct"],
@@ -58,7 +58,7 @@ function readMonths(tableRows: readonly TableRow[]): { rows: ClimateRow[]; probl
   return { rows, problems: joinFractions(problems) };
 }
 
-/** A column written as fractions throughout is one slip, not twelve. */
+/** Joins the problems of a column written in fractions: it is one slip, not twelve. */
 function joinFractions(problems: readonly Problem[]): Problem[] {
   const [first, ...others] = problems.filter(({ code }) => code === "climate-humidity-fraction");
   if (first === undefined || others.length === 0) return [...problems];

@@ -7,11 +7,11 @@ import { inFile } from "../tables/table-problem.ts";
 import { readClimate } from "./read-climate.ts";
 
 /**
- * The climate that a project names: a shipped place, or a table of the user's own by its path, which ends in `.csv`.
+ * The climate that a project names: a shipped place by name, or the user's own table by a path ending in `.csv`.
  *
  * @param shipped - the shipped climates by name
- * @param supplies - hands out the table that is named by its path
- * @param context - the file, and where problems of the name go
+ * @param supplies - supplies the user's own table
+ * @param context - the file, and where problems with the name go
  * @returns the climate, or null with the problems of the table
  */
 export function resolveClimate(

@@ -2,7 +2,7 @@ import { byKind, keys, listOf, months, oneOf, optional, orNull, quantity, text, 
 import type { Check, Fault } from "./faults.ts";
 import { checkGround, checkVoid } from "./floors.ts";
 
-/** A material as it is calculated with. */
+/** A material with the values used in the calculation. */
 export const checkMaterial: Check = keys({
   name: text,
   kind: orNull(oneOf("wood", "board", "mineral", "metal", "plastic", "paper")),
@@ -97,7 +97,7 @@ export const checkAir: Check = keys({
   vapourPressure: months(quantity("vapour pressure", { low: 0, high: 100_000 })),
 });
 
-/** A build-up as it is calculated; variants are checked when they are calculated themselves. */
+/** A build-up ready to be calculated. Each variant is checked when it is itself calculated. */
 export const checkBuildUp: Check = keys({
   name: text,
   slug: text,

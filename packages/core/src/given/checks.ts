@@ -4,17 +4,17 @@ import type { QuantityName } from "../quantities/quantity-names.ts";
 import { quantityOf } from "../quantities/vocabulary.ts";
 import type { Check, Fault } from "./faults.ts";
 
-/** No faults, and the place of the value itself: nearly every check comes to these, so that they are made once. */
+/** No faults, and the path of the value itself. Nearly every check returns these, so they are made once. */
 const NONE: readonly Fault[] = [];
 const HERE: ProblemPath = [];
 
-/** Narrower or wider limits than the vocabulary's [SI]. */
+/** Limits in place of the vocabulary's, narrower or wider [SI]. */
 export interface Limits {
   low?: number;
   high?: number;
 }
 
-/** A number within the possible range of a quantity, or within other limits. */
+/** A number within the possible range of a quantity, or within the limits given. */
 export function quantity(name: QuantityName, limits: Limits = {}): Check {
   const { kind, possible } = quantityOf(name);
   const low = limits.low ?? possible?.low ?? Number.NEGATIVE_INFINITY;
@@ -45,17 +45,17 @@ export const text: Check = (value, path) => (typeof value === "string" ? NONE : 
 /** True or false. */
 export const truth: Check = (value, path) => (typeof value === "boolean" ? NONE : fault(path, value, "true or false"));
 
-/** Null, or what the check takes. */
+/** Null, or a value that passes the check. */
 export function orNull(check: Check): Check {
   return (value, path) => (value === null ? NONE : check(value, path));
 }
 
-/** Left out, or what the check takes. */
+/** Left out, or a value that passes the check. */
 export function optional(check: Check): Check {
   return (value, path) => (value === undefined ? NONE : check(value, path));
 }
 
-/** A list whose entries the check takes. */
+/** A list whose entries all pass the check. */
 export function listOf(check: Check, least = 0, most: number = Number.POSITIVE_INFINITY): Check {
   return (value, path) => {
     if (!Array.isArray(value)) return fault(path, value, "a list");
@@ -89,7 +89,7 @@ export function keys(checks: Readonly<Record<string, Check>>): Check {
   };
 }
 
-/** An object that says by one of its keys of which kind it is. */
+/** An object with one key that names its kind; the kind decides which check it must pass. */
 export function byKind(key: string, kinds: Readonly<Record<string, Check>>): Check {
   const anObject = keys({});
   return (value, path) => {
@@ -102,7 +102,7 @@ export function byKind(key: string, kinds: Readonly<Record<string, Check>>): Che
   };
 }
 
-/** A Map whose values the check takes. */
+/** A Map whose values all pass the check. */
 export function mapOf(check: Check): Check {
   return (value, path) =>
     value instanceof Map
@@ -110,7 +110,7 @@ export function mapOf(check: Check): Check {
       : fault(path, value, "a Map");
 }
 
-/** The faults so far and those of what stands under a key. Usually there are none, and no list is made. */
+/** The faults so far, and those found under a key. Usually there are none, and then no list is made. */
 function withFaultsAt(key: string | number, found: readonly Fault[], path: ProblemPath, soFar: readonly Fault[]) {
   if (found.length === 0) return soFar;
   return [...soFar, ...found.map((one): Fault => ({ ...one, path: [...path, key, ...one.path] }))];

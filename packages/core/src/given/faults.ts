@@ -4,21 +4,21 @@ import { plainDigits, writeQuantity } from "../quantities/format-quantity.ts";
 import type { QuantityName } from "../quantities/quantity-names.ts";
 import { quantityOf } from "../quantities/vocabulary.ts";
 
-/** What is wrong with a value that somebody's program handed over. */
+/** What is wrong with a value passed in by the caller's program. */
 export type Fault =
   | { kind: "type"; path: ProblemPath; value: unknown; expected: string }
   | { kind: "choice"; path: ProblemPath; value: unknown; options: readonly string[] }
   | { kind: "range"; path: ProblemPath; value: number; quantity: QuantityName; low: number; high: number };
 
-/** Looks at a value, and gives every fault in it. */
+/** Checks a value and returns every fault in it. */
 export type Check = (value: unknown, path: ProblemPath) => readonly Fault[];
 
 /**
- * Refuses what has faults, as functions do that take objects.
+ * Throws if there are faults; for functions that take objects.
  *
- * @param faults - of everything that was handed over
- * @throws TypeError when a value is of the wrong kind, RangeError when one is out of its range, each with name, unit
- *   and range; all faults stand in the message
+ * @param faults - of all values passed in
+ * @throws TypeError when a value is of the wrong kind, otherwise RangeError; the message names the first five faults,
+ *   each with name, unit and range
  */
 export function refuseFaults(faults: readonly Fault[]): void {
   if (faults.length === 0) return;
@@ -27,9 +27,9 @@ export function refuseFaults(faults: readonly Fault[]): void {
 }
 
 /**
- * Faults as the problems that a project file with the same values has.
+ * Turns faults into the problems that a project file with the same values would have.
  *
- * @param faults - of what a builder was given
+ * @param faults - of the values given to a builder
  * @returns problems with the reader's own codes and words
  */
 export function problemsOfFaults(faults: readonly Fault[]): Problem[] {

@@ -33,7 +33,7 @@ const humidityRule: Check = byKind("kind", {
   "as outdoors": keys({}),
 });
 
-/** How a room's air is told. */
+/** The rules for a room's air. */
 export const checkRoom: Check = keys({
   name: text,
   temperature: temperatureRule,
@@ -44,10 +44,10 @@ export const checkRoom: Check = keys({
   pool: truth,
 });
 
-/** A change of the year. */
+/** A warmer or colder year: the difference from the mean year. */
 export const checkSeverity: Check = keys({ name: text, offset: quantity("temperature difference") });
 
-/** What of a project decides the air around its build-ups. */
+/** The parts of a project that decide the air around its build-ups. */
 export const checkPlaceAndRooms: Check = keys({
   climate: checkClimate,
   rooms: mapOf(checkRoom),
@@ -58,7 +58,7 @@ export const checkPlaceAndRooms: Check = keys({
 /** Outdoor air and the air of every room. */
 export const checkSite: Check = keys({ outdoor: checkAir, rooms: mapOf(checkAir) });
 
-/** Everything that a build-up is assessed in. */
+/** All that surrounds a build-up when it is assessed. */
 export const checkSurroundings: Check = keys({
   sites: keys({
     reported: checkSite,

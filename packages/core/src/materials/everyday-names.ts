@@ -4,10 +4,10 @@ import { requireText } from "../require.ts";
 import { SHIPPED_EVERYDAY_NAMES } from "../shipped-tables.ts";
 
 /**
- * What something is called on site, case, hyphens, spaces and a plural s forgiven.
+ * Looks up a name used on site; case, hyphens, spaces and a plural s make no difference.
  *
- * @param name - as the reader wrote it
- * @returns the rows of the material table that may be meant, and what to ask; null where it is no such name
+ * @param name - as the user wrote it
+ * @returns the rows of the material table that may be meant, and what to ask; null for any other name
  * @example everydayName("OSB")?.materials // ["oriented strand board"]
  */
 export function everydayName(name: string): EverydayName | null {

@@ -8,11 +8,11 @@ import type { Material } from "../project/types.ts";
 import { requireText } from "../require.ts";
 import { everydayName } from "./everyday-names.ts";
 
-/** Materials that can be found by name, case and spaces forgiven. */
+/** Materials by name, in the form of `comparable`: case and spaces make no difference. */
 export type MaterialTable = ReadonlyMap<string, Material>;
 
 /**
- * Makes materials ready to be found by name.
+ * Makes a table in which materials are found by name.
  *
  * @param materials - the rows of a table, each name once
  * @returns the table
@@ -24,13 +24,13 @@ export function materialTable(materials: readonly Material[]): MaterialTable {
 }
 
 /**
- * Finds a material by name, case and spaces forgiven; later tables win over earlier ones.
+ * Finds a material by name, whatever its case and spaces; later tables win over earlier ones.
  *
  * @param name - as a project file writes it
  * @param tables - the shipped table, then the user's own
  * @param work - where the letters compared are counted
- * @returns the material; otherwise the likely names, what has to be known to choose between them, and where there are none
- * the names that share a word
+ * @returns the material; otherwise the names probably meant and what to ask before choosing, or, if there are none,
+ *   the names that share a word
  * @example findInTables("Steel", []) // { found: null, near: [], question: null, alike: [] }
  */
 export function findInTables(

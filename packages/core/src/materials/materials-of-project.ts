@@ -9,19 +9,19 @@ import { textAt } from "../project/value-at.ts";
 import { findInTables, type MaterialTable, materialTable } from "./material-table.ts";
 import { readMaterialTable } from "./read-material-table.ts";
 
-/** How a project finds its materials, and the problems of its own table. */
+/** The look-up of a project's materials, and the problems of its own table. */
 export interface MaterialsOfProject {
   find(name: string): Found<Material>;
   problems: readonly Problem[];
-  /** False when the project's own table could not be read: a name that is not found may then be in it. */
+  /** False when the project's own table could not be read: an unknown name may then be in that table. */
   isComplete: boolean;
 }
 
 /**
- * The shipped table, and the user's own where the project names one.
+ * Prepares the shipped table, and the user's own if the project names one.
  *
  * @param shipped - the shipped materials
- * @param supplies - hands out files
+ * @param supplies - supplies files
  * @param context - data and problems
  * @param work - where the letters compared are counted
  * @returns the look-up; rows of the user's table win over shipped ones of the same name
@@ -50,10 +50,10 @@ export function materialsOfProject(
   };
 }
 
-/** What is told of a name that is not known after many others. */
+/** The answer for an unknown name after too many others. */
 const NOTHING_NEAR: Found<Material> = { found: null, near: [], question: null, alike: [] };
 
-/** Each list of shipped materials is made ready once. */
+/** The table of each list of shipped materials, made once. */
 const readyTables = new WeakMap<readonly Material[], MaterialTable>();
 
 function shippedTable(shipped: readonly Material[]): MaterialTable {

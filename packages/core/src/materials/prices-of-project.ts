@@ -7,11 +7,11 @@ import { textAt } from "../project/value-at.ts";
 import { readPriceTable } from "./read-price-table.ts";
 
 /**
- * The user's own prices: those of the project file itself, or of the table that it names.
+ * The user's own prices, from the project file itself or from the table that it names.
  *
- * @param supplies - hands out files
+ * @param supplies - supplies files
  * @param context - data and problems
- * @returns the prices, none without any, and the problems of the table itself
+ * @returns the prices, if there are any, and the problems of the table itself
  */
 export function pricesOfProject(
   supplies: Supplies | undefined,

@@ -6,7 +6,7 @@ import { readTable, type TableForm } from "../tables/read-table.ts";
 import { cellReader } from "../tables/table-cells.ts";
 import { inFile } from "../tables/table-problem.ts";
 
-/** Columns of the table of everyday names; several materials stand with `|` between them. */
+/** Columns of the table of everyday names; several materials are separated by `|`. */
 export const EVERYDAY_NAME_COLUMNS: TableForm = {
   what: "table of everyday names",
   required: ["name", "materials", "question"],

@@ -8,7 +8,7 @@ import { readTable, type TableForm, type TableRow } from "../tables/read-table.t
 import { type CellReader, cellReader } from "../tables/table-cells.ts";
 import { inFile } from "../tables/table-problem.ts";
 
-/** Columns of a material table; units stand in their names. */
+/** Columns of a material table; their names include the units. */
 export const MATERIAL_COLUMNS: TableForm = {
   what: "material table",
   required: ["name", "conductivity_W_mK", "mu_dry", "sd_m"],
@@ -19,7 +19,7 @@ export const MATERIAL_COLUMNS: TableForm = {
 }; // biome-ignore format: short names side by side
 
 /**
- * Reads a table of materials: rows with a conductivity and μ have a thickness in a layer, rows with sd are sheets.
+ * Reads a table of materials. Rows with a conductivity and a μ are materials with a thickness; rows with sd are sheets.
  *
  * @param text - the table
  * @param file - its path, for messages
@@ -79,7 +79,7 @@ function materialOf(row: TableRow, file: string, cells: CellReader, problems: re
   return problems.length > before ? null : material;
 }
 
-/** A row is either a material with a thickness or a sheet. */
+/** Checks that a row is either a material with a thickness or a sheet. */
 function checkKind({ cells }: TableRow, reader: CellReader): void {
   const isSheet = cells.sd_m !== "";
   const thick = ["conductivity_W_mK", "mu_dry"].filter((column) => cells[column] !== "");

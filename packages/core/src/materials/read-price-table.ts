@@ -8,7 +8,7 @@ import { readTable, type TableForm } from "../tables/read-table.ts";
 import { type CellReader, cellReader } from "../tables/table-cells.ts";
 import { inFile } from "../tables/table-problem.ts";
 
-/** Columns of a price table: what one square metre, cubic metre, metre, roll or sheet of a material costs. */
+/** Columns of a price table: the price of a square metre, cubic metre, metre, roll or sheet of a material. */
 export const PRICE_COLUMNS: TableForm = {
   what: "price table",
   required: ["material", "per", "price"],
@@ -20,7 +20,7 @@ export const PRICE_COLUMNS: TableForm = {
  *
  * @param text - the table
  * @param file - its path, for messages
- * @returns one entry a row, or every problem at once, ordered by line
+ * @returns one entry for each row, or every problem at once, ordered by line
  */
 export function readPriceTable(text: string, file: string): Reading<PriceEntry[]> {
   requireText(text, "text");

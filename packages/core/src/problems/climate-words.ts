@@ -1,6 +1,6 @@
 import { type Facts, inSpeech } from "./wording.ts";
 
-/** Temperatures over this can only be kelvin [–]. */
+/** A temperature above this can only be in kelvin [–]. */
 const SURELY_KELVIN = 200;
 
 /** A whole number with a space between its thousands. */
@@ -13,7 +13,7 @@ export function hasMoreCells(text: Facts["text"]): boolean {
   return Number(text("found")) > Number(text("expected"));
 }
 
-/** Where the same slip is made again; the first line is told beside the sentence. */
+/** The other lines with the same slip; the first line is named with the sentence itself. */
 export function alsoOn(lines: readonly string[], many: number): string {
   const others = lines.slice(1);
   if (others.length === 0) return "";
@@ -23,11 +23,11 @@ export function alsoOn(lines: readonly string[], many: number): string {
 }
 
 /**
- * The unit in which a temperature was probably written.
+ * Says in which unit a temperature was probably written.
  *
- * @param value - as it stands [°C, as it seems]
- * @param greatest - the warmest there can be [°C]
- * @returns a sentence; null where the value may be one of °C
+ * @param value - the figure, taken as a temperature [°C]
+ * @param greatest - the warmest temperature possible [°C]
+ * @returns a sentence; null where the figure may well be in °C
  */
 export function unitSlip(value: number, greatest: number): string | null {
   if (value > SURELY_KELVIN) return "These are kelvin, not degrees Celsius";

@@ -1,11 +1,11 @@
 import { comparable } from "./near-names.ts";
 
 /**
- * Names that share a word, or the beginning of one, with a name that is not known: for whoever has the trade's word but
- * not the table's.
+ * Known names that share a word, or the beginning of one, with an unknown name: for users who know the trade's word
+ * but not the table's.
  *
- * @param name - as the reader wrote it
- * @param known - the names there are
+ * @param name - as the user wrote it
+ * @param known - the known names
  * @returns up to five, those that share most words first; empty when no word is shared
  * @example namesAlike("brickwork", ["facing brick", "plywood"]) // ["facing brick"]
  */
@@ -24,9 +24,9 @@ export function namesAlike(name: string, known: readonly string[]): string[] {
 }
 
 const MOST_OFFERED = 5;
-/** Shorter words tell nothing. */
+/** Shorter words are ignored. */
 const SHORTEST_WORD = 4;
-/** Letters at the beginning that are the same. */
+/** Two words are alike if they begin with this many equal letters. */
 const SAME_BEGINNING = 5;
 
 function tellingWords(name: string): string[] {
@@ -36,7 +36,7 @@ function tellingWords(name: string): string[] {
     .filter((word) => word.length >= SHORTEST_WORD);
 }
 
-/** Longer texts are not compared: no name is as long. */
+/** Letters of a text that are compared; no name is this long. */
 const LONGEST_COMPARED = 80;
 
 function beginAlike(one: string, other: string): boolean {

@@ -2,10 +2,10 @@ import { requireObject, requireText, requireTexts } from "../require.ts";
 import type { WorkCount } from "./work-count.ts";
 
 /**
- * Names that are likely meant by one that is not known: the same letters in another order of words, or a few letters off.
+ * Known names that an unknown one probably stands for: one has all words of the other, or they are a few letters off.
  *
- * @param name - as the reader wrote it
- * @param known - the names there are
+ * @param name - as the user wrote it
+ * @param known - the known names
  * @param work - where the letters compared are counted
  * @returns up to three, nearest first; empty when nothing is near
  * @example nearNames("minral wool slab", ["mineral wool slab", "steel"]) // ["mineral wool slab"]
@@ -30,7 +30,7 @@ export function nearNames(name: string, known: Iterable<string>, work: WorkCount
 }
 
 /**
- * A name with case, hyphens and repeated spaces forgiven.
+ * A name in the form used for comparing: case, hyphens and repeated spaces make no difference.
  *
  * @param name - as written
  * @returns lower case, single spaces
@@ -44,17 +44,17 @@ export function comparable(name: string): string {
     .trim();
 }
 
-/** Names offered at most. */
+/** Most names offered. */
 const MOST_OFFERED = 3;
-/** Longer texts are not compared: no name is as long. */
+/** Longer texts are not compared; no name is this long. */
 const LONGEST_COMPARED = 80;
 
-/** Letters that may differ: about one in four, and at least one. */
+/** How many letters may differ: about one in four, and at least one. */
 function farthest(length: number): number {
   return Math.max(1, Math.floor(length / 4));
 }
 
-/** Part of another name, or the same words: near; else the letters to change, without end where they are too many. */
+/** Up to 1 if one name has all words of the other; otherwise the letters to change, infinite if they are too many. */
 function distanceBetween(wanted: string, words: readonly string[], candidate: string, work: WorkCount): number {
   const candidateWords = candidate.split(" ");
   work.steps += words.length + candidateWords.length;
@@ -64,7 +64,7 @@ function distanceBetween(wanted: string, words: readonly string[], candidate: st
   return hasAll ? 1 : lettersToChange(wanted, candidate, most, work);
 }
 
-/** Insertions, deletions, replacements and swaps of neighbours between two words; without end where they are more. */
+/** Insertions, deletions, replacements and swaps of neighbours between two words; infinite above the limit. */
 function lettersToChange(one: string, other: string, most: number, work: WorkCount): number {
   if (Math.abs(one.length - other.length) > most) return Number.POSITIVE_INFINITY;
   let beforeLast: number[] = [];

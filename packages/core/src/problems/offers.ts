@@ -1,14 +1,14 @@
 import { nearNames } from "./near-names.ts";
 import type { WorkCount } from "./work-count.ts";
 
-/** Names for which near ones are looked for in one file: more problems than that nobody is shown. */
+/** For how many unknown names in one file near names are sought. No user is shown more problems than this. */
 export const MOST_OFFERS = 60;
 
 /**
- * Looks for near names while one file is read, for the first names that are not known.
+ * Makes a look-up of near names for one file, which stops after the first `MOST_OFFERS` unknown names.
  *
  * @param work - where the letters compared are counted
- * @returns as `nearNames`, and none after so many names
+ * @returns a function like `nearNames`; after that many names it returns none
  */
 export function offers(work: WorkCount): (name: string, known: Iterable<string>) => string[] {
   let left = MOST_OFFERS;

@@ -1,9 +1,9 @@
 import type { Problem } from "./types.ts";
 
 /**
- * Puts problems in the order of the text: the project file by line and column, then the tables it names.
+ * Puts problems in the order of the text: the project file by line and column, then the tables that it names.
  *
- * @param problems - in any order; the same code at the same place may come twice
+ * @param problems - problems in any order; one may occur twice
  * @returns a new list, each problem once
  */
 export function orderProblems(problems: readonly Problem[]): Problem[] {
@@ -18,7 +18,7 @@ export function orderProblems(problems: readonly Problem[]): Problem[] {
   );
 }
 
-/** The table that a problem stands in; empty for the project file itself. */
+/** The table in which a problem is; empty for the project file itself. */
 function fileOf(problem: Problem): string {
   const file = problem.details.file;
   return typeof file === "string" ? file : "";

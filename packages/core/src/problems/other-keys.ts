@@ -1,18 +1,18 @@
 import { comparable } from "./near-names.ts";
 
 /**
- * Keys that may be meant by one that is called otherwise in the trade.
+ * Keys that a word of the trade may stand for.
  *
- * @param key - as the reader wrote it
- * @param known - the keys there are in its place
- * @returns those of them that it may stand for; empty where it is nobody's other name there
+ * @param key - as the user wrote it
+ * @param known - the keys allowed in its place
+ * @returns those of them that it may stand for; empty where it is not another name for any
  * @example keysAlsoCalled("depth", ["material", "thickness"]) // ["thickness"]
  */
 export function keysAlsoCalled(key: string, known: readonly string[]): string[] {
   return (OTHER_KEYS.get(comparable(key)) ?? []).filter((candidate) => known.includes(candidate));
 }
 
-/** What a key is also called, and the keys that may be meant, wherever they are known. Common practice. */
+/** Other names of keys, and the keys that each may stand for. Common practice. */
 const OTHER_KEYS: ReadonlyMap<string, readonly string[]> = new Map([
   ["depth", ["thickness"]],
   ["thick", ["thickness"]],

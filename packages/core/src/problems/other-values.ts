@@ -1,19 +1,19 @@
 import { comparable } from "./near-names.ts";
 
-/** What is meant by a value that is none of those a key takes. */
+/** What was probably meant by a value that a key does not take. */
 export interface ValueMeant {
-  /** Values that may be meant, the likeliest first; one alone can be written straight away. */
+  /** Values that may be meant, likeliest first; if there is only one, it can be written straight away. */
   near: readonly string[];
-  /** A sentence without its full stop, where names alone would mislead; null elsewhere. */
+  /** A sentence without its full stop, where the values alone would mislead; otherwise null. */
   hint: string | null;
 }
 
 /**
- * What a value is meant for that the trade uses and the key does not take.
+ * Looks up a word that the trade uses but the key does not take.
  *
  * @param key - the key
- * @param value - as the reader wrote it
- * @returns the values that may be meant, or null for a value that is not known here
+ * @param value - as the user wrote it
+ * @returns the values that may be meant, or null for a word that is not listed here
  * @example valueMeant("ventilation", "fully")?.near // ["well"]
  */
 export function valueMeant(key: string, value: string): ValueMeant | null {
@@ -27,7 +27,7 @@ interface OtherValue {
   hint?: string;
 }
 
-/** What values are also called, by key. Common practice. */
+/** Other words for values, by key. Common practice. */
 const OTHER_VALUES: Readonly<Record<string, readonly OtherValue[]>> = {
   ventilation: [
     {

@@ -1,10 +1,10 @@
 import type { ProblemPath } from "./types.ts";
 
 /**
- * Writes a path as a reader of data expects it, indices from 0.
+ * Writes a path in the usual notation for data, with indices from 0.
  *
  * @param path - steps into the file's data
- * @returns such as `build-ups[1].layers[2].thickness`; empty for the file as a whole
+ * @returns for example `build-ups[1].layers[2].thickness`; empty for the file as a whole
  * @example pathInText(["build-ups", 1, "layers", 2, "thickness"]) // "build-ups[1].layers[2].thickness"
  */
 export function pathInText(path: ProblemPath): string {

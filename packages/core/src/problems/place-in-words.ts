@@ -1,15 +1,15 @@
 import type { ProblemPath } from "./types.ts";
 
-/** Where in a project something stands, counting from 1, and the key it is about. */
+/** A place in a project, counted from 1, and the key that a problem there is about. */
 export interface PlaceInWords {
-  /** Such as "build-up 2, Studio wall, layer 3, mineral wool slab"; empty at the top of the file. */
+  /** For example "build-up 2, Studio wall, layer 3, mineral wool slab"; empty at the top of the file. */
   place: string;
-  /** Such as "thickness"; for a thing as a whole "the layer", for all of it "the file". */
+  /** For example "thickness"; "the layer" for an object as a whole, "the file" for the whole file. */
   subject: string;
 }
 
 /**
- * Says where a path leads.
+ * Says in words where a path leads.
  *
  * @param path - steps into the file's data, indices from 0
  * @param data - the file's data, from which names are taken
@@ -28,7 +28,7 @@ export function placeInWords(path: ProblemPath, data: unknown): PlaceInWords {
   return { place: parts.join(", "), subject: subject ?? wholeThing(path) };
 }
 
-/** A list's things and what one of them is called. */
+/** Lists by their key, and what one of their items is called. */
 const LIST_THINGS: ReadonlyMap<string, string> = new Map([
   ["build-ups", "build-up"],
   ["layers", "layer"],
@@ -41,13 +41,13 @@ const LIST_THINGS: ReadonlyMap<string, string> = new Map([
   ["external", "outer part"],
 ]);
 
-/** Keys whose own keys are names the reader chose. */
+/** Keys whose own keys are names that the user chose. */
 const NAMED_THINGS = new Map([
   ["rooms", "room"],
   ["framings", "framing"],
 ]);
 
-/** What a path leads to when it is no key: "the layer", "the room", "the file". */
+/** What a path leads to when it does not end in a key: "the layer", "the room", "the file". */
 function wholeThing(path: ProblemPath): string {
   const last = path[path.length - 1];
   const before = String(path[path.length - 2]);
@@ -76,12 +76,12 @@ function partInWords(path: ProblemPath, index: number, here: unknown): string[] 
   return [shortened(step)];
 }
 
-/** Whether a step leads to the layer that a change puts in, and further into it. */
+/** Whether a step leads into the layer that a change adds. */
 function isOfChange(path: ProblemPath, index: number): boolean {
   return path[index - 2] === "changes" && (path[index] === "for" || path[index] === "add") && index < path.length - 1;
 }
 
-/** A thing's own name, or its material, or that it is air. */
+/** The name of an object, or of its material, or "air layer"; null if it has none of these. */
 function nameOf(thing: unknown): string | null {
   const name = textAt(thing, "name") ?? textAt(thing, "material") ?? textAt(stepInto(thing, "material"), "name");
   if (name !== null) return shortened(name);

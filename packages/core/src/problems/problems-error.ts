@@ -1,7 +1,7 @@
 import type { Problem } from "./types.ts";
 import { problemInText, wordProblem } from "./word-problem.ts";
 
-/** Thrown by the reading functions that throw: every problem, and all of them worded in the message. */
+/** Thrown by functions that throw on problems: holds every problem, and words all of them in its message. */
 export class ProblemsError extends Error {
   readonly problems: readonly Problem[];
 

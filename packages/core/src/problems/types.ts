@@ -1,6 +1,6 @@
 import type { ProblemCode } from "./wordings.ts";
 
-/** Where in a text something stands: line and column count from 1. */
+/** A position in a text; line and column are counted from 1. */
 export interface TextPosition {
   /** Counted from 1. */
   line: number;
@@ -8,18 +8,18 @@ export interface TextPosition {
   column: number;
 }
 
-/** A step list into the file's data, such as `["build-ups", 1, "layers", 2, "thickness"]`; indices count from 0. */
+/** The steps into the file's data, such as `["build-ups", 1, "layers", 2, "thickness"]`; indices count from 0. */
 export type ProblemPath = readonly (string | number)[];
 
 /**
- * One thing wrong with what was given, as data. `word-problem.ts` turns it into sentences.
- * `details` holds what its wording needs: names, limits, what was expected.
+ * One thing that is wrong with the input, as data. `word-problem.ts` turns it into sentences.
+ * `details` holds what the wording needs: names, limits, what was expected.
  */
 export interface Problem {
   code: ProblemCode;
   path: ProblemPath;
   position: TextPosition | null;
-  /** What stood there, as the reader wrote it; null when something is missing. */
+  /** What was found there, as the user wrote it; null when something is missing. */
   received: string | null;
   details: Readonly<Record<string, string | number | readonly string[] | null>>;
 }
@@ -38,9 +38,9 @@ export interface WordedProblem {
   expected: string | null;
   received: string | null;
   likelySlip: string | null;
-  /** What to write, letter by letter: one of these; empty where that cannot be told. */
+  /** What to write, letter by letter: one of these; empty where nothing can be suggested. */
   write: readonly string[];
 }
 
-/** What a reader gives back: the value, or every problem found. */
+/** What a reading function returns: the value, or every problem found. */
 export type Reading<Value> = { ok: true; value: Value } | { ok: false; problems: Problem[] };

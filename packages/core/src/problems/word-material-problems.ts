@@ -105,7 +105,7 @@ export const MATERIAL_WORDINGS = {
   }),
 } satisfies Wordings;
 
-/** An air layer, a name of the table, or values of the material's own: those are left blank, for nobody else knows them. */
+/** Suggests an air layer, a name from the table, or a material in braces, with its values left blank for the user. */
 function whatIsMeant({ text, list }: Facts): Omit<Said, "says"> {
   if (text("air") !== "") return airInstead(text("air") === "battens", text("thickness") || USUAL_CAVITY);
   const near = list("near");
@@ -131,7 +131,7 @@ function airInstead(hasBattens: boolean, thickness: string): Omit<Said, "says"> 
   };
 }
 
-/** As deep as a batten, where the file tells no thickness. */
+/** Depth of an air layer where the file gives none: that of a batten. */
 const USUAL_CAVITY = "25 mm";
 
 function inTheTable(names: readonly string[]): string | null {

@@ -33,7 +33,7 @@ export function wordProblem(problem: Problem): WordedProblem {
  * A worded problem as one paragraph, as it is printed.
  *
  * @param worded - from `wordProblem`
- * @returns such as "line 12: build-up 1, Wall, layer 3, mineral wool slab: thickness is missing a unit. Expected a length, for example 140 mm; found 140. Write `140 mm`."
+ * @returns for example "line 12: build-up 1, Wall, layer 3, mineral wool slab: thickness is missing a unit. Expected a length, for example 140 mm; found 140. Write `140 mm`."
  */
 export function problemInText(worded: WordedProblem): string {
   requireObject(worded, "worded", ["message", "expected"]);
@@ -46,7 +46,7 @@ export function problemInText(worded: WordedProblem): string {
   return sentences.join(" ");
 }
 
-/** The place in the project, or the table and its row. */
+/** The place in the project file, or the table and its row. */
 function placeOf({ details }: Problem): string {
   const { place, file, name } = details;
   if (typeof file !== "string") return typeof place === "string" ? place : "";
@@ -54,7 +54,7 @@ function placeOf({ details }: Problem): string {
 }
 
 /**
- * Lays out what a wording can draw on.
+ * Prepares the facts that a wording can use.
  *
  * @param problem - as data
  * @returns its details as texts and lists

@@ -67,7 +67,7 @@ function withExample(facts: Facts, says: string, likelySlip: string | null = nul
   };
 }
 
-/** The vocabulary says of bare numbers which ones they may be. */
+/** Whether a quantity is a bare number; the vocabulary describes its kind by its range. */
 function isBare({ text }: Facts): boolean {
   return text("kind").startsWith("a number of") || text("kind").startsWith("a number from");
 }
@@ -76,7 +76,7 @@ function isOfVapour({ text }: Facts): boolean {
   return /vapour|sd$/.test(text("quantity"));
 }
 
-/** What is behind a unit that is close to the right one. */
+/** The likely slip behind a wrong unit. */
 function slipOfUnit({ text }: Facts): string | null {
   const unit = text("unit");
   if (text("quantity") === "ventilation area") {
@@ -99,7 +99,7 @@ function slipOfValue({ text, received }: Facts): string | null {
   return `Probably ${unitMeant} is meant, not ${unitWritten}`;
 }
 
-/** Keys that are more than one thing. */
+/** Keys that are plural nouns. */
 const PLURAL = /^(air changes|heated days|openings)$/;
 
 function inPlural(says: string): string {

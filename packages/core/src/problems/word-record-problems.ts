@@ -151,7 +151,7 @@ const HUMIDITY_LIMITS: Readonly<Record<string, string>> = {
   "vapour pressure": "over 0 and no more than saturation at that temperature",
 };
 
-/** Readings over this are in no weather in °C [°C]. */
+/** No weather is warmer than this [°C]. */
 const WARMEST_READING = 60;
 const SECONDS_PER_MINUTE = 60;
 const MINUTES_PER_HOUR = 60;
@@ -177,7 +177,7 @@ function spell(seconds: number): string {
   return minutes === MINUTES_PER_HOUR ? "hour" : `${Number(minutes.toPrecision(4))} minutes`;
 }
 
-/** To a tenth, with a true minus sign. */
+/** A figure rounded to a tenth, with a true minus sign. */
 function tenths(figure: string): string {
   return String(Math.round(Number(figure) * 10) / 10).replace("-", "−");
 }

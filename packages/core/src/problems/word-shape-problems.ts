@@ -85,7 +85,7 @@ export const SHAPE_WORDINGS = {
   }),
 } satisfies Wordings;
 
-/** All keys are told only where none of them is near. */
+/** All known keys are listed only if none of them is near. */
 function expectedKey(near: readonly string[], known: readonly string[]): string {
   if (near.length > 0) return "a key that belongs here";
   return known.length === 0 ? "no key" : oneOf(known);

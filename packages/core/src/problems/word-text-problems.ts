@@ -1,6 +1,6 @@
 import { didYouMean, oneOf, onlyOne, type Wordings } from "./wording.ts";
 
-/** Problems of a project file as a text: before any key is looked at. */
+/** Problems of a project file as a text, found before its keys are read. */
 export const TEXT_WORDINGS = {
   "file-empty": () => ({
     says: "the file is empty",

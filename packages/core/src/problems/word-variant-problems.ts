@@ -1,6 +1,6 @@
 import { didYouMean, inSpeech, oneOf, onlyOne, type Wordings } from "./wording.ts";
 
-/** Problems of variants and their changes, of prices, and of what is counted for buying. */
+/** Problems of variants and their changes, of prices, and of quantities. */
 export const VARIANT_WORDINGS = {
   "variant-twice": ({ text }) => ({
     says: `an earlier variant is already called ${text("name")}`,
@@ -102,7 +102,7 @@ export const VARIANT_WORDINGS = {
   }),
 } satisfies Wordings;
 
-/** What a change lacks that is written with its verb alone; one that puts a layer somewhere lacks the place. */
+/** What is missing from a change that has only its verb. Verbs not listed here place a layer, and lack the place. */
 const GOES_WITH: Readonly<Record<string, { lacks: string; expected: string }>> = {
   set: { lacks: "what is changed", expected: "at least one key of the layer, for example thickness: 200 mm" },
   swap: { lacks: "what replaces it", expected: "`for`, with the layer that replaces it" },

@@ -1,22 +1,22 @@
 import { requireOneOf, requireTexts } from "../require.ts";
 
-/** What a problem says; the place, and what was found, are added to it. */
+/** The parts of a worded problem; the place and what was found are added to them. */
 export interface Said {
   /** The sentence after the place, without its full stop. */
   says: string;
-  /** What belongs there, after "Expected". */
+  /** What is expected there; printed after "Expected". */
   expected?: string | null;
-  /** What probably happened, a sentence without its full stop. */
+  /** What probably happened: a sentence without its full stop. */
   likelySlip?: string | null;
-  /** What to write, letter by letter, or one of several. */
+  /** What to write, letter by letter: one text, or several to choose from. */
   write?: string | readonly string[] | null;
 }
 
-/** What a wording can draw on. */
+/** The facts that a wording can use. */
 export interface Facts {
   /** The key it is about, or "this". */
   subject: string;
-  /** What stood there, or "nothing". */
+  /** What was found there, or "nothing". */
   received: string;
   /** A detail as text; empty when there is none. */
   text(key: string): string;
@@ -30,11 +30,11 @@ export type Wording = (from: Facts) => Said;
 export type Wordings = Readonly<Record<string, Wording>>;
 
 /**
- * Joins names as in speech.
+ * Joins names as one would say them.
  *
  * @param names - any number
- * @param joint - the word before the last
- * @returns such as "a, b or c"; a name that has a comma itself stands in quotation marks
+ * @param joint - the word before the last name
+ * @returns for example "a, b or c"; a name that has a comma itself stands in quotation marks
  * @example inSpeech(["a", "b", "c"], "or") // "a, b or c"
  */
 export function inSpeech(names: readonly string[], joint: "and" | "or"): string {
@@ -54,7 +54,7 @@ const LISTS: Readonly<Record<"and" | "or", Intl.ListFormat>> = {
  * Names to choose from.
  *
  * @param names - at least one
- * @returns such as "one of a, b or c"; the name itself when there is one
+ * @returns for example "one of a, b or c"; the name itself when there is one
  * @example oneOf(["a", "b"]) // "one of a or b"
  */
 export function oneOf(names: readonly string[]): string {
@@ -62,7 +62,7 @@ export function oneOf(names: readonly string[]): string {
 }
 
 /**
- * The near name, where only one is near: nothing else can be meant.
+ * The near name if there is only one, so that nothing else can be meant.
  *
  * @param near - names, nearest first
  * @returns the name to write, or null

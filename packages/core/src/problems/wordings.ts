@@ -25,7 +25,7 @@ const BY_CODE = {
   ...YAML_WORDINGS,
 };
 
-/** The kinds of problem: each has its wording here. */
+/** The kinds of problem; each has its wording here. */
 export type ProblemCode = keyof typeof BY_CODE;
 
 /** Every wording there is, by code. */

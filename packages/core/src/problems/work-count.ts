@@ -1,6 +1,6 @@
 /**
- * Steps done while one file is read: characters, values visited, names looked through, letters compared. They are the
- * same on every machine, so that a test can prove reading linear in the length of the text.
+ * Counts the steps of reading one file: characters, values visited, names searched, letters compared. The count is the
+ * same on every machine, so a test can prove that reading is linear in the length of the text.
  */
 export interface WorkCount {
   steps: number;

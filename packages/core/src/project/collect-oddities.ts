@@ -6,20 +6,20 @@ import { inSpeech } from "../problems/wording.ts";
 import type { Oddity } from "./types.ts";
 import { listAt } from "./value-at.ts";
 
-/** Gathers notes of odd but possible values, and marks those that the file acknowledges. */
+/** Collects notes on odd but possible values, and marks those that the file acknowledges. */
 export interface OddityCollector {
-  /** A note about a place in the file, which its message begins with. */
+  /** Adds a note about a place in the file; the message begins with the place. */
   note(code: string, path: ProblemPath, sentence: string): void;
-  /** A note whose message says itself what it is about. */
+  /** Adds a note whose message itself says what it is about. */
   add(code: string, path: ProblemPath, message: string): void;
   readonly oddities: readonly Oddity[];
 }
 
 /**
- * Begins gathering.
+ * Makes an empty collector.
  *
  * @param data - the project file's data; its `accept` lists the codes that are acknowledged
- * @returns an empty collector
+ * @returns the collector
  */
 export function collectOddities(data: unknown): OddityCollector {
   const accepted = listAt(data, ["accept"]);
@@ -37,10 +37,10 @@ export function collectOddities(data: unknown): OddityCollector {
 }
 
 /**
- * Notes every code under `accept` that no note has: a slip of the pen, or a value that has been put right since.
+ * Notes every code under `accept` that matches no note: mistyped, or left over from a value since corrected.
  *
  * @param accept - the codes that the file acknowledges
- * @param notes - with all other notes in it
+ * @param notes - the collector, with all other notes already in it
  */
 export function noteIdleAcceptances(accept: readonly string[], notes: OddityCollector): void {
   const codes = [...new Set(notes.oddities.map(({ code }) => code))];

@@ -3,12 +3,12 @@ import type { ProblemPath } from "../problems/types.ts";
 import type { ReadingContext, SuppliedFile } from "./reading-context.ts";
 import { listAt } from "./value-at.ts";
 
-/** Hands out files beside the project file; whoever calls decides which paths it may reach. */
+/** Supplies the files beside the project file; the caller decides which paths may be reached. */
 export interface Supplies {
   file(path: string): SuppliedFile;
 }
 
-/** The text of a table of the user's own, what it is called, and its path. */
+/** One of the user's own tables: its name, text and path. */
 export interface FoundText {
   name: string;
   text: string;
@@ -16,11 +16,11 @@ export interface FoundText {
 }
 
 /**
- * Fetches a table that the project names by its path.
+ * Fetches a table that the project names by path.
  *
  * @param written - the path as written
  * @param path - where it stands in the project file
- * @param supplies - hands out files; nothing is opened here
+ * @param supplies - supplies files; nothing is opened here
  * @param context - problems
  * @returns its text, or null after adding a problem
  */
@@ -41,13 +41,13 @@ export function fetchTable(
 }
 
 /**
- * Finds a place by name, case, hyphens and spaces forgiven.
+ * Finds a place by name, whatever its case, hyphens and spaces.
  *
  * @param written - as written
  * @param path - where it stands
  * @param known - the places there are
  * @param context - problems
- * @returns its name as the climate folder has it, or null after adding a problem
+ * @returns its name as in the list of known places, or null after adding a problem
  */
 export function findPlace(
   written: string,

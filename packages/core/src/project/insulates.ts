@@ -1,6 +1,6 @@
 import type { Layer } from "./types.ts";
 
-/** Insulation conducts less than this [W/(m·K)] (common practice). */
+/** The conductivity of insulation is below this [W/(m·K)] (common practice). */
 export const INSULATION_CONDUCTS_UNDER = 0.065;
 
 /** Whether a layer insulates by its material, whatever its thickness. */

@@ -8,7 +8,7 @@ export const STEEPEST_ROOF = 60;
  *
  * @param buildUp - element and pitch [degrees from level]
  * @returns true when upright
- * Source: ISO 6946:2017 clause 6.8 (from memory): horizontal flow holds for surfaces within 30° of upright.
+ * Source: ISO 6946:2017 clause 6.8 (from memory): heat flow counts as horizontal within 30° of upright.
  * @example isUpright({ element: "wall", pitch: null }) // true
  */
 export function isUpright({ element, pitch }: Pick<BuildUp, "element" | "pitch">): boolean {

@@ -1,7 +1,7 @@
 import { INSULATION_CONDUCTS_UNDER } from "./insulates.ts";
 import type { Material } from "./types.ts";
 
-/** Thinner than this nothing of a group is made or laid [m] (common practice, with room to spare). */
+/** Nothing in these groups is made or laid thinner than this [m] (common practice, with a margin). */
 const LEAST_BY_GROUP: Readonly<Record<string, number>> = {
   insulation: 0.003,
   masonry: 0.003,
@@ -12,20 +12,20 @@ const LEAST_BY_GROUP: Readonly<Record<string, number>> = {
   lining: 0.0005,
 };
 
-/** What is told on the spot and insulates [m] (common practice). */
+/** The least for insulation whose values stand in the project file itself [m] (common practice). */
 const LEAST_INSULATION_ON_THE_SPOT = 0.001;
 
-/** What a slip of unit is taken for: metres written as millimetres. */
+/** The likely slip of unit: a figure in metres written as millimetres. */
 const METRES_AS_MILLIMETRES = 1000;
 
-/** The thickest layer that a slip may have meant [m] (this project's rule). */
+/** Above this thickness, no slip is assumed [m] (this project's rule). */
 const THICKEST_MEANT = 1.5;
 
 /**
  * The least thickness of a material by its kind.
  *
- * @param material - of the table, or given on the spot
- * @returns [m]; 0 where nothing is known: coatings, foils, metals, sheets of plastic
+ * @param material - from the table, or given by its values in the project file
+ * @returns [m]; 0 where no least thickness is known: coatings, foils, metals, sheets of plastic
  * Source: common practice.
  */
 export function leastThickness({ group, conductivity }: Pick<Material, "group" | "conductivity">): number {
@@ -34,10 +34,10 @@ export function leastThickness({ group, conductivity }: Pick<Material, "group" |
 }
 
 /**
- * The thickness that was likely meant where a layer is far too thin: figures in metres with the unit of millimetres.
+ * The thickness probably meant where a layer is far too thin: a figure in metres written with the unit mm.
  *
  * @param thickness - as written [m]
- * @returns [m]; null where that is no likely slip
+ * @returns [m]; null where such a slip is unlikely
  * @example thicknessMeant(0.000095) // 0.095
  */
 export function thicknessMeant(thickness: number): number | null {

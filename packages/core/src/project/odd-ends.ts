@@ -1,21 +1,21 @@
 import type { BuildUp, Layer } from "./types.ts";
 
-/** Layers, by index from 0, that hardly anybody has at that end of a list; null where the end is as usual. */
+/** Layers that are unusual at that end of the list, by index from 0; null where the end is as usual. */
 export interface OddEnds {
   innermost: number | null;
   outermost: number | null;
 }
 
-/** Names of linings and of paints for rooms, which stand in no rain (common practice). */
+/** Names of linings and room paints, which rain would destroy (common practice). */
 const OF_ROOMS = /plasterboard|gypsum|wallpaper|emulsion paint|clay (plaster|paint|board)|vinyl paint|eggshell/i;
-/** Names of what keeps weather out, which no room has on its wall (common practice). */
+/** Names of materials that keep the weather out and do not face a room (common practice). */
 const OF_WEATHER = /breather|facing brick|roofing|underlay felt|bituminous felt/i;
 
 /**
- * What looks as if a list ran from outside: a lining in the rain, or a weather skin in the room.
+ * Signs that a list runs from outside to inside: a lining in the rain, or a weather skin in the room.
  *
  * @param buildUp - element, what it faces and layers
- * @returns null where nothing does, or where the build-up faces no outdoor air
+ * @returns null where there are none, and for a build-up that does not face outdoors
  * Source: METHOD.md, Lists written from outside (common practice).
  */
 export function oddEndsOf({ element, faces, layers }: Pick<BuildUp, "element" | "faces" | "layers">): OddEnds | null {

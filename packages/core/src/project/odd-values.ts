@@ -22,7 +22,7 @@ export function noteOddValues(written: unknown, context: ReadingContext): void {
   }
 }
 
-/** Why a value is odd beside the others of its thing: what is not said to be metal conducts as only metal does. */
+/** Why a value is odd beside its neighbours: a material not said to be metal conducts as only metal does. */
 function whyOddBeside(path: ProblemPath, written: unknown): string | null {
   if (path[path.length - 1] !== "conductivity") return null;
   const material = valueAt(written, path.slice(0, -1)) as Partial<WrittenMaterial>;

@@ -1,15 +1,15 @@
 import type { Element } from "./types.ts";
 
-/** Rails, plates, noggins and corners beside the studs, as a share of the area [–]. Common practice. */
+/** Rails, plates, noggins and corners besides the studs, as a share of the area [–]. Common practice. */
 export const OTHER_TIMBER_IN_WALLS = 0.075;
-/** Noggins and trimmers beside joists and rafters, as a share of the area [–]. Common practice. */
+/** Noggins and trimmers besides joists and rafters, as a share of the area [–]. Common practice. */
 export const OTHER_TIMBER_IN_ROOFS_AND_FLOORS = 0.01;
 
 /**
- * Timber beside the studs, joists or rafters where the file does not say.
+ * The share of timber besides studs, joists or rafters, where the file does not give it.
  *
  * @param element - what the build-up is
- * @returns its part of the area [–]
+ * @returns its share of the area [–]
  * Source: common practice; METHOD.md, Framing.
  * @example usualOtherTimber("wall") // 0.075
  */

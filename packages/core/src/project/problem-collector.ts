@@ -4,22 +4,22 @@ import type { ProblemCode } from "../problems/wordings.ts";
 import type { FileData } from "./text/file-data.ts";
 import { valueAt } from "./value-at.ts";
 
-/** Gathers the problems of one project file; nothing stops at the first. */
+/** Collects all problems of one project file; reading does not stop at the first. */
 export interface ProblemCollector {
-  /** Something wrong at a path; its position, its text and its place in words are looked up here. */
+  /** Adds a problem at a path; looks up its position, its text and its place in words. */
   add(code: ProblemCode, path: ProblemPath, details?: Problem["details"]): void;
-  /** The same, pointing at the key and not at its value. */
+  /** The same, but points at the key, not at its value. */
   addAtKey(code: ProblemCode, path: ProblemPath, details?: Problem["details"]): void;
-  /** A problem from elsewhere (a quantity, a table), put at a path. */
+  /** Adds a problem found elsewhere (in a quantity or a table) at a path. */
   adopt(problem: Problem, path: ProblemPath): void;
   readonly problems: readonly Problem[];
 }
 
 /**
- * Begins gathering.
+ * Makes an empty collector.
  *
  * @param file - data and positions of the project file
- * @returns an empty collector
+ * @returns the collector
  */
 export function collectProblems(file: FileData): ProblemCollector {
   const problems: Problem[] = [];
@@ -42,7 +42,7 @@ export function collectProblems(file: FileData): ProblemCollector {
   };
 }
 
-/** "Keys with values" tells a reader nothing, unless something of another kind belongs there. */
+/** Whether to quote the value. Keys with values are quoted only where a value of another kind belongs. */
 function isQuoted(code: ProblemCode, value: unknown): boolean {
   return typeof value !== "object" || Array.isArray(value) || code === "wrong-kind";
 }

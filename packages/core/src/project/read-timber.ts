@@ -1,6 +1,6 @@
 import type { Layer, Material } from "./types.ts";
 
-/** What a moisture meter reads in a layer: the layer's own material, or the framing that runs through it. */
+/** The timber that a moisture meter reads in a layer: the layer itself, or the framing that runs through it. */
 export interface ReadTimber {
   part: "own" | "framing";
   /** [kg/m³] */
@@ -8,12 +8,12 @@ export interface ReadTimber {
 }
 
 /**
- * The timber that a moisture-meter reading of a layer is of, which then holds the water.
+ * The timber that a moisture-meter reading of a layer refers to, and which then holds the water.
  *
  * @param layer - any
- * @returns the layer's own wood or wood-based board where its density is known, else its wooden framing where that
- *   one's is; null where there is neither
- * Source: this project's rule; the reader, the amount of water and the way through it lies along all follow it.
+ * @returns the layer's own wood or wood-based board if its density is known; otherwise its wooden framing if the
+ *   framing's density is known; null where there is neither
+ * Source: this project's rule; reading the file, the amount of water and the choice of heat-flow path all follow it.
  */
 export function readTimber(layer: Layer): ReadTimber | null {
   const own = layer.type === "material" ? layer.material : null;
@@ -24,7 +24,7 @@ export function readTimber(layer: Layer): ReadTimber | null {
 }
 
 /**
- * Whether a layer has timber in it at all, so that only a density is wanting.
+ * Whether a layer contains timber at all, known density or not.
  *
  * @param layer - any
  * @returns true for wood and wood-based board, and for wooden framing

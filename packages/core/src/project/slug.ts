@@ -1,7 +1,7 @@
 /**
- * A name as the beginning of an id: lower case, hyphens, unique among those given before.
+ * Makes the beginning of an id from a name: lower case, hyphens, different from all slugs made before.
  *
- * @param name - the reader's own words
+ * @param name - the user's own words
  * @param taken - slugs already given; the new one is added
  * @returns the slug
  * @example makeSlug("Studio wall", new Set()) // "studio-wall"

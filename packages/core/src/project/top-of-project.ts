@@ -3,7 +3,7 @@ import type { WrittenProject } from "./schema/schema-project.ts";
 import type { PriceEntry, PriceList, Query, Room } from "./types.ts";
 import { WITHOUT_EFFECT } from "./without-effect.ts";
 
-/** The words of the first page, as the file has them. */
+/** The query for the first page, as the file has it. */
 export function queryOf(written: WrittenProject): Query | null {
   const { query } = written;
   if (query === undefined) return null;
@@ -21,8 +21,8 @@ export function queryOf(written: WrittenProject): Query | null {
  * Prices, where the file gives any.
  *
  * @param written - the top of the project
- * @param entries - its price list, or the rows of its price table; empty without
- * @returns the list, or null when nothing has a price
+ * @param entries - its price list, or the rows of its price table; empty if it has neither
+ * @returns the prices, or null when the file gives none
  */
 export function pricesOf(written: WrittenProject, entries: readonly PriceEntry[]): PriceList | null {
   const hourRate = written["hour rate"]?.value ?? null;
@@ -32,7 +32,7 @@ export function pricesOf(written: WrittenProject, entries: readonly PriceEntry[]
 }
 
 /**
- * Notes an hour rate that prices no hours: these stand with the prices of materials.
+ * Notes an hour rate that applies to no hours: hours are given with the prices of materials.
  *
  * @param written - the top of the project
  * @param entries - its price list, or the rows of its price table
@@ -49,7 +49,7 @@ export function noteIdleHourRate(
 }
 
 /**
- * Notes a humidity margin where no room's humidity is told by a class: it multiplies the excess of classes alone.
+ * Notes a humidity margin where no room has a humidity class: it multiplies only the excess of classes.
  *
  * @param written - the top of the project
  * @param rooms - as read; null where a room has problems

@@ -1,5 +1,5 @@
 /**
- * The project as it is calculated: every quantity in SI, every name resolved, layers from the room outwards.
+ * The project ready for calculation: every quantity in SI, every name resolved, layers from the room outwards.
  * `read-project.ts` makes it from the text of a project file.
  */
 

@@ -1,10 +1,10 @@
 import type { Project, Room } from "./types.ts";
 
 /**
- * The rooms that any build-up begins in or faces.
+ * The rooms in use: those that a build-up begins in or faces.
  *
  * @param project - its rooms and build-ups
- * @returns in the file's order
+ * @returns the rooms, in the file's order
  */
 export function usedRooms({ rooms, buildUps }: Pick<Project, "rooms" | "buildUps">): Room[] {
   const used = new Set(buildUps.flatMap(({ room, faces }) => [room, faces]));

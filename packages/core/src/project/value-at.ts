@@ -27,11 +27,11 @@ export function textAt(data: unknown, path: ProblemPath): string | null {
 }
 
 /**
- * The keys of the thing at a path.
+ * The keys of the object at a path.
  *
  * @param data - the file's data
  * @param path - steps into it
- * @returns its keys; empty where there is no such thing
+ * @returns its keys; empty where there is no object
  */
 export function keysOf(data: unknown, path: ProblemPath): string[] {
   const value = valueAt(data, path);

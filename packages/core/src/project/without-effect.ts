@@ -1,2 +1,2 @@
-/** Code of the note that a key of the file changes nothing, given with others or without them. */
+/** Code of the note on a key that changes nothing, because of another key or for want of one. */
 export const WITHOUT_EFFECT = "without-effect";

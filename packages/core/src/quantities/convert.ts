@@ -5,9 +5,9 @@ import { converted } from "./unit-reader.ts";
 /**
  * sd from a vapour resistance in the unit of British data sheets.
  *
- * @param resistance - vapour resistance [MN·s/g], ≥ 0
+ * @param resistance - vapour resistance [MN·s/g], 0 to 10¹²
  * @returns sd [m]
- * @throws RangeError when the input is negative or not a number
+ * @throws RangeError when the input is out of range
  * Source: sd = δ0 · Z with δ0 of ISO 13788 (from memory): 1 MN·s/g is 0.2 m.
  * @example sdFromVapourResistance(250) // 50
  */
@@ -19,9 +19,9 @@ export function sdFromVapourResistance(resistance: number): number {
 /**
  * sd from a permeance in US perms.
  *
- * @param perms - permeance [perm], > 0
+ * @param perms - permeance [perm], 10⁻⁹ to 10¹²
  * @returns sd [m]
- * @throws RangeError when the input is not above 0
+ * @throws RangeError when the input is out of range
  * Source: sd = δ0 / W; 1 perm is 5.72·10⁻¹¹ kg/(m²·s·Pa) (unit definition, from memory).
  * @example sdFromPerms(1) // 3.497
  */
@@ -33,9 +33,9 @@ export function sdFromPerms(perms: number): number {
 /**
  * Length from inches.
  *
- * @param inches - [in], any finite number
+ * @param inches - [in], −10¹² to 10¹²
  * @returns [m]
- * @throws RangeError when the input is not a finite number
+ * @throws RangeError when the input is out of range
  * Source: definition of the inch.
  * @example metresFromInches(2) // 0.0508
  */
@@ -47,9 +47,9 @@ export function metresFromInches(inches: number): number {
 /**
  * Temperature from degrees Fahrenheit.
  *
- * @param fahrenheit - [°F], any finite number
+ * @param fahrenheit - [°F], −10¹² to 10¹²
  * @returns [°C]
- * @throws RangeError when the input is not a finite number
+ * @throws RangeError when the input is out of range
  * Source: definition of the Fahrenheit scale.
  * @example celsiusFromFahrenheit(68) // 20
  */
@@ -61,9 +61,9 @@ export function celsiusFromFahrenheit(fahrenheit: number): number {
 /**
  * Thermal resistance from the unit of North American data sheets.
  *
- * @param resistance - [h·ft²·°F/Btu], ≥ 0
+ * @param resistance - [h·ft²·°F/Btu], 0 to 10¹²
  * @returns [m²·K/W]
- * @throws RangeError when the input is negative or not a number
+ * @throws RangeError when the input is out of range
  * Source: definition of the units.
  * @example resistanceFromImperial(20) // 3.522
  */
@@ -73,7 +73,7 @@ export function resistanceFromImperial(resistance: number): number {
   return converted(resistance, "hour ft^2 degR/BTU", "m^2 K/W");
 }
 
-/** Numbers are converted up to this size [–]: far past everything that is built. */
+/** Largest number that is converted [–]: far beyond anything that is built. */
 const MOST_CONVERTED = 1e12;
 /** Least permeance taken [perm]: an sd of three and a half million kilometres. */
 const LEAST_PERMEANCE = 1e-9;

@@ -1,12 +1,12 @@
 import type { Quantity } from "./vocabulary.ts";
 
 /**
- * Brings what data sheets print to number, space, unit: inches with fractions, R-values, least values, the units of
- * North America and their spellings.
+ * Brings forms found on data sheets to number, space, unit: inches with fractions, R-values, and values given as "more
+ * than".
  *
  * @param plain - a quantity, normalised by `normalise-text.ts`
  * @param quantity - the quantity expected
- * @returns the same in the form of a project file; whatever is printed otherwise as it was
+ * @returns the quantity in the form of a project file; any other text unchanged
  * @example fromDatasheet("5 1/2 in", quantityOf("thickness")) // "5.5 in"
  */
 export function fromDatasheet(plain: string, quantity: Quantity): string {
@@ -21,8 +21,8 @@ export function fromDatasheet(plain: string, quantity: Quantity): string {
  * Brings the unit of a data sheet to one that mathjs reads.
  *
  * @param unit - normalised
- * @param si - the unit that the quantity has in the core, as mathjs reads it
- * @returns degrees of difference as degR, h for hr, a day for 24 h; other units as they were
+ * @param si - the quantity's unit in the core, as mathjs reads it
+ * @returns the unit with degR for a difference in degrees, h for hr, and day for 24 h; other units unchanged
  * @example unitFromDatasheet("BTU in/(hr ft2 degF)", "W/(m K)") // "BTU in/(h ft^2 degR)"
  */
 export function unitFromDatasheet(unit: string, si: string): string {
@@ -35,10 +35,10 @@ export function unitFromDatasheet(unit: string, si: string): string {
   return /\bBTU\b/.test(named) && si !== "degC" ? named.replace(/\bdegF\b/g, "degR") : named;
 }
 
-/** An R-value without a unit under this is metric as likely as not (this project's rule). */
+/** Below this, an R-value without a unit may well be metric (this project's rule). */
 export const LEAST_IMPERIAL_R = 10;
 
-/** Inches and feet are measured by halves of halves. */
+/** Inches and feet with a fraction in halves, quarters, down to 64ths, as a decimal number. */
 function withoutFraction(plain: string): string {
   const signs = plain.replace(/ ?([½¼¾⅛⅜⅝⅞])/g, (_, sign: string) => ` ${FRACTIONS[sign]}`).trim();
   const [, whole = "0", above, below, unit] =
@@ -51,14 +51,14 @@ const FRACTIONS: Readonly<Record<string, string>> = {
   "½": "1/2", "¼": "1/4", "¾": "3/4", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8",
 }; // biome-ignore format: seven signs
 
-/** Quantities of which a data sheet tells the least value, which is then taken. */
+/** Quantities for which data sheets give a least value, such as "> 100 m"; that value is taken. */
 const LEAST_VALUES: ReadonlySet<string> = new Set(["equivalent air layer thickness sd", "vapour resistance"]);
 
 function withoutMoreThan(plain: string): string {
   return plain.replace(/^(?:>=?|≥) ?(?=\d)/, "");
 }
 
-/** `R 20` in the unit of North America; a small one stays as it is, to be asked about. */
+/** `R 20` with its North American unit; a small R-value is left unchanged, so that the user is asked. */
 function withoutR(plain: string): string {
   const [, digits] = R_VALUE.exec(plain) ?? [];
   return digits !== undefined && Number(digits) >= LEAST_IMPERIAL_R ? `${digits} h ft2 degF/BTU` : plain;

@@ -7,7 +7,7 @@ import { quantityMeant, unitMeant, withUnitMeant } from "./unit-slips.ts";
 import type { Quantity } from "./vocabulary.ts";
 
 /**
- * What is wrong with the form of a quantity, before its unit is read.
+ * Says what is wrong with the form of a quantity, before its unit is read.
  *
  * @param plain - the text, normalised
  * @param quantity - the quantity expected
@@ -58,7 +58,7 @@ function fault(
   return { code, details: { write, unit: unit === null ? null : asWritten(unit) } };
 }
 
-/** The number without its comma; both readings where it may part thousands or decimals. */
+/** The number without its comma; two readings where the comma may mark thousands or decimals. */
 function withoutComma(plain: string): readonly string[] {
   const asThousands = asWritten(plain.replace(/(\d),(?=\d)/g, "$1"));
   const asDecimals = asWritten(plain.replace(",", "."));

@@ -11,7 +11,7 @@ import { type Quantity, VOCABULARY } from "./vocabulary.ts";
  * @param digits - the number as written
  * @param written - the unit, normalised
  * @param quantity - the quantity expected
- * @returns the value [SI], or what is wrong with the unit, with the likely slip
+ * @returns the value [SI], or the fault of the unit with the likely slip
  */
 export function valueInUnit(digits: string, written: string, quantity: Quantity): number | QuantityFault {
   const unit = unitFromDatasheet(written, quantity.unit.si);
@@ -42,7 +42,7 @@ function unfit(unit: string, unitKind: string | null, write: string | null): Qua
   return { code: "unit-unfit", details: { unit: asWritten(unit), unitKind, write } };
 }
 
-/** What a unit measures, in words; null where the vocabulary has nothing of the kind. */
+/** What a unit measures, in words; null if the vocabulary has no such quantity. */
 function kindOfUnit(given: ParsedUnit): string | null {
   for (const [unit, kind] of OTHER_KINDS) if (parseUnit("1", unit)?.equalBase(given)) return kind;
   const known = Object.values(VOCABULARY).find(

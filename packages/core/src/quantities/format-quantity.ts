@@ -3,7 +3,7 @@ import type { QuantityName } from "./quantity-names.ts";
 import { type Quantity, quantityOf } from "./vocabulary.ts";
 
 /**
- * Shows a quantity, the same on the page, in a finding and in the terminal: the vocabulary decides unit and digits.
+ * Shows a quantity, alike on the page, in findings and in the terminal. The vocabulary decides unit and digits.
  *
  * @param value - the value [SI; temperatures in °C; shares as fractions], finite
  * @param name - the quantity's name in the vocabulary
@@ -19,12 +19,12 @@ export function formatQuantity(value: number, name: QuantityName): string {
 }
 
 /**
- * The number alone, in the unit that is shown.
+ * Shows the number alone, in the unit used for showing.
  *
  * @param value - the value [SI], finite
  * @param name - the quantity's name
- * @param decimals - count of digits after the point where a table or a hand check needs others than the vocabulary's
- * @returns the digits; lengths, shares and sd drop idle zeros
+ * @param decimals - count of digits after the point, if a table or a hand check needs other than the vocabulary's
+ * @returns the digits; lengths, shares and sd without trailing zeros
  * @throws RangeError when the value is not a finite number
  * @example formatInShownUnit(0.00007, "condensate") // "under 0.1"
  */
@@ -40,11 +40,11 @@ export function formatInShownUnit(value: number, name: QuantityName, decimals?: 
 }
 
 /**
- * A number rounded for showing; halves go away from zero, and the last digits of binary numbers cannot show.
+ * A number rounded for showing. Halves are rounded away from zero, and binary noise in the last digits never shows.
  *
  * @param value - any finite number [–]
- * @param decimals - count of digits after the point, 0 to 12
- * @returns the digits, with a true minus sign, never a negative zero, thousands apart from five digits on
+ * @param decimals - count of digits after the point, 0 to 20
+ * @returns the digits, with a true minus sign, never a negative zero; from five digits on, thousands are spaced
  * @throws RangeError when the value is not a finite number
  * @example formatNumber(0.125, 2) // "0.13"
  */
@@ -65,7 +65,7 @@ export function formatNumber(value: number, decimals: number): string {
  *
  * @param value - the value [SI], finite
  * @param name - the quantity's name
- * @returns such as `140 mm`
+ * @returns for example `140 mm`
  * @throws RangeError when the value is not a finite number
  * @example writeQuantity(0.14, "thickness") // "140 mm"
  */
@@ -88,7 +88,7 @@ export function plainDigits(value: number): string {
   return String(Number(value.toPrecision(WRITTEN_DIGITS)));
 }
 
-/** Figures kept before rounding: fewer than binary numbers hold, so that engines' last digits cannot show. */
+/** Figures kept before rounding: fewer than binary numbers hold, so that differences between engines never show. */
 const STEADY_DIGITS = 12;
 /** Figures written into a project file. */
 const WRITTEN_DIGITS = 6;
@@ -97,15 +97,15 @@ function steady(value: number): number {
   return Number(value.toPrecision(STEADY_DIGITS));
 }
 
-/** Digits after the point at most. */
+/** Most digits after the point. */
 const MOST_DECIMALS = 20;
 /** Narrow no-break space, between thousands. */
 const THIN_SPACE = "\u202f";
 const LONGEST_UNGROUPED = 4;
-/** Units whose quantities are given by someone rather than worked out: 140 mm, 15 %, sd 2 m. */
+/** Units whose quantities are mostly inputs, shown without trailing zeros: 140 mm, 15 %, sd 2 m. */
 const DROPS_IDLE_ZEROS: ReadonlySet<string> = new Set(["mm", "%", "m"]);
 
-/** A size that rounds up to the next step has that step's digits: 9.96 g is 10 g. */
+/** The digits for a size; one that rounds up to the next step gets that step's digits: 9.96 g is shown as 10 g. */
 function decimalsAt(size: number, { decimals, finer }: Quantity): number {
   const step = finer.find(([below, digits]) => Math.round(steady(size * 10 ** digits)) / 10 ** digits < below);
   return step?.[1] ?? decimals;

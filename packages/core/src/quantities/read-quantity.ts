@@ -13,8 +13,8 @@ import { type Quantity, quantityOf } from "./vocabulary.ts";
 /**
  * Reads a quantity written as number, space, unit.
  *
- * @param text - such as `140 mm`, `20 °C`, `55 %`
- * @param name - the quantity that is expected here
+ * @param text - for example `140 mm`, `20 °C`, `55 %`
+ * @param name - the quantity expected
  * @returns its value in SI (temperatures in °C, shares as fractions), or the problem with what to write instead
  * @example readQuantity("140 mm", "thickness") // { ok: true, value: 0.14 }
  */
@@ -35,8 +35,8 @@ export function readQuantity(text: string, name: QuantityName): Reading<number> 
 /**
  * Reads a number that takes no unit, such as μ or an emissivity.
  *
- * @param value - the number, or the text that stood in its place
- * @param name - the quantity that is expected here
+ * @param value - the number, or the text found in its place
+ * @param name - the quantity expected
  * @returns the number, or the problem with what to write instead
  * @example readBareNumber(0.9, "emissivity") // { ok: true, value: 0.9 }
  */
@@ -48,11 +48,11 @@ export function readBareNumber(value: number | string, name: QuantityName): Read
 }
 
 /**
- * Why a possible value is odd.
+ * Says why a possible value is odd.
  *
  * @param value - the value [SI]
  * @param name - the quantity's name
- * @returns the plausible range and its reason in words, or null when the value is plausible
+ * @returns the reason in words, or null when the value is plausible
  * @example whyOdd(0.14, "thickness") // null
  */
 export function whyOdd(value: number, name: QuantityName): string | null {
@@ -65,7 +65,7 @@ export function whyOdd(value: number, name: QuantityName): string | null {
  * The values that a quantity may have, in words.
  *
  * @param name - the quantity's name
- * @returns such as "0.001 to 3000 mm"
+ * @returns for example "0.001 to 3000 mm"
  * @throws RangeError for a quantity that is shown and never read
  */
 export function rangeInWords(name: QuantityName): string {
@@ -80,7 +80,7 @@ export function rangeInWords(name: QuantityName): string {
  * What a quantity is, and the values that it may have.
  *
  * @param name - the quantity's name
- * @returns such as "a length, 0.001 to 3000 mm"
+ * @returns for example "a length, 0.001 to 3000 mm"
  * @throws RangeError for a quantity that is shown and never read
  */
 export function kindInWords(name: QuantityName): string {
@@ -102,16 +102,16 @@ function withinPossible(value: number, text: string, quantity: Quantity, digits:
   return refused({ code: "impossible-value", details }, text, quantity);
 }
 
-/** Conversion leaves noise in the last binary digits: 0.12 /kWh would read 0.11999999999999998. */
+/** Removes the noise that conversion leaves in the last binary digits: 0.12 /kWh would be 0.11999999999999998. */
 function withoutBinaryNoise(value: number): number {
   const short = Number(value.toPrecision(SHORT_FIGURES));
   return Math.abs(value - short) <= LAST_DIGITS * Math.abs(value) ? short : value;
 }
 
-/** Figures of a number that somebody typed. */
+/** Most figures in a number that somebody types. */
 const SHORT_FIGURES = 12;
 
-/** How far conversion takes a number from what was typed, relative: some last binary digits. */
+/** Relative error that conversion may cause: a few of the last binary digits. */
 const LAST_DIGITS: number = 4 * Number.EPSILON;
 
 function limitInWords(value: number, quantity: Quantity): string {

@@ -1,6 +1,6 @@
 import * as mathjs from "mathjs";
 
-/** A quantity with its unit as mathjs holds it: only what is used here. */
+/** A quantity with its unit as mathjs represents it; only the methods used here. */
 export interface ParsedUnit {
   equalBase(other: ParsedUnit): boolean;
   toNumber(unit: string | ParsedUnit): number;
@@ -14,7 +14,7 @@ interface Units {
   createUnit(definitions: Record<string, string>): void;
 }
 
-/** Polythene's gauge (common practice: 1000 gauge is 250 µm), the perm of the United States, the percent of everyday use. */
+/** The gauge of polythene (common practice: 1000 gauge is 250 µm), the US perm, and per cent. */
 const OWN_UNITS: Record<string, string> = {
   gauge: "0.25 um",
   perm: "5.72e-11 kg/(m^2 s Pa)",
@@ -24,7 +24,7 @@ const OWN_UNITS: Record<string, string> = {
 /** Made when first used. */
 let units: Units | null = null;
 
-/** Names of units that a project file may use; everything else is unknown, so that coulomb or millikelvin cannot slip in. */
+/** Names of units that a project file may use. All others are refused, so coulomb or millikelvin cannot slip in. */
 const KNOWN_NAMES = new Set(
   (
     "m mm cm km um in inch inches ft feet degC degF degR K percent deg W kW mW J kJ MJ kWh Wh " +
@@ -33,7 +33,7 @@ const KNOWN_NAMES = new Set(
 );
 
 /**
- * Reads a number with its unit; text comes normalised and checked against the form of the whole.
+ * Reads a number with its unit. The text must be normalised and its form already checked.
  *
  * @param number - the number as digits
  * @param unit - the unit as normalised by `normalise-text.ts`

@@ -5,7 +5,7 @@ import { converted, parseUnit } from "./unit-reader.ts";
 import type { Quantity } from "./vocabulary.ts";
 
 /**
- * The unit that was probably meant by one that cannot be used.
+ * The unit that was probably meant by an unusable one.
  *
  * @param unit - as normalised, such as `W/mK`
  * @param quantity - the quantity expected
@@ -19,12 +19,12 @@ export function unitMeant(unit: string, quantity: Quantity): string | null {
 }
 
 /**
- * The quantity that was probably meant by a number with a unit that cannot be used.
+ * The quantity that was probably meant by a number with an unusable unit.
  *
  * @param digits - the number as written
  * @param unit - as normalised
  * @param quantity - the quantity expected
- * @returns the same number with the unit meant, or the number worked out where it is of another system; null where
+ * @returns the same number with the unit meant, or the number converted if the unit is of another system; null where
  *   nothing is near
  */
 export function withUnitMeant(digits: string, unit: string, quantity: Quantity): string | null {
@@ -37,7 +37,7 @@ export function withUnitMeant(digits: string, unit: string, quantity: Quantity):
   return `${plainDigits(Number(figure.toFixed(TYPED_DECIMALS)))} ${target}`;
 }
 
-/** Units that data sheets print beside the usual ones, by the unit in the core. */
+/** Units that data sheets print besides the usual ones, by the unit in the core. */
 const PRINTED_TOO: Readonly<Record<string, readonly string[]>> = {
   "W/(m K)": ["BTU in/(h ft2 °F)"],
   "m^2 K/W": ["h ft2 °F/BTU"],
@@ -46,14 +46,14 @@ const PRINTED_TOO: Readonly<Record<string, readonly string[]>> = {
   "kg/(m s Pa)": ["ng/(Pa s m)"],
 };
 
-/** Units of another system by what people write for them, and the SI unit of what they measure. */
+/** Units of another system, with the signs that people write for them and the core's unit for the same quantity. */
 const FOREIGN: readonly { unit: string; si: string; signs: readonly string[] }[] = [
   { unit: "inch", si: "m", signs: ['"', "''", "″", "”", "in", "ins"] },
   { unit: "ft", si: "m", signs: ["'", "′", "’"] },
   { unit: "degF", si: "degC", signs: ["f", "fahrenheit", "degreesf", "degreesfahrenheit"] },
 ];
 
-/** Decimals of a figure that is worked out for somebody to type. */
+/** Decimals of a converted figure that the user is to type. */
 const TYPED_DECIMALS = 3;
 
 /**
@@ -61,7 +61,7 @@ const TYPED_DECIMALS = 3;
  *
  * @param digits - the number as written
  * @param quantity - the quantity expected
- * @returns quantities to write, chosen so that they are plausible; the vocabulary's example where none is
+ * @returns plausible quantities to write; if none is plausible, the share as a percentage or the vocabulary's example
  */
 export function quantityMeant(digits: string, quantity: Quantity): readonly string[] {
   const value = Number(digits);
@@ -84,14 +84,14 @@ function plausibleWithUnits(digits: string, quantity: Quantity): string[] {
   return fitting.map((unit) => asWritten(`${digits} ${unit}`));
 }
 
-/** A share written as if it were its percentage, or the other way round, where that is plausible. */
+/** A plausible percentage for a number that may be meant as a share or as a percentage; null if there is none. */
 export function plausibleShare(value: number, quantity: Quantity): string | null {
   if (quantity.unit.written !== "%") return null;
   const meant = [value, value / 100, value * 100].find((share) => isPlausible(share, quantity));
   return meant === undefined ? null : `${plainDigits(meant * 100)} %`;
 }
 
-/** Other names that units go by, squeezed; by the unit as a project file takes it. */
+/** Other names of units, without spaces and signs, by the unit as a project file takes it. */
 const OTHER_NAMES: Record<string, readonly string[]> = {
   "°C": ["c", "celsius", "degc", "degreec", "degreesc", "degreescelsius", "deg", "degree", "degrees", "centigrade"],
   K: ["kelvin", "c", "degc", "degrees", "deg"],

@@ -1,4 +1,4 @@
-/** How a unit is written in a project file, shown in a report, and reached from SI. */
+/** How a unit is written in a project file, shown in a report, and converted from SI. */
 export interface ShownUnit {
   /** As a project file takes it: `W/(m2 K)`. */
   written: string;
@@ -12,7 +12,7 @@ export interface ShownUnit {
 
 const unit = (written: string, shown: string, si: string, perSi: number): ShownUnit => ({ written, shown, si, perSi });
 
-/** Nothing to write: μ, emissivity, factors. */
+/** No unit: μ, emissivity, factors. */
 export const BARE: ShownUnit = unit("", "", "", 1);
 
 /** Names of the units in the table below. */

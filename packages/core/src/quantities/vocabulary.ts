@@ -1,7 +1,7 @@
 import type { QuantityName } from "./quantity-names.ts";
 import { BARE, type ShownUnit, UNITS } from "./units.ts";
 
-/** Lowest and highest value [SI], both allowed, and why they are the limits. */
+/** Lowest and highest value [SI], both allowed, and the reason for these limits. */
 export interface Range {
   low: number;
   high: number;
@@ -13,24 +13,24 @@ export interface Quantity {
   /** Its name in words, as in a message. */
   name: string;
   symbol: string;
-  /** What a reader has to write, in words: "a length". */
+  /** What the user must write, in words: "a length". */
   kind: string;
   unit: ShownUnit;
   /** As written in a project file. */
   example: string;
   /** Digits shown after the point. */
   decimals: number;
-  /** Other digits below a size [shown unit], smallest first: `[[10, 1]]` is one digit below 10. */
+  /** Digits for values below a size [shown unit], smallest size first: `[[10, 1]]` means one digit below 10. */
   finer: readonly (readonly [below: number, decimals: number])[];
-  /** Least figure shown [shown unit]: what is smaller, and not nothing, is "under" it. Null: none. */
+  /** Least figure shown [shown unit]; a smaller value other than 0 is shown as "under" it. Null if there is none. */
   least: number | null;
-  /** Outside it a value is a problem. Null: only shown, never read. */
+  /** A value outside it is a problem. Null for quantities that are only shown, never read. */
   possible: Range | null;
-  /** Outside it a value is odd: a note that `accept:` acknowledges. */
+  /** A value outside it is odd and gets a note, which `accept:` acknowledges. */
   plausible: Range | null;
-  /** Other units that a forgotten or mistaken unit may have been. */
+  /** Units that may have been meant where the unit is missing or wrong. */
   slipUnits: readonly string[];
-  /** What the written unit must look like where dimensions alone cannot tell. */
+  /** What the written unit must look like, where its dimensions alone are not enough. */
   form: RegExp | null;
 }
 
@@ -62,8 +62,8 @@ const PER_LENGTH = /\/ ?m$/;
 const DAY_IN_MILLIMETRES = 86_400 * 1000;
 
 /**
- * Every quantity that is read, worded or shown. Ranges are in SI: the possible ones come from physics or from the
- * size of things that can be built, the plausible ones are common practice for small timber buildings.
+ * Every quantity that is read, worded or shown. Ranges are in SI: the possible ones come from physics or from the size
+ * of things that can be built; the plausible ones are common practice for small timber buildings.
  */
 // biome-ignore format: one table
 export const VOCABULARY: Record<QuantityName, Quantity> = {
@@ -161,8 +161,8 @@ export function quantityOf(name: QuantityName): Quantity {
 }
 
 /**
- * The most that everything but metal conducts [W/(m·K)]: the densest stone ends at about 4. Over it a value is odd beside
- * a kind that is not metal. Rule of this project.
+ * Highest conductivity of anything but metal [W/(m·K)]; the densest stone reaches about 4. A higher value is odd unless
+ * the material's kind is metal. Rule of this project.
  */
 export const CONDUCTIVITY_OF_ALL_BUT_METAL = {
   most: 5,

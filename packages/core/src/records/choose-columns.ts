@@ -2,12 +2,12 @@ import { type Heading, HUMIDITY_ROLES, roleOf, takeApart } from "./headings.ts";
 import type { ColumnRole, HumidityRole, HumidityUnit, PressureUnit, RecordOptions, TemperatureUnit } from "./types.ts";
 import { humidityUnitOf, pressureUnitOf, temperatureUnitOf } from "./units.ts";
 
-/** Where a reading's time stands: one column with a date (and often a time), or its parts. Indices from 0. */
+/** The columns of a reading's time: one with a date (and often a time), or one for each part. Indices from 0. */
 export type TimeColumns =
   | { kind: "date"; date: number; time: number | null }
   | { kind: "parts"; year: number | null; month: number; day: number; hour: number | null; minute: number | null };
 
-/** Where a reading's humidity stands and in which unit. */
+/** The column of a reading's humidity, and its unit. */
 export type HumidityColumn =
   | { role: "relative humidity"; index: number; unit: HumidityUnit }
   | { role: "dew point" | "wet bulb"; index: number; unit: TemperatureUnit }
@@ -27,10 +27,10 @@ export interface ColumnFault {
 }
 
 /**
- * Chooses the columns of weather records from their headings: those that are named, the rest by the usual headings.
+ * Chooses the columns of weather records: those named in the options, and the others by the usual headings.
  *
- * @param texts - the headings as they stand
- * @param options - columns by name, and units that headings leave out
+ * @param texts - the headings as written
+ * @param options - columns by name, and units that the headings leave out
  * @returns the columns, or all reasons why they cannot be chosen
  */
 export function chooseColumns(texts: readonly string[], options: RecordOptions): RecordColumns | ColumnFault[] {
@@ -58,11 +58,11 @@ export function chooseColumns(texts: readonly string[], options: RecordOptions):
 }
 
 /**
- * The chosen columns in words, for the head of the table made from them.
+ * Names the chosen columns in words, for the head of the table made from them.
  *
  * @param columns - the columns
- * @param headings - the headings as they stand
- * @returns such as `temperature from “temp” [°C], relative humidity from “rh” [%]`
+ * @param headings - the headings as written
+ * @returns for example `temperature from “temp” [°C], relative humidity from “rh” [%]`
  */
 export function columnsInWords(columns: RecordColumns, headings: readonly string[]): string {
   const { temperature, humidity } = columns;
@@ -95,7 +95,7 @@ function findColumn(
   return indices.length === 1 ? indices[0]! : null;
 }
 
-/** A date column, or month and day; a lone time column holds dates with times. */
+/** Chooses a date column, or month and day. A time column without them must hold dates with times. */
 function chooseTime(find: (role: ColumnRole) => number | null): TimeColumns | null {
   const date = find("date");
   const time = find("time");
@@ -134,7 +134,7 @@ function withUnit(
   }
 }
 
-/** A column by its place, for those whose headings are the same. */
+/** Names a column by its number, where several have the same heading. */
 function byNumber(index: number): string {
   return `column ${index + 1}`;
 }

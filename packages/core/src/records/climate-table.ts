@@ -5,7 +5,7 @@ import { requireObject, requireText } from "../require.ts";
 import { TEMPERATURE_DECIMALS } from "./monthly-means.ts";
 import type { RecordMonths } from "./types.ts";
 
-/** What is told about the place and the source of its records; what is null is left out of the table. */
+/** The place and the source of its records; values that are null are left out of the table. */
 export interface RecordsPlace {
   place: string;
   country: string | null;
@@ -21,12 +21,12 @@ export interface RecordsPlace {
 }
 
 /**
- * The text of a climate table made from weather records: the place, what was read and left out, and twelve months.
+ * Writes a climate table from weather records: the place, what was read and what left out, and twelve months.
  *
- * @param records - the months with everything that was done to the records
- * @param place - where they were taken and whose they are
- * @returns the table, each line ended; `readClimate` reads it
- * @throws TypeError when the months or the place are no such things
+ * @param records - the months, with all that was done to the records
+ * @param place - the place where the records were taken, and their source
+ * @returns the table, with an end to each line; `readClimate` reads it
+ * @throws TypeError when the months or the place are of the wrong kind
  */
 export function climateTable(records: RecordMonths, place: RecordsPlace): string {
   requireObject(records, "records", ["months", "firstDay"]);
@@ -44,7 +44,7 @@ export function climateTable(records: RecordMonths, place: RecordsPlace): string
 
 type HeaderLine = [label: string, value: string];
 
-/** Decimals of relative humidity in per cent. */
+/** Decimals of a relative humidity in per cent. */
 const HUMIDITY_DECIMALS = 1;
 
 function placeLines(place: RecordsPlace): HeaderLine[] {
@@ -122,7 +122,7 @@ function told(lines: readonly [string, string | null][]): HeaderLine[] {
   return lines.filter((line): line is HeaderLine => line[1] !== null);
 }
 
-/** A header line is one line, whatever it was given. */
+/** Keeps a header line on one line, even if its text has line ends. */
 function onOneLine(text: string): string {
   return text.replace(/\s+/g, " ").trim();
 }

@@ -2,7 +2,7 @@ import { DAYS_IN_MONTH, MONTHS_PER_YEAR, SECONDS_PER_DAY } from "../constants.ts
 import { daysInMonth } from "./moment.ts";
 import { type MonthSums, secondsFromEpoch } from "./month-sums.ts";
 
-/** What a file of records should hold. */
+/** What a complete file of records would hold. */
 export interface Completeness {
   /** Time between readings [s]. */
   interval: number;
@@ -12,10 +12,10 @@ export interface Completeness {
 }
 
 /**
- * The time between readings: the step between rows that occurs most often, the shorter of equals.
+ * The time between readings: the most frequent step between rows; of equally frequent steps, the shorter.
  *
- * @param steps - how often each step occurred, by its seconds
- * @returns seconds; null when no row follows another
+ * @param steps - how often each step [s] occurred
+ * @returns the time [s]; null when there are no two rows
  */
 export function intervalOf(steps: ReadonlyMap<number, number>): number | null {
   const ordered = [...steps].sort(([one, oneCount], [other, otherCount]) => otherCount - oneCount || one - other);
@@ -23,10 +23,10 @@ export function intervalOf(steps: ReadonlyMap<number, number>): number | null {
 }
 
 /**
- * How many readings each calendar month should have in the period of the records. Every month from the first reading to
- * the last counts in full; the first and the last month count from or up to that reading, but a calendar month is never
- * expected to have less than one whole month. A typical year (each month once, from different years, or no year named)
- * should have twelve whole months.
+ * How many readings each calendar month should have in the period of the records. Every month from the first reading
+ * to the last counts in full, except that the first counts from the first reading and the last up to the last one. But
+ * at least one whole month is expected of each calendar month. A typical year (each month once, from different years,
+ * or no year named) should have twelve whole months.
  *
  * @param sums - what was read
  * @param interval - time between readings [s]
@@ -54,7 +54,7 @@ export function completenessOf(sums: MonthSums, interval: number): Completeness 
   return { interval, expected: expected.map((count, month) => Math.max(count, wholeMonths[month]!)), typicalYear };
 }
 
-/** Each calendar month from one year only, and not all from one run of twelve months; or no year named. */
+/** Whether each month comes from one year only, but not all from the same twelve months; or no year is named. */
 function isTypicalYear(sums: MonthSums): boolean {
   if (sums.first!.year === null) return true;
   const months = [...sums.months.keys()];

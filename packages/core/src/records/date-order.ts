@@ -1,20 +1,20 @@
 import { MOST_ROWS_BEFORE_ORDER } from "./record-limits.ts";
 import type { DateOrder } from "./types.ts";
 
-/** Finds out whether dates such as `13/04/2005` put the day or the month first; each date is read once. */
+/** Finds out whether dates such as `13/04/2005` put the day or the month first. */
 export interface OrderFinder {
-  /** The date cells of the next rows. */
+  /** Takes the date cells of the next rows. */
   take(dates: readonly string[]): void;
-  /** Whether rows need wait no longer: the order is known, is not needed, or stayed open too long and has to be asked. */
+  /** Whether rows need wait no longer: the order is known, is not needed, or is so late that the user must be asked. */
   settled(): boolean;
-  /** The order; null where no date told it. */
+  /** The order; null if no date showed it. */
   order(): DateOrder | null;
 }
 
 /**
- * A finder that has seen no date.
+ * Makes a finder.
  *
- * @param stated - the order, where the reader of the records is told it
+ * @param stated - the order, if the user states it
  * @returns the finder
  */
 export function createOrderFinder(stated: DateOrder | null): OrderFinder {

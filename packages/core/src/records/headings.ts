@@ -1,15 +1,18 @@
 import { LONGEST_HEADING } from "./record-limits.ts";
 import type { ColumnRole, HumidityRole } from "./types.ts";
 
-/** A heading taken apart: its words without the unit, and the unit. */
+/** A heading split into its words and its unit. */
 export interface Heading {
-  /** As it stands in the file. */
+  /** As written in the file. */
   text: string;
   words: string;
   unit: string | null;
 }
 
-/** Usual headings of weather records in English, German and French, in lower case without accents, by what the column holds. Common practice. */
+/**
+ * Usual headings of weather records in English, German and French, in lower case without accents, by what the column
+ * holds. Common practice.
+ */
 export const USUAL_HEADINGS: Readonly<Record<ColumnRole, readonly string[]>> = {
   date: ["date", "datetime", "date time", "date and time", "timestamp", "time stamp", "observation time", "day date", "valid", "datum", "datum uhrzeit", "datum zeit", "messdatum", "zeitstempel", "date heure", "date et heure", "horodatage"],
   time: ["time", "time of day", "hhmm", "hh mm", "clock", "clock time", "zeit", "uhrzeit", "heure"],
@@ -38,7 +41,7 @@ export const USUAL_HEADINGS: Readonly<Record<ColumnRole, readonly string[]>> = {
   "vapour pressure": ["vapour pressure", "vapor pressure", "water vapour pressure", "water vapor pressure", "vappr", "vp", "dampfdruck", "wasserdampfdruck", "pression de vapeur", "tension de vapeur"],
 }; // biome-ignore format: one table
 
-/** Which humidity column is read when a file has several: the first of these. Rule of this project. */
+/** If a file has several humidity columns, the first of these is read. Rule of this project. */
 export const HUMIDITY_ROLES: readonly HumidityRole[] = [
   "relative humidity",
   "dew point",
@@ -47,10 +50,10 @@ export const HUMIDITY_ROLES: readonly HumidityRole[] = [
 ];
 
 /**
- * Takes a heading apart.
+ * Splits a heading into its words and its unit.
  *
- * @param text - such as `Temperature (°C)`, `dew_point_F`, `RH [%]`
- * @returns its words in lower case, one space between them, and its unit, null without one
+ * @param text - for example `Temperature (°C)`, `dew_point_F`, `RH [%]`
+ * @returns its words in lower case, with single spaces, and its unit; null if it has none
  */
 export function takeApart(text: string): Heading {
   const lower = withoutAccents(text.trim().slice(0, LONGEST_HEADING).toLowerCase());
@@ -66,9 +69,9 @@ export function takeApart(text: string): Heading {
 }
 
 /**
- * What a heading holds, by the usual headings.
+ * What a column with this heading holds, by the usual headings.
  *
- * @param heading - a heading taken apart
+ * @param heading - a heading split into words and unit
  * @returns its role; null when the heading is not a usual one
  */
 export function roleOf(heading: Heading): ColumnRole | null {

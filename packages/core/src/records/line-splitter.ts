@@ -1,17 +1,17 @@
 import { linesOf, type TextLine } from "../tables/text-lines.ts";
 
-/** Cuts a text that comes in pieces into numbered lines. */
+/** Splits a text that arrives in pieces into numbered lines. */
 export interface LineSplitter {
-  /** The lines that the piece completes; it may end anywhere, between CR and LF too. */
+  /** Takes a piece and returns the lines that it completes. It may end anywhere, even between CR and LF. */
   take(piece: string): TextLine[];
-  /** What is left after the last piece: the last line, when no line end follows it. */
+  /** Returns what is left after the last piece: the last line, if it has no line end. */
   finish(): TextLine[];
-  /** Characters of the line that is not complete yet. */
+  /** Number of characters in the line that is not yet complete. */
   waiting(): number;
 }
 
 /**
- * A splitter with nothing in it.
+ * Makes a splitter.
  *
  * @returns the splitter; lines are numbered from 1
  */

@@ -2,15 +2,15 @@ import { MONTH_NAMES, SECONDS_PER_DAY } from "../constants.ts";
 import { LONGEST_DATE } from "./record-limits.ts";
 import type { DateOrder } from "./types.ts";
 
-/** When a reading was taken, by the clock of the records; time zones are not converted. */
+/** The time of a reading, by the clock of the records; time zones are not converted. */
 export interface Moment {
-  /** Null in records that name no year. */
+  /** Null if the records do not give the year. */
   year: number | null;
   /** 1 to 12 */
   month: number;
   /** 1 to 31 */
   day: number;
-  /** 0 to 86 400: midnight at a day's end belongs to that day when it is written as 24:00. */
+  /** 0 to 86 400: midnight written as 24:00 belongs to the day that ends then. */
   second: number;
 }
 
@@ -20,15 +20,15 @@ export type CalendarDay = Omit<Moment, "second">;
 /** Why a date or time could not be understood. */
 export type MomentFault = "date" | "two-digit year" | "order of day and month" | "day of month" | "time";
 
-/** The year that stands in for none: it has 28 days in February. */
+/** The year used where none is given; its February has 28 days. */
 export const YEAR_FOR_NONE = 2001;
 
 /**
  * Reads a date, with or without a time of day.
  *
- * @param text - `2000-01-31`, `20000131`, `31.01.2000`, `31/01/2000`, `31 Jan 2000`, `Jan 31, 2000`, each with an optional
- *   time after a space or T; `2000013113` and `200001311330` too
- * @param order - which number comes first in `03/04/2005`; null when not known (dots are day first everywhere)
+ * @param text - `2000-01-31`, `20000131`, `31.01.2000`, `31/01/2000`, `31 Jan 2000`, `Jan 31, 2000`, each with an
+ *   optional time after a space or T; also `2000013113` and `200001311330`
+ * @param order - which number comes first in `03/04/2005`; null when not known (with dots, always the day)
  * @returns the moment (second 0 without a time), or what is wrong
  */
 export function readMoment(text: string, order: DateOrder | null): Moment | MomentFault {
@@ -44,7 +44,7 @@ export function readMoment(text: string, order: DateOrder | null): Moment | Mome
 /**
  * Reads a time of day.
  *
- * @param text - `13`, `13:00`, `1:00 pm`, `13:00:00`, `1300`, with an optional zone, which is not used
+ * @param text - `13`, `13:00`, `1:00 pm`, `13:00:00`, `1300`, with an optional zone, which is ignored
  * @returns seconds since midnight, up to 86 400 for 24:00; null when it is not a time
  * @example secondOfDay("1:30 pm") // 48600
  */
@@ -61,12 +61,12 @@ export function secondOfDay(text: string): number | null {
 }
 
 /**
- * Checks that a day is in the calendar.
+ * Checks that a day exists in the calendar.
  *
  * @param year - null counts as a year with 28 days in February
  * @param month - 1 to 12
  * @param day - 1 to 31
- * @returns the day, or null when the calendar has none such
+ * @returns the day, or null when it does not exist
  */
 export function calendarDay(year: number | null, month: number, day: number): CalendarDay | null {
   if (!(month >= 1 && month <= MONTH_NAMES.length && day >= 1)) return null;
@@ -74,7 +74,7 @@ export function calendarDay(year: number | null, month: number, day: number): Ca
 }
 
 /**
- * Days in a month of a real year.
+ * Days in a month of a given year.
  *
  * @param year - null counts as a year with 28 days in February
  * @param month - 1 to 12
@@ -90,7 +90,7 @@ const MINUTES_PER_HOUR = 60;
 const NOON = 12;
 const LAST_HOUR = 24;
 
-/** A date and a time of day in one text: with a colon, or an ISO or compact date with hours behind it. */
+/** A date and a time of day in one text: a time with a colon, or an ISO or compact date followed by hours. */
 const WITH_CLOCK = /^(.+?)(?:T|\s+)(\d{1,2}:\d{2}.*)$/;
 const WITH_HOUR = /^(\d{4}-\d{2}-\d{2})(?:T|\s+)(\d{2}(?:\d{2})?Z?)$/;
 const COMPACT_WITH_HOUR = /^(\d{8})[T:\s]?(\d{2}(?:\d{2})?Z?)$/;

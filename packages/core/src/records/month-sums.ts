@@ -13,13 +13,13 @@ export interface MonthSum {
   vapourPressure: number;
 }
 
-/** Running sums of weather readings, and what was met on the way. */
+/** Running sums of weather readings, with counts of what was found in them. */
 export interface MonthSums {
-  /** By year and month, in the order met. */
+  /** By year and month, in the order found. */
   months: Map<number, MonthSum>;
   first: Moment | null;
   last: Moment | null;
-  /** How often each time between neighbouring rows occurred, by its seconds. */
+  /** How often each time between neighbouring rows [s] occurred. */
   steps: Map<number, number>;
   rows: number;
   /** Readings refused in each calendar month, January first. */
@@ -31,21 +31,21 @@ export interface MonthSums {
   greatestWrittenHumidity: number;
 }
 
-/** Adds up readings, each time once. */
+/** Adds up readings; each moment counts once. */
 export interface MonthSummer {
-  /** A row's time, with or without a reading. */
+  /** Takes the time of a row, with or without a reading. */
   see(moment: Moment): void;
-  /** A reading; a second one of the same time is counted and left out. */
+  /** Adds a reading; a second one at the same time is counted and left out. */
   add(moment: Moment, reading: WeatherReading): void;
-  /** A reading that was refused: it counts as present when missing readings are counted. */
+  /** Takes a reading that was refused; it does not count as missing. */
   refuse(moment: Moment): void;
   sums: MonthSums;
 }
 
 /**
- * Sums with nothing in them.
+ * Makes empty sums.
  *
- * @returns the summer; it holds one number for each time seen and nothing else of the readings
+ * @returns the summer; of each reading it keeps one number only
  */
 export function createMonthSummer(): MonthSummer {
   const seen = new Map<number, Map<number, number>>();
@@ -108,8 +108,8 @@ export function createMonthSummer(): MonthSummer {
 /**
  * Seconds from the start of 1970 to a moment, by the records' own clock.
  *
- * @param moment - any moment; no year counts as one with 28 days in February
- * @returns seconds
+ * @param moment - any moment; without a year, February has 28 days
+ * @returns the time [s]
  */
 export function secondsFromEpoch(moment: Moment): number {
   const milliseconds = Date.UTC(moment.year ?? YEAR_FOR_NONE, moment.month - 1, moment.day);
@@ -124,7 +124,7 @@ function monthKey(moment: Moment): number {
   return (moment.year ?? YEAR_FOR_NONE) * MONTHS_PER_YEAR + moment.month - 1;
 }
 
-/** Tells two readings of one time apart, to 0.01 K and 0.1 Pa. */
+/** A number that tells two readings of the same time apart, to 0.01 K and 0.1 Pa. */
 function fingerprint(reading: WeatherReading): number {
   return Math.round(reading.temperature * 100) * 1e6 + Math.round(reading.vapourPressure * 10);
 }

@@ -3,12 +3,12 @@ import { MONTH_NAMES } from "../constants.ts";
 import type { MonthSums } from "./month-sums.ts";
 import type { MonthOfRecords } from "./types.ts";
 
-/** Decimals to which a month's mean temperature is kept. */
+/** Decimals of a monthly mean temperature. */
 export const TEMPERATURE_DECIMALS = 2;
 
 /**
- * Monthly means: the mean temperature of the readings, the mean of their own vapour pressures, and the relative humidity
- * for which that is the vapour pressure at the mean temperature. Each reading counts alike, whatever its year.
+ * Monthly means: the mean temperature of the readings, the mean of their own vapour pressures, and the relative
+ * humidity that gives this vapour pressure at the mean temperature. Each reading counts equally, whatever its year.
  *
  * @param sums - every calendar month with at least one reading
  * @param expected - readings that each month should have, January first

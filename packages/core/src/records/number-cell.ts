@@ -1,13 +1,13 @@
 import { plainNumber } from "../tables/plain-number.ts";
 
-/** What a cell that should hold a number holds. */
+/** The contents of a cell that should hold a number. */
 export type NumberCell = number | "missing" | "not a number" | "other decimal separator";
 
-/** Reads the number cells of one file, which writes its decimals with a point or with a comma throughout. */
+/** Reads the number cells of one file, which must use either a point or a comma throughout. */
 export type NumberReader = (cell: string) => NumberCell;
 
 /**
- * A reader of number cells that keeps to the decimal separator it meets first.
+ * Makes a reader of number cells; the first decimal separator that it finds holds for the whole file.
  *
  * @returns the reader
  */
@@ -28,7 +28,7 @@ export function createNumberReader(): NumberReader {
  * Whether a cell says that there is no reading.
  *
  * @param cell - one cell, trimmed
- * @returns true for nothing, dashes, `NA`, `NaN`, `null` and the usual codes (−99, −99.9, −999, −9999, 999, 9999 …)
+ * @returns true for an empty cell, dashes, `NA`, `NaN`, `null` and usual codes (−99, −99.9, −999, −9999, 999, 9999 …)
  * @example isMissing("-9999") // true
  */
 export function isMissing(cell: string): boolean {

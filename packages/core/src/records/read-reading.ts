@@ -12,24 +12,24 @@ export interface WeatherReading {
   temperature: number;
   /** [Pa], at most saturation over water */
   vapourPressure: number;
-  /** True when the record was a little over saturation. */
+  /** True when the record was slightly above saturation. */
   countedAsSaturated: boolean;
-  /** The humidity as written, when it is a relative humidity; else null. */
+  /** The humidity as written, if it is a relative humidity; otherwise null. */
   writtenHumidity: number | null;
 }
 
-/** Reads the values of one row: a reading, `missing` when a value is not there, or null after noting what is wrong. */
+/** Reads one row: gives a reading, "missing" if a value is missing, or null after noting what is wrong. */
 export type ReadingReader = (cells: readonly string[], line: number) => WeatherReading | "missing" | null;
 
 /**
- * A reader of the values of rows.
+ * Makes a reader of the values of rows.
  *
- * @param columns - where temperature and humidity stand
+ * @param columns - the columns of temperature and humidity
  * @param headings - their headings, for problems
  * @param readNumber - reads number cells
  * @param airPressure - mean air pressure of the station [Pa], for wet-bulb temperatures
  * @param problems - takes what is wrong
- * @returns the reader. Relative humidity and dew point are over liquid water, in frost too: as weather stations record them.
+ * @returns the reader; it takes relative humidity and dew point over liquid water, even in frost, as stations record
  */
 export function createReadingReader(
   columns: RecordColumns,
@@ -79,7 +79,7 @@ export function createReadingReader(
   };
 }
 
-/** Vapour pressure [Pa] from whatever the humidity column holds; NaN when that is no air temperature. */
+/** Vapour pressure [Pa] from the humidity column; NaN for a dew point or wet bulb that air cannot have. */
 function vapourPressureOf(column: HumidityColumn, written: number, temperature: number, airPressure: number): number {
   switch (column.role) {
     case "relative humidity":

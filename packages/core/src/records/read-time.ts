@@ -2,14 +2,14 @@ import type { TimeColumns } from "./choose-columns.ts";
 import { calendarDay, type Moment, type MomentFault, readMoment, secondOfDay } from "./moment.ts";
 import type { DateOrder } from "./types.ts";
 
-/** A row's time, or what is wrong with it and the cell in which it is. */
+/** A row's time, or what is wrong with it and in which cell. */
 export type TimeOfRow = { moment: Moment } | { fault: MomentFault; cell: string };
 
 /**
- * Reads when a row's reading was taken.
+ * Reads the time of a row's reading.
  *
  * @param cells - the row
- * @param columns - where date and time stand
+ * @param columns - the columns of date and time
  * @param order - which number comes first in `03/04/2005`; null when not known
  * @returns the moment, or what is wrong
  */

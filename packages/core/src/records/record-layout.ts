@@ -4,7 +4,7 @@ import { type ColumnFault, chooseColumns, type RecordColumns } from "./choose-co
 import { LINES_BEFORE_HEADINGS } from "./record-limits.ts";
 import type { RecordOptions } from "./types.ts";
 
-/** How a file of records is laid out. */
+/** The layout of a file of records. */
 export interface RecordLayout {
   delimiter: string;
   headingLine: number;
@@ -12,7 +12,7 @@ export interface RecordLayout {
   columns: RecordColumns;
 }
 
-/** The line that is most like headings, and why it is not accepted as such. */
+/** The line that is most like headings, and why it is not accepted. */
 export interface NoLayout {
   line: TextLine;
   faults: readonly ColumnFault[];
@@ -21,9 +21,9 @@ export interface NoLayout {
 /**
  * Finds the headings of weather records and the delimiter between cells; lines above them are skipped.
  *
- * @param lines - the file's first lines, empty ones and comments left out; at least one
- * @param options - columns by name, and units that headings leave out
- * @returns the layout, or the line that comes nearest with its faults
+ * @param lines - the file's first lines, without empty lines and comments; at least one
+ * @param options - columns by name, and units that the headings leave out
+ * @returns the layout, or the line that comes nearest, with its faults
  */
 export function findLayout(lines: readonly TextLine[], options: RecordOptions): RecordLayout | NoLayout {
   let nearest: NoLayout | null = null;
@@ -48,7 +48,7 @@ export function findLayout(lines: readonly TextLine[], options: RecordOptions): 
   return nearest ?? { line: lines[0]!, faults: [] };
 }
 
-/** The same with units in a second line of headings, which has no digits; null without such a line. */
+/** The layout with units from a second line of headings, which has no digits; null if there is no such line. */
 function withUnitsBelow(
   { delimiter, headings }: RecordLayout,
   below: TextLine | undefined,

@@ -3,15 +3,15 @@ import type { ProblemCode } from "../problems/wordings.ts";
 import { tableProblem } from "../tables/table-problem.ts";
 import { LINES_NAMED } from "./record-limits.ts";
 
-/** Problems of weather records: the same slip on thousands of lines is one problem with its first lines and a count. */
+/** Problems of weather records. The same slip on thousands of lines is one problem with its first lines and a count. */
 export interface RecordProblems {
   /**
    * Notes one problem.
    *
    * @param code - its kind
    * @param line - line from 1; null for the file as a whole
-   * @param received - what stood there
-   * @param details - what its wording needs; the first line's are kept
+   * @param received - what was found there
+   * @param details - the details that its wording needs; those of the first line are kept
    */
   note(code: ProblemCode, line: number | null, received: string | null, details?: Problem["details"]): void;
   /** Whether nothing was noted. */
@@ -21,9 +21,9 @@ export interface RecordProblems {
 }
 
 /**
- * An empty collection of problems.
+ * Makes an empty collection of problems.
  *
- * @returns the collection; problems of one code, about one column or of one fault, are joined
+ * @returns the collection; it joins problems with the same code and the same column, fault or role
  */
 export function collectRecordProblems(): RecordProblems {
   const kinds = new Map<string, { problem: Problem; count: number; lines: string[] }>();
@@ -50,7 +50,7 @@ export function collectRecordProblems(): RecordProblems {
   };
 }
 
-/** Problems of the whole file come last. */
+/** The line by which problems are sorted; those of the whole file come last. */
 function lineOf(problem: Problem): number {
   return problem.position?.line ?? Number.MAX_SAFE_INTEGER;
 }

@@ -17,17 +17,18 @@ import { airPressureAt } from "./wet-bulb.ts";
 
 /** Reads weather records piece by piece. */
 export interface RecordReader {
-  /** The next piece of the text; it may end anywhere. */
+  /** Takes the next piece of the text, which may end anywhere. */
   take(piece: string): void;
-  /** The months, or every problem of the records; once, after the last piece. */
+  /** Returns the months, or every problem of the records. Call it once, after the last piece. */
   finish(): Reading<RecordMonths>;
 }
 
 /**
- * A reader that turns hourly or daily weather records into twelve months. Text goes in as pieces, only sums are kept.
- * The first lines wait until the headings are found, and dates such as `03/04/2005` until one tells day from month.
+ * Makes a reader that turns hourly or daily weather records into twelve months. It takes the text in pieces and keeps
+ * only sums. The first lines wait until the headings are found, and dates such as `03/04/2005` until one of them shows
+ * whether day or month comes first.
  *
- * @param options - columns, units and date order where headings and values do not tell
+ * @param options - columns, units and date order, where headings and values do not show them
  * @returns the reader
  */
 export function createRecordReader(options: RecordOptions = {}): RecordReader {
@@ -100,7 +101,7 @@ export function createRecordReader(options: RecordOptions = {}): RecordReader {
  * Turns the whole text of weather records into twelve months.
  *
  * @param text - the records
- * @param options - columns, units and date order where headings and values do not tell
+ * @param options - columns, units and date order, where headings and values do not show them
  * @returns the months, or every problem of the records
  */
 export function readRecords(text: string, options: RecordOptions = {}): Reading<RecordMonths> {
@@ -112,7 +113,7 @@ export function readRecords(text: string, options: RecordOptions = {}): Reading<
   return reader.finish();
 }
 
-/** Length of the pieces in which a whole text is taken [characters]. */
+/** Length of the pieces in which a whole text is read [characters]. */
 const LENGTH_OF_PIECE = 250_000;
 
 function holdsData({ text }: TextLine): boolean {

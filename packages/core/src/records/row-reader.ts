@@ -8,11 +8,11 @@ import type { RecordLayout } from "./record-layout.ts";
 import type { RecordProblems } from "./record-problems.ts";
 import type { DateOrder } from "./types.ts";
 
-/** Takes the rows below the headings; order is which number comes first in `03/04/2005`, null when not known. */
+/** Takes the rows below the headings. `order` says which number comes first in `03/04/2005`; null when not known. */
 export type RowReader = (lines: readonly TextLine[], order: DateOrder | null) => void;
 
 /**
- * A reader of the rows of weather records: every row ends as a reading added, a time seen without a reading, or a problem.
+ * Makes a reader of rows of weather records. Every row gives a reading, a time without a reading, or a problem.
  *
  * @param layout - delimiter, headings and columns
  * @param airPressure - mean air pressure of the station [Pa], for wet-bulb temperatures
@@ -56,7 +56,7 @@ export function createRowReader(
   };
 }
 
-/** As many cells as headings; more only when they are empty. */
+/** Whether a row has as many cells as there are headings; any further cells must be empty. */
 function hasCells(cells: readonly string[], expected: number): boolean {
   return cells.length >= expected && cells.slice(expected).every((cell) => cell === "");
 }

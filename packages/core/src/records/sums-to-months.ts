@@ -16,12 +16,12 @@ import type { RecordProblems } from "./record-problems.ts";
 import type { RecordMonths } from "./types.ts";
 
 /**
- * Turns the sums of records into twelve months, or says why they cannot stand for a place's climate.
+ * Turns the sums of records into twelve months, or says why they cannot represent a place's climate.
  *
  * @param sums - what was read
  * @param columns - the columns, for the check of the humidity's unit
  * @param columnsRead - the columns in words
- * @param problems - what was wrong with single rows; what is wrong with the whole is added
+ * @param problems - problems of single rows, to which those of the whole are added
  * @returns the months, or every problem
  */
 export function sumsToMonths(
@@ -105,7 +105,7 @@ function usedIn(sums: MonthSums, month: number): number {
   return [...sums.months.values()].reduce((total, sum) => total + (sum.month === month ? sum.used : 0), 0);
 }
 
-/** `2000-01-31`, or `01-31` where the records name no year. */
+/** A day as `2000-01-31`, or as `01-31` if the records do not give the year. */
 function dayInWords({ year, month, day }: Moment): string {
   const monthAndDay = `${String(month).padStart(2, "0")}-${String(day).padStart(2, "0")}`;
   return year === null ? monthAndDay : `${String(year).padStart(4, "0")}-${monthAndDay}`;

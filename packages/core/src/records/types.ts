@@ -13,10 +13,10 @@ export type ColumnRole =
   | "wet bulb"
   | "vapour pressure";
 
-/** The roles that tell how humid the air is; one is needed. */
+/** The roles that give the humidity of the air; one is needed. */
 export type HumidityRole = "relative humidity" | "dew point" | "wet bulb" | "vapour pressure";
 
-/** Which number of a date such as 03/04/2005 comes first. */
+/** Which number comes first in a date such as 03/04/2005. */
 export type DateOrder = "day first" | "month first";
 
 /** Units of temperature that records may be in. */
@@ -26,7 +26,7 @@ export type HumidityUnit = "%" | "fraction";
 /** Units of vapour pressure that records may be in. */
 export type PressureUnit = "Pa" | "hPa" | "kPa";
 
-/** What the reader of records is told; all of it is guessed from headings and values when left out. */
+/** Options for reading records; those left out are taken from headings and values where possible. */
 export interface RecordOptions {
   /** Headings of columns, by what they hold. */
   columns?: Partial<Record<ColumnRole, string>>;
@@ -44,9 +44,9 @@ export interface MonthOfRecords {
   temperature: number;
   /** Mean of the readings' own vapour pressures [Pa]. */
   vapourPressure: number;
-  /** The fraction of saturation at the mean temperature that is the mean vapour pressure, at most 1 [–]. */
+  /** The mean vapour pressure as a fraction of saturation at the mean temperature, at most 1 [–]. */
   relativeHumidity: number;
-  /** True when that fraction passed 1 and was held there. */
+  /** True when that fraction exceeded 1 and was limited to 1. */
   heldAtSaturation: boolean;
   /** Count of the readings used. */
   used: number;
@@ -54,13 +54,13 @@ export interface MonthOfRecords {
   expected: number;
 }
 
-/** Weather records as twelve months, with everything that was done to them. */
+/** Weather records as twelve months, with all that was done to them. */
 export interface RecordMonths {
   months: readonly MonthOfRecords[];
-  /** First and last day, `2000-01-31`, or `01-31` where records name no year. */
+  /** First and last day: `2000-01-31`, or `01-31` if the records do not give the year. */
   firstDay: string;
   lastDay: string;
-  /** True when each calendar month comes from one year only, and not all from one run of twelve months. */
+  /** True if each month comes from one year only, but not all from the same twelve months; or no year is named. */
   typicalYear: boolean;
   /** Time between readings [s]. */
   interval: number;
@@ -68,13 +68,13 @@ export interface RecordMonths {
   rows: number;
   /** Count of the readings used. */
   used: number;
-  /** Count of the readings missing of those expected. */
+  /** Count of the expected readings that are missing. */
   missing: number;
-  /** Count of the rows at a time already read, with the same values. */
+  /** Count of rows that repeat an earlier time with the same values. */
   repeated: number;
-  /** Count of those with other values: the first counts. */
+  /** Count of rows that repeat an earlier time with other values; the earlier row counts. */
   contradicting: number;
-  /** Count of the readings a little over saturation that were counted as saturated. */
+  /** Count of readings slightly above saturation, taken as saturated. */
   countedAsSaturated: number;
   /** The columns that were read, in words. */
   columnsRead: string;

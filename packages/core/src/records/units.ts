@@ -57,7 +57,7 @@ export function inCelsius(value: number, unit: TemperatureUnit): number {
 /** Pascals in each unit [Pa]. Source: definition. */
 export const PASCALS: Readonly<Record<PressureUnit, number>> = { Pa: 1, hPa: 100, kPa: 1000 };
 
-/** What full saturation is written as in each unit [–]. Source: definition. */
+/** The figure for full saturation in each unit [–]. Source: definition. */
 export const SATURATION_AS: Readonly<Record<HumidityUnit, number>> = { "%": 100, fraction: 1 };
 
 /** Source: definition of the Fahrenheit scale. */

@@ -1,11 +1,17 @@
 import { saturationPressure } from "../air/saturation-pressure.ts";
 
-/** Psychrometer coefficients of a ventilated wet bulb: water [1/K], its rise with temperature [1/K], ice [1/K]. Source: WMO-No. 8, Annex 4.B (from memory). */
+/**
+ * Psychrometer coefficients of a ventilated wet bulb: over water [1/K], its relative rise with temperature [1/K], over
+ * ice [1/K]. Source: WMO-No. 8, Annex 4.B (from memory).
+ */
 const COEFFICIENT_OVER_WATER = 6.53e-4;
 const RISE_WITH_TEMPERATURE = 9.44e-4;
 const COEFFICIENT_OVER_ICE = 5.75e-4;
 
-/** Standard atmosphere: pressure at sea level [Pa], fall of temperature over temperature [1/m], exponent [–]. Source: ISO 2533 (from memory). */
+/**
+ * Standard atmosphere: pressure at sea level [Pa], fall of temperature with height over the temperature at sea level
+ * [1/m], exponent [–]. Source: ISO 2533 (from memory).
+ */
 const PRESSURE_AT_SEA_LEVEL = 101_325;
 const RELATIVE_FALL = 2.25577e-5;
 const EXPONENT = 5.25588;
@@ -16,7 +22,7 @@ const EXPONENT = 5.25588;
  * @param temperature - dry bulb θ [°C]
  * @param wetBulb - ventilated wet bulb [°C], at most θ; below 0 °C its wick is taken as frozen
  * @param airPressure - p [Pa], above 0
- * @returns e [Pa]; not above 0 when the two temperatures cannot belong together
+ * @returns e [Pa]; 0 or less when the two temperatures cannot occur together
  * @throws RangeError when the air pressure is not above 0
  * Source: WMO-No. 8, Annex 4.B, psychrometric formula (from memory).
  * @example vapourPressureFromWetBulb(20, 15, 101325) // 1368.90

@@ -4,12 +4,12 @@ import type { LayerAsWritten, LayerChange } from "../result/types.ts";
 import { layerAsWritten } from "./layer-as-written.ts";
 
 /**
- * What was done to a build-up's layers, as changes of a variant: moves first, then from the room outwards what was
- * exchanged, taken out and added.
+ * Writes the changes to a build-up's layers as the changes of a variant: first the moves; then, from the room outwards,
+ * the layers that were exchanged, removed and added.
  *
- * @param before - the build-up as it stands
- * @param after - the changed one; layers that stayed are the same objects
- * @returns changes that make the one of the other, each in its turn; none where the layers are the same
+ * @param before - the build-up before the change
+ * @param after - the changed build-up; layers that stayed are the same objects
+ * @returns changes that, applied in order, turn the first into the second; none if the layers are the same
  */
 export function layerChanges(before: BuildUp, after: BuildUp): LayerChange[] {
   const draft = [...before.layers];
@@ -17,7 +17,7 @@ export function layerChanges(before: BuildUp, after: BuildUp): LayerChange[] {
   return [...moves, ...exchangesInDraft(draft, after)];
 }
 
-/** Layers that are still there but in another order: all but the longest run of those that kept it. */
+/** The layers that moved: those still there, except for the longest series that kept its order. */
 function movedLayers(before: readonly Layer[], after: readonly Layer[]): Layer[] {
   const stayed = before.filter((layer) => after.includes(layer));
   const longest = (runs: readonly (readonly Layer[])[]): readonly Layer[] =>
@@ -31,7 +31,7 @@ function movedLayers(before: readonly Layer[], after: readonly Layer[]): Layer[]
   return stayed.filter((layer) => !kept.includes(layer));
 }
 
-/** Moves a layer in the draft before the next layer beyond it that stays. */
+/** Moves a layer in the draft to just before the next layer outside it that the draft has. */
 function moveInDraft(layer: Layer, draft: Layer[], after: readonly Layer[]): LayerChange {
   const at = draft.indexOf(layer);
   draft.splice(at, 1);
@@ -63,7 +63,7 @@ function exchangesInDraft(draft: Layer[], after: BuildUp): LayerChange[] {
   return changes;
 }
 
-/** Gaps closed, framing taped over and another thickness leave the layer as it is; anything else comes in its place. */
+/** Sets keys where gaps are closed, framing is taped over or the thickness differs; any other change swaps the layer. */
 function exchange(here: Layer, target: Layer, at: number, buildUp: BuildUp): LayerChange {
   const isSame = here.type !== "air" && target.type !== "air" && here.material === target.material;
   const change = isSame
@@ -84,7 +84,7 @@ function addition(draft: readonly Layer[], target: Layer, at: number, buildUp: B
   return { at, to: null, change: { add: layerAsWritten(target, buildUp), ...besideAt(draft, at) } };
 }
 
-/** A place by the layer that stands beyond it, at the outer end by the one within. */
+/** A place, named by the layer outside it; at the outer end, by the layer inside it. */
 function besideAt(draft: readonly Layer[], at: number): { before: string } | { after: string } {
   const beyond = draft[at];
   return beyond === undefined ? { after: draft[at - 1]!.name } : { before: beyond.name };

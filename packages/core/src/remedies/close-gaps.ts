@@ -3,7 +3,7 @@ import { replaceLayer } from "./edit-layers.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 
 /**
- * What is missing of a sheet or faced board closed again.
+ * Closes the gaps of all sheets and boards.
  *
  * @param situation - the build-up and what surrounds it
  * @returns one change for all layers with gaps, in one size
@@ -19,10 +19,10 @@ export function closeGaps({ buildUp }: Situation): Change[] {
 }
 
 /**
- * The stated leak of air closed: no layer answers for air that passes it.
+ * Closes the stated air leak: no change of layers can make up for air that leaks past them.
  *
  * @param situation - the build-up and what surrounds it
- * @returns one change where a leak is stated, in one size
+ * @returns one change in one size, if a leak is stated
  */
 export function closeLeak({ buildUp }: Situation): Change[] {
   if (buildUp.leak === null) return [];

@@ -9,15 +9,15 @@ import type { WarmSide } from "./types.ts";
 import { mustStay } from "./what-must-stay.ts";
 
 /**
- * Part of the resistance that lies on the cold side of a sheet left where it is [–] (common practice: at most a third of
- * it on the warm side of a vapour layer).
+ * Least share of the resistance on the cold side of a sheet that is left in place [–] (common practice: at most a third
+ * on the warm side of a vapour layer).
  */
 export const LEAST_BEYOND_SHEET: number = 2 / 3;
 
 /** Two sums of the same layers may differ in the last digit. */
 const ROUNDING = 1e-9;
 
-/** Whether the findings name a sheet for lying on the cold side: outside always, under a floor where it is a fault. */
+/** Whether a finding objects to a sheet on the cold side; one about a sheet under a floor counts only as a fault. */
 export function blamesColdSheet({ findings }: Pick<BuildUpResult, "findings">): boolean {
   return findings.some(
     ({ code, severity }) =>
@@ -26,14 +26,13 @@ export function blamesColdSheet({ findings }: Pick<BuildUpResult, "findings">): 
 }
 
 /**
- * Whether every sheet that holds vapour back lies warm: at least two thirds of the resistance on its cold side, the main
- * insulation among it. What answers a fault about a sheet on the cold side takes it out, moves it or leaves it so; more
- * insulation beyond it alone would only bury it deeper.
+ * Whether every sheet that holds vapour back lies warm: at least two thirds of the resistance, and the main insulation,
+ * are on its cold side. A remedy for a sheet on the cold side must remove it, move it or make it lie warm.
  *
  * @param buildUp - the remedied build-up
  * @param counted - its counted layers with their resistances [m²·K/W]
  * @param warmSide - the side that vapour comes from
- * @returns true when all sheets do, those that must stay left out
+ * @returns true when all sheets do, apart from those that must stay
  * Source: common practice (a third); this project's rule for remedies.
  */
 export function sheetsLieWarm(buildUp: BuildUp, counted: readonly CountedLayer[], warmSide: WarmSide): boolean {

@@ -4,24 +4,24 @@ import { withRoom } from "../surroundings/surroundings.ts";
 import { type Change, type ChangeStep, changeOf, EFFORT, type Situation } from "./types.ts";
 
 /**
- * Classes a room can be brought down by [–] (this project's rule): what is done in a room makes its class, and no more
- * than one can be promised of it. So a room of class 4 or 5 never comes below class 3.
+ * How many humidity classes a remedy lowers a room by [–] (this project's rule): the use of a room decides its class,
+ * and no more than one class less can be promised. So a room of class 4 or 5 never comes below class 3.
  */
 const FEWER_CLASSES = 1;
 /** The driest class of a room in use [–] (this project's rule; 1 is stores). */
 const DRIEST_CLASS = 2;
-/** Stated relative humidity is lowered by these [–]: about one class in winter at most … */
+/** A stated relative humidity is lowered by these steps [–]: at most about one class in winter … */
 const DRIER_BY = [0.05, 0.1] as const;
-/** … but not under this [–]: drier rooms are no longer lived in (this project's rule). */
+/** … but not below this [–]: nobody lives in drier rooms (this project's rule). */
 const DRIEST = 0.3;
 /** Air changes of a moisture balance are raised by these factors [–]. */
 const MORE_AIR = [1.25, 1.5, 2, 3] as const;
 
 /**
- * The room on the warm side kept drier: a lower humidity class, less relative humidity, more air changed.
+ * Keeps the room on the warm side drier: a lower humidity class, a lower relative humidity, or more air changes.
  *
  * @param situation - the build-up and what surrounds it
- * @returns one change, the last to be thought of, smallest step first; none where the warm side is no room
+ * @returns one change, which comes last of all, smallest step first; none if there is no room on the warm side
  */
 export function drierRoom({ buildUp, surroundings, warmSide }: Situation): Change[] {
   const room = surroundings.rooms.get(warmSide === "far side" ? buildUp.faces : buildUp.room);

@@ -1,14 +1,14 @@
 import type { BuildUp, Layer } from "../project/types.ts";
 
 /**
- * A build-up with some layers put in the place of others; water that was stated for a layer stays with it.
+ * Replaces layers of a build-up by others; water stated for a layer that stays keeps its layer.
  *
  * @param buildUp - the build-up
- * @param at - index of the first layer to go, or the place of the new ones
- * @param remove - how many layers go
- * @param layers - what comes in their place
+ * @param at - index of the first layer to remove, or of the new layers
+ * @param remove - number of layers to remove
+ * @param layers - the layers that replace them
  * @returns the changed build-up, without variants
- * @throws RangeError when water was stated for a layer that goes without another in its place
+ * @throws RangeError when water is stated for a removed layer, unless as many layers replace those removed
  */
 export function spliceLayers(buildUp: BuildUp, at: number, remove: number, layers: readonly Layer[]): BuildUp {
   const shift = layers.length - remove;
@@ -22,22 +22,22 @@ export function spliceLayers(buildUp: BuildUp, at: number, remove: number, layer
   return { ...buildUp, layers: changed, trappedWater, variants: [] };
 }
 
-/** A layer put in before the one at an index. */
+/** Inserts layers before the one at an index. */
 export function insertLayers(buildUp: BuildUp, at: number, ...layers: Layer[]): BuildUp {
   return spliceLayers(buildUp, at, 0, layers);
 }
 
-/** A layer exchanged for another. */
+/** Replaces a layer by another. */
 export function replaceLayer(buildUp: BuildUp, at: number, layer: Layer): BuildUp {
   return spliceLayers(buildUp, at, 1, [layer]);
 }
 
-/** A layer taken out. */
+/** Removes a layer. */
 export function removeLayer(buildUp: BuildUp, at: number): BuildUp {
   return spliceLayers(buildUp, at, 1, []);
 }
 
-/** Whether water is stated for a layer: then it cannot be taken out. */
+/** Whether water is stated for a layer, which then cannot be removed. */
 export function holdsStatedWater(buildUp: BuildUp, at: number): boolean {
   return buildUp.trappedWater.some(({ layer }) => layer === at);
 }

@@ -3,22 +3,22 @@ import { leastSize } from "./size-change.ts";
 import type { Goal, Trials } from "./trials.ts";
 import type { Change, ChangeStep, Situation } from "./types.ts";
 
-/** Pairs that are offered at most; the search ends with them. */
+/** Most pairs that are offered; the search then ends. */
 const MOST_PAIRS = 3;
 
-/** Pairs that were found, and how many were tried. */
+/** The pairs that were found, and how many were tried. */
 export interface PairSearch {
   found: { step: ChangeStep; effort: number }[];
   tried: number;
 }
 
 /**
- * Two changes together, where no single one is enough: those of least effort first, each of the two sized to the least
- * beside the other.
+ * Finds pairs of changes where no single change is enough. Pairs of least effort come first, and both changes of a pair
+ * are made as small as the other allows.
  *
  * @param situation - the build-up and what surrounds it
  * @param singles - the single changes, none of which is enough
- * @param goal - the least that a pair should lead to
+ * @param goal - the least judgement that a pair must reach
  * @param trials - assesses what is tried
  * @returns up to three pairs
  */
@@ -33,7 +33,7 @@ export function findPairs(situation: Situation, singles: readonly Change[], goal
   return search;
 }
 
-/** Every two changes, those of least effort together first; in each the greater comes first, as the lesser follows it. */
+/** All pairs of changes, by total effort. In each the greater change comes first; the lesser is made after it. */
 function couples(singles: readonly Change[]): [Change, Change][] {
   const pairs = singles.flatMap((lesser, index) =>
     singles.slice(index + 1).map((greater): [Change, Change] => [greater, lesser]),
@@ -41,7 +41,7 @@ function couples(singles: readonly Change[]): [Change, Change][] {
   return pairs.sort(([a, b], [c, d]) => a.effort + b.effort - (c.effort + d.effort));
 }
 
-/** The pair with its second change sized beside the first at a full size, then the first made as small as that allows. */
+/** Sizes a pair: first the second change, with the first at a full size; then the first, as small as that allows. */
 function sizePair(situation: Situation, first: Change, second: Change, goal: Goal, trials: Trials): ChangeStep | null {
   const keepsWarmth = first.keepsWarmth || second.keepsWarmth;
   const reaches = (step: ChangeStep | undefined): boolean =>
@@ -68,7 +68,7 @@ function lazily<Value>(make: () => Value): () => Value {
   };
 }
 
-/** The second change as it is possible after the first, its steps holding both. */
+/** The second change as possible after the first; its steps contain both. */
 function secondAfter(situation: Situation, step: ChangeStep, key: string): Change | null {
   const after = { ...situation, buildUp: step.buildUp, surroundings: step.surroundings ?? situation.surroundings };
   const change = changesOf(after).find((candidate) => candidate.key === key);

@@ -12,14 +12,14 @@ import { tapeFraming } from "./tape-framing.ts";
 import { type Goal, type Trials, trialsOn } from "./trials.ts";
 import { type ChangeStep, EFFORT, type Situation, type WarmSide } from "./types.ts";
 
-/** What was found, how the search went in a sentence, and how many calculations it took at most. */
+/** The remedies found, a sentence on the search, and how many calculations it took at most. */
 export interface RemedySearch {
   remedies: Remedy[];
   search: string | null;
   calculations: number;
 }
 
-/** Conditions that a change of the build-up may take away; the others are answered on site. */
+/** Conditions that a change of the build-up may remove; the others are met on site. */
 const REMEDIABLE = [
   "depends-on-vapour-layer",
   "condensation-dries-out",
@@ -28,13 +28,13 @@ const REMEDIABLE = [
 ] as const;
 
 /**
- * Changes that put a build-up right, each sized to the least that does it and assessed in full; pairs where no single
- * change does. Where only the target is missed, the least insulation that meets it.
+ * Finds changes that put a build-up right, each as small as possible and assessed in full; pairs of changes if no
+ * single one is enough. If only the target is missed, finds the least insulation that meets it.
  *
  * @param buildUp - the build-up
- * @param surroundings - outdoor air and rooms of every year that is run
+ * @param surroundings - outdoor air and rooms of every year that is calculated
  * @param assessed - its result
- * @returns remedies, least change first; none and a sentence that says why where none was looked for or found
+ * @returns remedies, least change first, with a sentence on the search; no sentence if nothing needs to be changed
  * Source: this project's rule (METHOD.md, Remedies): at most 1 200 calculations.
  */
 export function findRemedies(buildUp: BuildUp, surroundings: Surroundings, assessed: BuildUpResult): RemedySearch {
@@ -73,7 +73,7 @@ export function findRemedies(buildUp: BuildUp, surroundings: Surroundings, asses
   return { remedies: listed(buildUp, pairs.found, trials), search, calculations: trials.spent() };
 }
 
-/** Tape over the framing, where vapour that passes there is a reason against the build-up and tape is enough. */
+/** Tape over the framing, if vapour that passes there is a reason for the judgement, and tape is enough. */
 function tapeThatDoes(
   situation: Situation,
   { findings, judgement }: BuildUpResult,
@@ -85,7 +85,7 @@ function tapeThatDoes(
   return step !== undefined && trials.reaches(step, goal, false) ? step : null;
 }
 
-/** Nothing else is looked for then but what it takes to meet the target as well. */
+/** If tape is enough, nothing else is sought except insulation to meet the target as well. */
 function onlyTape(situation: Situation, tape: ChangeStep, trials: Trials): RemedySearch {
   const found: { step: ChangeStep; effort: number }[] = [{ step: tape, effort: EFFORT.tapeFraming }];
   const { evidence, judgement } = trials.offer(tape);
@@ -104,7 +104,7 @@ function onlyTape(situation: Situation, tape: ChangeStep, trials: Trials): Remed
 
 const NOTHING_WANTED: RemedySearch = { remedies: [], search: null, calculations: 0 };
 
-/** What a change has to lead to; null where nothing is looked for. */
+/** The judgement that a change must reach; null if no change is needed. */
 function goalOf({ judgement, findings }: BuildUpResult): Goal | null {
   if (judgement.word === "change it") return "sound with conditions";
   if (judgement.word !== "sound with conditions") return null;
@@ -112,7 +112,7 @@ function goalOf({ judgement, findings }: BuildUpResult): Goal | null {
   return reasons.some(({ code }) => REMEDIABLE.some((known) => known === code)) ? "sound" : null;
 }
 
-/** Where nothing drives vapour, the room is warm all the same as far as its surface goes. */
+/** The side from which vapour is driven over the year, by the assessed vapour layer. */
 function warmSideOf({ vapourLayer }: BuildUpResult): WarmSide {
   const side = vapourLayer?.warmSide ?? "neither";
   if (side === "neither") return "neither";

@@ -6,10 +6,10 @@ import type { WarmSide } from "./types.ts";
 import { keepsWaterMargin } from "./water-margin.ts";
 
 /**
- * Whether the figures of a changed build-up let it be offered as a remedy, before it is judged: its water keeps a margin,
- * and a sheet that was blamed for its place no longer lies there.
+ * Whether the figures of a changed build-up allow it as a remedy, before it is judged: its water keeps a margin, and a
+ * sheet that a finding objected to no longer lies on the cold side.
  *
- * @param before - the build-up as it stands, assessed
+ * @param before - the assessed build-up before the change
  * @param warmSide - the side that vapour comes from
  * @param after - figures of the changed build-up
  * @returns true when they do
@@ -22,10 +22,10 @@ export function figuresAllow(before: BuildUpResult, warmSide: WarmSide, after: B
 }
 
 /**
- * Whether what a change does answers what was found: where a partition's own room is damp enough for mould, no sheet in
- * the partition changes that.
+ * Whether a change can answer the findings: if the room of a partition is itself damp enough for mould, no sheet in the
+ * partition helps.
  *
- * @param before - the build-up as it stands, assessed
+ * @param before - the assessed build-up before the change
  * @param does - what the change does
  * @returns true when it may be tried
  * Source: this project's rule (METHOD.md, Remedies).
@@ -35,15 +35,15 @@ export function answersWhatWasFound({ findings }: BuildUpResult, does: readonly 
   return !isOfTheRoom || !does.some(({ kind }) => SHEETS.has(kind));
 }
 
-/** Changes that put a vapour layer in, or a tighter one. */
+/** Changes that add, move or tighten a vapour layer. */
 const SHEETS: ReadonlySet<RemedyStep["kind"]> = new Set(["sheet added", "sheet exchanged", "sheet moved"]);
 
 /**
- * Whether the findings of a changed build-up let it be offered, beyond its judgement: guidance has nothing against it, its
- * deck stays warm, and the water beside its framing keeps a margin.
+ * Whether the findings of a changed build-up allow it as a remedy, beyond its judgement: guidance does not reject it,
+ * its deck stays warm, and the water beside its framing keeps a margin.
  *
- * @param findings - of the changed build-up
- * @returns true when an adviser could put a name to it
+ * @param findings - the findings of the changed build-up
+ * @returns true when it may be offered
  * Source: this project's rule (METHOD.md, Remedies).
  */
 export function findingsAllow(findings: readonly RuledFinding[]): boolean {
@@ -54,14 +54,14 @@ function isRefusedByGuidance({ effect }: RuledFinding): boolean {
   return effect === "change by guidance";
 }
 
-/** More than half of the limit beside the framing: the margin that water inside a section is held to as well. */
+/** Whether water beside the framing exceeds half of its limit, the same margin as for water inside a section. */
 function isWetInThePlane(finding: RuledFinding): boolean {
   if (finding.code !== "interrupted-layer" && finding.code !== "water-at-channel") return false;
   const { strip, limit } = finding.figures;
   return limit !== null && strip > limit / 2;
 }
 
-/** More than a third of a roof's resistance below its deck. */
+/** Whether more than a third of a roof's resistance lies below its deck. */
 function findsDeckTooCold({ code, effect }: RuledFinding): boolean {
   return code === "insulation-below-deck" && effect !== "none";
 }

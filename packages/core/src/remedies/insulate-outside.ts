@@ -9,23 +9,22 @@ import { FOAM, ROOF_WOOL, WOOD_FIBRE } from "./stock.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 import { mustStay } from "./what-must-stay.ts";
 
-/** Thicknesses that are tried [m]: from the thinnest board sold to what a fixing still holds (common practice). */
+/** Thicknesses that are tried [m]: from the thinnest board sold to the thickest that fixings hold (common practice). */
 export const THICKNESS_STEP = 0.005;
 export const THINNEST_BOARD = 0.02;
 export const THICKEST_BOARD = 0.3;
 
-/** A better judgement is worth up to this many steps of thickness more: 20 mm. */
+/** A better judgement is worth this many more steps of thickness: 20 mm. */
 export const CLOSE_THICKNESSES = 4;
 
-/** A sheet more open than this lies on the outside of the insulation, as it did before [m] (this project's rule). */
+/** A sheet more open than this stays outside the new insulation [m] (this project's rule). */
 const OPEN_SHEET = 0.5;
 
 /**
- * Continuous insulation outside, by thickness: under the weather skin of a roof, outside the sheathing of a wall, below a
- * floor.
+ * Adds unbroken insulation outside: under the weather skin of a roof, outside the sheathing of a wall, below a floor.
  *
  * @param situation - the build-up and what surrounds it
- * @returns one change for each sort of insulation that suits the element, thinnest first
+ * @returns one change for each kind of insulation that suits the element, thinnest board first
  */
 export function insulateOutside(situation: Situation): Change[] {
   const { buildUp, warmSide } = situation;
@@ -50,7 +49,7 @@ export function insulateOutside(situation: Situation): Change[] {
   });
 }
 
-/** Index before which continuous insulation comes in. */
+/** Index before which unbroken insulation is inserted. */
 export function outerPlace(buildUp: BuildUp): number {
   let at = endOfCounted(buildUp);
   while (at > 1) {
@@ -63,13 +62,13 @@ export function outerPlace(buildUp: BuildUp): number {
   return at;
 }
 
-/** Wood fibre and foam outside walls and pitched roofs; foam or pressure-resistant wool in flat roofs; foam below floors. */
+/** Wood fibre or foam outside walls and pitched roofs, roof wool or foam on flat roofs, foam below floors. */
 export function boardsFor({ element }: BuildUp): Material[] {
   if (element === "flat roof") return [ROOF_WOOL, FOAM];
   return element === "floor" ? [FOAM] : [WOOD_FIBRE, FOAM];
 }
 
-/** Thicknesses of a board in steps of 5 mm, as long as it is no tight layer of its own [m]. */
+/** Thicknesses of a board in steps of 5 mm, up to that at which it would itself be a tight layer [m]. */
 export function thicknesses(board: Material): number[] {
   const steps = Math.round((THICKEST_BOARD - THINNEST_BOARD) / THICKNESS_STEP);
   return Array.from(

@@ -12,7 +12,7 @@ import type { Change, ChangeKind, Situation } from "./types.ts";
 import { ventilate } from "./ventilate.ts";
 import { leavesAloneWhatMustStay } from "./what-must-stay.ts";
 
-/** Every kind of change, from the least to the greatest. */
+/** Every kind of change, smallest first. */
 const KINDS: readonly ChangeKind[] = [
   tapeFraming,
   closeGaps,
@@ -28,7 +28,8 @@ const KINDS: readonly ChangeKind[] = [
 ];
 
 /**
- * Every change that can be tried on a situation: where air leaks in, that is closed before anything else is thought of. Sizes that touch what must stay are left out, whatever made them.
+ * Every change that can be tried on a situation. If an air leak is stated, closing it is the only change. Sizes that
+ * alter what must stay are left out, whatever kind of change made them.
  *
  * @param situation - the build-up and what surrounds it
  * @returns changes with at least one size each

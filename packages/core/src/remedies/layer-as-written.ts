@@ -4,11 +4,11 @@ import { writeQuantity } from "../quantities/format-quantity.ts";
 import type { FramingAsWritten, LayerAsWritten } from "../result/types.ts";
 
 /**
- * A layer that a remedy puts in, as the project file takes it. Its material is one of the table.
+ * A layer that a remedy adds, as written in a project file. Its material is in the table.
  *
  * @param layer - the layer
- * @param buildUp - the build-up that it comes into
- * @returns its keys; quantities with their units
+ * @param buildUp - the build-up that it is added to
+ * @returns its keys, with units on quantities
  */
 export function layerAsWritten(layer: Layer, buildUp: BuildUp): LayerAsWritten {
   const framing = layer.framing === null ? {} : { framing: framingAsWritten(layer.framing) };

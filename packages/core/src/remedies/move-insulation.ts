@@ -12,11 +12,11 @@ import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 import { mustStay } from "./what-must-stay.ts";
 
 /**
- * The insulation moved outside the frame: a wall with its studs left empty, a cold flat roof made a warm one with a
- * vapour layer on the deck. Never offered where that would close ventilated air.
+ * Moves the insulation outside the frame: leaves the studs of a wall empty, or makes a cold roof a warm one with a
+ * vapour layer on the deck. Never offered if that would close ventilated air.
  *
  * @param situation - the build-up and what surrounds it
- * @returns one change for each sort of board, thinnest first; only thicknesses that lose no warmth count
+ * @returns one change for each kind of board, thinnest first; only thicknesses that do not raise U count
  */
 export function moveInsulation(situation: Situation): Change[] {
   const { buildUp, warmSide } = situation;
@@ -57,13 +57,13 @@ export function moveInsulation(situation: Situation): Change[] {
   });
 }
 
-/** Sheets that the change takes out, told by their names: nobody may think they stay. */
+/** Names of the sheets that the change removes, so that nobody thinks they stay. */
 function sheetsTakenOut(before: BuildUp, after: BuildUp): string[] {
   const gone = before.layers.filter((layer) => layer.type === "sheet" && !after.layers.includes(layer));
   return gone.map(({ name }) => name);
 }
 
-/** A tight sheet between the empty frame and what comes outside it: the deck has its vapour layer. */
+/** Whether a tight sheet lies between the empty frame and the new layers: the deck then has its vapour layer. */
 function hasSheetOnDeck(emptied: BuildUp, at: number): boolean {
   const frame = emptied.layers.findIndex((layer) => layer.type === "air");
   return emptied.layers.some(
@@ -71,7 +71,7 @@ function hasSheetOnDeck(emptied: BuildUp, at: number): boolean {
   );
 }
 
-/** The build-up with still air where insulation lay between framing, and in roofs without the sheet below; null without any. */
+/** The build-up with still air in place of framed insulation, a roof also without the sheet below; or null. */
 function emptyTheFrame(buildUp: BuildUp): BuildUp | null {
   const extent = insulationExtent(buildUp);
   if (extent === null || isVentilatedWithin(buildUp)) return null;
@@ -87,8 +87,8 @@ function emptyTheFrame(buildUp: BuildUp): BuildUp | null {
 }
 
 /**
- * Ventilated air that insulation outside would close or make useless: any in a flat roof, and any among the layers that
- * it would lie outside of.
+ * Whether there is ventilated air that insulation outside would close or make useless: anywhere in a flat roof, and
+ * inside the new insulation in other elements.
  */
 function isVentilatedWithin(buildUp: BuildUp): boolean {
   const within = buildUp.element === "flat roof" ? buildUp.layers : buildUp.layers.slice(0, outerPlace(buildUp));
@@ -103,7 +103,7 @@ function emptyLayer(buildUp: BuildUp, index: number): BuildUp {
   return replaceLayer(buildUp, index, emptiedLayer(buildUp.layers[index] as SolidLayer));
 }
 
-/** Neighbouring still air layers are one space. */
+/** Joins neighbouring layers of still air into one. */
 function mergeStillAir(buildUp: BuildUp): BuildUp {
   const index = buildUp.layers.findIndex((layer, at) => isClosedSpace(layer) && isClosedSpace(buildUp.layers[at + 1]));
   if (index === -1 || holdsStatedWater(buildUp, index) || holdsStatedWater(buildUp, index + 1)) return buildUp;

@@ -7,8 +7,8 @@ import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 import { mustStay } from "./what-must-stay.ts";
 
 /**
- * A sheet that lies elsewhere moved to the warm side of all insulation, where nothing as tight is yet; an outer sheet
- * leaves a breather membrane behind.
+ * Moves a sheet to the warm side of all insulation, if nothing as tight is there yet. An outer sheet is replaced by a
+ * breather membrane.
  *
  * @param situation - the build-up and what surrounds it
  * @returns one change for each such sheet, in one size

@@ -1,16 +1,16 @@
 import type { AirLayer, Framing, Material, SolidLayer } from "../project/types.ts";
 
-/** A sheet of some material, in the place of nothing: no framing through it, no gaps. */
+/** A new sheet of a material, without framing or gaps. */
 export function sheetLayer(of: Material): SolidLayer {
   return solidLayer("sheet", of, 0);
 }
 
-/** A continuous layer of some material [m]. */
+/** A new unbroken layer of a material; thickness [m]. */
 export function boardLayer(of: Material, thickness: number): SolidLayer {
   return solidLayer("material", of, thickness);
 }
 
-/** Well-ventilated air [m]: open at both ends. */
+/** Well-ventilated air, open at both ends; thickness [m]. */
 export function ventilatedAir(thickness: number, framing: Framing | null): AirLayer {
   return {
     type: "air",
@@ -25,7 +25,7 @@ export function ventilatedAir(thickness: number, framing: Framing | null): AirLa
   };
 }
 
-/** Still air where insulation was. */
+/** Still air in place of insulation. */
 export function emptiedLayer(of: SolidLayer): AirLayer {
   return {
     type: "air",

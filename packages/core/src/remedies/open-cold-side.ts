@@ -7,14 +7,14 @@ import { BREATHER_SHEETS, namedSheet, OPEN_BOARDS } from "./stock.ts";
 import { type Change, type ChangeStep, changeOf, EFFORT, type Situation } from "./types.ts";
 import { mustStay } from "./what-must-stay.ts";
 
-/** Outer boards up to this thickness are sheathing that can be exchanged [m] (this project's rule). */
+/** Outer boards up to this thickness count as sheathing that can be exchanged [m] (this project's rule). */
 const THICKEST_SHEATHING = 0.03;
 
 /**
- * The outer side opened to vapour: a sheet exchanged for a breather membrane, a board for an open one.
+ * Opens the outer side to vapour: exchanges a sheet for a breather membrane, or a board for a more open one.
  *
  * @param situation - the build-up and what surrounds it
- * @returns one change for each layer outside the insulation that can be more open, where vapour comes from the room
+ * @returns one change for each layer outside the insulation that can be more open, if vapour comes from the room
  */
 export function openColdSide(situation: Situation): Change[] {
   if (situation.warmSide !== "room") return [];
@@ -57,7 +57,7 @@ function exchanged({ buildUp }: Situation, index: number, by: SolidLayer, does: 
 }
 
 /**
- * Whether a layer is a board outside a wall or pitched roof, thin enough to be sheathing; decks carry and stay.
+ * Whether a layer is a board of a wall or pitched roof, thin enough to be sheathing. Decks carry load and stay.
  *
  * @param situation - its build-up
  * @param layer - a solid layer of it

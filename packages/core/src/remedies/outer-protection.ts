@@ -5,13 +5,13 @@ import { endOfCounted } from "./places.ts";
 import type { Situation } from "./types.ts";
 
 /**
- * What a board that comes to lie outermost needs over it: ventilated cladding outside a wall, a ventilated covering over a
- * roof, a lining where it stands in a room and burns. None is counted in the figures.
+ * The protection that a new outermost board needs: ventilated cladding on a wall, a ventilated covering on a roof, a
+ * lining for a combustible board that faces a room. The figures do not include it.
  *
- * @param situation - the build-up as it stands and what surrounds it
+ * @param situation - the build-up and what surrounds it
  * @param board - the board
- * @param at - index before which it comes in
- * @returns what it needs; null where something lies over it already
+ * @param at - index before which it is inserted
+ * @returns what it needs; null if it needs nothing, or is already covered
  * Source: common practice.
  */
 export function outerProtection({ buildUp, surroundings }: Situation, board: Material, at: number): OuterProtection {

@@ -4,16 +4,16 @@ import type { BetweenLayers } from "../result/types.ts";
 import { layerSd } from "../vapour/layer-sd.ts";
 import type { Situation } from "./types.ts";
 
-/** Insulation worth moving or adding to resists at least this much [m²·K/W] (this project's rule). */
+/** Least resistance of insulation that is worth moving or adding to [m²·K/W] (this project's rule). */
 export const LEAST_INSULATION = 0.25;
 
-/** Index of the first well-ventilated air layer, or the number of layers: from there on nothing counts. */
+/** Index of the first well-ventilated air layer, or the number of layers; layers from there on do not count. */
 export function endOfCounted(buildUp: BuildUp): number {
   const end = buildUp.layers.findIndex((layer) => layer.type === "air" && layer.ventilation === "well");
   return end === -1 ? buildUp.layers.length : end;
 }
 
-/** Where the insulation begins and ends: indices of its first and last counted layer, or of the one that resists most. */
+/** Indices of the first and the last layer of insulation; without any, twice that of the layer that resists most. */
 export interface InsulationExtent {
   first: number;
   last: number;
@@ -40,7 +40,7 @@ export function insulationExtent(buildUp: BuildUp): InsulationExtent | null {
   return most.index === -1 ? null : { first: most.index, last: most.index };
 }
 
-/** Index of the layer of insulation that resists most, framing left out; null without any. The main insulation may be none. */
+/** Index of the insulation with the highest resistance, without regard to framing; null if there is no insulation. */
 export function bestInsulation(buildUp: BuildUp): number | null {
   let main: number | null = null;
   for (let index = 0; index < endOfCounted(buildUp); index += 1) {
@@ -51,7 +51,7 @@ export function bestInsulation(buildUp: BuildUp): number | null {
   return main;
 }
 
-/** Whether a layer is insulation worth the name. */
+/** Whether a layer is insulation with at least that resistance. */
 export function isInsulating(layer: Layer): boolean {
   return insulates(layer) && ownResistance(layer) >= LEAST_INSULATION;
 }
@@ -61,7 +61,7 @@ export function ownResistance(layer: Layer): number {
   return layer.type === "material" ? layer.thickness / layer.material.conductivity! : 0;
 }
 
-/** Where a sheet comes in so that it lies on the warm side of all insulation; null where there is no warm side. */
+/** Index at which a sheet lies on the warm side of all insulation; null if there is no warm side. */
 export function warmFace({ buildUp, warmSide }: Situation): number | null {
   const extent = insulationExtent(buildUp);
   if (extent === null || warmSide === "neither") return null;
@@ -78,27 +78,27 @@ export function layersBySide({ buildUp, warmSide }: Situation): { warm: number[]
   return warmSide === "room" ? { warm: before, cold: beyond } : { warm: beyond, cold: before };
 }
 
-/** sd of a layer as it stands [m], gaps and facings counted. */
+/** sd of a layer [m], with its gaps and facings. */
 export function sdOf(layer: Layer): number {
   return layerSd(layer, "dry");
 }
 
-/** A sheet more open than this holds nothing back [m] (this project's rule, as for candidates). */
+/** A sheet more open than this does not hold vapour back [m] (this project's rule, as for candidates). */
 const LEAST_VAPOUR_SHEET = 0.5;
 
-/** A sheet that holds vapour back. */
+/** Whether a layer is a sheet that holds vapour back. */
 export function isVapourSheet(layer: Layer): boolean {
   return layer.type === "sheet" && sdOf(layer) >= LEAST_VAPOUR_SHEET;
 }
 
-/** A layer's name, with its count where the name occurs before: tells layers apart while others come and go. */
+/** A layer's name, numbered if the name occurs before it: tells layers apart while others are added and removed. */
 export function nameWithCount(buildUp: BuildUp, at: number): string {
   const { name } = buildUp.layers[at]!;
   const before = buildUp.layers.slice(0, at).filter((layer) => layer.name === name).length;
   return before === 0 ? name : `${name} ${before + 1}`;
 }
 
-/** A place between two layers, by their names. */
+/** A place between two layers, given by their names. */
 export function betweenLayers({ layers }: BuildUp, at: number): BetweenLayers {
   return { inner: layers[at - 1]?.name ?? null, outer: layers[at]?.name ?? null };
 }

@@ -11,20 +11,20 @@ export function wantsWarmthOnly(target: number | null, transmittance: number | n
   return !meetsTarget(transmittance, target) && judged.startsWith("sound");
 }
 
-/** The least insulation that meets a target, and how many sorts of board were tried. */
+/** The least insulation that meets a target, and how many kinds of board were tried. */
 export interface TargetSearch {
   found: { step: ChangeStep; effort: number }[];
   tried: number;
 }
 
 /**
- * The least continuous insulation with which a build-up meets its target and is judged no worse: outside, or in a floor on
- * the ground in place of what is there.
+ * Finds the least unbroken insulation with which a build-up meets its target without a worse judgement: outside, or in a
+ * floor on the ground by a thicker layer.
  *
  * @param situation - the build-up, which only misses its target, and what surrounds it
  * @param judged - its judgement
  * @param trials - assesses the thicknesses
- * @returns the thinnest of the boards that do, or none
+ * @returns the thinnest board that is enough, or none
  */
 export function reachTarget(situation: Situation, judged: JudgementWord, trials: Trials): TargetSearch {
   const boards = changesOf(situation).filter(({ effort }) => effort === EFFORT.insulateOutside);
@@ -34,7 +34,7 @@ export function reachTarget(situation: Situation, judged: JudgementWord, trials:
     return transmittance !== null && meetsTarget(transmittance, situation.buildUp.target!);
   };
   const reaches = (step: ChangeStep): boolean => trials.reaches(step, goal, false);
-  // Warmth is known from one calculation: only what is warm enough is judged, the least of it first.
+  // U takes a single calculation: only thicknesses that meet the target are judged, the least of them first.
   const leastOf = (sizes: readonly ChangeStep[]): ChangeStep[] => {
     const warm = leastSize(sizes.length, (index) => isWarmEnough(sizes[index]!));
     if (warm === null) return [];

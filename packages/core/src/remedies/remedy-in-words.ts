@@ -5,10 +5,10 @@ import { airChangesInWords, airChangesPerHour } from "../rooms/describe-room.ts"
 import { ownRoomInWords } from "../rooms/room-in-words.ts";
 
 /**
- * What a remedy does, in words that begin a sentence once their first letter is large.
+ * What a remedy does, as the beginning of a sentence, without its capital letter.
  *
  * @param steps - one change, or two that go together
- * @returns such as "polyethylene sheet 0.15 mm (sd 50 m) added on the warm side, between …; and …"
+ * @returns for example "polyethylene sheet 0.15 mm (sd 50 m) added on the warm side, between …; and …"
  */
 export function remedyInWords(steps: readonly RemedyStep[]): string {
   return steps.map(stepInWords).join("; and ");
@@ -53,10 +53,10 @@ function stepInWords(step: RemedyStep): string {
   }
 }
 
-/** Beside a board that braced the frame and does so no longer. */
+/** Added where a board braced the frame and no longer does. */
 const NEEDS_OTHER_BRACING = " (the frame then needs other bracing)";
 
-/** Behind the place of a board, from the comma on. */
+/** Added after the place of a board. */
 const PROTECTION: Readonly<Record<NonNullable<OuterProtection> | "none", string>> = {
   none: "",
   lining: ", lined for fire (the lining not counted)",
@@ -88,16 +88,16 @@ function drierInWords(by: DrierBy): string {
   }
 }
 
-/** A sheet with its sd; a name that tells the sd is enough. */
+/** A sheet with its sd, unless its name already gives it. */
 function sheetInWords({ name, sd }: NamedSheet): string {
   return / sd /.test(name) ? name : `${name} (sd ${sd} m)`;
 }
 
 /**
- * A place between two layers.
+ * A place between two layers, in words.
  *
- * @param place - by the layers' names
- * @returns such as "between gypsum plasterboard and mineral wool slab"
+ * @param place - the names of the two layers
+ * @returns for example "between gypsum plasterboard and mineral wool slab"
  */
 export function placeInWords({ inner, outer }: BetweenLayers): string {
   if (inner === null) return `on the room face of ${outer}`;

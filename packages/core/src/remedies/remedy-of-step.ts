@@ -11,12 +11,12 @@ import { roomChange } from "./room-as-written.ts";
 import type { ChangeStep } from "./types.ts";
 
 /**
- * A step that does, in the shape of the result: what is done, what comes of it, what that rests on, and the values of
- * what is brought in.
+ * Brings a successful step into the shape of the result: what is done, its outcome, the conditions of that, and the
+ * values of new materials.
  *
- * @param before - the build-up as it stands
+ * @param before - the build-up before the change
  * @param step - the step
- * @param judged - the step, judged, within the method
+ * @param judged - the judged step, which is within the method
  * @returns the remedy
  */
 export function remedyOf(
@@ -46,7 +46,7 @@ export function remedyOf(
   };
 }
 
-/** Materials that the build-up did not have, each once, from the room outwards. */
+/** Materials that are new in the build-up, each once, from the room outwards. */
 function broughtIn(before: BuildUp, after: BuildUp): RemedyMaterial[] {
   const known = new Set(materialsOf(before));
   return [...new Set(materialsOf(after))].filter((material) => !known.has(material)).map(valuesOf);

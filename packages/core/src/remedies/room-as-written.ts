@@ -3,10 +3,10 @@ import { writeQuantity } from "../quantities/format-quantity.ts";
 import type { RoomChange } from "../result/types.ts";
 
 /**
- * A room's humidity as the project file takes it.
+ * A room's humidity as written in a project file.
  *
- * @param room - the room as a remedy leaves it
- * @returns its name and what `humidity` says
+ * @param room - the room as changed by a remedy
+ * @returns its name and the value of `humidity`
  * @throws RangeError for a room without a humidity of its own
  */
 export function roomChange({ name, humidity }: Room): RoomChange {

@@ -9,11 +9,11 @@ interface TargetTried {
   isSpent: boolean;
 }
 
-/** How the search for remedies went, in a sentence. */
+/** The outcome of the search for remedies, in a sentence. */
 export const searchInWords: {
-  /** None was looked for. */
+  /** Beyond the method: no search was made. */
   beyond: (askFor: string) => string;
-  /** Nor where the layers look written from outside. */
+  /** The layers look as if listed from outside: no search was made. */
   turnedRound: string;
   singles: (tried: number, found: number, goal: Goal, isSpent: boolean) => string;
   pairs: (singlesTried: number, pairsTried: number, found: number, isSpent: boolean) => string;

@@ -8,17 +8,17 @@ import { namedSheet, WARM_SIDE_SHEETS } from "./stock.ts";
 import { type Change, type ChangeStep, changeOf, EFFORT, type Situation } from "./types.ts";
 import { mustStay } from "./what-must-stay.ts";
 
-/** A membrane next in the row is no more work than the one before. */
+/** The next tighter membrane is no more work than the one before it. */
 const CLOSE_MEMBRANES = 1;
 
-/** A membrane tighter than this has a twin on the other side that traps water; both are tried in pairs [m]. */
+/** In pairs, two membranes are tried: the tightest, and the most open from this sd on, which traps less water [m]. */
 const PROBE_SD = 5;
 
 /**
- * A vapour layer on the warm side of all insulation: a new one, or a tighter one in the place of the sheet that is there.
+ * Puts a vapour layer on the warm side of all insulation: a new one, or a tighter one in place of an existing sheet.
  *
  * @param situation - the build-up and what surrounds it
- * @returns one change with the common membranes that are tighter than what is there, most open first
+ * @returns one change, with the common membranes that are tighter than the existing layers, most open first
  */
 export function sheetOnWarmSide(situation: Situation): Change[] {
   const { buildUp } = situation;
@@ -53,7 +53,7 @@ export function sheetOnWarmSide(situation: Situation): Change[] {
   });
 }
 
-/** A tight sheet elsewhere that need not be there: it is to be moved, not given a twin. */
+/** Whether a tight sheet lies elsewhere without need: it should be moved, and no second tight one added. */
 function hasSpareTightSheet(situation: Situation): boolean {
   const { buildUp } = situation;
   const { warm } = layersBySide(situation);
@@ -69,7 +69,7 @@ function sdOfSheet(sheet: Material): number {
   return sheet.equivalentAirLayerThickness!;
 }
 
-/** A sheet that holds vapour back and may be exchanged. */
+/** Whether a layer is a sheet that holds vapour back and may be exchanged. */
 function isSpareVapourSheet(buildUp: BuildUp, index: number): boolean {
   const layer = buildUp.layers[index]!;
   const isCoating = layer.type === "sheet" && layer.material.group === "coating";

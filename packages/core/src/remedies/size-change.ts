@@ -1,15 +1,15 @@
 import type { Goal, Trials } from "./trials.ts";
 import type { Change, ChangeStep } from "./types.ts";
 
-/** Up to this many sizes are tried one after the other; more are bisected. */
+/** Up to this many sizes are tried one after another; among more, the size is found by bisection. */
 const FEW_SIZES = 8;
 
 /**
- * The least size of a change that reaches a goal: the size below it does not.
+ * The least size of a change that reaches a goal: the next smaller size does not.
  *
- * @param sizes - how many there are, least first
+ * @param sizes - number of sizes, least first
  * @param reaches - whether a size, by its index, reaches the goal
- * @returns index of the size; null where none that was tried does
+ * @returns index of the size; null if none that was tried reaches it
  * Assumes, for more than eight sizes, that the greatest reaches the goal if any does.
  */
 export function leastSize(sizes: number, reaches: (index: number) => boolean): number | null {
@@ -30,12 +30,12 @@ export function leastSize(sizes: number, reaches: (index: number) => boolean): n
 
 /**
  * The sizes of a change that are worth offering: the least that reaches the goal, and the least that makes the build-up
- * sound, alone where the two are close.
+ * sound. If the two are close, only the latter.
  *
  * @param change - the change
- * @param goal - the least that it should lead to
+ * @param goal - the least judgement that it must reach
  * @param trials - assesses the sizes
- * @returns one or two steps, none where no size does
+ * @returns one or two steps; none if no size reaches the goal
  */
 export function sizesWorthOffering(change: Change, goal: Goal, trials: Trials): ChangeStep[] {
   const leastFor = (wanted: Goal): number | null =>

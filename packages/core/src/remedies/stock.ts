@@ -3,11 +3,11 @@ import type { Material, MaterialKind } from "../project/types.ts";
 import type { NamedSheet } from "../result/types.ts";
 
 /**
- * What remedies are made of: ordinary goods without a brand. Names and values are rows of the material table, so that
- * a remedy can be written into a project file as it is worded; a test holds the two together.
+ * The materials that remedies use: ordinary goods without a brand. Their names and values are those of the material
+ * table, so a remedy can be written into a project file as it is worded; a test compares the two.
  */
 
-/** A material of which nothing is known but that it is ordinary. */
+/** Defaults for the values that a material below does not give. */
 const BARE: Omit<Material, "name" | "group" | "kind"> = {
   density: null,
   conductivity: null,
@@ -35,19 +35,19 @@ export const WARM_SIDE_SHEETS: readonly Material[] = [
   sheet("foil vapour control layer sd 1500 m", 1500),
 ];
 
-/** Breather membranes, least open first. */
+/** Breather membranes, tightest first. */
 export const BREATHER_SHEETS: readonly Material[] = [
   sheet("breather membrane", 0.2),
   sheet("breather membrane sd 0.05 m", 0.05),
 ];
 
-/** Outer boards that let vapour out, least open first. */
+/** Outer boards that let vapour out, tightest first. */
 export const OPEN_BOARDS: readonly Material[] = [
   material("bitumen-impregnated fibreboard", "wood-based board", "board", 270, 0.055, 1700, 10, 5),
   material("wood fibre sarking board", "wood-based board", "board", 210, 0.046, 2000, 5, 3),
 ];
 
-/** Insulation that lies on the outside without a break. */
+/** Insulation for unbroken layers on the outside. */
 export const WOOD_FIBRE: Material = material(
   "wood fibre insulation board",
   "insulation",
@@ -64,7 +64,7 @@ export const ROOF_WOOL: Material = material("mineral wool roof board", "insulati
 /** The tight sheet on the deck of a warm roof. */
 export const DECK_SHEET: Material = sheet("vapour control layer sd 100 m", 100);
 
-/** A sheet of these by its name and sd. */
+/** The name and sd of one of these sheets. */
 export function namedSheet({ name, equivalentAirLayerThickness }: Material): NamedSheet {
   return { name, sd: equivalentAirLayerThickness! };
 }

@@ -4,15 +4,16 @@ import { endOfCounted, insulationExtent, nameWithCount, sdOf } from "./places.ts
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 import { mustStay } from "./what-must-stay.ts";
 
-/** Tighter than this is worth taking out [m] (this project's rule, as for candidates). */
+/** A layer with at least this sd is worth removing [m] (this project's rule, as for candidates). */
 export const WORTH_TAKING_OUT = 0.5;
 
-/** Finishes up to this thickness come off [m] (this project's rule). */
+/** Finishes up to this thickness can be removed [m] (this project's rule). */
 const THICKEST_FINISH = 0.005;
 
 /**
- * A sheet or a tight finish left out: a vapour layer on the cold side of a cooled building, a vinyl wallpaper, one of two
- * tight layers. An outer sheet that keeps wind and rain out is exchanged, not left out (`open-cold-side.ts`).
+ * Leaves out a sheet or a tight finish: for example a vapour layer on the cold side of a cooled building, a vinyl
+ * wallpaper, or one of two tight layers. An outer sheet that keeps wind and rain out is exchanged instead
+ * (`open-cold-side.ts`).
  *
  * @param situation - the build-up and what surrounds it
  * @returns one change for each such layer, in one size

@@ -6,10 +6,10 @@ import { replaceLayer } from "./edit-layers.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 
 /**
- * Foil tape over the framing that interrupts tight layers, from board to board.
+ * Tapes over the framing that interrupts tight layers, from board to board, with foil tape.
  *
  * @param situation - the build-up and what surrounds it
- * @returns one change for all such layers, in one size; none where they are taped so
+ * @returns one change for all such layers, in one size; none if they are already taped like this
  */
 export function tapeFraming({ buildUp }: Situation): Change[] {
   const { counted } = countedLayers(buildUp, "horizontal");

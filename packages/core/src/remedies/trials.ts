@@ -11,48 +11,49 @@ import { answersWhatWasFound, figuresAllow, findingsAllow } from "./fit-to-offer
 import type { ChangeStep, Situation } from "./types.ts";
 
 /**
- * The search spends no more calculations than this on a build-up (this project's rule); it takes some 100, seldom over
- * 300. What is offered is then worked out once more, with all that is told of it.
+ * Most calculations that the search uses for a build-up (this project's rule); it takes some 100, seldom over 300. Each
+ * remedy offered is then worked out once more, with everything that is reported about it.
  */
 export const MOST_CALCULATIONS = 1200;
 
-/** Calculations that a judgement rests on: the reported one, and up to five under other assumptions. */
+/** Calculations for a judgement: the reported one, and up to five for the sensitivity. */
 const CALCULATIONS_OF_JUDGEMENT = 6;
 
-/** Calculations of what is told beside it: two under other assumptions, and one with gaps in the vapour layer. */
+/** Further calculations for what is reported: two for the sensitivity, and one with gaps in the vapour layer. */
 const CALCULATIONS_TOLD_BESIDE = 3;
 
-/** What a change should lead to. */
+/** The judgement that a change must reach. */
 export type Goal = Extract<JudgementWord, "sound" | "sound with conditions">;
 
-/** Judges changed build-ups, and counts what that takes. */
+/** Judges changed build-ups, and counts the calculations. */
 export interface Trials {
-  /** Whether a step leads to a goal, is fit to be offered, and loses no warmth where it must not. */
+  /** Whether a step reaches a goal, may be offered and, if required, does not raise U. */
   reaches: (step: ChangeStep, goal: Goal, keepsWarmth: boolean) => boolean;
-  /** U of a step [W/(m²·K)]; null once the calculations are spent. */
+  /** U of a step [W/(m²·K)]; null once the calculations are used up. */
   transmittance: (step: ChangeStep) => number | null;
-  /** A step that reached its goal, judged, with the checks that are told of it. */
+  /** Judges in full a step that reached its goal, with all further checks that are reported. */
   offer: (step: ChangeStep) => JudgedBuildUp;
   spent: () => number;
   isSpent: () => boolean;
 }
 
-/** What is known of a step so far: its figures by straight sections, and how it was judged. */
+/** What is known of a step so far: its figures along straight sections, and its judgement. */
 interface KnownStep {
   surroundings: Surroundings;
   straight: BuildUpCalculation;
-  /** On what may refuse it. */
+  /** Judged only on what may refuse it. */
   judged: JudgedBuildUp | null;
-  /** On all that the judgement depends on. */
+  /** Judged on all that the judgement depends on. */
   whole: JudgedBuildUp | null;
 }
 
 /**
- * Trials on a situation, each step calculated and judged at most once. What its own figures speak against is not judged.
+ * Makes trials on a situation. Each step is calculated and judged at most once, and not judged at all if its figures
+ * already rule it out.
  *
  * @param situation - the build-up and what surrounds it
- * @param before - its result as it stands
- * @returns trials with a count of their own
+ * @param before - its result before any change
+ * @returns trials with their own count
  */
 export function trialsOn(situation: Situation, before: BuildUpResult): Trials {
   const known = new Map<BuildUp, KnownStep[]>();
@@ -112,33 +113,33 @@ export function trialsOn(situation: Situation, before: BuildUpResult): Trials {
   return { reaches, transmittance, offer, spent: () => spent, isSpent: () => spent >= MOST_CALCULATIONS };
 }
 
-/** Transmittances are compared at two decimals [W/(m²·K)]. */
+/** A transmittance at two decimals, for comparing [0.01 W/(m²·K)]. */
 function toTwoDecimals(transmittance: number): number {
   return Math.round(transmittance * 100);
 }
 
-/** The reported calculation: twice with slightly ventilated air; a build-up with very many nodes counts for several. */
+/** Cost of the reported calculation: double with slightly ventilated air, and several times with very many nodes. */
 function calculationsOfOne(buildUp: BuildUp): number {
   return (ventilationCases(buildUp) === null ? 1 : 2) * sizeOf(buildUp);
 }
 
-/** At most; trapped water is followed for years, and the plane takes longer than a section. */
+/** Greatest cost of a judgement; trapped water is followed for years, and the plane takes longer than a section. */
 function calculationsOfJudgement(buildUp: BuildUp): number {
   const water = CALCULATIONS_OF_TRAPPED_WATER * buildUp.trappedWater.length;
   const plane = isInThePlane(buildUp) ? CALCULATIONS_OF_THE_PLANE : 0;
   return (CALCULATIONS_OF_JUDGEMENT + water) * calculationsOfOne(buildUp) + plane;
 }
 
-/** At most; one more a layer with stated gaps. */
+/** Greatest further cost of reporting a remedy, with one more calculation for each layer with stated gaps. */
 function calculationsTold(buildUp: BuildUp): number {
   const withGaps = buildUp.layers.filter((layer) => layer.type !== "air" && layer.gaps !== null).length;
   return (CALCULATIONS_TOLD_BESIDE + withGaps) * calculationsOfOne(buildUp);
 }
 
-/** Calculations that a year in the plane takes as long as: some ten with tight layers between framing, more with channels. */
+/** Cost of a year in the plane, in calculations: some ten with tight layers between framing, more with channels. */
 const CALCULATIONS_OF_THE_PLANE = 12;
 
-/** Layers that framing interrupts may be worked out in the plane. */
+/** Whether a build-up may have to be worked out in the plane, because framing interrupts a layer. */
 function isInThePlane({ layers }: BuildUp): boolean {
   return layers.some((layer) => {
     const { framing } = layer;
@@ -147,7 +148,7 @@ function isInThePlane({ layers }: BuildUp): boolean {
   });
 }
 
-/** Whether its U comes from the plane. */
+/** Whether a build-up's U comes from the plane. */
 function isOfChannels({ layers }: BuildUp): boolean {
   return layers.some(({ framing }) => framing !== null && isChannel(framing));
 }
@@ -156,23 +157,23 @@ function isChannel({ origin }: Framing): boolean {
   return origin.kind === "channel";
 }
 
-/** Calculations that trapped water counts for: it is followed until it is dry, with each change that may help. */
+/** Cost of trapped water, in calculations: it is followed until it is dry, with each change that may help. */
 const CALCULATIONS_OF_TRAPPED_WATER = 4;
 
-/** Nodes of all ways through together that one calculation stands for: four ways through a wall of 10 m²·K/W have fewer. */
+/** Nodes on all paths together that count as one calculation; four paths through a wall of 10 m²·K/W have fewer. */
 const NODES_OF_CALCULATION = 250;
 
-/** Years run on beyond the few of an ordinary wall: each takes about half a calculation. */
+/** Cost of repeated years beyond the few of an ordinary wall; each takes about half a calculation. */
 function calculationsOfRunOn({ sections }: BuildUpCalculation): number {
   const years = sections.map(({ repeating }) => repeating?.years ?? 0);
   const mean = years.reduce((sum, count) => sum + count, 0) / years.length;
   return Math.max(0, Math.floor(mean / 2) - ORDINARY_RUN_ON);
 }
 
-/** Calculations that the years run on of an ordinary wall take: they are counted already. */
+/** Cost of the repeated years of an ordinary wall, which is already included. */
 const ORDINARY_RUN_ON = 3;
 
-/** How many ordinary calculations one of this build-up stands for. */
+/** How many ordinary calculations one calculation of this build-up counts as. */
 function sizeOf(buildUp: BuildUp): number {
   return Math.ceil(nodesAtMost(buildUp) / NODES_OF_CALCULATION);
 }

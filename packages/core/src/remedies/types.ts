@@ -2,50 +2,50 @@ import type { BuildUp, Room } from "../project/types.ts";
 import type { RemedyStep } from "../result/types.ts";
 import type { Surroundings } from "../surroundings/surroundings.ts";
 
-/** The side from which vapour is pushed over the year. */
+/** The side from which vapour is driven over the year. */
 export type WarmSide = "room" | "far side" | "neither";
 
-/** A build-up with what surrounds it: what a change is made to. */
+/** A build-up and what surrounds it, to which a change is made. */
 export interface Situation {
   buildUp: BuildUp;
   surroundings: Surroundings;
   warmSide: WarmSide;
 }
 
-/** One size of a change, applied. */
+/** A change applied in one of its sizes. */
 export interface ChangeStep {
   /** What is done: one change, or two that go together. */
   does: readonly RemedyStep[];
   buildUp: BuildUp;
-  /** Changed rooms; null where only the build-up changes. */
+  /** Surroundings with a changed room; null if only the build-up changes. */
   surroundings: Surroundings | null;
-  /** The room that is changed, as it is afterwards; none where only the build-up changes. */
+  /** The changed room; left out if only the build-up changes. */
   room?: Room;
   /** Thickness added on the room side and on the outer side of the build-up [m]. */
   thicknessInside: number;
   thicknessOutside: number;
 }
 
-/** A kind of change to one thing, with its sizes. */
+/** One kind of change to one part of a situation, with its sizes. */
 export interface Change {
   /** What is changed: unique among the changes of a situation. */
   key: string;
-  /** How much of a change it is: less comes first in the list. */
+  /** How great a change it is; smaller ones come first in the list. */
   effort: number;
   /** Sizes, least first; never empty. */
   steps: readonly ChangeStep[];
-  /** A better judgement this many steps further on is offered instead of the least; further off, beside it. */
+  /** A size with a better judgement replaces the least size if it is at most this many steps greater. */
   closeSteps: number;
-  /** Steps that are tried first when two changes are put together. */
+  /** Indices of the steps that are tried first in a pair of changes. */
   probes: readonly number[];
-  /** Sizes that raise the transmittance do not count. */
+  /** True if sizes that raise the transmittance do not count. */
   keepsWarmth: boolean;
 }
 
-/** Finds what one kind of change can do to a situation; nothing where it does not apply. */
+/** Finds the changes of one kind that are possible in a situation; none where the kind does not apply. */
 export type ChangeKind = (situation: Situation) => Change[];
 
-/** How much of a change each kind is, from closing gaps to building anew (this project's order). */
+/** How great a change each kind is, from taping to rebuilding (this project's order). */
 export const EFFORT = {
   tapeFraming: 0.5,
   closeGaps: 1,
@@ -57,15 +57,15 @@ export const EFFORT = {
   ventilate: 7,
   insulateOutside: 8,
   moveInsulation: 9,
-  /** A change of use and none of the build-up: after everything that is built, pairs of it too. */
+  /** Changes the use, not the build-up: comes after all building work, even after pairs of changes. */
   drierRoom: 20,
 } as const;
 
 /**
- * A change with one or more sizes.
+ * Makes a change with one or more sizes.
  *
- * @param change - key, effort and steps; the rest by default: nothing is close, the last step is tried first
- * @returns the change as a list, empty without steps
+ * @param change - key, effort and steps; by default no sizes are close, and pairs try the last step first
+ * @returns a list of the one change; empty if it has no steps
  */
 export function changeOf(
   change: Pick<Change, "key" | "effort" | "steps"> & Partial<Pick<Change, "closeSteps" | "probes" | "keepsWarmth">>,

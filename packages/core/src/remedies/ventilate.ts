@@ -15,18 +15,18 @@ import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 /** A ventilated cavity behind cladding [m] (common practice). */
 const CAVITY = 0.025;
 
-/** A layer as tight as this is worth a ventilated cavity before it [m] (this project's rule). */
+/** A layer with at least this sd is worth a ventilated cavity in front of it [m] (this project's rule). */
 const WORTH_VENTILATING = 0.5;
 
-/** Insulation with a smaller μ lets wind through and gets a breather membrane [–] (this project's rule). */
+/** Insulation with a μ below this lets wind through and gets a breather membrane [–] (this project's rule). */
 const WIND_GOES_THROUGH = 5;
 
 /**
- * Well-ventilated air on the cold side: before the tight outer layer of a wall or pitched roof, or 50 mm open at both
- * ends over the insulation of a cold flat roof.
+ * Makes well-ventilated air on the cold side: inside the tight outer layer of a wall or pitched roof, or 50 mm, open at
+ * both ends, over the insulation of a cold flat roof.
  *
  * @param situation - the build-up and what surrounds it
- * @returns one change, in one size, where vapour comes from the room and the build-up faces outdoors
+ * @returns one change in one size, if vapour comes from the room and the build-up faces outdoors
  */
 export function ventilate(situation: Situation): Change[] {
   const { buildUp, warmSide } = situation;
@@ -37,7 +37,7 @@ export function ventilate(situation: Situation): Change[] {
   return air === null ? cavityBeforeTightLayer(buildUp) : widened(buildUp, air.layer, air.index);
 }
 
-/** Over the insulation of a warm roof lies its skin: air between them cools nothing but the insulation. */
+/** Whether a roof is warm: its skin lies on the insulation, and ventilated air between the two would only cool it. */
 function isWarmRoof(buildUp: BuildUp): boolean {
   const main = bestInsulation(buildUp);
   if (main === null || !isRoof(buildUp) || isUpright(buildUp)) return false;
@@ -108,13 +108,13 @@ function cavityBeforeTightLayer(buildUp: BuildUp): Change[] {
   return changeOf({ key: "ventilated", effort: EFFORT.ventilate, steps: [step] });
 }
 
-/** A sheathing board directly on the framing that the air would part it from. */
+/** Whether a layer is sheathing directly on framing, from which the air would separate it. */
 function bracesFrame(buildUp: BuildUp, index: number): boolean {
   const board = buildUp.layers[index]!;
   return board.type !== "air" && isSheathing({ buildUp }, board) && buildUp.layers[index - 1]?.framing !== null;
 }
 
-/** Index of the tightest layer between two places that is worth ventilating; null without any. */
+/** Index of the tightest layer between two indices, if it is worth ventilating; otherwise null. */
 function tightestBetween(buildUp: BuildUp, from: number, to: number): number | null {
   let tightest: number | null = null;
   for (let index = from; index < to; index += 1) {
@@ -124,7 +124,7 @@ function tightestBetween(buildUp: BuildUp, from: number, to: number): number | n
   return tightest;
 }
 
-/** The deck directly over the insulation of a flat roof: it spans over air, as a thin skin does not; null without. */
+/** Index of a deck directly over the insulation of a flat roof, which can span over air, unlike a skin; or null. */
 function deckOver(buildUp: BuildUp, insulation: number): number | null {
   const layer = buildUp.layers[insulation + 1];
   if (layer?.type !== "material") return null;

@@ -4,23 +4,23 @@ import { type WaterZone, waterZones } from "../findings/water-zones.ts";
 import { materialAlong } from "../further-checks/section-nodes/material-of-slice.ts";
 
 /**
- * Share of its limit that the water of a remedied build-up may reach [–] (this project's rule): a remedy is built by
- * hand, from goods whose values spread, for winters that differ; half is left for that.
+ * Share of its limit that the water in a remedied build-up may reach [–] (this project's rule). The other half is left
+ * for workmanship, for goods whose values vary, and for winters that differ.
  */
 export const SHARE_OF_LIMIT = 0.5;
 
 /**
- * Most water that a remedy leaves against gypsum board or paper [kg/m²]: gypsum's core softens and paper feeds mould
+ * Most water that a remedy may leave on gypsum board or paper [kg/m²]: wet gypsum softens, and paper feeds mould
  * (common practice).
  */
 export const MOST_ON_GYPSUM_OR_PAPER = 0.2;
 
 /**
- * Whether a remedied build-up keeps a margin: in every zone at most half of the limit there, and little on gypsum board
- * or paper. A trace is no reason against it.
+ * Whether a remedied build-up keeps a margin: in every zone water is at most half of the limit, and little on gypsum
+ * board or paper. A trace is always allowed.
  *
  * @param calculation - figures of the remedied build-up
- * @returns true when every zone of every section keeps to it
+ * @returns true when every zone of every section keeps the margin
  * Source: this project's rule; the limits are those of `amount-limits.ts`.
  */
 export function keepsWaterMargin(calculation: BuildUpCalculation): boolean {
@@ -31,7 +31,7 @@ export function keepsWaterMargin(calculation: BuildUpCalculation): boolean {
   );
 }
 
-/** Most water of a zone [kg/m²]. */
+/** Most water allowed in a zone [kg/m²]. */
 function mostIn(zone: WaterZone, section: SectionCalculation, { buildUp }: BuildUpCalculation): number {
   const limit = amountLimits(zone, section, buildUp)[0]!.amount;
   const most = SHARE_OF_LIMIT * limit;

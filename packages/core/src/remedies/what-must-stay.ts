@@ -8,12 +8,12 @@ import { bestInsulation, endOfCounted, insulationExtent, isVapourSheet, sdOf } f
 import type { Situation, WarmSide } from "./types.ts";
 
 /**
- * Whether a layer is there for another reason than vapour, so that no remedy takes it out, exchanges or opens it:
- * damp-proof, radon and gas membranes, weather skins, tanking, metal, and whatever keeps the weather from a roof.
+ * Whether a layer has another purpose than vapour control, so that no remedy removes, exchanges or opens it: decks,
+ * damp-proof, radon and gas membranes, weather skins, tanking, metal, and whatever keeps the weather out of a roof.
  *
  * @param buildUp - the build-up
- * @param index - of the layer
- * @returns true when it stays as it is
+ * @param index - index of the layer
+ * @returns true when it must stay as it is
  * Source: this project's rule (METHOD.md, Remedies).
  */
 export function mustStay(buildUp: BuildUp, index: number): boolean {
@@ -31,7 +31,7 @@ function isGroundSheet(buildUp: BuildUp, index: number, layer: SolidLayer): bool
   return buildUp.faces === "ground" && layer.type === "sheet" && index > (extent?.last ?? -1);
 }
 
-/** The tight layers of a roof beyond its insulation, with no ventilated air and covering outside them. */
+/** Whether a layer is tight and lies outside a roof's insulation, without ventilated air and a covering outside it. */
 function isRoofSkin(buildUp: BuildUp, index: number, layer: Layer): boolean {
   const extent = insulationExtent(buildUp);
   if (!isRoof(buildUp) || isUpright(buildUp) || sdOf(layer) < TIGHT || index <= (extent?.last ?? -1)) return false;
@@ -39,12 +39,12 @@ function isRoofSkin(buildUp: BuildUp, index: number, layer: Layer): boolean {
 }
 
 /**
- * What tells whether a change leaves alone what must stay: every required layer, every ventilation opening, and foam on the
- * skin that it is bonded to; no further tight layer on the cold side, nor a sheet against a damp void, nor one on the room
- * side of masonry or logs that rain may wet. Every remedy is held against this, whatever kind made it.
+ * Makes a check of what must stay: every required layer, every ventilation opening, and foam on the skin to which it is
+ * bonded. A change must also not add a tight layer on the cold side, a sheet towards a damp void, or a tighter sheet to
+ * masonry or logs that rain may wet. Every remedy must pass, whatever kind of change made it.
  *
- * @param before - the situation as it was
- * @returns true for a changed build-up that may be proposed
+ * @param before - the situation before the change
+ * @returns a function that is true for a changed build-up that may be proposed
  * Source: this project's rule (METHOD.md, Remedies).
  */
 export function leavesAloneWhatMustStay({ buildUp, warmSide }: Situation): (after: BuildUp) => boolean {
@@ -83,7 +83,7 @@ function isAtLeastAsOpen(air: AirLayer, than: AirLayer): boolean {
   );
 }
 
-/** How many counted layers on the cold side of the main insulation are tight. */
+/** Number of tight counted layers on the cold side of the main insulation. */
 function tightOnColdSide(buildUp: BuildUp, warmSide: WarmSide): number {
   const main = bestInsulation(buildUp);
   if (main === null || warmSide === "neither") return 0;
@@ -93,7 +93,7 @@ function tightOnColdSide(buildUp: BuildUp, warmSide: WarmSide): number {
   return cold.filter((layer) => sdOf(layer) >= TIGHT).length;
 }
 
-/** Nothing comes between bonded foam and its skin; another design may do without the foam. */
+/** Whether nothing comes between bonded foam and its skin; a change may remove the foam altogether. */
 function staysBonded({ layers }: BuildUp, after: BuildUp): boolean {
   const foam = bondedFoam(layers);
   if (foam === null) return true;
@@ -101,7 +101,7 @@ function staysBonded({ layers }: BuildUp, after: BuildUp): boolean {
   return at === -1 || after.layers[at + 1] === layers[foam + 1];
 }
 
-/** A tighter sheet in a wall that rain may wet, which then dries to its room no more. */
+/** Whether the change adds a tighter sheet to a wall that rain may wet, and that then no longer dries to its room. */
 function holdsRainIn(before: BuildUp, after: BuildUp): boolean {
   return holdsRain(after) && tightestSheet(after) > tightestSheet(before);
 }
@@ -110,7 +110,7 @@ function tightestSheet({ layers }: BuildUp): number {
   return Math.max(0, ...layers.filter(isVapourSheet).map(sdOf));
 }
 
-/** How many vapour sheets lie between the insulation of a floor and the void below it: water from the ground collects there. */
+/** Number of vapour sheets between a floor's insulation and the void below it, where water from the ground collects. */
 function sheetsTowardsVoid(buildUp: BuildUp): number {
   const last = buildUp.faces === "void" ? insulationExtent(buildUp)?.last : undefined;
   if (last === undefined) return 0;

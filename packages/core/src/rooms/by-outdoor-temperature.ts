@@ -3,7 +3,7 @@
  * Source of all values: EN 15026:2007 Annex C (from memory).
  */
 
-/** θi in cold weather [°C] and its greatest rise in warm weather [K]. */
+/** θi in cold weather [°C], and its greatest rise in warm weather [K]. */
 export const TEMPERATURE_IN_COLD_WEATHER = 20;
 export const GREATEST_TEMPERATURE_RISE = 5;
 
@@ -15,14 +15,14 @@ export const TEMPERATURE_RISES_TO = 20;
 export const HUMIDITY_RISES_FROM = -10;
 export const HUMIDITY_RISES_TO = 20;
 
-/** φi at either end [–]. */
+/** φi at the two ends [–]. */
 export const HUMIDITY_BY_LEVEL = {
   normal: { least: 0.3, greatest: 0.6 },
   high: { least: 0.4, greatest: 0.7 },
 } as const;
 
 /**
- * Rise of the indoor temperature over its value in cold weather.
+ * Rise of the indoor temperature above its value in cold weather.
  *
  * @param outdoorTemperature - θe, the month's mean [°C]
  * @returns 0 up to 10 °C, rising linearly to 5 at 20 °C and above [K]
@@ -49,7 +49,7 @@ export function humidityByOutdoors(level: "normal" | "high", outdoorTemperature:
   return least + (greatest - least) * partOfWay(outdoorTemperature, HUMIDITY_RISES_FROM, HUMIDITY_RISES_TO);
 }
 
-/** How far a value has come from one end to the other, 0 to 1. */
+/** Position of a value between two ends, 0 to 1. */
 function partOfWay(value: number, from: number, to: number): number {
   if (!Number.isFinite(value)) throw new RangeError(`temperature must be finite, was ${value}`);
   return Math.min(1, Math.max(0, (value - from) / (to - from)));

@@ -8,7 +8,7 @@ import type { AirMonths, OutdoorClimate } from "../project/types.ts";
 import { type ImpossibleMonth, impossibleMonths } from "./impossible-months.ts";
 
 /**
- * Notes a problem for every room that cannot exist as stated: its air would hold more vapour than air can.
+ * Adds a problem for every room that cannot exist as stated, because its air would hold more vapour than air can.
  *
  * @param rooms - as read; null where a room has problems already
  * @param climate - the year the project is worked out for

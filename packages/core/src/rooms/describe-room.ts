@@ -3,7 +3,7 @@ import type { HumidityRule, Room } from "../project/types.ts";
 import { formatNumber } from "../quantities/format-quantity.ts";
 import { DAYS_PER_WEEK } from "./room-months.ts";
 
-/** A room's rules in words, with the standard they come from. */
+/** A room's rules in words, with the standard that they come from. */
 export interface RoomDescription {
   temperatureRule: string;
   humidityRule: string;
@@ -11,12 +11,12 @@ export interface RoomDescription {
 }
 
 /**
- * A room's rules in words: how its temperature and humidity are told, every assumption included.
+ * Puts a room's rules for temperature and humidity into words, with every assumption.
  *
  * @param room - the room
  * @param humidityMargin - factor on the vapour excess of classes [–]
  * @returns one sentence without a full stop for each rule, and the source of the rules
- * Source: none of its own; the rules name theirs.
+ * Source: that of each rule.
  */
 export function describeRoom(room: Room, humidityMargin = 1): RoomDescription {
   const cap = room.cooling === null ? "" : `; cooled to at most ${short(room.cooling)} °C`;
@@ -101,13 +101,13 @@ function humidityInWords(rule: HumidityRule): string {
   }
 }
 
-/** Air changes [1/s] as they are an hour: "1 air change", "0.6 air changes". */
+/** Air changes [1/s] in words, per hour: "1 air change", "0.6 air changes". */
 export function airChangesInWords(airChanges: number): string {
   const count = airChangesPerHour(airChanges);
   return `${count} air ${count === "1" ? "change" : "changes"}`;
 }
 
-/** Air changes [1/s] an hour, as a figure. */
+/** Air changes [1/s] as a figure per hour. */
 export function airChangesPerHour(airChanges: number): string {
   return short((airChanges * SECONDS_PER_DAY) / HOURS_PER_DAY);
 }
@@ -122,7 +122,7 @@ function sourceOf(room: Room): string {
     : "stated in the project file";
 }
 
-/** At most two decimals, none when they are zero. */
+/** A figure with at most two decimals, without trailing zeros. */
 function short(value: number): string {
   return formatNumber(value, 2).replace(/\.?0+$/, "");
 }

@@ -5,8 +5,8 @@ import { DAYS_PER_WEEK } from "./room-months.ts";
  * The same room, heated on every day of the week.
  *
  * @param room - the room
- * @returns the room; the same one where it is heated daily already, or not heated at all
- * Source: this project's rule: what a busier use would bring.
+ * @returns the room; unchanged if it is already heated daily, or not heated at all
+ * Source: this project's rule, for a room that may be used more often.
  */
 export function heatedDaily(room: Room): Room {
   const { temperature } = room;

@@ -1,4 +1,4 @@
-/** Humidity classes of rooms by use: 1 stores … 5 laundries and pools. */
+/** Humidity classes of rooms by use: from 1, stores, to 5, laundries and pools. */
 export type HumidityClass = 1 | 2 | 3 | 4 | 5;
 
 /**
@@ -12,7 +12,7 @@ export const VAPOUR_EXCESS_IN_FROST: Readonly<Record<HumidityClass, number>> = {
   5: 1360,
 };
 
-/** Outdoor temperatures between which the excess falls to nothing [°C]. Source: ISO 13788:2012 Annex A (from memory). */
+/** Outdoor temperatures between which the excess falls to 0 [°C]. Source: ISO 13788:2012 Annex A (from memory). */
 export const FULL_EXCESS_BELOW = 0;
 export const NO_EXCESS_ABOVE = 20;
 
@@ -23,7 +23,7 @@ export const NO_EXCESS_ABOVE = 20;
  * @param outdoorTemperature - θe, the month's mean [°C]
  * @returns Δp [Pa]: the class's value up to 0 °C, falling linearly to 0 at 20 °C and above
  * @throws RangeError when the temperature is not a number
- * Source: ISO 13788:2012 Annex A, Figure A.1 (from memory). For heated rooms.
+ * Source: ISO 13788:2012 Annex A, Figure A.1 (from memory), for heated rooms.
  * @example vapourExcessOfClass(3, 5.8) // 575.1
  */
 export function vapourExcessOfClass(humidityClass: HumidityClass, outdoorTemperature: number): number {

@@ -6,10 +6,10 @@ import type { AirMonths, Room } from "../project/types.ts";
 import { requireNumber } from "../require.ts";
 import { roomMonth } from "./room-months.ts";
 
-/** Saturation may be passed by this part before a month counts as impossible [–]: last digits of the arithmetic only. */
+/** Saturation may be exceeded by this share before a month is impossible [–]: it covers rounding only. */
 export const SATURATION_TOLERANCE = 1e-9;
 
-/** A month in which the room's air, as stated, would hold more vapour than air can. */
+/** A month in which the room as stated would hold more vapour than air can. */
 export interface ImpossibleMonth {
   /** Index from 0, January. */
   month: number;
@@ -25,9 +25,9 @@ export interface ImpossibleMonth {
  * @param room - temperature rule, humidity rule, cooling cap
  * @param outdoor - twelve months of outdoor air [°C], [Pa]
  * @param humidityMargin - factor on the vapour excess of classes [–], above 0
- * @returns the months with what would have to be in the air and what it can hold; for a room heated on some days the
- *   heated days are checked too, and the worse one counts
- * Source: definition, air holds no more than its saturation pressure.
+ * @returns the months, with the vapour pressure required and the saturation pressure. For a room heated on some days,
+ *   the heated days are checked as well as the month's mean, and the worse of the two is given
+ * Source: definition: vapour pressure cannot exceed saturation pressure.
  */
 export function impossibleMonths(room: Room, outdoor: AirMonths, humidityMargin: number): ImpossibleMonth[] {
   refuseFaults([...checkRoom(room, ["room"]), ...checkAir(outdoor, ["outdoor"])]);
@@ -45,7 +45,7 @@ export function impossibleMonths(room: Room, outdoor: AirMonths, humidityMargin:
   });
 }
 
-/** By how much saturation is passed, as a part of it [–]; negative below. */
+/** By what share of saturation the vapour pressure exceeds it [–]; negative if it does not. */
 function overSaturation({ vapourPressure, saturation }: ImpossibleMonth): number {
   return vapourPressure / saturation - 1;
 }

@@ -1,6 +1,6 @@
 import { GAS_CONSTANT_OF_VAPOUR, ZERO_CELSIUS_IN_KELVIN } from "../constants.ts";
 
-/** Water given off in a room and the air that carries it away. */
+/** The water given off in a room, and the air changes that carry it away. */
 export interface MoistureBalance {
   /** G [kg/s], ≥ 0 */
   production: number;
@@ -11,13 +11,14 @@ export interface MoistureBalance {
 }
 
 /**
- * Vapour excess of a room over outdoors from the water given off in it and its air changes.
+ * Vapour excess of a room over outdoors, from the water given off in the room and its air changes.
  *
  * @param balance - production ≥ 0 [kg/s], volume above 0 [m³], air changes above 0 [1/s]
  * @param indoorTemperature - θi [°C], above −273.15
  * @returns Δp [Pa]
  * @throws RangeError when a value is out of range or not a number
- * Source: ISO 13788:2012 Annex A (from memory): Δp = G / (n · V) · 461.5 · T. Steady state; the room's surfaces store nothing.
+ * Source: ISO 13788:2012 Annex A (from memory): Δp = G / (n · V) · 461.5 · T.
+ * Assumes a steady state in which the room's surfaces store no moisture.
  * @example vapourExcessOfBalance({ production: 6 / 86400, volume: 90, airChanges: 0.6 / 3600 }, 20) // 626.34
  */
 export function vapourExcessOfBalance(balance: MoistureBalance, indoorTemperature: number): number {

@@ -1,5 +1,5 @@
 /**
- * A room as the far side of a build-up, in words.
+ * What to call a room on the outer side of a build-up.
  *
  * @param name - the room's name
  * @returns "the store"; the room of every build-up that names none is "the indoor room"
@@ -10,7 +10,7 @@ export function roomInWords(name: string): string {
 }
 
 /**
- * A room that the sentence is about, in words.
+ * What to call the room that a sentence is about.
  *
  * @param name - the room's name
  * @returns "the store"; the room of every build-up that names none is "the room"

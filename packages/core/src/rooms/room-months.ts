@@ -11,7 +11,7 @@ import { roomVapourPressure } from "./room-vapour-pressure.ts";
 /** Days in a week. Source: definition. */
 export const DAYS_PER_WEEK = 7;
 
-/** A room's air in one month, with that of its ordinary days when only some are heated. */
+/** A room's mean air in one month, and its air on ordinary days: the heated days, if only some are heated. */
 export interface RoomMonth {
   temperature: number;
   vapourPressure: number;
@@ -19,12 +19,12 @@ export interface RoomMonth {
 }
 
 /**
- * Indoor air, month by month, by the room's own rules.
+ * Indoor air for each month, by the room's own rules.
  *
  * @param room - temperature rule, humidity rule, cooling cap
  * @param outdoor - twelve months of outdoor air [°C], [Pa]
  * @param humidityMargin - factor on the vapour excess of classes [–], above 0
- * @returns twelve months of indoor air [°C], [Pa]; a month over saturation is told by `impossibleMonths`
+ * @returns twelve months of indoor air [°C], [Pa]; `impossibleMonths` finds months over saturation
  * Source: ISO 13788:2012 clause 4 and Annex A, EN 15026:2007 Annex C (from memory).
  */
 export function roomMonths(room: Room, outdoor: AirMonths, humidityMargin: number): AirMonths {
@@ -38,8 +38,8 @@ export function roomMonths(room: Room, outdoor: AirMonths, humidityMargin: numbe
 }
 
 /**
- * Indoor air of one month. A room heated on n days a week has the mean of its heated and its other days, n/7 to
- * 1 − n/7; on the other days it holds the vapour of outdoors.
+ * Indoor air of one month. A room heated on n days a week has the mean of its heated and its other days, weighted n/7
+ * and 1 − n/7; on the other days it has the vapour pressure of outdoors.
  *
  * @param room - temperature rule, humidity rule, cooling cap
  * @param month - 0 for January to 11
@@ -64,7 +64,7 @@ export function roomMonth(room: Room, month: number, outdoor: AirMonths, humidit
   };
 }
 
-/** The rule that holds in a month: cooling takes water out of the air, which no class made for heated rooms tells. */
+/** The humidity rule for a month. In a cooled month the stated humidity counts: classes are made for heated rooms. */
 function humidityIn(room: Room, month: number, outdoorTemperature: number): HumidityRule {
   const { humidity, humidityWhenCooled } = room;
   return humidityWhenCooled !== null && isCooled(room, month, outdoorTemperature)
@@ -72,7 +72,7 @@ function humidityIn(room: Room, month: number, outdoorTemperature: number): Humi
     : humidity;
 }
 
-/** Part of the days on which the room is heated, 0 to 1; 1 for every other kind of room. */
+/** Share of the days on which the room is heated, 0 to 1; 1 for every other kind of room. */
 function shareOfHeatedDays(room: Room): number {
   if (room.temperature.kind !== "heated") return 1;
   const { daysPerWeek } = room.temperature;

@@ -2,14 +2,14 @@ import type { Room } from "../project/types.ts";
 import { TEMPERATURE_IN_COLD_WEATHER, temperatureRiseByOutdoors } from "./by-outdoor-temperature.ts";
 
 /**
- * Air temperature of a room on its ordinary days (the heated days, where it is heated on some days only).
+ * Air temperature of a room on its ordinary days (the heated days, if it is heated only on some).
  *
  * @param room - the room's rules
  * @param month - 0 for January to 11
  * @param outdoorTemperature - θe of that month [°C]
  * @returns θi [°C]: the rule's value, never above the cooling cap
- * Source: ISO 13788:2012 clause 4 and Annex A, EN 15026:2007 Annex C (from memory). A heated room is as warm as
- * outdoors when outdoors is warmer.
+ * Source: ISO 13788:2012 clause 4 and Annex A, EN 15026:2007 Annex C (from memory).
+ * Assumes that a heated room is never colder than outdoors.
  */
 export function temperatureOnOrdinaryDays(room: Room, month: number, outdoorTemperature: number): number {
   return capped(room, uncappedTemperature(room, month, outdoorTemperature));
@@ -20,7 +20,7 @@ export function temperatureOnOrdinaryDays(room: Room, month: number, outdoorTemp
  *
  * @param room - a room, heated on some days
  * @param outdoorTemperature - θe of the month [°C]
- * @returns θi [°C]: the stated floor or outdoors, whichever is warmer, never above the cooling cap
+ * @returns θi [°C]: the stated temperature or that of outdoors, whichever is warmer, never above the cooling cap
  */
 export function temperatureOnOtherDays(room: Room, outdoorTemperature: number): number {
   const floor = room.temperature.kind === "heated" ? room.temperature.otherwise : null;

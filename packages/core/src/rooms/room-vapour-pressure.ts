@@ -4,7 +4,7 @@ import { humidityByOutdoors } from "./by-outdoor-temperature.ts";
 import { vapourExcessOfClass } from "./humidity-class.ts";
 import { vapourExcessOfBalance } from "./moisture-balance.ts";
 
-/** The air on either side of a room's rule in one month. */
+/** What a room's humidity rule needs to know about one month. */
 export interface MonthOfRoom {
   /** 0 for January to 11. */
   month: number;
@@ -19,10 +19,10 @@ export interface MonthOfRoom {
 /**
  * Vapour pressure of a room by its humidity rule.
  *
- * @param rule - how the humidity is told
+ * @param rule - the humidity rule
  * @param air - the month's outdoor air and the room's temperature
- * @param humidityMargin - factor on the vapour excess of classes [–], 1 unless stated; the 2001 edition asked for 1.10
- * @returns pi [Pa]; it may exceed saturation, which `impossibleMonths` tells
+ * @param humidityMargin - factor on the vapour excess of classes [–], 1 unless stated; the 2001 edition required 1.10
+ * @returns pi [Pa]; it may exceed saturation (see `impossibleMonths`)
  * @throws RangeError when the margin is not above 0 or the rule's values are out of range
  * Source: ISO 13788:2012 Annex A, EN 15026:2007 Annex C (from memory).
  */

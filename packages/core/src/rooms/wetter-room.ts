@@ -1,22 +1,22 @@
 import type { Room } from "../project/types.ts";
 import type { HumidityClass } from "./humidity-class.ts";
 
-/** A room with a stated relative humidity is taken this much wetter [–], up to HIGHEST_HUMIDITY. This project's rule. */
+/** Added to a room's stated relative humidity [–], up to HIGHEST_HUMIDITY. This project's rule. */
 const MORE_HUMIDITY = 0.1;
 const HIGHEST_HUMIDITY = 0.95;
-/** A room with a moisture balance is taken to make this much more vapour [–]. This project's rule. */
+/** Factor on the water given off in a room with a moisture balance [–]. This project's rule. */
 const MORE_VAPOUR = 1.5;
 
-/** The class above each; none above the wettest. */
+/** The next class above each; null for the wettest. */
 const NEXT_CLASS: Readonly<Record<HumidityClass, HumidityClass | null>> = { 1: 2, 2: 3, 3: 4, 4: 5, 5: null };
 
 /**
- * The same room, wetter than stated: one class up, ten points of relative humidity more, or half as much vapour again.
+ * The same room, wetter than stated: one class up, ten points more relative humidity, or half as much vapour again.
  *
  * @param stated - the room
- * @returns the wetter room; the same room where there is nothing wetter to take: class 5, high use by outdoor
- *   temperature, 95 % and over, and air that is that of outdoors
- * Source: this project's rule: what a change of use or a wet winter may bring.
+ * @returns the wetter room; the same room if there is nothing wetter: class 5, high occupancy by outdoor temperature,
+ *   95 % and over, and outdoor air
+ * Source: this project's rule, for a change of use or a wet winter.
  */
 export function wetterRoom(stated: Room): Room {
   const { humidity, humidityWhenCooled } = stated;

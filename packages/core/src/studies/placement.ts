@@ -25,7 +25,7 @@ import { layerMargin } from "./placement/margin.ts";
 import { type PlacedBuildUp, placements } from "./placement/positions.ts";
 import { type RoomInUse, usesOf } from "./placement/uses.ts";
 
-/** The climates beside the project's own, where the file names none: a cold one, a hot humid one and a hot dry one. */
+/** The climates studied besides the project's own, if the file names none: cold, hot and humid, and hot and dry. */
 export const CLIMATES_FOR_PLACE: Readonly<Record<string, string>> = {
   oslo: "cold",
   "melbourne-florida": "hot and humid",
@@ -33,14 +33,15 @@ export const CLIMATES_FOR_PLACE: Readonly<Record<string, string>> = {
 };
 
 /**
- * The vapour layer of every build-up in each sensible position: towards the room, within the insulation, towards the far
- * side, left out, on both faces; in the project's own climate and in others; heated and cooled.
+ * Studies the vapour layer of every build-up in each sensible position: towards the room, within the insulation,
+ * towards the outer side, left out, and on both faces. Does so in the project's own climate and in others, for the room
+ * heated and cooled.
  *
  * @param project - the project
- * @param climates - the other climates (default: those the file names, else a cold, a hot humid and a hot dry one); the
- *   project's severity is laid on them
- * @param reached - called after every build-up with how many are done, of how many
- * @returns a grid for each build-up, every cell assessed in full, and a sentence that says what it shows
+ * @param climates - the other climates (default: those that the file names, otherwise a cold, a hot humid and a hot dry
+ *   one); the project's severity is applied to them
+ * @param reached - called after each build-up, with the number done and the total
+ * @returns a grid for each build-up, with every cell assessed in full, and a sentence that sums it up
  */
 export function studyPlacement(
   project: Project,
@@ -68,7 +69,7 @@ export function studyPlacement(
   };
 }
 
-/** A climate of the caller's may have any name, even one that every object has. */
+/** The kind of a climate. The caller may give it any name, even that of a property which every object has. */
 function kindOfClimate(name: string): string {
   return Object.hasOwn(CLIMATES_FOR_PLACE, name) ? CLIMATES_FOR_PLACE[name]! : "as named";
 }
@@ -81,7 +82,7 @@ function climatesFor(project: Project): OutdoorClimate[] {
 function placementOf(buildUp: BuildUp, project: Project, climates: readonly OutdoorClimate[]): PlacementOfBuildUp {
   const { name, slug } = buildUp;
   const reason = whyLeftOut(buildUp, project);
-  // The vapour layer moves no heat: the factors of junctions are the same wherever it lies.
+  // The vapour layer has no effect on heat: the factors of junctions are the same in every position.
   const made = reason === null ? placements(withFactorsOfJunctions(project, buildUp)) : null;
   if (made === null) {
     const leftOut = reason ?? "It has no insulation beside which a vapour layer could lie.";
@@ -107,7 +108,7 @@ function placementOf(buildUp: BuildUp, project: Project, climates: readonly Outd
   };
 }
 
-/** A slab has the ground below, a partition warm air on both sides; a build-up beyond the method is beyond it wherever its layer lies. */
+/** Why a build-up has no grid: it lies on the ground, between rooms with their own air, or is beyond the method. */
 function whyLeftOut(buildUp: BuildUp, project: Project): string | null {
   if (buildUp.faces === "ground") return "It lies on the ground, whatever the climate: its membrane stays where it is.";
   const farRoom = project.rooms.get(buildUp.faces);
@@ -117,7 +118,7 @@ function whyLeftOut(buildUp: BuildUp, project: Project): string | null {
   return beyond === null ? null : `It is beyond this method: ${beyond.reason}`;
 }
 
-/** Why a build-up whose far room is not as outdoors has no grid, by the kind of both rooms. */
+/** Why a build-up between two rooms with their own air has no grid, by the kind of both rooms. */
 function betweenRooms(room: Room, farRoom: Room): string {
   if (room.temperature.kind === "unheated") {
     return `It begins in ${roomInWords(room.name)}, which is unheated, and faces ${roomInWords(farRoom.name)}: the grids heat and cool the room in which the layers begin. Written from the other side it has one.`;
@@ -159,7 +160,7 @@ function rowOf(
   return { ...row, warmSide, warmSideName, leftOut: null, cells: assessed.map(({ cell }) => cell) };
 }
 
-/** Whether a room used in two ways has the same air in every month. */
+/** Whether a room has the same air in every month in two uses. */
 function haveSameAir(one: Room, other: Room, outdoor: AirMonths, humidityMargin: number): boolean {
   return outdoor.temperature.every((_, month) => {
     const [first, second] = [one, other].map((room) => roomMonth(room, month, outdoor, humidityMargin));

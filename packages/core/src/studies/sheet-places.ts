@@ -13,15 +13,15 @@ import type { SheetPlace, SheetPlaces } from "../result/types.ts";
 import type { Surroundings } from "../surroundings/surroundings.ts";
 
 /**
- * The vapour sheet in every gap between the layers, and left out: the build-up's own sheet, or an ordinary one where it
- * has none. Each place is judged as `assessBuildUp` judges.
+ * Tries the vapour sheet in every place between the layers, and left out: the build-up's own sheet, or an ordinary one
+ * if it has none. Each place is judged as by `assessBuildUp`.
  *
  * @param buildUp - the build-up
- * @param surroundings - outdoor air and rooms, as `surroundingsOf` gives them
- * @returns the places from the room outwards; null where there is no insulation at which a sheet could lie, or where
- *   the ground lies below it
+ * @param surroundings - outdoor air and rooms, as returned by `surroundingsOf`
+ * @returns the places from the room outwards; null if there is no insulation for a sheet to lie at, or if the build-up
+ *   lies on the ground
  * @throws RangeError when a value is out of range
- * Source: this project's rule: gaps end at well-ventilated air, and an outer face exposed to the weather does not count.
+ * Source: this project's rule: places end at well-ventilated air, and an outer face exposed to the weather is not one.
  */
 export function sheetPlaces(buildUp: BuildUp, surroundings: Surroundings): SheetPlaces | null {
   refuseFaults([...checkBuildUp(buildUp, ["buildUp"]), ...checkSurroundings(surroundings, ["surroundings"])]);
@@ -47,7 +47,7 @@ export function sheetPlaces(buildUp: BuildUp, surroundings: Surroundings): Sheet
   return { own, name: sheet.name, sd: sdOf(sheet), places: [null, ...gaps].map(placeAt) };
 }
 
-/** The tightest sheet that may lie elsewhere. */
+/** Index of the tightest sheet that may be moved; null without one. */
 function ownSheet(buildUp: BuildUp): number | null {
   let tightest: number | null = null;
   for (let index = 0; index < endOfCounted(buildUp); index += 1) {
@@ -63,7 +63,7 @@ function mayLieElsewhere(buildUp: BuildUp, index: number): boolean {
   return sdOf(layer) >= LEAST_VAPOUR_SHEET && !mustStay(buildUp, index) && !holdsStatedWater(buildUp, index);
 }
 
-/** The last gap: in front of well-ventilated air; the outer face only where the sheet lies there already. */
+/** The last place: before well-ventilated air; the outer face counts only if the sheet already lies there. */
 function lastGap(bare: BuildUp, own: number | null): number {
   const end = endOfCounted(bare);
   return end < bare.layers.length || own === end ? end : end - 1;
@@ -74,5 +74,5 @@ function ordinarySheet(): SolidLayer {
   return { ...sheetLayer(polythene), purpose: "vapour layer" };
 }
 
-/** A sheet more open than this holds nothing back [m] (this project's rule, as for remedies). */
+/** A sheet more open than this is not a vapour layer [m] (this project's rule, as for remedies). */
 const LEAST_VAPOUR_SHEET = 0.5;

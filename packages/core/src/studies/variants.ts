@@ -12,12 +12,12 @@ import { priceNotes } from "./variants/price-notes.ts";
 import { variantInWords } from "./variants/variant-in-words.ts";
 
 /**
- * The variants beside the build-ups they belong to: heat, water, thickness, money and what there is to buy.
+ * Compares variants with their build-ups: heat, water, thickness, money and quantities.
  *
  * @param project - the project
- * @param assessed - its build-ups, where they are assessed already (default: they are assessed here)
- * @param next - is given the result of every variant and gives it back
- * @returns one comparison for each build-up that has variants, the build-up as drawn first; null where none has any
+ * @param assessed - the results of its build-ups, if already known (default: they are assessed here)
+ * @param next - receives the result of each variant and returns it
+ * @returns one comparison for each build-up that has variants, with the build-up as drawn first; null if none has any
  */
 export function compareVariants(
   project: Project,
@@ -106,7 +106,7 @@ function plainRow(
   };
 }
 
-/** The vapour layer on the warm side, and how much rests on its being continuous: nothing is told of an unnamed layer. */
+/** The vapour layer on the warm side, and how much depends on its being unbroken; nulls if there is no such layer. */
 function continuity(
   result: BuildUpResult,
 ): Pick<PlainRow, "vapourLayer" | "dependence" | "whenOpened" | "whenLeftOut"> {

@@ -13,11 +13,11 @@ import { variationInWords } from "./variation/variation-in-words.ts";
 import { withThickness } from "./variation/with-thickness.ts";
 
 /**
- * One layer of a build-up in many thicknesses, each assessed in full, and where the judgement turns.
+ * Varies the thickness of one layer, assesses each thickness in full, and finds where the judgement changes.
  *
  * @param project - the project
  * @param question - the layer and its thicknesses
- * @returns the points of the curve; a judgement that turns and turns back between two points is not seen
+ * @returns the points of the curve; a judgement that changes and changes back between two points is not found
  * @throws RangeError when the layer has no thickness, or the thicknesses are out of range
  */
 export function varyThickness(project: Project, question: VariationQuestion): VariationStudy {
@@ -50,7 +50,7 @@ export function varyThickness(project: Project, question: VariationQuestion): Va
   return { ...study, message: variationInWords(study) };
 }
 
-/** The build-up by the thickness of a layer [m], with the factors that its junctions have then. */
+/** Makes the build-up for a thickness of the layer [m], with the factors that its junctions then have. */
 type BuildUpBy = (thickness: number) => BuildUp;
 
 function buildUpBy(project: Project, buildUp: BuildUp, layer: number): BuildUpBy {
@@ -77,7 +77,7 @@ function pointAt(thickness: number, drawn: number, buildUp: BuildUp, surrounding
   };
 }
 
-/** Between two points of different judgement the turn is found by halving; each half may hold a turn of its own. */
+/** Finds changes of judgement between points by halving; each half may contain a change of its own. */
 function turnsBetween(points: readonly VariationPoint[], at: BuildUpBy, surroundings: Surroundings): VariationTurn[] {
   const judge = (thickness: number): JudgementWord =>
     judgeBuildUp(at(thickness), surroundings, "what the judgement depends on").judgement.word;
@@ -95,7 +95,7 @@ function turnsBetween(points: readonly VariationPoint[], at: BuildUpBy, surround
   });
 }
 
-/** Least thickness [m] from which U, at two decimals, is no more than the target; null where it never is. */
+/** Least thickness [m] at which U, at two decimals, meets the target; null if it never does. */
 function firstThatMeets(
   target: number,
   points: readonly VariationPoint[],

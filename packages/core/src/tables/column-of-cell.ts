@@ -3,7 +3,7 @@
  *
  * @param line - a line of a table with commas between cells, quotation marks allowed
  * @param cell - which cell, from 0
- * @returns the column of its first character that is no space, from 1
+ * @returns the column of its first character that is not a space, from 1
  * @example columnOfCell("May, 13.8,74.2", 1) // 6
  */
 export function columnOfCell(line: string, cell: number): number {

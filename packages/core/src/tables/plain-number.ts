@@ -1,5 +1,5 @@
 /**
- * A number as every table may hold it: digits with a decimal point, a sign and an exponent if need be.
+ * Reads a number as written in a table: digits, with an optional decimal point, sign and exponent.
  *
  * @param text - one cell, trimmed
  * @returns the number, or null when it is anything else (a comma, a unit, full-width digits, nothing)
@@ -13,10 +13,10 @@ export function plainNumber(text: string): number | null {
 }
 
 /**
- * What a cell would be if its decimal comma were a point.
+ * A cell with its decimal comma replaced by a point.
  *
  * @param text - one cell, trimmed
- * @returns the number with a point, or null where it would be none
+ * @returns the number with a point, or null if it would not be a number
  * @example withDecimalPoint("3,5") // "3.5"
  */
 export function withDecimalPoint(text: string): string | null {

@@ -11,7 +11,7 @@ import { linesOf, looksBinary, type TextLine } from "./text-lines.ts";
 export interface TableRow {
   line: number;
   cells: Readonly<Record<string, string>>;
-  /** Where the cell of a column begins in its line, from 1. */
+  /** Position in its line at which the cell of a column begins, from 1. */
   columnOf(column: string): number;
 }
 
@@ -23,23 +23,23 @@ export interface TableForm {
   optional: readonly string[];
 }
 
-/** What a table holds, and every problem of its form. */
+/** The contents of a table, and every problem of its form. */
 export interface TableReading {
   /** The lines that begin with `#`, in order. */
   comments: readonly TextLine[];
-  /** The rows whose cells are as many as the headings; none where the headings are wrong. */
+  /** The rows with as many cells as headings; none if the headings are wrong. */
   rows: TableRow[];
   problems: Problem[];
 }
 
 /** Longest table that is read [characters]. */
 export const LONGEST_TABLE = 2_000_000;
-/** Rows read at most: a hundred times the shipped table. */
+/** Most rows that are read: a hundred times the shipped table. */
 export const MOST_ROWS = 20_000;
 
 /**
- * Reads a table of comma-separated values with headings, as materials, prices and climates have them; lines that begin
- * with `#` tell its origin.
+ * Reads a table of comma-separated values with headings, as used for materials, prices and climates. Lines that begin
+ * with `#` give its origin.
  *
  * @param text - the table
  * @param form - its columns
@@ -99,7 +99,7 @@ function problemOfForm(code: ProblemCode, line: number | null, { what, required 
   return tableProblem(code, line, null, { what, columns: required });
 }
 
-/** Rows with the lines on which they end, comments and blank rows left out; else the line where a quotation fails. */
+/** The rows with the lines on which they end, without comments and blank rows; or the line with a faulty quotation. */
 function splitRows(lines: readonly TextLine[]): { rows: Row[] } | { fault: number } {
   const withoutComments = lines.map((line) => (isComment(line) ? "" : line.text)).join("\n");
   const options = {
@@ -148,7 +148,7 @@ function problemsOfHeadings({ line, cells }: Row, text: string, form: TableForm)
   return problems;
 }
 
-/** A file without a single heading that could be meant is no such table, and whatever it holds is not repeated. */
+/** Whether a heading resembles none of the columns. A file with only such headings is of another kind. */
 function isForeign(heading: string, known: readonly string[]): boolean {
   const isKnown = known.some((column) => column.toLowerCase() === heading.toLowerCase());
   return !isKnown && nearNames(heading, known).length === 0;

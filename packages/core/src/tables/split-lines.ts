@@ -2,7 +2,7 @@ import { parse } from "#csv-parse";
 import type { TextLine } from "./text-lines.ts";
 
 /**
- * Splits lines into cells, each line for itself: a quoted cell never runs over a line's end.
+ * Splits lines into cells, each line by itself: a quoted cell never continues on the next line.
  *
  * @param lines - lines that are not empty
  * @param delimiter - one character between cells

@@ -8,17 +8,17 @@ import { plainNumber, withDecimalPoint } from "./plain-number.ts";
 import type { TableRow } from "./read-table.ts";
 import { tableProblem } from "./table-problem.ts";
 
-/** Reads the cells of one row and gathers their problems. */
+/** Reads the cells of one row and collects their problems. */
 export interface CellReader {
   /** A number in the column's unit, within the possible range of the quantity; null when empty or wrong. */
   quantity(column: string, quantity: QuantityName): number | null;
-  /** A number that has to be there, in whatever range; null when empty or wrong. */
+  /** A required number in any range; null when empty or wrong. */
   number(column: string): number | null;
   /** One of a few words; null when empty or wrong. */
   word<Word extends string>(column: string, options: readonly Word[]): Word | null;
   /** Any text; null when empty. */
   text(column: string): string | null;
-  /** A problem of one cell, or of the row as a whole. */
+  /** Adds a problem of one cell, or of the row as a whole. */
   refuse(code: ProblemCode, details?: Problem["details"], received?: string | null): void;
 }
 
@@ -71,5 +71,5 @@ export function cellReader(row: TableRow, problems: Problem[]): CellReader {
   };
 }
 
-/** A number with a unit behind it. */
+/** A number followed by a unit. */
 const NUMBER_BEFORE_UNIT = /^[+-]?\d+(\.\d+)?(?= ?[^\d.,\s])/;

@@ -2,12 +2,12 @@ import type { Problem } from "../problems/types.ts";
 import type { ProblemCode } from "../problems/wordings.ts";
 
 /**
- * A problem of a table or of weather records, at a line of its text.
+ * Makes a problem of a table or of weather records, at a line of its text.
  *
  * @param code - its kind, worded in `problems/`
  * @param line - line counted from 1; null for the text as a whole
- * @param received - what stood there; null when something is missing
- * @param details - what its wording needs
+ * @param received - what was found there; null when something is missing
+ * @param details - the details that its wording needs
  * @param column - column counted from 1
  * @returns the problem as data, with an empty path (a table has no keys)
  */
@@ -28,9 +28,9 @@ export function tableProblem(
 }
 
 /**
- * The problems of a table as those of a file.
+ * Adds the path of its file to every problem of a table.
  *
- * @param problems - of one table
+ * @param problems - the problems of one table
  * @param file - its path
  * @returns the same problems, each naming the file
  */
@@ -38,7 +38,7 @@ export function inFile(problems: readonly Problem[], file: string): Problem[] {
   return problems.map((problem) => ({ ...problem, details: { ...problem.details, file } }));
 }
 
-/** Longest piece of the reader's text that is repeated to them [characters]. */
+/** Longest piece of the user's text that a problem quotes [characters]. */
 const LONGEST_RECEIVED = 80;
 
 function shortened(received: string | null): string | null {

@@ -5,10 +5,10 @@ import type { Layer } from "../types.ts";
 import { textAt, valueAt } from "../value-at.ts";
 
 /**
- * A layer by its name, thickness and framing.
+ * Describes a layer by its name, thickness and framing.
  *
- * @param layer - any
- * @returns such as "mineral wool slab, 140 mm, with studs"
+ * @param layer - the layer
+ * @returns for example "mineral wool slab, 140 mm, with studs"
  */
 export function layerInWords(layer: Layer): string {
   const thickness = layer.type === "material" ? [`${plainDigits(layer.thickness * 1000)} mm`] : [];
@@ -17,13 +17,13 @@ export function layerInWords(layer: Layer): string {
 }
 
 /**
- * What a change sets, as the file has it.
+ * Describes what a change sets, in the words of the file.
  *
- * @param name - of the layer before the change
- * @param keys - that are set
+ * @param name - name of the layer before the change
+ * @param keys - the keys that it sets
  * @param path - where the change stands
  * @param file - data and the texts as written
- * @returns such as "mineral wool slab: thickness 200 mm"
+ * @returns for example "mineral wool slab: thickness 200 mm"
  */
 export function changeInWords(name: string, keys: readonly string[], path: ProblemPath, file: FileData): string {
   const said = keys.map((key) => {

@@ -4,10 +4,10 @@ import type { ReadingContext } from "../reading-context.ts";
 import type { Layer } from "../types.ts";
 
 /**
- * Checks that the layers of a build-up together resist no more heat than can be built: each part of them is a node of
- * the calculation, so that a slip in λ or thickness would keep the reader waiting for minutes.
+ * Checks that the layers of a build-up together do not have more thermal resistance than can be built. The number of
+ * nodes in the calculation grows with it: a slip in λ or thickness would keep the user waiting for minutes.
  *
- * @param layers - those of a build-up or of a variant; null for those with problems of their own
+ * @param layers - the layers of a build-up or of a variant; null for those with problems of their own
  * @param path - where they stand
  * @param context - problems
  */
@@ -25,9 +25,9 @@ export function checkResistance(layers: readonly (Layer | null)[], path: Problem
 }
 
 /**
- * R of a layer beside its framing or through it, the greater of the two; air has no part in it.
+ * R of a layer beside its framing or through the framing, whichever is greater; 0 for air.
  *
- * @param layer - of a build-up
+ * @param layer - a layer of a build-up
  * @returns R [m²·K/W]
  */
 export function greatestResistance(layer: Layer): number {

@@ -2,13 +2,13 @@ import type { ProblemPath } from "../../problems/types.ts";
 import type { ReadingContext } from "../reading-context.ts";
 import type { Framing, Layer } from "../types.ts";
 
-/** Straight ways through one build-up at most: six framings that cross. Rule of this project. */
+/** Most straight paths through one build-up: as many as six crossing framings give. Rule of this project. */
 export const MOST_WAYS = 64;
 
 /**
- * Checks that the framings of a build-up do not cross in more ways than can be worked out: each framing doubles them.
+ * Checks that a build-up does not have more straight paths than can be worked out: each framing doubles their number.
  *
- * @param layers - those of a build-up or of a variant, framings told apart; null for those with problems
+ * @param layers - the layers of a build-up or of a variant, framings told apart; null for those with problems
  * @param path - where they stand
  * @param context - problems
  */
@@ -36,7 +36,7 @@ interface FramingAt {
   layer: number;
 }
 
-/** The framings of one material and share that are most in number. */
+/** The largest group of framings with the same material and share. */
 function mostAlike(framings: readonly FramingAt[]): readonly FramingAt[] {
   const isLike = ({ framing: one }: FramingAt, { framing: other }: FramingAt): boolean =>
     one.material.name === other.material.name && one.share === other.share;

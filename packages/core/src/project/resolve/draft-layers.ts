@@ -4,13 +4,13 @@ import type { ReadingContext } from "../reading-context.ts";
 import type { WrittenLayer } from "../schema/schema-layer.ts";
 import type { Layer } from "../types.ts";
 
-/** A layer while a variant is made. */
+/** A layer while a variant is being made. */
 export interface DraftLayer {
-  /** Its index in the build-up that the variant belongs to; null for one that a change put in. */
+  /** Its index in the build-up that the variant belongs to; null for a layer that a change added. */
   base: number | null;
-  /** Its keys as the file has them, quantities read; null where they have problems. */
+  /** Its keys as the file has them, with quantities read; null if they have problems. */
   written: WrittenLayer | null;
-  /** Null where the build-up's own layer has problems. */
+  /** The layer itself; null if it has problems. */
   layer: Layer | null;
 }
 
@@ -20,7 +20,7 @@ export interface DraftLayer {
  * @param path - where the build-up stands
  * @param layers - its layers; null for those with problems
  * @param context - data
- * @returns one entry a layer
+ * @returns one entry for each layer
  */
 export function draftOf(
   path: ProblemPath,
@@ -34,14 +34,14 @@ export function draftOf(
 }
 
 /**
- * Finds the layer that a change names: one of the build-up it belongs to, else one that an earlier change put in.
+ * Finds the layer that a change names: one of the original build-up, or else one that an earlier change added.
  *
  * @param wanted - its name, or its material where that occurs once
  * @param path - where it is named
  * @param draft - the layers as changed so far
  * @param original - the layers of the build-up
  * @param context - problems
- * @returns its index among the layers as changed so far; null after adding a problem, or where a layer has its own
+ * @returns its index among the layers as changed so far; null after adding a problem, or if a layer has problems itself
  */
 export function findInDraft(
   wanted: string,
@@ -74,7 +74,7 @@ export function findInDraft(
   return at === -1 ? null : at;
 }
 
-/** Layers of that name; without any, layers of that material. */
+/** Layers of that name; if there are none, layers of that material. */
 function called(wanted: string, layers: readonly DraftLayer[]): DraftLayer[] {
   const named = layers.filter(({ layer }) => layer !== null && hasOwnName(layer) && isCalled(layer.name, wanted));
   if (named.length > 0) return named;

@@ -1,32 +1,33 @@
 import type { Framing, Layer } from "../types.ts";
 
 /**
- * Whether a framing's name has the word "and" in it: a way through "studs and battens" is through two framings, so that
- * no framing may be called like that.
+ * Whether a framing's name contains the word "and". A path through "studs and battens" is one through two framings, so
+ * no single framing may have such a name.
  *
- * @param name - of a framing
- * @returns true when it has
+ * @param name - name of a framing
+ * @returns true if it does
  */
 export function saysAnd(name: string): boolean {
   return name.split(/\s+/).some((word) => word.toLowerCase() === "and");
 }
 
 /**
- * A framing's name as it looks in print, where spaces run together.
+ * A framing's name as it looks in print, where several spaces look like one.
  *
- * @param name - of a framing
- * @returns the same for names that a reader could not tell apart
+ * @param name - name of a framing
+ * @returns the same text for names that a reader could not tell apart
  */
 export function nameInPrint(name: string): string {
   return name.trim().replace(/\s+/g, " ");
 }
 
 /**
- * Framings written inside layers told apart: each is of its layer alone, so that it crosses every other, even one of the
- * same material. The first keeps its material's name, with "&" for any "and", the others say which layer they are of.
+ * Gives framings written inside layers names that tell them apart. Each belongs to its layer alone, so it crosses all
+ * others, even one of the same material. The first keeps its material's name, with "&" for any "and"; the others add
+ * their layer's number.
  *
- * @param layers - of one build-up or variant
- * @returns the layers, no two different framings of one name, and none whose name reads like two
+ * @param layers - the layers of one build-up or variant
+ * @returns the layers, with a different name for each framing, and no name that reads like two
  */
 export function framingsApart(layers: readonly Layer[]): Layer[] {
   const named = layers.flatMap(({ framing }) => (framing === null || framing.ofOneLayer ? [] : framing.name));

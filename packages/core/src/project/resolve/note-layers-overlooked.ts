@@ -5,7 +5,7 @@ import type { WrittenBuildUp } from "../schema/schema-build-up.ts";
 import type { Layer } from "../types.ts";
 
 /**
- * Notes what a reader is likely to have overlooked: layers written from outside, and framing that no layer has.
+ * Notes likely oversights: layers listed from outside to inside, and framing that no layer uses.
  *
  * @param layers - the build-up's layers, as read
  * @param written - the build-up
@@ -31,7 +31,7 @@ export function noteLayersOverlooked(
   }
 }
 
-/** Insulation only beyond well-ventilated air, none on the room side of it. */
+/** Whether all insulation lies outside a well-ventilated air layer, and none on its room side. */
 export function looksTurnedRound(layers: readonly Layer[]): boolean {
   const air = layers.findIndex((layer) => layer.type === "air" && layer.ventilation === "well");
   return air !== -1 && !layers.slice(0, air).some(insulates) && layers.slice(air + 1).some(insulates);

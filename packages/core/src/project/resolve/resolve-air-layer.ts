@@ -12,7 +12,7 @@ import { WITHOUT_EFFECT } from "../without-effect.ts";
  *
  * @param written - its keys, of the right shape
  * @param path - where it stands
- * @param isUpright - whether its openings are counted along a length
+ * @param isUpright - true if its openings are given per metre of length, false if per square metre
  * @param context - problems
  * @returns the layer without framing, or null after adding a problem
  */
@@ -47,10 +47,10 @@ export function resolveAirLayer(
 }
 
 /**
- * What an air layer is called that the file gives no name.
+ * The name of an air layer to which the file gives none.
  *
  * @param thickness - [m]
- * @returns such as "air layer, 25 mm"
+ * @returns for example "air layer, 25 mm"
  */
 export function nameOfAirLayer(thickness: number): string {
   return `air layer, ${plainDigits(thickness * 1000)} mm`;
@@ -69,7 +69,7 @@ function ventilationArea(
   return "faulty";
 }
 
-/** Whether the openings are those of the ventilation that the file names. */
+/** Whether the openings suit the ventilation that the file gives. */
 function openingsFit(
   ventilation: Ventilation,
   area: number | null,
@@ -83,7 +83,7 @@ function openingsFit(
   return false;
 }
 
-/** Whether the ends are as open as the ventilation that the file names says. */
+/** Whether the ends are as open as the ventilation that the file gives requires. */
 function endsFit({ ventilation, open }: WrittenLayer, path: ProblemPath, context: ReadingContext): boolean {
   const isOpen = open === "both ends" || open === "one end";
   const contradicts = open !== undefined && (ventilation === "none" ? isOpen : ventilation === "well" && !isOpen);
@@ -91,7 +91,7 @@ function endsFit({ ventilation, open }: WrittenLayer, path: ProblemPath, context
   return !contradicts;
 }
 
-/** Keys that change nothing beside the others of their layer. */
+/** Notes keys that change nothing because of other keys of the layer. */
 function noteIdleKeys(
   { ventilation, resistance, emissivity }: WrittenLayer,
   path: ProblemPath,

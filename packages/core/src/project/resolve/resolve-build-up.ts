@@ -22,7 +22,7 @@ import { resolveTrappedWater } from "./resolve-trapped-water.ts";
 import { resolveVariants, variantOf } from "./resolve-variants.ts";
 import { stuffBesideGaps } from "./stuff-beside-gaps.ts";
 
-/** Pressure over a leak unless stated [Pa]. Rule of this project. */
+/** Pressure across a leak unless stated [Pa]. Rule of this project. */
 export const USUAL_LEAK_PRESSURE = 2;
 
 /**
@@ -30,7 +30,7 @@ export const USUAL_LEAK_PRESSURE = 2;
  *
  * @param path - where it stands
  * @param rooms - the project's rooms
- * @param slugs - slugs given so far
+ * @param slugs - slugs used so far
  * @param context - data, tables and problems
  * @returns the build-up, or null when it or one of its layers has problems
  */
@@ -101,7 +101,7 @@ function makeBuildUp(written: WrittenBuildUp, looked: Looked): BuildUp {
   };
 }
 
-/** A list that looks written from outside is noted; unless the file accepts that, the build-up carries it. */
+/** Notes a list that seems to run from outside; unless the file accepts the note, the build-up is marked with it. */
 function withOddEnds(buildUp: BuildUp, path: ProblemPath, context: ReadingContext): BuildUp {
   const oddEnds = oddEndsOf(buildUp);
   if (oddEnds === null || looksTurnedRound(buildUp.layers)) return buildUp;
@@ -128,19 +128,19 @@ function surroundingsOfLayers(path: ProblemPath, context: ReadingContext): Layer
   return { element, isUpright: isUpright({ element, pitch: pitchAt(path, context) }), framings };
 }
 
-/** Layers are read one by one, so that each tells its own problems; a list may be longer than a build-up can be. */
+/** Layers are read one by one, so that each reports its own problems, even in a list that is too long. */
 function resolveLayers(path: ProblemPath, surroundings: LayerSurroundings, context: ReadingContext): (Layer | null)[] {
   return listAt(context.file.data, [...path, "layers"]).map((_, index) =>
     resolveLayer([...path, "layers", index], surroundings, context),
   );
 }
 
-/** The pitch of a build-up, which may have other problems [degrees from level]. */
+/** The pitch of a build-up, even if it has other problems [degrees from level]. */
 function pitchAt(path: ProblemPath, context: ReadingContext): number | null {
   return context.shape.at<ReadValue>([...path, "pitch"])?.value ?? null;
 }
 
-/** Openings are part of the area: something of the build-up is left beside them. */
+/** Checks that the area is more than its openings; notes openings given without an area. */
 function checkOpenings(written: WrittenBuildUp, path: ProblemPath, context: ReadingContext): void {
   const { area, openings } = written;
   if (area === undefined && openings !== undefined) {

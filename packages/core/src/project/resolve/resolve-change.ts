@@ -8,20 +8,20 @@ import { changeInWords, layerInWords } from "./change-in-words.ts";
 import { type DraftLayer, findInDraft } from "./draft-layers.ts";
 import { type LayerSurroundings, resolveWrittenLayer } from "./resolve-layer.ts";
 
-/** A change laid on, and what it did. */
+/** The outcome of a change: the layers after it, and the change in words. */
 export interface AppliedChange {
   layers: readonly DraftLayer[];
   words: string;
 }
 
 /**
- * Lays one change on the layers as changed so far.
+ * Applies one change to the layers as changed so far.
  *
  * @param change - of the right shape: exactly one verb
  * @param path - where it stands
  * @param draft - the layers as changed so far
  * @param original - the layers of the build-up: a name means one of these first
- * @param surroundings - what a layer has to know of its build-up
+ * @param surroundings - what a layer must know about its build-up
  * @param context - data, tables and problems
  * @returns the layers after it with the change in words, or null after adding a problem
  */
@@ -78,7 +78,7 @@ function swapped(
   };
 }
 
-/** The layer's own keys with those of the change in their place. */
+/** Makes the layer again, with the keys of the change in place of its own. */
 function reset(
   at: number | null,
   change: WrittenChange,

@@ -7,7 +7,7 @@ import { textAt } from "../value-at.ts";
 import { FACES_WITHOUT_ROOM, type Rooms } from "./resolve-room.ts";
 
 /**
- * What a build-up faces.
+ * Finds out what a build-up faces.
  *
  * @param path - where the build-up stands
  * @param rooms - the project's rooms
@@ -71,7 +71,7 @@ export function checkFacing(
   }
 }
 
-/** An unheated space is a resistance or a room with air of its own, never both. */
+/** Checks that `space`, a resistance, is not given together with a room that has its own air. */
 export function checkSpace(
   written: WrittenBuildUp,
   path: ProblemPath,

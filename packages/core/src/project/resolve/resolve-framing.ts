@@ -7,7 +7,7 @@ import { keysOf, textAt } from "../value-at.ts";
 import { nameInPrint, saysAnd } from "./framings-apart.ts";
 import { findMaterial, resolveMaterial } from "./resolve-material.ts";
 
-/** A build-up's framings by name; null for one that has problems of its own. */
+/** A build-up's framings by name; null for a framing with problems of its own. */
 export type Framings = ReadonlyMap<string, Framing | null>;
 
 /**
@@ -16,7 +16,7 @@ export type Framings = ReadonlyMap<string, Framing | null>;
  * @param path - where the build-up stands
  * @param element - what the build-up is, for the share of other timber
  * @param context - data, tables and problems
- * @returns every name there is
+ * @returns the framings, with an entry for every name
  */
 export function resolveFramings(path: ProblemPath, element: Element, context: ReadingContext): Framings {
   const framings = new Map<string, Framing | null>();
@@ -31,7 +31,7 @@ export function resolveFramings(path: ProblemPath, element: Element, context: Re
   return framings;
 }
 
-/** The ways through a build-up are called after its framings: no two ways may have one name. */
+/** Paths through a build-up are named after its framings, so no two paths may get the same name. */
 function checkName(name: string, earlier: Framings, path: ProblemPath, context: ReadingContext): boolean {
   const twin = [...earlier.keys()].find((other) => nameInPrint(other) === nameInPrint(name));
   if (saysAnd(name)) context.collector.addAtKey("framing-name-and", path, { name });
@@ -86,7 +86,7 @@ export function resolveFraming(
   };
 }
 
-/** A channel's web alone bridges its layer straight through. */
+/** Framing of metal channels: only the web bridges the layer in a straight path. */
 function channelFraming(
   name: string,
   material: Material,

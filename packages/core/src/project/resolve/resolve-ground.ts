@@ -18,7 +18,7 @@ export const USUAL_VOID_OPENINGS = 0.0015;
 /** Mean wind at 10 m height unless stated [m/s]. Source: ISO 13370:2017 (from memory). */
 export const USUAL_WIND_SPEED = 4;
 
-/** Slab on the ground; soil is "unknown" and there is no ground membrane unless the file says so. */
+/** Slab on the ground; unless stated, the soil is "unknown" and there is no ground membrane. */
 export function resolveGround(written: WrittenGround | undefined): Ground | null {
   if (written === undefined) return null;
   const edge = written["edge insulation"];
@@ -41,8 +41,8 @@ export function resolveGround(written: WrittenGround | undefined): Ground | null
 }
 
 /**
- * Edge insulation must not reach past the middle of the floor: its saving is that of the edge alone, and further in the
- * formula takes off more than there is.
+ * Checks that edge insulation does not reach past the middle of the floor. Its saving is at the edge alone; with more
+ * extent the formula would subtract more heat flow than there is.
  */
 export function checkEdgeInsulation(written: WrittenBuildUp, path: ProblemPath, context: ReadingContext): void {
   const ground = resolveGround(written.ground);
@@ -57,7 +57,7 @@ export function checkEdgeInsulation(written: WrittenBuildUp, path: ProblemPath, 
   });
 }
 
-/** Void under a suspended floor; null when its own climate is given without area and perimeter. */
+/** Void under a suspended floor; null without an area and a perimeter, when its climate is given instead. */
 export function resolveVoid(written: WrittenVoid | undefined): UnderfloorVoid | null {
   if (written?.area === undefined || written.perimeter === undefined) return null;
   return {
@@ -80,7 +80,7 @@ export function resolveVoidClimate(written: WrittenVoid | undefined): StatedMont
   return { temperature: twelveOf(written.temperature), relativeHumidity: twelveOf(written.humidity) };
 }
 
-/** An unheated space next door, taken as a resistance. */
+/** An adjoining unheated space, counted as a resistance. */
 export function resolveSpace(written: WrittenBuildUp["space"]): UnheatedSpace | null {
   if (written === undefined) return null;
   return {

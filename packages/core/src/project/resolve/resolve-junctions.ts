@@ -5,18 +5,18 @@ import type { WrittenJunction } from "../schema/schema-junction.ts";
 import type { WrittenProject } from "../schema/schema-project.ts";
 import type { BuildUp, Element, Junction, WindowFrame } from "../types.ts";
 
-/** What a part of a junction may be. */
+/** The elements that each part of a junction may be. */
 const WALLS: readonly Element[] = ["wall"];
 const FLOORS: readonly Element[] = ["floor"];
 const ROOFS: readonly Element[] = ["flat roof", "pitched roof"];
 
 /**
- * Reads the junctions of a project: the build-ups that each names are looked up.
+ * Reads the junctions of a project and looks up the build-ups that they name.
  *
  * @param written - the project, of the right shape
  * @param buildUps - its build-ups; null for those with problems
  * @param context - problems
- * @returns the junctions; those with problems are left out
+ * @returns the junctions without those that have problems; none at all if a build-up has problems
  */
 export function resolveJunctions(
   written: WrittenProject,
@@ -60,7 +60,7 @@ function resolveJunction(
   return parts && { kind: "window side", name, wall: parts[0]!, trimmers, frame: frameOf(written.frame!) };
 }
 
-/** The build-ups that a junction names, in the order that its kind tells them in: they may be written in any. */
+/** The build-ups that a junction names, which may be written in any order, in the order of its kind. */
 function findParts(
   written: string | readonly string[],
   path: ProblemPath,

@@ -9,10 +9,10 @@ import { checkFramingNames, type Framings, resolveFraming } from "./resolve-fram
 import { findMaterial } from "./resolve-material.ts";
 import { resolveSolidLayer } from "./resolve-solid-layer.ts";
 
-/** What a layer has to know of its build-up. */
+/** What a layer must know about its build-up. */
 export interface LayerSurroundings {
   element: Element;
-  /** Lies upright: openings are counted along its length. */
+  /** True if it stands upright: openings are then given per metre of length. */
   isUpright: boolean;
   framings: Framings;
 }
@@ -21,9 +21,9 @@ export interface LayerSurroundings {
  * Reads one layer.
  *
  * @param path - where it stands
- * @param surroundings - what it has to know of its build-up
+ * @param surroundings - what it must know about its build-up
  * @param context - data, tables and problems
- * @returns the layer, or null when it has problems (those of its shape are told elsewhere)
+ * @returns the layer, or null when it has problems (those of its shape are reported elsewhere)
  */
 export function resolveLayer(
   path: ProblemPath,
@@ -39,11 +39,11 @@ export function resolveLayer(
 }
 
 /**
- * Makes a layer of its keys.
+ * Makes a layer from its keys.
  *
  * @param written - its keys, of the right shape
- * @param path - where they stand: their problems point there
- * @param surroundings - what it has to know of its build-up
+ * @param path - where they stand; their problems point there
+ * @param surroundings - what it must know about its build-up
  * @param context - tables and problems
  * @returns the layer, or null after adding a problem
  */
@@ -73,7 +73,7 @@ function framingOf(
   return framingOfOneLayer(written, path, surroundings, context) ?? "faulty";
 }
 
-/** A framing written inside a layer is called after its material. */
+/** Makes a framing written inside a layer, which is named after its material. */
 function framingOfOneLayer(
   written: WrittenFraming,
   path: ProblemPath,
@@ -99,7 +99,7 @@ function namedFraming(
   return "faulty";
 }
 
-/** Names in a layer that has other problems are checked all the same. */
+/** Checks the names in a layer that has other problems. */
 function checkNames(path: ProblemPath, surroundings: LayerSurroundings, context: ReadingContext): void {
   const material = textAt(context.file.data, [...path, "material"]);
   if (material !== null) findMaterial(material, [...path, "material"], context);

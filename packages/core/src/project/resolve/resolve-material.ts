@@ -11,12 +11,12 @@ import { valueAt } from "../value-at.ts";
 import { wordOfAir } from "./words-of-air.ts";
 
 /**
- * Finds a material of the table, or makes the one given on the spot.
+ * Finds a material in the tables, or makes one from the values in the file.
  *
  * @param written - its name or its values
  * @param path - where it stands
  * @param context - tables and problems
- * @param thickness - of its layer [m], for a material told by its resistance; null where it has none
+ * @param thickness - thickness of its layer [m], needed for a material given by its resistance; null without one
  * @returns the material, or null after adding a problem
  */
 export function resolveMaterial(
@@ -36,7 +36,7 @@ export function resolveMaterial(
  * @param name - as written
  * @param path - where the name stands
  * @param context - tables and problems
- * @returns the material, or null after adding a problem with near names
+ * @returns the material, or null after adding a problem that offers similar names
  */
 export function findMaterial(name: string, path: ProblemPath, context: ReadingContext): Material | null {
   const answer = context.findMaterial(name);
@@ -56,13 +56,13 @@ export function findMaterial(name: string, path: ProblemPath, context: ReadingCo
   return answer.found;
 }
 
-/** Whether a material is that of a whole layer, and not of framing or of what a change sets. */
+/** Whether a path leads to the material of a whole layer, not of framing or of a key that a change sets. */
 function isOfLayer(path: ProblemPath): boolean {
   const [list, thing] = path.slice(-3);
   return thing === "for" || thing === "add" || list === "layers";
 }
 
-/** The thickness that stands beside a material, as written; null without one. */
+/** The thickness given beside a material, as written; null without one. */
 function thicknessBeside(path: ProblemPath, { file }: ReadingContext): string | null {
   const beside = [...path.slice(0, -1), "thickness"];
   return valueAt(file.data, beside) === undefined ? null : (file.source.writtenAt(beside) ?? null);
@@ -72,7 +72,7 @@ function isReadable(thickness: string | null): boolean {
   return thickness !== null && readQuantity(thickness, "thickness").ok;
 }
 
-/** The names that tell the thickness themselves, such as a sheet of 1000 gauge, where one tells the written one. */
+/** The names that end in the written thickness (a sheet may end in "1000 gauge"); if none do, all names. */
 function ofThickness(names: readonly string[], thickness: string | null): readonly string[] {
   const telling = names.filter((name) => thickness !== null && name.endsWith(` ${thickness}`));
   return telling.length > 0 ? telling : names;
@@ -113,7 +113,7 @@ function materialOnTheSpot(
   };
 }
 
-/** λ of a material told by its R in the thickness of its layer [W/(m·K)]; null for a sheet. */
+/** λ of a material from its R in the thickness of its layer [W/(m·K)]; null if R is not given. */
 function conductivityOf(
   { resistance, name }: WrittenMaterial,
   path: ProblemPath,
@@ -140,13 +140,13 @@ function factorOf(permeability: WrittenMaterial["permeability"]): number | null 
   return permeability === undefined ? null : VAPOUR_PERMEABILITY_OF_AIR / permeability.value;
 }
 
-/** Permeance of a sheet from a rate in the climate of its test [kg/(m²·s·Pa)]. */
+/** Permeance of a sheet, from its vapour transmission rate and the climate of the test [kg/(m²·s·Pa)]. */
 function permeanceOfTest({ rate, temperature, humidity }: NonNullable<WrittenMaterial["vapour transmission"]>): number {
   const [dry, damp] = humidity;
   return rate.value / (Math.abs(damp.value - dry.value) * saturationPressure(temperature.value));
 }
 
-/** sd of a sheet from whichever of the four was given [m]. */
+/** sd of a sheet, from whichever of four keys is given [m]; null if none is. */
 function sdOfSheet(written: WrittenMaterial): number | null {
   if (written.sd !== undefined) return written.sd.value;
   if (written["vapour resistance"] !== undefined)

@@ -5,7 +5,7 @@ import type { PriceEntry } from "../types.ts";
 import { listAt } from "../value-at.ts";
 
 /**
- * Reads the prices that stand in the project file itself.
+ * Reads the prices given in the project file itself.
  *
  * @param context - data and problems
  * @returns the entries; those with problems are left out
@@ -28,7 +28,7 @@ export function resolvePriceList(context: ReadingContext): PriceEntry[] {
 }
 
 /**
- * What tells a price from others: of two with one key neither could be chosen.
+ * A key that each price must have to itself: between two prices with the same key, neither could be chosen.
  *
  * @param entry - a price
  * @returns its material, thickness and unit as one text

@@ -8,10 +8,10 @@ import { twelveOf } from "./resolve-ground.ts";
 /** The room of every build-up that names none. */
 export const USUAL_ROOM = "indoor";
 
-/** Words that `faces` takes beside rooms' names, so no room can be called so. */
+/** Words that `faces` takes besides the names of rooms; no room may have such a name. */
 export const FACES_WITHOUT_ROOM: readonly string[] = ["outdoors", "ground", "void"];
 
-/** A project's rooms by name; null for one that has problems of its own. */
+/** A project's rooms by name; null for a room with problems of its own. */
 export type Rooms = ReadonlyMap<string, Room | null>;
 
 /**
@@ -51,7 +51,7 @@ export function findRoom(name: string, path: ProblemPath, rooms: Rooms, context:
   return null;
 }
 
-/** Whether a key at the top is told already that is meant for this one. */
+/** Whether a problem has already reported a misspelt key at the top that was meant for this one. */
 function standsUnderAnotherName(key: string, { collector }: ReadingContext): boolean {
   return collector.problems.some(
     ({ path, details: { near } }) => path.length === 1 && Array.isArray(near) && near[0] === key,

@@ -50,7 +50,7 @@ export function resolveSolidLayer(
   };
 }
 
-/** A sheet, a material with its thickness, or polythene so thin that it is a sheet. */
+/** Decides whether a layer is a sheet or a material in a thickness; thin polythene is a sheet. */
 function kindOfLayer(
   material: Material,
   written: WrittenLayer,
@@ -98,14 +98,14 @@ function millimetres(thickness: number): string {
   return `${plainDigits(thickness * 1000)} mm`;
 }
 
-/** The table's sheet of polythene of a thickness, by its gauge or its millimetres; null where it has none. */
+/** The table's polythene sheet of a given thickness, found by gauge or millimetres; null if there is none. */
 function shippedPolythene(thickness: number, { findMaterial }: ReadingContext): string | null {
   const gauge = plainDigits(thickness / THICKNESS_OF_GAUGE);
   const names = [`polythene sheet ${gauge} gauge`, `polyethylene sheet ${plainDigits(thickness * 1000)} mm`];
   return names.find((name) => findMaterial(name).found !== null) ?? null;
 }
 
-/** Fit and fasteners are of insulation, and fasteners end in it: a recess as deep as the layer leaves nothing in it. */
+/** Checks `fit` and `fasteners`: a sheet takes neither, and a recess must be less than the layer's thickness. */
 function insulationKeysFit(
   written: WrittenLayer,
   { type, material, thickness }: MaterialInThickness,

@@ -5,10 +5,10 @@ import type { ReadingContext } from "../reading-context.ts";
 import type { WrittenBuildUp, WrittenTrappedWater } from "../schema/schema-build-up.ts";
 import type { Layer, TrappedWater } from "../types.ts";
 
-/** Water that is put into the layer unless stated [kg/m²]. Source: ISO 13788:2012 clause 7 (from memory). */
+/** Water trapped in the layer unless stated [kg/m²]. Source: ISO 13788:2012 clause 7 (from memory). */
 export const USUAL_TRAPPED_WATER = 1;
 
-/** Month in which it starts unless stated: October. Source: ISO 13788:2012 clause 7 (from memory). */
+/** Month in which drying starts unless stated: October. Source: ISO 13788:2012 clause 7 (from memory). */
 export const USUAL_START_MONTH = 9;
 
 /**
@@ -18,7 +18,7 @@ export const USUAL_START_MONTH = 9;
  * @param layers - its layers; null for those with problems
  * @param path - where the build-up stands
  * @param context - problems
- * @returns one entry each; those with problems are left out
+ * @returns one entry for each layer; those with problems are left out
  */
 export function resolveTrappedWater(
   written: WrittenBuildUp,
@@ -63,7 +63,7 @@ function oneOf(
   };
 }
 
-/** By number from 1, else by name, else by material. */
+/** Finds a layer by its number from 1, by its name, or else by its material. */
 function findLayer(
   wanted: string | number,
   layers: readonly (Layer | null)[],

@@ -14,7 +14,7 @@ import { applyChange } from "./resolve-change.ts";
 import type { LayerSurroundings } from "./resolve-layer.ts";
 import { stuffBesideGaps } from "./stuff-beside-gaps.ts";
 
-/** A variant's layers, each with the index that it has in the build-up it belongs to. */
+/** A variant's layers, each with the index that it has in the original build-up. */
 export interface ChangedLayers {
   name: string;
   /** The changes in words. */
@@ -23,11 +23,11 @@ export interface ChangedLayers {
 }
 
 /**
- * Reads the variants of a build-up: each change laid on in its turn.
+ * Reads the variants of a build-up, applying their changes one after another.
  *
  * @param path - where the build-up stands
  * @param layers - its layers; null for those with problems
- * @param surroundings - what a layer has to know of its build-up
+ * @param surroundings - what a layer must know about its build-up
  * @param context - data, tables and problems
  * @returns the variants; those with problems are left out
  */
@@ -46,7 +46,7 @@ export function resolveVariants(
   });
 }
 
-/** Two variants of one name could not be told apart. */
+/** Checks that no other variant has the same name. */
 function checkName(path: ProblemPath, names: Set<string>, context: ReadingContext): void {
   const name = textAt(context.file.data, [...path, "name"]);
   if (name === null) return;
@@ -83,12 +83,12 @@ function resolveVariant(
 }
 
 /**
- * A variant as a whole build-up again.
+ * Makes a variant into a complete build-up.
  *
  * @param buildUp - the build-up it belongs to
  * @param changed - its layers
- * @param slugs - slugs given so far
- * @returns the variant; water that was stated for a layer stays with it, or goes with it and the words say so
+ * @param slugs - slugs used so far
+ * @returns the variant; water stated for a layer moves with the layer, or is dropped with it, and the words say so
  */
 export function variantOf(buildUp: BuildUp, changed: ChangedLayers, slugs: Set<string>): Variant {
   const { name } = changed;
@@ -109,7 +109,7 @@ export function variantOf(buildUp: BuildUp, changed: ChangedLayers, slugs: Set<s
   };
 }
 
-/** Stated water under the layer's new index; none where the layer is gone or can hold none. */
+/** Stated water at the layer's new index; none if the layer is gone or can hold none. */
 function waterIn(water: TrappedWater, layers: readonly DraftLayer[]): TrappedWater[] {
   const at = layers.findIndex(({ base }) => base === water.layer);
   const layer = layers[at]?.layer;

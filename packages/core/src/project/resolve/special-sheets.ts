@@ -7,28 +7,28 @@ export const THICKEST_POLYTHENE_SHEET = 0.001;
 /** Thickness that one gauge of polythene stands for [m]. Source: common practice (1000 gauge is 250 µm). */
 export const THICKNESS_OF_GAUGE = 0.25e-6;
 
-/** sd of a polythene sheet for each metre of its thickness [–]: 50 m for 0.15 mm. Source: ISO 10456:2007 Table 5 (from memory). */
+/** sd of polythene per metre of thickness [–]: 50 m for 0.15 mm. Source: ISO 10456:2007 Table 5 (from memory). */
 export const POLYTHENE_SD_PER_THICKNESS: number = 50 / 0.00015;
 
-/** Least sd of metal and glass whatever the thickness [m]. Source: ISO 10456:2007 Table 5 (from memory), as aluminium foil. */
+/** Least sd of metal and glass [m], that of aluminium foil. Source: ISO 10456:2007 Table 5 (from memory). */
 export const LEAST_SD_OF_METAL = 1500;
 
 /**
- * Whether a material is polythene, whose thin sheets are far more open than the polymer.
+ * Whether a material is polythene, whose thin sheets are far more open to vapour than the polymer.
  *
- * @param material - any
- * @returns true for the table's two polyethylenes and for anything called so
+ * @param material - any material
+ * @returns true for the table's two polyethylenes and for anything whose name begins with polyethylene or polythene
  */
 export function isPolythene({ name }: Material): boolean {
   return /^(polyethylene|polythene)\b/i.test(name.trim());
 }
 
 /**
- * A polythene sheet of a stated thickness, by its sd and never by the polymer's μ.
+ * A polythene sheet of a stated thickness, with an sd from measured sheets, not from the polymer's μ.
  *
  * @param material - polythene with a conductivity
  * @param thickness - [m], > 0
- * @returns the sheet; its source says how its sd came about
+ * @returns the sheet; its source says where its sd comes from
  * Source: common practice (1000 gauge is 250 µm); ISO 10456:2007 Table 5 (from memory) for 50 m at 0.15 mm.
  */
 export function sheetOfPolythene(material: Material, thickness: number): Material {
@@ -44,7 +44,7 @@ export function sheetOfPolythene(material: Material, thickness: number): Materia
   };
 }
 
-/** What a material is in a layer of some thickness. */
+/** What a material becomes in a layer of a given thickness. */
 export interface MaterialInThickness {
   type: "material" | "sheet";
   material: Material;
@@ -53,9 +53,9 @@ export interface MaterialInThickness {
 }
 
 /**
- * A material in a thickness: thin polythene is a sheet, and metal is as tight as a foil however thin.
+ * A material in a given thickness: thin polythene becomes a sheet, and metal is as tight as a foil, however thin.
  *
- * @param material - with a conductivity, as its table has it or as it is in another thickness
+ * @param material - one with a conductivity, as in its table or as already made for another thickness
  * @param thickness - [m], > 0
  * @returns what the layer is made of
  */
@@ -67,7 +67,7 @@ export function inThickness(material: Material, thickness: number): MaterialInTh
 }
 
 /**
- * Metal or glass, at least as tight as a foil.
+ * Makes metal or glass at least as tight as a foil.
  *
  * @param material - any material with a thickness, as its table has it
  * @param thickness - [m], > 0

@@ -1,14 +1,14 @@
 import type { Layer, StuffBeside } from "../types.ts";
 
-/** Air and what has no thickness take vapour as still air of this depth does [m] (ISO 13788:2012 clause 6.2, from memory). */
+/** Air, and what has no thickness, counts as this much still air [m] (ISO 13788:2012 clause 6.2, from memory). */
 const DEPTH_OF_AIR = 0.01;
 const AIR: StuffBeside = { factor: 1, depth: DEPTH_OF_AIR };
 
 /**
- * Layers whose gaps know what lies on either side: vapour converges on laps and holes from there.
+ * Adds to the gaps of each layer the materials on both sides, through which vapour converges on laps and holes.
  *
- * @param layers - of one build-up or variant
- * @returns the layers; those without laps or holes as they were
+ * @param layers - the layers of one build-up or variant
+ * @returns the layers; those without laps or holes are unchanged
  * Source: METHOD.md, Gaps in the vapour layer.
  */
 export function stuffBesideGaps(layers: readonly Layer[]): Layer[] {

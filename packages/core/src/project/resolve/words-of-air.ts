@@ -1,10 +1,10 @@
 import { comparable } from "../../problems/near-names.ts";
 
 /**
- * What is meant by a material name that is not a material: an air space, or battens with air between them.
+ * Recognises a name that is not a material but means an air space, or battens with air between them.
  *
  * @param name - as written
- * @returns which of the two, or null for the name of anything else
+ * @returns "air" or "battens"; null for any other name
  * Source: words of the trade (common practice).
  * @example wordOfAir("ventilated air gap") // "air"
  */
@@ -19,7 +19,7 @@ const BATTENS = new Set(["batten", "battens", "counterbatten", "counterbattens",
 const SPACES = new Set([
   "air", "gap", "gaps", "airgap", "airspace", "cavity", "cavities", "void", "voids",
 ]); // biome-ignore format: words
-/** Words that say more of it, and nothing by themselves. */
+/** Words that describe an air space but do not name one by themselves. */
 const BESIDE = new Set([
   "and", "closed", "counter", "cross", "drained", "empty", "layer", "open", "sealed", "service", "space", "still",
   "unvented", "unventilated", "vented", "ventilated", "ventilation",

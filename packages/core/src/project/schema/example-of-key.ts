@@ -3,11 +3,11 @@ import { VOCABULARY } from "../../quantities/vocabulary.ts";
 import { type KeySchema, quantityOfRef } from "./project-json-schema.ts";
 
 /**
- * An example of a value as a project file has it: the schema's own, else that of its quantity, the first of its words
+ * An example of a value, as a project file has it: from the schema, or else from its quantity, the first of its words,
  * or true.
  *
- * @param schema - what the schema tells of the value
- * @returns as YAML; null where the value is a thing with keys of its own, or a text without an example
+ * @param schema - the part of the schema for the value
+ * @returns the example in YAML; null for an object with keys of its own, or for a text without an example
  * @example exampleOf({ type: "boolean" }) // "true"
  */
 export function exampleOf(schema: KeySchema): string | null {
@@ -16,10 +16,10 @@ export function exampleOf(schema: KeySchema): string | null {
 }
 
 /**
- * A thing in braces, with the keys that it needs, or its first two where it needs none.
+ * An example of an object in braces: with the keys that it needs, or with its first two if it needs none.
  *
- * @param schema - the part of the schema that tells the thing
- * @returns as YAML; null where one of these has no example
+ * @param schema - the part of the schema for the object
+ * @returns the example in YAML; null if one of these keys has no example
  * @example exampleInBraces({ required: ["tape"], properties: { tape: { type: "boolean" } } }) // "{ tape: true }"
  */
 export function exampleInBraces({ properties = {}, required = [] }: KeySchema): string | null {
@@ -29,7 +29,7 @@ export function exampleInBraces({ properties = {}, required = [] }: KeySchema): 
   return `{ ${examples.map(({ key, example }) => `${key}: ${example}`).join(", ")} }`;
 }
 
-/** The quantity that a value is, or may be; null where it is none. */
+/** The quantity that a value is, or may be; null if none. */
 export function quantityIn({ $ref, anyOf }: KeySchema): QuantityName | null {
   return quantityOfRef($ref) ?? anyOf?.map(quantityIn).find((one) => one !== null) ?? null;
 }

@@ -12,12 +12,12 @@ import { KIND_MARK, QUANTITY_MARK } from "./schema-values.ts";
 import { faultOfKey, faultOfValue, type ShapeFault } from "./shape-fault.ts";
 
 /**
- * What is wrong with a value of the wrong kind: missing, empty, a number without unit, or something else altogether.
+ * Says what is wrong with a value of the wrong kind: missing, empty, without a unit, or something else altogether.
  *
- * @param mark - what the schema expected, as `schema-values.ts` marks it
+ * @param mark - what the schema expected, marked as in `schema-values.ts`
  * @param path - where the value should stand
  * @param file - data and positions
- * @returns the faults; none where the same slip is told elsewhere
+ * @returns the faults; none if the same slip is reported elsewhere
  */
 export function faultsOfKind(mark: string, path: ProblemPath, file: FileData): ShapeFault[] {
   const kind = mark.startsWith(KIND_MARK) ? mark.slice(KIND_MARK.length) : null;
@@ -37,7 +37,7 @@ export function faultsOfKind(mark: string, path: ProblemPath, file: FileData): S
   return [faultOfValue("wrong-kind", path, details)];
 }
 
-/** What belongs at a place, in words. */
+/** What is expected at a place, in words. */
 function whatIsExpected(kind: string | null, quantity: QuantityName | null, path: ProblemPath): Problem["details"] {
   const key = String(path[path.length - 1] ?? "");
   if (quantity !== null) {
@@ -51,7 +51,7 @@ function whatIsExpected(kind: string | null, quantity: QuantityName | null, path
   };
 }
 
-/** The keys of a thing, and what it looks like; null where no keys are fixed. */
+/** The keys of an object, with an example of it; null where no keys are fixed. */
 function keysExpected(path: ProblemPath): string | null {
   const keys = keysAt(path);
   if (keys.length === 0) return null;
@@ -59,5 +59,5 @@ function keysExpected(path: ProblemPath): string | null {
   return `keys in braces: ${keys.join(", ")}${example === undefined ? "" : `; for example \`${example}\``}`;
 }
 
-/** What stands for a value at the top of the file that nobody else can know. */
+/** Placeholders for values at the top of the file that only the user knows. */
 const TO_FILL_IN: Readonly<Record<string, string>> = { climate: "…" };

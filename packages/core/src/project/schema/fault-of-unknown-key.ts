@@ -8,11 +8,11 @@ import { keysAbove, keysAt } from "./keys-of-schema.ts";
 import { faultOfKey, type ShapeFault } from "./shape-fault.ts";
 
 /**
- * A key that means nothing at its place, with the keys that are near; a key joined to its value; or the second half of
- * a number that a decimal comma cut in two.
+ * Says what is wrong with a key that means nothing in its place: not indented, joined to its value, in the wrong place,
+ * misspelt, or really the second half of a number that a decimal comma cut in two.
  *
  * @param key - as written
- * @param around - path of what it stands in
+ * @param around - path of the object it stands in
  * @param file - data and positions
  * @returns the fault
  */
@@ -36,7 +36,7 @@ export function faultOfUnknownKey(key: string, around: ProblemPath, file: FileDa
   return faultOfKey("key-unknown", path, { key, near: keysMeant(key, known, file.work), known });
 }
 
-/** The key before it that has no value and takes this one: the lines under it are not indented. */
+/** An earlier key without a value that takes this key: the lines under it are not indented. */
 function keyItBelongsUnder(key: string, around: ProblemPath, file: FileData): string | null {
   let before = file.source.keyBefore([...around, key]);
   for (let looked = 0; before !== null && looked < MOST_UNINDENTED; looked += 1) {
@@ -47,10 +47,10 @@ function keyItBelongsUnder(key: string, around: ProblemPath, file: FileData): st
   return null;
 }
 
-/** Lines that are not indented, at most, under one key. */
+/** How many keys back to look for it. */
 const MOST_UNINDENTED = 30;
 
-/** The key spelt otherwise, one that the trade calls so, or else those a few letters off. */
+/** The same key in another spelling, or the keys that the trade calls by this name, or else those a few letters off. */
 function keysMeant(key: string, known: readonly string[], work: WorkCount): string[] {
   const spelled = known.find((candidate) => comparable(candidate) === comparable(key));
   if (spelled !== undefined) return [spelled];
@@ -58,7 +58,7 @@ function keysMeant(key: string, known: readonly string[], work: WorkCount): stri
   return called.length > 0 ? called : nearNames(key, known, work);
 }
 
-/** A key and its value without a space after the colon, which YAML in braces reads as one key. */
+/** A key and its value with no space after the colon, which YAML in braces reads as a single key. */
 function joinedKey(written: string, known: readonly string[], work: WorkCount): { key: string; value: string } | null {
   const [, first = "", value = ""] = /^([^:]+):(\S.*)$/s.exec(written) ?? [];
   if (first === "") return null;
@@ -67,7 +67,7 @@ function joinedKey(written: string, known: readonly string[], work: WorkCount): 
 }
 
 /**
- * Whether a number is the first half of one that a comma cut in two: YAML in braces reads `width: 0,5 mm` as
+ * Whether a number is the first half of one that a comma cut in two. YAML in braces reads `width: 0,5 mm` as
  * `width: 0` and a key `5 mm` without a value.
  *
  * @param path - of the number
@@ -89,7 +89,7 @@ function firstHalfOf(key: string, around: ProblemPath, file: FileData): { key: s
 
 const SECOND_HALF = /^\d+(\.\d+)?( |$)/;
 
-/** The number that a comma cut in two; both readings where it may part thousands or decimals. */
+/** The number that a comma cut in two; two readings where the comma may mark thousands or decimals. */
 function halvesJoined(first: string, second: string): readonly string[] {
   const [asThousands, asDecimals] = [`${first}${second}`, `${first}.${second}`];
   if (/^\d{3}\.\d/.test(second)) return [asThousands];

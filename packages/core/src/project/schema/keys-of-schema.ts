@@ -13,18 +13,18 @@ export function keysAt(path: ProblemPath): string[] {
 }
 
 /**
- * Keys at a place under which a key may stand that means nothing at the place itself.
+ * For a key that means nothing at a place: the keys at that place which it may stand under.
  *
  * @param key - the key
  * @param path - steps into the file's data
- * @returns keys in the schema's order; empty where it stands under none
+ * @returns keys in the schema's order; empty where it belongs under none
  * @example keysAbove("soil", ["build-ups", 0]) // ["ground", "void"]
  */
 export function keysAbove(key: string, path: ProblemPath): string[] {
   return formsAt(path).flatMap((form) => keysBelow(form).get(key) ?? []);
 }
 
-/** For each key below a form the keys of the form itself under which it stands. */
+/** For each key one level below a form, the keys of the form that it stands under. */
 function keysBelow(form: KeySchema): ReadonlyMap<string, string[]> {
   const known = keysBelowForms.get(form);
   if (known !== undefined) return known;
@@ -36,14 +36,14 @@ function keysBelow(form: KeySchema): ReadonlyMap<string, string[]> {
   return above;
 }
 
-/** Made when first asked for: the schema never changes. */
+/** Made on first use; the schema never changes. */
 const keysBelowForms = new WeakMap<KeySchema, ReadonlyMap<string, string[]>>();
 
 /**
  * The forms that a project file may have at a place.
  *
  * @param path - steps into the file's data
- * @returns parts of the project's JSON Schema; none where it tells nothing of the place
+ * @returns parts of the project's JSON Schema; none where it has nothing for the place
  */
 export function formsAt(path: ProblemPath): KeySchema[] {
   let here = formsOf(projectKeySchema());
@@ -51,13 +51,13 @@ export function formsAt(path: ProblemPath): KeySchema[] {
   return here;
 }
 
-/** The schema of a project file, with what its keys tell of themselves. */
+/** The schema of a project file, with the usual values and examples of its keys. */
 export function projectKeySchema(): KeySchema {
   wholeSchema ??= schemaOfKeys();
   return wholeSchema;
 }
 
-/** Made when first asked for: it never changes. */
+/** Made on first use; it never changes. */
 let wholeSchema: KeySchema | null = null;
 
 function stepInto(schema: KeySchema, step: string | number): KeySchema[] {
@@ -68,10 +68,10 @@ function stepInto(schema: KeySchema, step: string | number): KeySchema[] {
 }
 
 /**
- * The forms that a part of the schema allows, shared parts looked up.
+ * The alternative forms that a part of the schema allows, with shared parts looked up.
  *
  * @param schema - a part of the project's JSON Schema
- * @returns itself, or each of the forms it is one of
+ * @returns each alternative, or the part itself if it has none
  */
 export function formsOf(schema: KeySchema): KeySchema[] {
   if (schema.$ref !== undefined) return formsOf(sharedPart(schema.$ref));
@@ -79,9 +79,9 @@ export function formsOf(schema: KeySchema): KeySchema[] {
 }
 
 /**
- * What a reference within the schema leads to.
+ * The part of the schema that a reference leads to.
  *
- * @param ref - such as "#/$defs/layer"
+ * @param ref - for example "#/$defs/layer"
  * @returns the part of the project's JSON Schema
  */
 export function sharedPart(ref: string): KeySchema {

@@ -16,10 +16,10 @@ import { faultOfKey, faultOfValue, type ShapeFault } from "./shape-fault.ts";
 type Issue = z.core.$ZodIssue;
 
 /**
- * Adds a problem for everything that a schema found at a place of the file.
+ * Adds a problem for every issue that a schema found at a place in the file.
  *
  * @param issues - what the schema found
- * @param around - where in the file it was laid on
+ * @param around - the place in the file that it checked
  * @param file - data and positions
  * @param collector - where problems go
  */
@@ -37,7 +37,7 @@ export function addProblemsOfIssues(
   }
 }
 
-/** A key that is missing because it stands beside under another name is told once. */
+/** Drops faults caused by another one: a key is missing only because it is misspelt, or its value is not indented. */
 function withoutMisspelled(faults: readonly ShapeFault[]): ShapeFault[] {
   const meantAround = new Map<string, string[]>();
   for (const { code, path, details } of faults) {
@@ -68,7 +68,7 @@ function listed(detail: Problem["details"][string] | undefined): readonly string
   return Array.isArray(detail) ? detail : [];
 }
 
-/** Problems of a thing that has none of several keys. */
+/** Faults of an object that lacks keys, and which keys they are. */
 const LACKING: Readonly<Record<string, readonly string[]>> = {
   "layer-neither": ["material", "air"],
   "ventilation-missing": ["ventilation"],
@@ -97,7 +97,7 @@ function faultsOfIssue(issue: Issue, around: ProblemPath, file: FileData): Shape
   }
 }
 
-/** Issues that the schema's own checks made carry a problem's code and details. */
+/** Issues from the schema's own checks, which carry the code and details of a problem. */
 function faultsOfCustom(issue: z.core.$ZodIssueCustom, path: ProblemPath, file: FileData): ShapeFault[] {
   const { code, details } = issue.params as { code: ProblemCode; details: Problem["details"] };
   const received = valueAt(file.data, path);
@@ -106,7 +106,7 @@ function faultsOfCustom(issue: z.core.$ZodIssueCustom, path: ProblemPath, file: 
   return [isOfThing ? faultOfKey(code, path, details) : faultOfValue(code, path, details)];
 }
 
-/** Faults of the form that was probably meant: the one that does not fail by its kind alone. */
+/** Faults of the form that was probably meant: the first whose kind fits the value. */
 function faultsOfUnion(issue: z.core.$ZodIssueInvalidUnion, path: ProblemPath, file: FileData): ShapeFault[] {
   const failsByKind = (form: readonly Issue[]): boolean =>
     form.some(({ path: inner, code }) => inner.length === 0 && (code === "invalid_type" || code === "invalid_value"));
@@ -130,7 +130,7 @@ function faultOfChoice(options: readonly string[], path: ProblemPath, file: File
   return faultOfValue("not-one-of", path, { options, near, hint: meant?.hint ?? null });
 }
 
-/** YAML reads `true` as no text. */
+/** YAML does not read `true` as text. */
 function isWord(received: unknown): received is string | boolean {
   return typeof received === "string" || typeof received === "boolean";
 }

@@ -6,7 +6,7 @@ import { LAYER_FIELDS } from "./schema-layer.ts";
 import { projectSchema } from "./schema-project.ts";
 import { LONGEST_TEXT } from "./schema-values.ts";
 
-/** The parts of a JSON Schema that tell the keys of a project file. */
+/** The parts of JSON Schema that are used to describe a project file. */
 export interface KeySchema {
   $ref?: string;
   $defs?: Record<string, KeySchema>;
@@ -25,26 +25,26 @@ export interface KeySchema {
   items?: KeySchema;
   prefixItems?: KeySchema[];
   anyOf?: KeySchema[];
-  /** What counts where the key is left out, in words: in the JSON Schema `default`, where it can be written. */
+  /** What counts if the key is left out, in words. It becomes `default` in the JSON Schema, if it can be written so. */
   usual?: string;
-  /** In the JSON Schema `examples`. */
+  /** Becomes `examples` in the JSON Schema. */
   example?: unknown;
 }
 
 /**
  * The JSON Schema of a project file, as committed beside the package.
  *
- * @returns the schema of what may be written; parts that come again stand once
+ * @returns the schema of what may be written; each shared part appears once
  */
 export function projectJsonSchema(): Record<string, unknown> {
   return schemaOfKeys(tellAsJsonSchema) as Record<string, unknown>;
 }
 
 /**
- * The schema of a project file with what its keys tell of themselves.
+ * The schema of a project file, with the usual values and examples of its keys.
  *
- * @param tell - what is done to each part at the end
- * @returns parts that come again stand once, under `$defs`
+ * @param tell - called last on each part, which it may change
+ * @returns the schema; each shared part appears once, under `$defs`
  */
 export function schemaOfKeys(tell: (schema: KeySchema) => void = () => {}): KeySchema {
   const schema = z.toJSONSchema(projectSchema, {
@@ -63,14 +63,14 @@ export function schemaOfKeys(tell: (schema: KeySchema) => void = () => {}): KeyS
   return { ...schema, title: "warmside project file", $defs: { ...schema.$defs, text } } as KeySchema;
 }
 
-/** Free text is a shared part. */
+/** Makes free text a shared part. */
 function shareText(schema: KeySchema): void {
   if (schema.maxLength !== LONGEST_TEXT) return;
   schema.$ref = "#/$defs/text";
   for (const key of ["type", "minLength", "maxLength"] as const) delete schema[key];
 }
 
-/** What counts where a key is left out, and its example, under the names of JSON Schema. */
+/** Moves the usual value and the example of a key to the names that JSON Schema has for them. */
 function tellAsJsonSchema(schema: KeySchema): void {
   const { usual, example, description } = schema;
   const written = usual === undefined ? undefined : asWritten(usual, schema);
@@ -81,7 +81,7 @@ function tellAsJsonSchema(schema: KeySchema): void {
   delete schema.example;
 }
 
-/** The value as a file would have it; undefined where the words tell of no value. */
+/** The usual value as a file would have it; undefined where the words are not a value. */
 function asWritten(usual: string, { $ref, type, enum: options }: KeySchema): unknown {
   if (type === "boolean") return usual === "true";
   if (options !== undefined) return options.includes(usual) ? usual : undefined;
@@ -92,7 +92,7 @@ function asWritten(usual: string, { $ref, type, enum: options }: KeySchema): unk
 }
 
 /**
- * The quantity that a shared part of the schema is.
+ * The quantity that a shared part of the schema stands for.
  *
  * @param ref - a reference within the schema
  * @returns its name; null for any other part

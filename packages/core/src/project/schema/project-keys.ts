@@ -7,35 +7,35 @@ import { exampleOf, quantityIn } from "./example-of-key.ts";
 import { projectKeySchema, sharedPart } from "./keys-of-schema.ts";
 import { type KeySchema, quantityOfRef } from "./project-json-schema.ts";
 
-/** One key of the project file, as the reference tells it. */
+/** One key of the project file, with what the reference says of it. */
 export interface ProjectKey {
-  /** The thing it belongs to and its name, such as "layer/thickness"; at the top of the file its name alone. */
+  /** The object it belongs to and its name, such as "layer/thickness"; at the top of the file, its name alone. */
   path: string;
-  /** The thing it belongs to, such as "layer" or "layer/fasteners"; empty at the top of the file. */
+  /** The object it belongs to, such as "layer" or "layer/fasteners"; empty at the top of the file. */
   thing: string;
   key: string;
   meaning: string;
   isNeeded: boolean;
   /** What may be written, in words. */
   takes: string;
-  /** The quantity that it is, which has unit and range; null where it is none. */
+  /** Its quantity, which has a unit and a range; null if it is not a quantity. */
   quantity: QuantityName | null;
-  /** The unit that it is written with; null without one. */
+  /** The unit that it is written with; null if it has none. */
   unit: string | null;
-  /** The values that are possible, in words, with the unit; null where they are no quantity. */
+  /** The possible values, in words, with the unit; null if it is not a quantity. */
   range: string | null;
-  /** What counts where it is left out, in words; null where nothing does. */
+  /** What counts if it is left out, in words; null if nothing does. */
   usual: string | null;
-  /** As the file has it; null where the value is a thing with keys of its own. */
+  /** An example as the file has it; null if the value is an object with keys of its own. */
   example: string | null;
-  /** The things with keys of their own that it leads to. */
+  /** The objects with keys of their own that it leads to. */
   leadsTo: readonly string[];
 }
 
 /**
  * Every key that a project file may have, made from its schema.
  *
- * @returns the keys thing by thing, in the schema's order; those of a thing that stands in several places once
+ * @returns the keys, object by object in the schema's order; an object used in several places appears once
  */
 export function projectKeys(): readonly ProjectKey[] {
   const keys: ProjectKey[] = [];
@@ -57,7 +57,7 @@ export function projectKeys(): readonly ProjectKey[] {
   return keys;
 }
 
-/** A thing with keys of its own, and the part of the schema that tells them. */
+/** An object with keys of its own, and the part of the schema that has them. */
 interface Inside {
   thing: string;
   schema: KeySchema;
@@ -89,12 +89,12 @@ function keyOf(
   };
 }
 
-/** A change takes every key of a layer, which are told there. */
+/** Whether a key of a change is one that it takes from the layer; those are listed under the layer. */
 function isLayerKeyOfChange({ $ref }: KeySchema): boolean {
   return $ref?.startsWith("#/$defs/layer/properties/") ?? false;
 }
 
-/** The things that a part of the schema leads to; a shared one goes by its own name. */
+/** The objects that a part of the schema leads to; a shared one has its own name. */
 function thingsIn(schema: KeySchema, path: string): Inside[] {
   const { $ref, anyOf, items, additionalProperties, properties } = schema;
   if ($ref !== undefined) return thingsIn(sharedPart($ref), nameOfShared($ref));

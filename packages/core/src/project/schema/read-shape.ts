@@ -1,5 +1,5 @@
 import type * as z from "zod";
-// Not by way of `z.core`: a bundle would take all of that in.
+// Not imported by way of `z.core`, which would put all of it into a bundle.
 import { config, util } from "zod/v4/core";
 import type { ProblemPath } from "../../problems/types.ts";
 import { pathKey } from "../text/source-map.ts";
@@ -8,29 +8,29 @@ import { projectSchema, type WrittenProject } from "./schema-project.ts";
 
 type Issue = z.core.$ZodIssue;
 
-/** A project file laid on its schema once: what could be read, and what could not. */
+/** The outcome of checking a project file against its schema once: what could be read, and what could not. */
 export interface Shape {
-  /** The project with its quantities read; null where anything in it has not the right shape. */
+  /** The project with its quantities read; null if anything in it does not have the right shape. */
   readonly whole: WrittenProject | null;
   readonly issues: readonly Issue[];
   /**
-   * What the schema read at a path; null where that, or anything in it, has not the right shape.
-   * Its type is that of the schema at the path, which the caller names.
+   * What the schema read at a path; null if anything in it does not have the right shape.
+   * The caller names its type, which is that of the schema at the path.
    */
   at<Part>(path: ProblemPath): Part | null;
 }
 
-/** Issues after which the schema leaves what is inside a value as it stands: one of no form, a list too long. */
+/** Issues after which the schema does not read the inside of a value: it fits no form, or the list is too long. */
 const LEFT_UNREAD: ReadonlySet<Issue["code"]> = new Set(["invalid_union", "too_big"]);
 
 /**
- * Lays the data of a project file on its schema: each value is checked, and each quantity read, this one time.
+ * Checks the data of a project file against its schema. Each value is checked, and each quantity read, only here.
  *
- * @param data - of a project file
- * @returns all parts that have the right shape, whatever is wrong elsewhere, and every issue
+ * @param data - the data of a project file
+ * @returns every part that has the right shape, whatever is wrong elsewhere, and every issue
  */
 export function readShape(data: unknown): Shape {
-  // `safeParse` keeps nothing beside an issue; `run`, which it is made of, hands back the parts that could be read.
+  // `safeParse` returns only the issues if there are any; `run`, which it uses, also returns the parts that were read.
   const { value, issues: raw } = projectSchema._zod.run({ value: data, issues: [] }, {}) as z.core.ParsePayload;
   const issues = raw.map((issue) => util.finalizeIssue(issue, {}, config()));
   const faulty = new Set<string>();

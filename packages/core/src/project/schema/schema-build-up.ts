@@ -20,11 +20,11 @@ import {
 } from "./schema-values.ts";
 import { MOST_VARIANTS, variantSchema } from "./schema-variant.ts";
 
-/** Layers in a build-up, and build-ups in a file, at most. */
+/** Most layers in a build-up, and most build-ups in a file. */
 export const MOST_LAYERS = 100;
 export const MOST_BUILD_UPS = 100;
 
-/** What ground, and the ground under a void, have in common. */
+/** Keys shared by a slab on the ground and a void over it. */
 const soil = optional(
   "What the floor stands on; sets how well the ground conducts heat",
   oneOf(["clay or silt", "sand or gravel", "rock", "unknown"]),
@@ -142,10 +142,10 @@ const trappedWaterSchema = z
   })
   .meta({ id: "trapped-water" });
 
-/** Water trapped in one layer, as it stands in the file. */
+/** Water trapped in one layer, as written in the file. */
 export type WrittenTrappedWater = z.output<typeof trappedWaterSchema>;
 
-/** One build-up as it stands in the file. */
+/** One build-up as written in the file. */
 export const buildUpSchema = z
   .strictObject(
     {
@@ -252,7 +252,7 @@ export const buildUpSchema = z
   )
   .meta({ id: "build-up" });
 
-/** A build-up as it stands in the file, quantities read. */
+/** A build-up as written in the file, with quantities read. */
 export type WrittenBuildUp = z.output<typeof buildUpSchema>;
 export type WrittenGround = z.output<typeof groundSchema>;
 export type WrittenVoid = z.output<typeof voidSchema>;

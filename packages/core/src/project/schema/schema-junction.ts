@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { custom, either, KIND_MARK, key, listOf, optional, quantity, words } from "./schema-values.ts";
 
-/** What a junction can be, and the keys that go with each. */
+/** The kinds of junction, and the keys that go with each. */
 export const JUNCTION_KINDS = {
   "outer corner": ["posts"],
   "floor edge": ["rim", "plates"],
@@ -9,10 +9,10 @@ export const JUNCTION_KINDS = {
   "window side": ["trimmers", "frame"],
 } as const;
 
-/** The kinds in the order they are told. */
+/** The kinds, in the order in which they are listed. */
 export const KINDS_OF_JUNCTION = Object.keys(JUNCTION_KINDS) as (keyof typeof JUNCTION_KINDS)[];
 
-/** Junctions in a file at most. */
+/** Most junctions in a file. */
 export const MOST_JUNCTIONS = 50;
 
 const twoNames = listOf("two build-ups, for example [Studio wall, Raised floor]", words("the name of a build-up"), 2);
@@ -22,7 +22,7 @@ const count = z
   .min(0)
   .max(10);
 
-/** A corner, an edge or a window side: exactly one kind, with what goes with it. */
+/** A corner, an edge or a window side: exactly one kind, with the keys that go with it. */
 export const junctionSchema = z
   .strictObject(
     {
@@ -78,5 +78,5 @@ export const junctionSchema = z
   })
   .meta({ id: "junction" });
 
-/** A junction as it stands in the file, quantities read. */
+/** A junction as written in the file, with quantities read. */
 export type WrittenJunction = z.output<typeof junctionSchema>;

@@ -21,7 +21,7 @@ import {
 const TAPED_FORMS = "no, yes, or a length, for example onto the framing 20 mm";
 const ONTO_THE_FRAMING = /^onto the framing (?<reach>\S.*)$/;
 
-/** Not taped, taped from board to board over the framing, or onto its edges by a length. */
+/** Not taped, taped over the framing from board to board, or taped onto its edges by a length. */
 const taped = z
   .union([z.string(), z.boolean()], { error: `${KIND_MARK}${TAPED_FORMS}` })
   .transform((said, context): "no" | "yes" | ReadValue => {
@@ -35,7 +35,7 @@ const taped = z
     return refused(reading.problems[0]!.code, { ...reading.problems[0]!.details, write: null }, said, context);
   });
 
-/** What every layer may have. */
+/** Keys that every layer may have. */
 const COMMON_FIELDS = {
   name: optional("What the layer is called in the report", words("a name"), {
     usual: "its material",
@@ -48,7 +48,7 @@ const COMMON_FIELDS = {
   ),
 };
 
-/** What only a layer of a material has. */
+/** Keys that only a layer of a material may have. */
 const MATERIAL_FIELDS = {
   material: optional("A name from the table of materials, or a material's values in braces", materialOrName, {
     example: "mineral wool slab",
@@ -116,7 +116,7 @@ const MATERIAL_FIELDS = {
   "facing sd outer": optional("sd of the facing on its outer face", quantity("sd"), { usual: "the material's" }),
 };
 
-/** What only a layer of air has. */
+/** Keys that only a layer of air may have. */
 const AIR_FIELDS = {
   air: optional("Depth of an air layer, in place of a material", quantity("thickness of an air layer")),
   ventilation: optional(
@@ -137,20 +137,20 @@ const AIR_FIELDS = {
   }),
 };
 
-/** The keys of a layer: what a layer has, and what a change may set. */
+/** All keys of a layer, which a change may also set. */
 export const LAYER_FIELDS = { ...COMMON_FIELDS, ...MATERIAL_FIELDS, ...AIR_FIELDS };
 
 const layerKeys = z.strictObject(LAYER_FIELDS, {
   error: `${KIND_MARK}a layer in braces, for example { material: plywood, thickness: 12 mm } or { air: 25 mm, ventilation: well }`,
 });
 
-/** A layer as it stands in the file, quantities read. */
+/** A layer as written in the file, with quantities read. */
 export type WrittenLayer = z.output<typeof layerKeys>;
 
 /**
- * What is wrong between the keys of a layer: exactly one of a material or air, and what goes with it.
+ * Finds keys of a layer that do not go together: it has exactly one of a material and air, and the keys for that.
  *
- * @param layer - its keys, each of the right kind
+ * @param layer - its keys, each with a value of the right kind
  * @returns the faults, with paths under the layer
  */
 export function faultsOfLayer(layer: WrittenLayer): CustomIssue[] {

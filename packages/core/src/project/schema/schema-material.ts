@@ -13,13 +13,13 @@ export const THICK_KEYS = [
   "wet vapour resistance factor",
 ] as const;
 
-/** Keys that tell one thing in two ways: λ or R, μ or permeability. */
+/** Pairs of keys of which a material has exactly one: λ or R, μ or permeability. */
 const EITHER = [
   ["conductivity", "resistance"],
   ["vapour resistance factor", "permeability"],
 ] as const;
 
-/** A material given on the spot: with a thickness of its own, or a sheet. */
+/** A material given by its values: one with a thickness, or a sheet. */
 export const materialSchema = z
   .strictObject({
     name: key("What the material is called", words("a name"), { example: "hemp board" }),
@@ -120,13 +120,13 @@ export const materialSchema = z
   })
   .meta({ id: "material" });
 
-/** The name of a material in the table, or one given on the spot. */
+/** The name of a material in the table, or a material given by its values. */
 export const materialOrName = either("the name of a material, or its values in braces", [
   words("the name of a material"),
   materialSchema,
 ]);
 
-/** Framing: a share, or width and spacing, or a metal channel and spacing. */
+/** Framing, given by a share, by width and spacing, or by a metal channel and spacing. */
 export const framingSchema = z
   .strictObject(
     {
@@ -174,6 +174,6 @@ export const framingSchema = z
   })
   .meta({ id: "framing" });
 
-/** A material given on the spot, and a framing, as they stand in the file, quantities read. */
+/** A material given by its values, and a framing, as written in the file, with quantities read. */
 export type WrittenMaterial = z.output<typeof materialSchema>;
 export type WrittenFraming = z.output<typeof framingSchema>;

@@ -2,13 +2,13 @@ import * as z from "zod";
 import type { PriceUnit } from "../types.ts";
 import { bare, custom, KIND_MARK, key, oneOf, optional, quantity, words } from "./schema-values.ts";
 
-/** Rows of a price list at most. */
+/** Most rows in a price list. */
 export const MOST_PRICES = 500;
 
 /** What a price can be for. */
 export const PRICE_UNITS: readonly PriceUnit[] = ["m2", "m3", "roll", "sheet", "m"];
 
-/** Prices for a piece: its size is needed, and may be told without a price. */
+/** Units that are pieces: their size must be given, and may be given without a price. */
 const PIECES: readonly PriceUnit[] = ["roll", "sheet"];
 
 /** One price of the user's own. */
@@ -46,5 +46,5 @@ export const priceSchema = z
   })
   .meta({ id: "price-entry" });
 
-/** A price as it stands in the file, quantities read. */
+/** A price as written in the file, with quantities read. */
 export type WrittenPrice = z.output<typeof priceSchema>;

@@ -39,7 +39,7 @@ const severity = z
     return readOrRefused(readQuantity(text, "temperature difference"), "temperature difference", text, context);
   });
 
-/** A project file. Its JSON Schema is `project.schema.json`, its keys are told in `KEYS.md`. */
+/** A project file. `project.schema.json` is its JSON Schema; `KEYS.md` explains its keys. */
 export const projectSchema = z
   .strictObject(
     {
@@ -123,8 +123,8 @@ export const projectSchema = z
       issues.push(custom("only-with-altitude", {}, value, ["lapse rate"]));
   });
 
-/** A project file as data: what may be written. */
+/** A project file as data, as it may be written. */
 export type ProjectFile = z.input<typeof projectSchema>;
 
-/** The project as it stands in the file: quantities read to SI, names not yet looked up. */
+/** The project as written in the file, with quantities read to SI and names not yet looked up. */
 export type WrittenProject = z.output<typeof projectSchema>;

@@ -21,9 +21,9 @@ import {
 const HUMIDITY_FORMS = "class 1 to class 5, a percentage, twelve percentages, a rule, or a moisture balance in braces";
 
 /**
- * The humidity class that a number alone tells, where a room's humidity stands.
+ * The humidity class meant by a bare number given as a room's humidity.
  *
- * @param received - the value there
+ * @param received - the value given
  * @param path - where it stands
  * @returns 1 to 5, or null for any other value or place
  * @example humidityClassMeant(3, ["indoor", "humidity"]) // 3
@@ -34,7 +34,7 @@ export function humidityClassMeant(received: unknown, path: ProblemPath): number
   return isOfRoom && /^\s*[1-5]\s*$/.test(String(received)) ? Number(received) : null;
 }
 
-/** A room's humidity told in words. */
+/** A room's humidity, when written as text. */
 type HumidityInWords =
   | { kind: "class"; class: 1 | 2 | 3 | 4 | 5 }
   | { kind: "constant"; share: ReadValue }
@@ -66,7 +66,7 @@ const humidity = either(HUMIDITY_FORMS, [
   }),
 ]);
 
-/** One room: how its temperature and its humidity are told. */
+/** One room: its temperature and its humidity. */
 export const roomSchema = z
   .strictObject(
     {
@@ -136,5 +136,5 @@ export const roomSchema = z
   })
   .meta({ id: "room" });
 
-/** A room as it stands in the file, quantities read. */
+/** A room as written in the file, with quantities read. */
 export type WrittenRoom = z.output<typeof roomSchema>;

@@ -7,27 +7,27 @@ import { readBareNumber, readQuantity } from "../../quantities/read-quantity.ts"
 import { quantityOf } from "../../quantities/vocabulary.ts";
 
 /**
- * Building blocks of the schema. The `error` of a block is a mark that `fault-of-kind.ts` reads: it says what was
- * expected, not what to tell the reader. The description of a key is what `KEYS.md` and editors show.
+ * Building blocks of the schema. The `error` of a block is a mark for `fault-of-kind.ts`: it says what was expected,
+ * and is not shown to the user. The description of a key is what `KEYS.md` and editors show.
  */
 
-/** Marks: what stands before the colon says how to read the rest. */
+/** How a mark begins: this says how to read the rest of it. */
 export const QUANTITY_MARK = "quantity:";
 export const KIND_MARK = "kind:";
 
-/** A quantity that was read: which one, and its value in SI. */
+/** A quantity that was read: its name, and its value in SI. */
 export interface ReadValue {
   quantity: QuantityName;
   value: number;
 }
 
-/** What else a key tells of itself: the value that counts where it is left out, and one to show. */
+/** More about a key: the value that counts if it is left out, and an example. */
 interface MoreOfKey {
   usual?: string;
   example?: unknown;
 }
 
-/** A key that has to be there: what it means. */
+/** A required key, with its meaning. */
 export function key<Schema extends z.ZodType>(
   means: string,
   schema: Schema,
@@ -36,7 +36,7 @@ export function key<Schema extends z.ZodType>(
   return schema.meta({ description: means, ...(usual && { usual }), ...(example !== undefined && { example }) });
 }
 
-/** A key that may be left out: what it means. */
+/** An optional key, with its meaning. */
 export function optional<Schema extends z.ZodType>(
   means: string,
   schema: Schema,
@@ -45,10 +45,10 @@ export function optional<Schema extends z.ZodType>(
   return key(means, schema, more).optional();
 }
 
-/** Form of every quantity with a unit, for the JSON Schema: number, space, unit. */
+/** Pattern of every quantity with a unit, for the JSON Schema: number, space, unit. */
 const QUANTITY_PATTERN = "[0-9]\\S*[ \\u00a0\\u202f]\\S";
 
-/** Each quantity is one part of the JSON Schema. */
+/** The schema of each quantity, made once, so that each is one part of the JSON Schema. */
 const QUANTITIES = new Map<QuantityName, z.ZodType<ReadValue, string>>();
 const BARE_NUMBERS = new Map<QuantityName, z.ZodType<ReadValue, number>>();
 
@@ -88,7 +88,7 @@ function partOf(name: QuantityName): { id: string; examples: (string | number)[]
   };
 }
 
-/** A reading's value, or its problem put to the issues of the schema. */
+/** The value of a reading; if it has a problem, adds the problem to the issues of the schema. */
 export function readOrRefused(
   reading: Reading<number>,
   name: QuantityName,
@@ -101,7 +101,7 @@ export function readOrRefused(
   return refused(problem.code, problem.details, input, context);
 }
 
-/** Puts a problem to the issues of the schema. */
+/** Adds a problem to the issues of the schema. */
 export function refused(
   code: ProblemCode,
   details: Problem["details"],
@@ -112,7 +112,7 @@ export function refused(
   return z.NEVER;
 }
 
-/** Words of the reader's own. */
+/** A text in the user's own words. */
 export function words(what: string): z.ZodType<string, string> {
   return z
     .string({ error: `${KIND_MARK}${what}` })
@@ -131,7 +131,7 @@ export function yesOrNo(): z.ZodType<boolean, boolean> {
   return z.boolean({ error: `${KIND_MARK}true or false` });
 }
 
-/** One of several forms; `what` says them in words. */
+/** One of several forms; `what` describes them in words. */
 export function either<Forms extends readonly z.ZodType[]>(what: string, forms: Forms): z.ZodUnion<Forms> {
   return z.union(forms, { error: `${KIND_MARK}${what}` });
 }
@@ -155,7 +155,7 @@ export function listOf<Item extends z.ZodType>(what: string, item: Item, most: n
     .max(most);
 }
 
-/** Things by names that the reader chooses. */
+/** Objects by names that the user chooses. */
 export function named<Thing extends z.ZodType>(
   what: string,
   thing: Thing,
@@ -183,7 +183,7 @@ export type CustomIssue = {
   path: (string | number)[];
 };
 
-/** A problem as an issue of the schema, at a path under the value it is found in. */
+/** A problem as an issue of the schema; the path is counted from the value in which it is found. */
 export function custom(
   code: ProblemCode,
   details: Problem["details"],
@@ -193,10 +193,10 @@ export function custom(
   return { code: "custom", message: code, params: { code, details }, input, path };
 }
 
-/** Words without case and repeated spaces. */
+/** A text in lower case, with single spaces. */
 export function plainWords(text: string): string {
   return text.trim().toLowerCase().replace(/\s+/g, " ");
 }
 
-/** Longest text of the reader's own [characters]. */
+/** Longest text in the user's own words [characters]. */
 export const LONGEST_TEXT = 400;

@@ -2,14 +2,14 @@ import * as z from "zod";
 import { LAYER_FIELDS, layerSchema } from "./schema-layer.ts";
 import { custom, KIND_MARK, key, listOf, optional, words } from "./schema-values.ts";
 
-/** Variants of a build-up, and changes of a variant, at most. */
+/** Most variants of a build-up, and most changes in a variant. */
 export const MOST_VARIANTS = 50;
 export const MOST_CHANGES = 50;
 
 /** What a change can do. */
 export const VERBS = ["swap", "set", "add", "remove", "move"] as const;
 
-/** What goes with each verb beside the verb itself; `set` goes with the keys of a layer. */
+/** The other keys that go with each verb; `set` takes the keys of a layer. */
 const GOES_WITH: Readonly<Record<(typeof VERBS)[number], readonly string[]>> = {
   swap: ["for"],
   set: Object.keys(LAYER_FIELDS),
@@ -55,10 +55,10 @@ export const changeSchema = z
   })
   .meta({ id: "change" });
 
-/** A change as it stands in the file, quantities read. */
+/** A change as written in the file, with quantities read. */
 export type WrittenChange = z.output<typeof changeSchema>;
 
-/** One variant: a name and what is changed. */
+/** One variant: its name and its changes. */
 export const variantSchema = z.strictObject(
   {
     name: key("What the variant is called", words("a name, for example deeper studs"), { example: "deeper studs" }),

@@ -7,23 +7,23 @@ import type { FileData } from "./file-data.ts";
 import { inBrief, valueOfScalar, writtenBetween } from "./scalars.ts";
 import { pathKey, type SourceEntry, sourceMap } from "./source-map.ts";
 
-/** Deepest nesting of lists and keys: a project needs about ten. */
+/** Deepest nesting of lists and keys that is read; a project needs about ten. */
 export const DEEPEST_NESTING = 24;
 
-/** Values read at most, those repeated through anchors counted each time: a project has some hundreds. */
+/** Most values that are read; a value repeated by an anchor counts each time. A project has some hundreds. */
 export const MOST_VALUES = 50_000;
 
 type PositionAt = (offset: number) => TextPosition;
 
 /**
- * Turns a parsed document into plain data with positions. Numbers stay numbers only in plain decimal digits;
- * anything else that YAML would take for a number, and every name, stays text as written.
+ * Turns a parsed document into plain data with positions. Only plain decimal digits become numbers; every name, and
+ * anything else that YAML would take for a number, stays text as written.
  *
  * @param document - without errors
  * @param text - the text it was parsed from
  * @param positionAt - line and column of an offset
  * @param work - where the values visited are counted
- * @returns the data, or problems: repeated keys, keys that are no text, unbounded nesting or repetition
+ * @returns the data, or problems: keys that are repeated, forbidden or not text, unbounded nesting or repetition
  */
 export function dataOfDocument(
   document: Document,
@@ -62,7 +62,7 @@ export function dataOfDocument(
         return refuse("yaml-anchor", path, position, `*${node.source}`);
       return visit(target, path, key, [...open, node]);
     }
-    // Parts that are repeated were visited where they stand, with the anchors in them.
+    // Anchors inside a repeated part were recorded when the part itself was visited.
     if (isNode(node) && hasAnchor(node) && !open.some(isAlias)) anchored.set(node.anchor, node);
     const written = isMap(node) || isSeq(node) ? inBrief(node) : writtenBetween(text, node);
     entries.set(pathKey(path), { key, value: position, written, keyBefore: null, keyAfter: null });
@@ -100,12 +100,12 @@ export function dataOfDocument(
   return { ok: false, problems: problems.map((problem) => withPlace(problem, data)) };
 }
 
-/** Enough to show that a file is no project. */
+/** Reading stops after this many problems: the file is then not a project. */
 const MOST_PROBLEMS = 200;
 
 const FIRST_LETTER: TextPosition = { line: 1, column: 1 };
 
-/** Keys with a meaning in JavaScript, which every object has: they are refused as data. */
+/** Names that every JavaScript object already has; as keys of the file they are refused. */
 const FORBIDDEN_KEYS = new Set([...Object.getOwnPropertyNames(Object.prototype), "prototype"]);
 
 function hasAnchor(node: Node): node is Node & { anchor: string } {

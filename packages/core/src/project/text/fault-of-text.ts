@@ -22,10 +22,10 @@ export function faultOfText(text: string): Problem | null {
 /** Longest project file that is read [characters]: about 2 MB; a real one has a few thousand. */
 export const LONGEST_PROJECT_FILE = 2_000_000;
 
-/** Signs that part values: YAML is read only when there are as few as a project can have. */
+/** Signs that separate values. YAML is parsed only if a text has no more of them than a project can have. */
 const SIGNS = /[\n\r,:[\]{}?!&*-]/g;
 
-/** Parting signs at most: a hundred build-ups of sixty layers have half as many. */
+/** Most separating signs that are accepted; a hundred build-ups of sixty layers have half as many. */
 export const MOST_SIGNS = 60_000;
 
 function fault(code: ProblemCode, line: number | null, details: Problem["details"] = {}): Problem {

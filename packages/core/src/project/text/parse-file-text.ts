@@ -33,10 +33,10 @@ export function parseFileText(text: string, work: WorkCount): Reading<FileData> 
   return problems.length > 0 ? { ok: false, problems } : dataOfDocument(document, text, positionAt, work);
 }
 
-/** Null when brackets stand inside one another without end. */
+/** Parses the text; null when it is nested too deeply to parse. */
 function parseSafely(text: string, lineCounter: LineCounter): Document.Parsed | null {
   try {
-    // Repeated keys are found when the data is made: the package compares every key with every other one.
+    // Repeated keys are found later, when the data is made: the package would compare every key with every other.
     const options = { lineCounter, prettyErrors: false, uniqueKeys: false, version: "1.2", schema: "core" } as const;
     return parseDocument(text, options);
   } catch (error) {

@@ -4,10 +4,10 @@ import type { ProblemCode } from "../../problems/wordings.ts";
 import type { WorkCount } from "../../problems/work-count.ts";
 
 /**
- * What the YAML package found, as problems. A slip in the structure upsets the lines that follow, so only the first
- * one is told; tabs, marks and anchors are told every time.
+ * Turns the errors of the YAML package into problems. A slip in the structure causes errors in the lines after it, so
+ * only the first such slip is reported, and none if there are tabs. Other errors are reported once per line.
  *
- * @param document - with errors or warnings
+ * @param document - the parsed document, with or without errors
  * @param text - the text it was parsed from
  * @param positionAt - line and column of an offset
  * @param work - counts the errors examined
@@ -49,25 +49,25 @@ export function problemsOfYaml(
   });
 }
 
-/** The number behind a sign `>`, which YAML reads as the beginning of a long text; null elsewhere. */
+/** The number after a `>`, which YAML takes for the start of a long text; null elsewhere. */
 function moreThanAt(offset: number, text: string): string | null {
   const around = text.slice(Math.max(0, offset - 2), offset + LONGEST_RECEIVED);
   return /^[^>]{0,2}> ?(\d[^,}\]\r\n#]*)/.exec(around)?.[1]?.trim() ?? null;
 }
 
-/** The next line with text, where it is indented further than a line; null elsewhere. */
+/** The next line with text, if it is indented further than the given line; otherwise null. */
 function lineFurtherIn(line: number, text: string): number | null {
   const lines = text.split(/\r?\n/);
   const next = lines.findIndex((content, index) => index >= line && content.trim() !== "");
   return next >= 0 && indentOf(lines[next]!) > indentOf(lines[line - 1]!) ? next + 1 : null;
 }
 
-/** Column in which the key of a line begins, the hyphen before it included. */
+/** How far the key of a line is indented; a hyphen before it counts as indentation. */
 function indentOf(line: string): number {
   return /^[ -]*/.exec(line)![0].length;
 }
 
-/** Codes of the YAML package that have a wording of their own; the rest is told as a line that cannot be read. */
+/** Codes of the YAML package with a wording of their own. All others are reported as a line that cannot be read. */
 const CODES: Partial<Record<string, ProblemCode>> = {
   TAB_AS_INDENT: "yaml-tab",
   MULTIPLE_DOCS: "several-documents",
@@ -85,7 +85,7 @@ const CODES: Partial<Record<string, ProblemCode>> = {
   RESOURCE_EXHAUSTION: "nesting-too-deep",
 };
 
-/** Slips in the structure: each upsets what follows it. */
+/** Slips in the structure: each causes errors in the lines after it. */
 const STRUCTURE: ReadonlySet<ProblemCode> = new Set([
   "yaml-indent",
   "yaml-two-keys",
@@ -96,7 +96,7 @@ const STRUCTURE: ReadonlySet<ProblemCode> = new Set([
   "yaml-form",
 ]);
 
-/** Slips that are found at the end of what was opened, and belong to its beginning. */
+/** Slips found where an open bracket or quotation should end, but reported where it begins. */
 const OPENED: ReadonlySet<ProblemCode> = new Set(["yaml-open", "yaml-quote"]);
 
 function codeOf(error: YAMLError, isTabbed: (error: YAMLError) => boolean): ProblemCode {

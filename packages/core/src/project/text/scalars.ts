@@ -3,10 +3,10 @@ import type { ProblemPath } from "../../problems/types.ts";
 import { isTextKey } from "./text-keys.ts";
 
 /**
- * The value of a single YAML value: numbers only where they are written in plain decimal digits.
+ * The plain value of a YAML scalar. Only plain decimal digits become a number.
  *
  * @param scalar - as parsed
- * @param path - where it stands: names stay text
+ * @param path - where it stands; names stay text
  * @returns text, number, true or false, or null
  */
 export function valueOfScalar(scalar: Scalar, path: ProblemPath): unknown {
@@ -19,7 +19,7 @@ export function valueOfScalar(scalar: Scalar, path: ProblemPath): unknown {
 }
 
 /**
- * A value as the reader wrote it.
+ * A value as the user wrote it.
  *
  * @param text - the whole text
  * @param node - the value's node
@@ -33,10 +33,10 @@ export function writtenBetween(text: string, node: unknown): string {
 }
 
 /**
- * A list or several keys, in a few words.
+ * Describes a list or a set of keys in a few words.
  *
  * @param node - a sequence or a map
- * @returns such as "a list of 3"
+ * @returns for example "a list of 3"
  */
 export function inBrief(node: unknown): string {
   if (isSeq(node)) return ["an empty list", "a list of one"][node.items.length] ?? `a list of ${node.items.length}`;

@@ -1,26 +1,26 @@
 import type { ProblemPath, TextPosition } from "../../problems/types.ts";
 
-/** Where one value of the file stands. */
+/** The position of one value in the file. */
 export interface SourceEntry {
-  /** Of its key; null in a list and at the top. */
+  /** Position of its key; null in a list and at the top. */
   key: TextPosition | null;
   value: TextPosition;
-  /** The value as the reader wrote it, shortened. */
+  /** The value as the user wrote it, shortened. */
   written: string;
-  /** The keys before and after it in the same thing, in the order of the text; null at the ends, and in a list. */
+  /** The keys before and after it in the same object, in the order of the text; null at the ends, and in a list. */
   keyBefore: string | null;
   keyAfter: string | null;
 }
 
-/** Where everything in a file stands. */
+/** The positions of everything in a file. */
 export interface SourceMap {
-  /** Of the value, or of the nearest thing around it. */
+  /** Position of the value, or of the nearest enclosing one. */
   positionOf(path: ProblemPath): TextPosition | null;
-  /** Of a key, or of the nearest thing around it. */
+  /** Position of the key, or of the nearest enclosing one. */
   keyPositionOf(path: ProblemPath): TextPosition | null;
-  /** The key before one in the text, in the same thing: an object of JavaScript puts keys of digits first. */
+  /** The key before this one in the text, in the same object; JavaScript itself would put keys of digits first. */
   keyBefore(path: ProblemPath): string | null;
-  /** The key after one in the text, in the same thing. */
+  /** The key after this one in the text, in the same object. */
   keyAfter(path: ProblemPath): string | null;
   /** As written; null where the file has nothing there. */
   writtenAt(path: ProblemPath): string | null;
@@ -59,7 +59,7 @@ export function sourceMap(entries: ReadonlyMap<string, SourceEntry>): SourceMap 
  * A path as one text, for use as a key.
  *
  * @param path - steps into the data
- * @returns a text that no other path has
+ * @returns a text that is different for every path
  */
 export function pathKey(path: ProblemPath): string {
   return JSON.stringify(path);

@@ -1,10 +1,10 @@
 import type { ProblemPath } from "../../problems/types.ts";
 
 /**
- * Whether a value is text whatever it looks like: a name of digits, a drawing's number, a date.
+ * Whether a value is text even if it looks like a number: a name of digits, a drawing's number, a date.
  *
  * @param path - where the value stands
- * @returns true for names, references and the words of the query
+ * @returns true for names, references, lists of names and the words of the query
  * @example isTextKey(["reference"]) // true
  */
 export function isTextKey(path: ProblemPath): boolean {

@@ -7,13 +7,13 @@ export type Element = "wall" | "flat roof" | "pitched roof" | "floor" | "partiti
 /** Whether driving rain reaches the outside. */
 export type WettedByRain = "no" | "sheltered" | "yes";
 
-/** Water that starts in a layer, to see how long it takes to dry: an amount or a meter reading. */
+/** Water trapped in a layer at the start, to see how long it takes to dry: an amount or a meter reading. */
 export interface TrappedWater {
   /** Index of the layer, from 0. */
   layer: number;
-  /** [kg/m²]; null with a reading. */
+  /** [kg/m²]; null if a reading is given. */
   amount: number | null;
-  /** Moisture-meter reading of timber, fraction of dry mass [–]; null with an amount. */
+  /** Moisture-meter reading of timber, fraction of dry mass [–]; null if an amount is given. */
   reading: number | null;
   /** Month index 0 to 11. */
   startMonth: number;
@@ -52,7 +52,7 @@ export interface BuildUp {
   voidClimate: StatedMonths | null;
   space: UnheatedSpace | null;
   roofSpace: RoofSpace | null;
-  /** [m²], [m²], [m] */
+  /** [m²] */
   area: number | null;
   /** [m²] */
   openings: number | null;
@@ -63,22 +63,22 @@ export interface BuildUp {
   /** Null when the file does not say. */
   wettedByRain: WettedByRain | null;
   unheatedSkin: boolean;
-  /** As the file states them, or worked out in the plane. */
+  /** Temperature factors from the file, or worked out in the plane [–]. */
   junctionFactors: readonly { name: string; factor: number; workedOut?: boolean }[];
-  /** Layers, by index from 0, that look as if the list ran from outside; null where none does, or where the file accepts it. */
+  /** Layers, by index from 0, that suggest a list written from outside; null if none do, or the file accepts it. */
   oddEnds: { innermost: number | null; outermost: number | null } | null;
   twoSeasonCheck: boolean;
   leak: AirLeak | null;
   trappedWater: readonly TrappedWater[];
   variableResistance: boolean;
-  /** Variants of this build-up, each a whole build-up again; empty without. */
+  /** Variants of this build-up, each a complete build-up; may be empty. */
   variants: readonly Variant[];
 }
 
 /** A named change of a build-up, already applied. */
 export interface Variant {
   name: string;
-  /** The changes in words, one each. */
+  /** The changes, each in words. */
   changes: readonly string[];
   buildUp: BuildUp;
 }

@@ -6,14 +6,14 @@ export interface AirMonths {
   vapourPressure: readonly number[];
 }
 
-/** Change of the year: temperature added [K] and the words for it. */
+/** A warmer or colder year: its name, and the temperature added to the mean year [K]. */
 export interface Severity {
   name: string;
   /** [K] */
   offset: number;
 }
 
-/** A place's twelve monthly means with the lines that say where they come from. */
+/** A place's twelve monthly means, with the lines that name their source. */
 export interface OutdoorClimate {
   name: string;
   /** Header lines of the table, without `#`. */

@@ -1,4 +1,4 @@
-/** Edge insulation of a slab: level (width) or upright (depth). */
+/** Edge insulation of a slab: level (extent is its width) or upright (extent is its depth). */
 export interface EdgeInsulation {
   /** Rn [m²·K/W] */
   resistance: number;
@@ -9,7 +9,7 @@ export interface EdgeInsulation {
   upright: boolean;
 }
 
-/** What a floor stands on; it sets the conductivity of the ground. */
+/** The soil under a floor; it sets the conductivity of the ground. */
 export type Soil = "clay or silt" | "sand or gravel" | "rock" | "unknown";
 
 /** Slab on ground, ISO 13370:2017. */
@@ -47,7 +47,7 @@ export interface UnderfloorVoid {
   groundInsulation: number;
 }
 
-/** A climate stated for the far side: twelve temperatures [°C] and relative humidities (fraction). */
+/** A climate stated for the outer side: twelve temperatures [°C] and relative humidities [–]. */
 export interface StatedMonths {
   /** [°C] */
   temperature: readonly number[];
@@ -55,7 +55,7 @@ export interface StatedMonths {
   relativeHumidity: readonly number[];
 }
 
-/** An unheated space next door, as a resistance: ISO 6946:2017 clause 6.10 (from memory). */
+/** An adjoining unheated space, counted as a resistance: ISO 6946:2017 clause 6.10 (from memory). */
 export interface UnheatedSpace {
   /** [m²] */
   area: number;

@@ -1,9 +1,9 @@
-/** Posts of timber in an outer corner: two, three, or timber all through. */
+/** Timber posts in an outer corner: two, three, or solid timber. */
 export type CornerPosts = 2 | 3 | "solid";
 
 /** The frame of a window or door. */
 export interface WindowFrame {
-  /** Seen from the room [m]. */
+  /** Width seen from the room [m]. */
   width: number;
   /** From its room face to its outer face [m]. */
   depth: number;
@@ -14,7 +14,7 @@ export interface WindowFrame {
 }
 
 /**
- * Where build-ups meet. Build-ups are told by their slugs; null stands for what the file does not say.
+ * Where build-ups meet. Build-ups are named by their slugs; null means that the file does not say.
  * An outer corner of a wall with itself has the same slug twice.
  */
 export type Junction =

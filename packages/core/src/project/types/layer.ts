@@ -1,29 +1,29 @@
 import type { Material } from "./material.ts";
 
-/** Where a framing's share comes from. */
+/** How a framing's share was given. */
 export type FramingOrigin =
   | { kind: "fraction" }
   | { kind: "width and spacing"; width: number; spacing: number; otherTimber: number; otherTimberByDefault: boolean }
   | { kind: "channel"; channel: Channel; spacing: number };
 
-/** A stud or rail folded from sheet metal: a web as deep as its layer, two flanges, and lips at their edges; all [m]. */
+/** A stud or rail folded from sheet metal: a web as deep as its layer, two flanges, and lips at their edges; [m]. */
 export interface Channel {
   /** [m] */
   sheet: number;
   /** [m] */
   flange: number;
-  /** 0 without lips [m]. */
+  /** [m]; 0 without lips. */
   lip: number;
 }
 
-/** Timber (or another bridge) running through a layer. The same name through several layers is the same timber. */
+/** Timber (or another bridge) through a layer. The same name in several layers means the same timber. */
 export interface Framing {
   name: string;
   material: Material;
-  /** Part of the area [–], 0 to 1. */
+  /** Share of the area [–], 0 to 1. */
   share: number;
   origin: FramingOrigin;
-  /** True for a framing written inside one layer: it belongs to that layer alone. */
+  /** True for framing written inside one layer, which belongs to that layer alone. */
   ofOneLayer: boolean;
 }
 
@@ -52,19 +52,19 @@ export interface Fasteners {
   recess: number;
 }
 
-/** What is missing of a sheet: an area share 0 to 1, with the words of the file. */
+/** Gaps in a sheet or board: the share of the area that is missing, 0 to 1, and how the file gives it. */
 export interface LayerGaps {
   /** [–] */
   share: number;
-  /** Open laps, when given so: width and spacing [m]. The share tells how wide they are now. */
+  /** If given as open laps: width and spacing [m]. The present width follows from the share. */
   laps: { width: number; spacing: number } | null;
-  /** Round holes, when given so: diameter [m] and number [1/m²]. The share tells how wide they are now. */
+  /** If given as round holes: diameter [m] and number [1/m²]. The present size follows from the share. */
   holes?: { diameter: number; perArea: number } | null;
-  /** The material on either side, from which vapour converges; null or left out: only the share counts. */
+  /** The materials on the two sides, through which vapour converges; without them, only the share counts. */
   around?: readonly StuffBeside[] | null;
 }
 
-/** What lies on one side of a sheet. */
+/** The material on one side of a sheet. */
 export interface StuffBeside {
   /** μ [–] */
   factor: number;
@@ -72,10 +72,10 @@ export interface StuffBeside {
   depth: number;
 }
 
-/** How a layer that framing interrupts is taped: not, over the framing from board to board, or onto its edges by a reach [m]. */
+/** How a layer is taped at its framing: not at all, over the framing, or onto the framing's edges by a reach [m]. */
 export type Taping = { kind: "no" } | { kind: "over the framing" } | { kind: "onto the framing"; reach: number };
 
-/** A layer of one material, or a sheet, as it stands in a build-up. */
+/** A layer of one material, or a sheet, in a build-up. */
 export interface SolidLayer {
   type: "material" | "sheet";
   name: string;
@@ -87,25 +87,25 @@ export interface SolidLayer {
   fasteners: Fasteners | null;
   gaps: LayerGaps | null;
   purpose: LayerPurpose | null;
-  /** Foam without a free surface: it sticks to what lies outside it all over. */
+  /** Foam without a free outer surface: it adheres fully to the next layer outside. */
   bonded: boolean;
   /** Width of the gap on each side of the framing that interrupts the layer [m]; null when not said. */
   gapBesideFraming: number | null;
   taped: Taping | null;
-  /** ε of the two faces, after the material and the layer's own keys [–]. */
+  /** ε of the room face [–]: the layer's own, otherwise the material's. */
   emissivityInner: number;
-  /** [–] */
+  /** ε of the outer face [–]. */
   emissivityOuter: number;
-  /** sd [m] of facings on the two faces; 0 without. */
+  /** sd of the facing on the room face [m]; 0 without. */
   facingInner: number;
-  /** [m] */
+  /** sd of the facing on the outer face [m]; 0 without. */
   facingOuter: number;
 }
 
 /** How an air layer is ventilated, ISO 6946. */
 export type Ventilation = "none" | "slight" | "well";
 
-/** A layer of air, as it stands in a build-up. */
+/** A layer of air in a build-up. */
 export interface AirLayer {
   type: "air";
   name: string;
@@ -115,9 +115,9 @@ export interface AirLayer {
   /** Openings [m²] per metre of length (upright) or per m² (level); null when not given. */
   ventilationArea: number | null;
   open: "both ends" | "one end" | "closed" | null;
-  /** Stated thermal resistance [m²·K/W]; null: calculated. */
+  /** Stated thermal resistance [m²·K/W]; null if it is to be calculated. */
   resistance: number | null;
-  /** ε of its faces when the file states it for the air layer [–]; null: the neighbours'. */
+  /** ε of its faces, if stated for the air layer [–]; null if the neighbours' values count. */
   emissivity: number | null;
   framing: Framing | null;
 }

@@ -1,7 +1,7 @@
-/** What a material is to mould, corrosion and drops; null when the file does not say. */
+/** What a material is made of, for the rules on mould, corrosion and drops. */
 export type MaterialKind = "wood" | "board" | "mineral" | "metal" | "plastic" | "paper";
 
-/** How a value came about: given by a maker's declaration, taken from a table, or assumed. */
+/** Where a value comes from: declared by the maker, taken from a table, or assumed. */
 export type ValueBasis = "declared" | "tabulated" | "assumed";
 
 /** A material with a thickness of its own, or a sheet that has only an sd. */
@@ -15,35 +15,35 @@ export interface Material {
   conductivity: number | null;
   /** [J/(kg·K)] */
   specificHeat: number | null;
-  /** μ dry and wet [–], ≥ 1; null for a sheet. */
+  /** μ, dry [–], ≥ 1; null for a sheet. */
   vapourResistanceFactorDry: number | null;
-  /** [–] */
+  /** μ, wet [–], ≥ 1; null for a sheet. */
   vapourResistanceFactorWet: number | null;
   /** sd of a sheet [m]; null for a material with a thickness. */
   equivalentAirLayerThickness: number | null;
-  /** sd of a sheet against relative humidity: pairs [RH as a fraction, sd in m], RH rising; null when constant. */
+  /** sd of a sheet by relative humidity: pairs [RH as a fraction, sd in m], in order of RH; null when constant. */
   equivalentAirLayerThicknessByHumidity: readonly (readonly [number, number])[] | null;
   /** ε of its faces [–]. */
   emissivity: number;
-  /** sd [m] of the facing on the room side and on the outer side; null without facing. */
+  /** sd of the facing on the room side [m]; null without facing. */
   facingInner: number | null;
-  /** [m] */
+  /** sd of the facing on the outer side [m]; null without facing. */
   facingOuter: number | null;
   source: string;
   basis: ValueBasis;
-  /** How far the values may be off, as the table's row tells; left out: by the basis. */
+  /** How far the values may be off, from the table's row; if left out, the basis decides. */
   spreadClass?: "tabulated" | "common" | "assumed";
-  /** The material as its table or the file has it, where μ was raised for a thin layer; left out where it was not. */
+  /** The material as its table or the file has it, if μ was raised for a thin layer; otherwise left out. */
   asStated?: Material;
-  /** Relative spread of its values for the spread study [–] (0.1 is ±10 %); null: the default of its basis. */
+  /** Relative spread of its values for the spread study [–] (0.1 is ±10 %); null for the default of its basis. */
   spread: number | null;
 }
 
-/** What something is also called on site. */
+/** A name used on site, and the materials it may mean. */
 export interface EverydayName {
   name: string;
-  /** The rows of the material table that may be meant, likeliest first. */
+  /** The rows of the material table that it may mean, likeliest first. */
   materials: readonly string[];
-  /** What has to be known first; null where the names alone tell. */
+  /** What to ask before choosing; null where the names alone are enough. */
   question: string | null;
 }

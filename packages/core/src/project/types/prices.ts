@@ -14,18 +14,18 @@ export type PriceUnit = "m2" | "m3" | "m" | "roll" | "sheet";
 /** A row of a price list. */
 export interface PriceEntry {
   material: string;
-  /** Thickness of the layer, or depth of the framing, that it is for [m]; null: any. */
+  /** Thickness of the layer, or depth of the framing, that it is for [m]; null for any. */
   thickness: number | null;
   per: PriceUnit;
-  /** [currency]; null for a roll or sheet of which only the size is told. */
+  /** [currency]; null for a roll or sheet given by size alone. */
   price: number | null;
-  /** Covered by a roll or sheet [m²]; null otherwise. */
+  /** Area covered by one roll or sheet [m²]; null for other units. */
   covers: number | null;
-  /** Width of a roll or sheet and the lap of its edges [m]; null when not given. */
+  /** Width of a roll or sheet [m]; null when not given. */
   width: number | null;
-  /** [m] */
+  /** Lap of one edge over the next [m]; null when not given. */
   lap: number | null;
-  /** Share that goes to waste [–], 0 to 1. */
+  /** Share wasted [–], 0 to 1. */
   waste: number;
   /** Hours per m² of the build-up [h/m²]. */
   hours: number | null;

@@ -4,7 +4,7 @@ import type { Junction } from "./junction.ts";
 import type { PriceList } from "./prices.ts";
 import type { Room } from "./room.ts";
 
-/** What is asked, of whom and about which drawings, as printed on the first page. */
+/** The question, whom it is submitted to and which drawings it concerns, as printed on the first page. */
 export interface Query {
   question: string | null;
   to: string | null;
@@ -19,27 +19,27 @@ export interface Project {
   name: string;
   reference: string | null;
   query: Query | null;
-  /** The year it is worked out for: altitude and severity are in it. */
+  /** The year the project is worked out for, with altitude and severity already applied. */
   climate: OutdoorClimate;
   severity: Severity;
   altitudeCorrection: AltitudeCorrection | null;
   /** Factor on the vapour excess of humidity classes, 1 unless stated [–]. */
   humidityMargin: number;
-  /** By name; always has "indoor" when any build-up uses it. */
+  /** Rooms by name; includes "indoor" if any build-up uses it. */
   rooms: ReadonlyMap<string, Room>;
   buildUps: readonly BuildUp[];
-  /** Corners, edges and window sides to look at. */
+  /** Corners, edges and window sides to check. */
   junctions: readonly Junction[];
   /** Mean rain of the heating season [m/s of water, 1 mm/day is 1.1574e-8]; null when not given. */
   rainOfHeatingSeason: number | null;
   accept: readonly string[];
-  /** Odd but possible values found while reading, and where climate and rooms do not fit; shown, and marked accepted when `accept` names them. */
+  /** Notes on odd values, and on rooms that do not fit the climate; marked as accepted if `accept` names them. */
   oddities: readonly Oddity[];
   climatesForPlace: readonly string[];
   prices: PriceList | null;
 }
 
-/** A plausible but odd value: a note, not a problem. */
+/** A note on something possible but odd; not a problem. */
 export interface Oddity {
   code: string;
   path: string;

@@ -1,24 +1,24 @@
-/** How a room's air is told: temperature rule and humidity rule. */
+/** A room: the rules for its temperature and its humidity. */
 export interface Room {
   name: string;
   temperature: TemperatureRule;
-  /** Cap on θi [°C]; null without cooling. */
+  /** Upper limit on θi [°C]; null without cooling. */
   cooling: number | null;
   humidity: HumidityRule;
-  /** Relative humidity in the months in which it is kept cooler than outdoors [–]; null: `humidity` holds there too. */
+  /** Relative humidity in the months in which it is cooled below outdoors [–]; null if `humidity` applies there too. */
   humidityWhenCooled: number | null;
   burstsOfSteam: boolean;
   pool: boolean;
 }
 
-/** How the temperature of a room comes about [°C]. */
+/** The rule for a room's temperature [°C]. */
 export type TemperatureRule =
   | { kind: "heated"; setPoint: number; daysPerWeek: number; otherwise: number | null }
   | { kind: "held"; months: readonly number[] }
   | { kind: "by outdoor temperature" }
   | { kind: "unheated" };
 
-/** How the humidity of a room comes about. */
+/** The rule for a room's humidity. */
 export type HumidityRule =
   | { kind: "class"; class: 1 | 2 | 3 | 4 | 5 }
   | { kind: "months"; relativeHumidity: readonly number[] }

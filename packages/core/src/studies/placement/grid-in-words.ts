@@ -2,11 +2,11 @@ import { inSpeech } from "../../problems/wording.ts";
 import type { PlacementCell, PlacementPosition, PlacementRow, WarmSide } from "../../result/types.ts";
 
 /**
- * What the grid shows, in one sentence computed from it: in which places the layer does on each warm side, and whether
- * one does everywhere. Two layers, one on each face, are never advised: what gets between them can hardly dry.
+ * Sums up the grid in one sentence: in which positions the layer is acceptable for each warm side, and whether one
+ * position suits all cases. A layer on each face is never advised: water that gets between them can hardly dry.
  *
  * @param rows - the grid of a build-up
- * @param farSide - the far side in words: "outdoors", "the void", "the store"
+ * @param farSide - the outer side in words: "outdoors", "the void", "the store"
  * @returns a sentence
  */
 export function gridInWords(rows: readonly PlacementRow[], farSide: string): string {
@@ -25,14 +25,14 @@ export function gridInWords(rows: readonly PlacementRow[], farSide: string): str
   return `${sentence[0]!.toUpperCase()}${sentence.slice(1)}.`;
 }
 
-/** A position in words, beside a far side: "towards outdoors", "left out". */
+/** A position in words, with the given outer side: "towards outdoors", "left out". */
 export function positionInWords(position: PlacementPosition, farSide: string): string {
   if (position === "towards the outer side") return `towards ${farSide}`;
   if (position === "none") return "left out";
   return position === "both faces" ? "on both faces" : position;
 }
 
-/** Whether a judgement lets the layer lie there. */
+/** Whether the judgement allows the layer in a position. */
 export function holds({ judgement }: PlacementCell): boolean {
   return judgement === "sound" || judgement === "sound with conditions";
 }
@@ -42,7 +42,7 @@ function sideInWords(side: WarmSide | null, farSide: string): string {
   return `where the warm side is ${side === "inside" ? "the room" : farSide}`;
 }
 
-/** The cases by climate; where a climate comes in all its uses, its name is enough. */
+/** The cases by climate; if all uses in a climate are among them, its name is enough. */
 function casesInWords(rows: readonly PlacementRow[], uses: number): string {
   const byClimate = grouped(rows, ({ climate }) => climate);
   return byClimate
@@ -53,7 +53,7 @@ function casesInWords(rows: readonly PlacementRow[], uses: number): string {
     .join(", ");
 }
 
-/** Places that hold in every row, or the one that holds in most. */
+/** The positions that suit every row, or the one that suits most. */
 function groupInWords(rows: readonly PlacementRow[], farSide: string): string {
   if (placesThatHold(rows).length > 0) return mayLie(rows, farSide);
   const counts = rows[0]!.cells
@@ -69,7 +69,7 @@ function overallInWords(rows: readonly PlacementRow[], farSide: string): string 
   return `in all ${rows.length} cases ${mayLie(rows, farSide)}`;
 }
 
-/** Why two layers are not advised where nothing else holds in every row. */
+/** Why two layers are not advised, if only these suit every row. */
 function onBothFaces(rows: readonly PlacementRow[]): string {
   if (placesThatHold(rows).length > 0) return "";
   const holdsThere = rows.every(({ cells }) => cells.some((cell) => !isOnePlace(cell.position) && holds(cell)));
@@ -106,7 +106,7 @@ function placesKnown(rows: readonly PlacementRow[]): number {
   return rows[0]!.cells.filter(({ position }) => isOnePlace(position)).length;
 }
 
-/** Places, and leaving out, in which every row does. */
+/** The positions, "left out" among them, whose cells pass in every row. */
 function placesThatHold(
   rows: readonly PlacementRow[],
   does: (cell: PlacementCell) => boolean = holds,
@@ -116,7 +116,7 @@ function placesThatHold(
   );
 }
 
-/** Rows by a key, in the order in which the keys come up. */
+/** Groups rows by a key, in the order in which the keys first occur. */
 function grouped<Key>(rows: readonly PlacementRow[], keyOf: (row: PlacementRow) => Key): [Key, PlacementRow[]][] {
   const groups = new Map<Key, PlacementRow[]>();
   for (const row of rows) groups.set(keyOf(row), [...(groups.get(keyOf(row)) ?? []), row]);

@@ -3,12 +3,12 @@ import { betweenFraming } from "../../vapour-layer/assess-vapour-layer.ts";
 import { type DewPointMargin, dewPointMargin } from "../../vapour-layer/dew-point-margin.ts";
 
 /**
- * How far a sheet stays above the dew point of the air on the warm side, in the way between framing.
+ * How far a sheet stays above the dew point of the air on the warm side, on the path between framing.
  *
  * @param evidence - figures and vapour layer of the assessed build-up
  * @param sheet - index of the sheet
- * @returns the least over the year [K]; null where the sheet does not count or nothing drives vapour
- * Source: this project's rule (METHOD.md, Vapour layer): what decides is the margin.
+ * @returns the least margin over the year [K]; null if the sheet does not count or nothing drives vapour
+ * Source: this project's rule (METHOD.md, Vapour layer): the margin decides.
  */
 export function layerMargin(
   { calculation, vapourLayer }: Pick<Evidence, "calculation" | "vapourLayer">,

@@ -6,37 +6,37 @@ import { WARM_SIDE_SHEETS } from "../../remedies/stock.ts";
 import { mustStay } from "../../remedies/what-must-stay.ts";
 import type { PlacementPosition } from "../../result/types.ts";
 
-/** A sheet more open than this is no vapour layer [m] (this project's rule, as for candidates). */
+/** A sheet more open than this is not a vapour layer [m] (this project's rule, as for candidates). */
 const LEAST_SD = 0.5;
 
-/** The sheet that is stated where the build-up has none of its own. */
+/** The sheet that is added if the build-up has none of its own. */
 const STATED_SHEET: Material = WARM_SIDE_SHEETS.find(({ name }) => name === "polyethylene sheet 0.15 mm")!;
 
 /** A build-up with the layer in one position. */
 export interface PlacedBuildUp {
   position: PlacementPosition;
   buildUp: BuildUp;
-  /** Indices of the layer, from the room outwards; empty without one. */
+  /** Indices of the vapour layer, from the room outwards; empty if it is left out. */
   at: readonly number[];
-  /** Whether the file draws it so. */
+  /** Whether this is the build-up as drawn. */
   isDrawn: boolean;
 }
 
 /** A build-up with its vapour layer in every sensible position. */
 export interface Placements {
   layer: SolidLayer;
-  /** The layer was added, since the build-up has no sheet of its own that could be moved. */
+  /** True if the layer was added, because the build-up has no sheet of its own to move. */
   added: boolean;
   placed: PlacedBuildUp[];
 }
 
 /**
- * A build-up with its vapour layer towards the room, within the insulation, towards the far side, nowhere, and on both
- * faces. The project's own sheet is moved; where there is none, a polyethylene sheet of 0.15 mm is added. Other layers
- * stay, boards and facings among them.
+ * A build-up with its vapour layer towards the room, within the insulation, towards the outer side, left out, and on
+ * both faces. The build-up's own sheet is moved; if it has none, a polyethylene sheet of 0.15 mm is added. All other
+ * layers stay, including boards and facings.
  *
  * @param buildUp - the build-up
- * @returns the positions, or null where there is no insulation to place a layer at
+ * @returns the positions, or null if there is no insulation
  */
 export function placements(buildUp: BuildUp): Placements | null {
   if (bestInsulation(buildUp) === null) return null;
@@ -63,7 +63,7 @@ export function placements(buildUp: BuildUp): Placements | null {
   };
 }
 
-/** Index of the build-up's own vapour layer: the tightest sheet that is there for vapour; null without. */
+/** Index of the build-up's own vapour layer: the tightest sheet that may be moved; null without one. */
 function ownSheet(buildUp: BuildUp): number | null {
   let tightest: number | null = null;
   for (let index = 0; index < endOfCounted(buildUp); index += 1) {
@@ -75,7 +75,7 @@ function ownSheet(buildUp: BuildUp): number | null {
   return tightest;
 }
 
-/** A layer cut in two, each half with the facing of its own side. */
+/** A layer split in two, each half with the facing of its own side. */
 function halves(layer: SolidLayer): [SolidLayer, SolidLayer] {
   const half = { ...layer, thickness: layer.thickness / 2 };
   return [

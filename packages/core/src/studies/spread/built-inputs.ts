@@ -5,14 +5,14 @@ import { ends } from "./material-inputs.ts";
 import type { SpreadInput } from "./types.ts";
 import { FRAMING_WIDTH, factorAt, MOST_OF_UNSTATED_GAPS, STATED_GAPS_WIDTH } from "./widths.ts";
 
-/** Framing takes no more than this of the area [–]. */
+/** Largest share of the area that framing may take [–]. */
 const MOST_FRAMING = 0.95;
 
 /**
- * The share of each framing: as built there is more or less timber than drawn.
+ * The share of each framing: the timber built in may be more or less than drawn.
  *
  * @param layers - the counted layers of the working copy
- * @returns one input a framing
+ * @returns one input for each framing
  */
 export function framingInputs(layers: readonly Layer[]): SpreadInput[] {
   const byName = new Map<string, Framing[]>();
@@ -31,11 +31,11 @@ export function framingInputs(layers: readonly Layer[]): SpreadInput[] {
 }
 
 /**
- * The gaps of layers that state them, and of the vapour layer that states none.
+ * The gaps of layers for which the file states gaps, and of a vapour layer without any stated.
  *
  * @param layers - the counted layers of the working copy
  * @param vapourLayer - indices of the vapour layer's layers
- * @returns one input a layer; to be set after the materials' own inputs
+ * @returns one input for each such layer; to be set after the inputs of materials
  * Source: METHOD.md, Studies: up to 0.1 % of a vapour layer; none missing is the likeliest (this project's rule).
  */
 export function gapInputs(layers: readonly Layer[], vapourLayer: readonly number[]): SpreadInput[] {
@@ -49,7 +49,7 @@ export function gapInputs(layers: readonly Layer[], vapourLayer: readonly number
   });
 }
 
-/** Gaps through touching layers seldom line up: those of the tightest count, as wherever no gaps are stated. */
+/** Index of the tightest layer, whose gaps alone count: gaps through touching layers seldom line up. */
 function tightestOf(layers: readonly Layer[], vapourLayer: readonly number[]): number | null {
   const solid = vapourLayer.filter((index) => layers[index] !== undefined && layers[index]!.type !== "air");
   const [first, ...others] = solid;
@@ -70,8 +70,8 @@ function statedGaps(layer: SolidLayer, name: string): SpreadInput {
   return { description: { ...description, ...ends(stated, STATED_GAPS_WIDTH) }, set };
 }
 
-/** Its sd counts as less, as if a part of its area were missing: a sheet's own sd, a faced board's facings
- * alike, since a gap goes through the whole board. */
+/** Lowers sd as if part of the area were missing: the sd of a sheet, and the facings of a faced board, since a gap goes
+ * through the whole board. */
 function unstatedGaps(layer: SolidLayer, name: string): SpreadInput {
   const { material } = layer;
   const set = (quantile: number): void => {

@@ -5,16 +5,16 @@ import type { Site } from "../../surroundings/far-side-months.ts";
 import type { SpreadInput } from "./types.ts";
 import { factorAt, HUMIDITY_WIDTH } from "./widths.ts";
 
-/** A room that never holds this much more or less vapour than outdoors is outdoor air [Pa] (this project's rule). */
+/** A room counts as outdoor air if its vapour pressure never differs by this much [Pa] (this project's rule). */
 const SMALLEST_EXCESS = 10;
 
 /**
- * The humidity of the rooms a build-up touches: the vapour a room holds over outdoors, more or less of it in every month
- * and in every run alike, up to saturation.
+ * The humidity of the rooms next to a build-up. The vapour excess over outdoors is changed by the same factor in every
+ * month and every run, up to saturation.
  *
  * @param names - the rooms
  * @param sites - sites of the working copy: the reported year and those of the other runs
- * @returns one input a room
+ * @returns one input for each room
  */
 export function humidityInputs(names: readonly string[], sites: readonly Site[]): SpreadInput[] {
   return names.flatMap((name) => {
@@ -38,7 +38,7 @@ export function humidityInputs(names: readonly string[], sites: readonly Site[])
   });
 }
 
-/** A room's months of the working copy, with what they were. */
+/** A room's months in the working copy, with their original values. */
 interface AirAbove {
   vapourPressure: number[];
   outdoors: readonly number[];

@@ -1,25 +1,25 @@
 import { requireNumber } from "../../require.ts";
 import { seededNumbers } from "./seeded-numbers.ts";
 
-/** Samples of several inputs: `dimensions` numbers a sample, one sample after the other, each 0 to 1. */
+/** Samples of several inputs: `dimensions` numbers for each sample, one sample after the other, each 0 to 1. */
 export interface SampleTable {
-  /** How many. */
+  /** Number of samples. */
   count: number;
-  /** How many. */
+  /** Number of inputs. */
   dimensions: number;
   /** [–] */
   values: Float64Array;
 }
 
 /**
- * A Latin hypercube: each input's range from 0 to 1 is cut into as many equal strips as there are samples, and every
- * strip holds exactly one sample, at a random place in it; the strips of different inputs are paired at random.
+ * A Latin hypercube. Each input's range from 0 to 1 is divided into as many equal strips as there are samples, and each
+ * strip holds exactly one sample, at a random place. The strips of different inputs are paired at random.
  *
- * @param count - samples [–], at least 1
- * @param dimensions - inputs [–], ≥ 0
+ * @param count - number of samples [–], whole, 1 to 10 000 000
+ * @param dimensions - number of inputs [–], 0 to 10 000
  * @param seed - whole number [–], 0 to 2³² − 1
  * @returns the samples
- * @throws RangeError when the count is no whole number of at least 1
+ * @throws RangeError when a value is out of range, or the count or the seed is not whole
  * Source: the design of McKay, Beckman and Conover 1979, named after the Latin square.
  */
 export function latinHypercube(count: number, dimensions: number, seed: number): SampleTable {
@@ -39,7 +39,7 @@ export function latinHypercube(count: number, dimensions: number, seed: number):
   return { count, dimensions, values };
 }
 
-/** The numbers from 0 in random order, every order as likely as any other. */
+/** Fills the list with the numbers from 0 in random order; every order is equally likely. */
 function shuffle(strips: Uint32Array, next: () => number): void {
   for (let index = 0; index < strips.length; index += 1) strips[index] = index;
   for (let last = strips.length - 1; last > 0; last -= 1) {
@@ -50,7 +50,7 @@ function shuffle(strips: Uint32Array, next: () => number): void {
   }
 }
 
-/** Inputs at most: more than any build-up has. */
+/** Most inputs: more than any build-up has. */
 const MOST_DIMENSIONS = 10_000;
-/** Samples at most. */
+/** Most samples. */
 const MOST_SAMPLES = 10_000_000;

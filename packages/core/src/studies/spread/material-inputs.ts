@@ -2,17 +2,17 @@ import type { Layer, Material, SolidLayer } from "../../project/types.ts";
 import type { SpreadInput } from "./types.ts";
 import { factorAt, type Width, widthsOf } from "./widths.ts";
 
-/** Nothing is more open than still air [–]. Source: METHOD.md, Vapour resistance of layers. */
+/** Least μ, that of still air [–]. Source: METHOD.md, Vapour resistance of layers. */
 const LEAST_VAPOUR_RESISTANCE_FACTOR = 1;
 
-/** All places where one material stands in the working copy: they vary together, as one product does. */
+/** All places of one material in the working copy; they vary together, because it is one product. */
 interface MaterialPlaces {
   material: Material;
-  /** What it is called: its name, with where it stands when another material has the same. */
+  /** Its name, followed by its place if another material has the same name. */
   name: string;
-  /** Where it stands, in words: "layer 3", or the framing's name. */
+  /** Its places in words: "layer 3", or the framing's name. */
   where: Set<string>;
-  /** The layers made of it, for facings that the layer states itself. */
+  /** The layers made of it, because a layer may state facings of its own. */
   layers: SolidLayer[];
   copies: Material[];
 }
@@ -21,8 +21,8 @@ interface MaterialPlaces {
  * The inputs of a build-up's materials, framing included.
  *
  * @param layers - the counted layers of the working copy
- * @returns conductivity and vapour resistance of each material with a thickness, sd of each sheet; the same material in
- *   several layers is one input, another of the same name is one of its own
+ * @returns conductivity and vapour resistance of each material with a thickness, and sd of each sheet. One material in
+ *   several layers gives one input; a different material of the same name gives another
  */
 export function materialInputs(layers: readonly Layer[]): SpreadInput[] {
   return placesOfMaterials(layers).flatMap((places) => {
@@ -31,7 +31,7 @@ export function materialInputs(layers: readonly Layer[]): SpreadInput[] {
   });
 }
 
-/** A material is told by its values: two given on the spot may have one name, and one metal has several thicknesses. */
+/** Groups materials by values: two materials of the file, or one metal in two thicknesses, may share a name. */
 function placesOfMaterials(layers: readonly Layer[]): MaterialPlaces[] {
   const byValues = new Map<string, MaterialPlaces>();
   const note = (copy: Material, layer: SolidLayer | null, where: string): void => {
@@ -72,7 +72,7 @@ function conductivityInput({ material, name: called, copies }: MaterialPlaces, w
   return [{ description: { name, kind: "conductivity", unit: "W/(m·K)", ...ends(stated, width) }, set }];
 }
 
-/** μ of both states, sd and facings of a material move together. */
+/** The dry and the wet μ, sd and facings of a material vary together. */
 function vapourInput({ material, name: called, layers, copies }: MaterialPlaces, width: Width): SpreadInput[] {
   const facings = layers.map((layer) => ({ layer, inner: layer.facingInner, outer: layer.facingOuter }));
   const set = (quantile: number): void => {
@@ -104,7 +104,7 @@ function varied(value: number | null, factor: number): number | null {
   return value === null ? null : Math.max(LEAST_VAPOUR_RESISTANCE_FACTOR, value * factor);
 }
 
-/** A stated value with the ends of its spread. */
+/** A stated value, with the two ends of its spread. */
 export function ends(stated: number, width: Width): { stated: number; low: number; high: number; origin: string } {
   return { stated, low: stated * width.low, high: stated * width.high, origin: width.origin };
 }

@@ -1,8 +1,8 @@
 /**
- * Random numbers that are the same for the same seed, on every machine.
+ * Random numbers that are the same on every machine for the same seed.
  *
  * A counter is advanced by an odd step and its bits are mixed by shifts and multiplications (a mixing counter generator
- * of 32 bits): enough for some ten million draws, not meant for secrets.
+ * of 32 bits). This is enough for some ten million draws; it is not for secrets.
  *
  * @param seed - whole number, 0 to 2³² − 1
  * @returns a function that gives the next number, at least 0 and under 1
@@ -21,7 +21,7 @@ export function seededNumbers(seed: number): () => number {
 
 /** Numbers that 32 bits can hold. */
 const WORDS = 2 ** 32;
-/** 2³² over the golden ratio, made odd: the counter visits every word once before it repeats. */
+/** 2³² divided by the golden ratio, made odd: the counter then takes every value once before it repeats. */
 const STEP = 0x9e3779b9;
 /** Odd factors with about half their bits set, found by search for even mixing (common practice). */
 const FIRST_FACTOR = 0x21f0aaad;

@@ -14,7 +14,7 @@ import type { SampleTable } from "./latin-hypercube.ts";
 import { materialInputs } from "./material-inputs.ts";
 import type { SpreadInput, SpreadOutcomes } from "./types.ts";
 
-/** The judgements, by their places in an outcome. */
+/** The judgements; an outcome gives the index in this list. */
 export const JUDGEMENTS: readonly JudgementWord[] = [
   "sound",
   "sound with conditions",
@@ -26,20 +26,20 @@ export const JUDGEMENTS: readonly JudgementWord[] = [
 export interface SpreadQuestion {
   inputs: readonly SpreadInput[];
   /**
-   * Works samples out, each from beginning to judgement.
+   * Calculates and judges every sample.
    *
    * @param samples - quantiles of the inputs
-   * @returns what came of each
+   * @returns the outcome of each
    */
   workOut(samples: SampleTable): SpreadOutcomes;
 }
 
 /**
- * Prepares a build-up for the study of the spread: a working copy of its own, with every input that is varied.
+ * Prepares a build-up for the spread study: makes a working copy and finds every input to vary.
  *
  * @param buildUp - the build-up
  * @param surroundings - outdoor air and rooms of all runs
- * @returns inputs and how samples are worked out
+ * @returns the inputs, and the function that works out samples
  * Source: this project's study: materials, framing share, gaps and indoor humidity; thicknesses and climate stay.
  */
 export function spreadQuestion(buildUp: BuildUp, surroundings: Surroundings): SpreadQuestion {
@@ -67,10 +67,10 @@ export function spreadQuestion(buildUp: BuildUp, surroundings: Surroundings): Sp
 }
 
 /**
- * Outcomes of so many samples, to be filled.
+ * Makes empty outcomes, to be filled.
  *
- * @param count - samples [–], whole, ≥ 0
- * @returns a place for each sample
+ * @param count - number of samples [–], whole, ≥ 0
+ * @returns outcomes with an entry for each sample
  */
 export function emptyOutcomes(count: number): SpreadOutcomes {
   requireNumber(count, "count", "", 0, MOST_OUTCOMES);
@@ -113,17 +113,17 @@ function highestHumidity({ line, climate, year }: SectionCalculation): number {
   return highest;
 }
 
-/** A build-up of its own, each layer with a material of its own. */
+/** A separate copy of a build-up, in which each layer has its own copy of its material. */
 function copyOfBuildUp(buildUp: BuildUp): BuildUp {
   const copy = structuredClone(buildUp);
   for (const layer of copy.layers) if (layer.type !== "air") layer.material = { ...layer.material };
   return copy;
 }
 
-/** Surroundings with months of their own; what the rooms are stays as it is. */
+/** A copy of surroundings with its own months; the rules of the rooms are shared. */
 function copyOfSurroundings(surroundings: Surroundings): Surroundings {
   return { ...surroundings, sites: structuredClone(surroundings.sites) };
 }
 
-/** Outcomes kept at most. */
+/** Most outcomes that are kept. */
 const MOST_OUTCOMES = 10_000_000;

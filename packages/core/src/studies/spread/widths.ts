@@ -1,6 +1,6 @@
 import type { Material } from "../../project/types.ts";
 
-/** How far a value may lie from the stated one: factors at the low and the high end of its spread. */
+/** How far a value may differ from the stated one: the factors at the low and the high end of its spread. */
 export interface Width {
   low: number;
   high: number;
@@ -8,13 +8,13 @@ export interface Width {
   origin: string;
 }
 
-/** Widths of a material's two kinds of value. */
+/** The widths for the two kinds of values of a material. */
 export interface MaterialWidths {
   conductivity: Width;
   vapourResistance: Width;
 }
 
-/** Widths by how a value came about. Source: this project's own judgement (`shared/README.md`, spread class). */
+/** Widths by the basis of a value. Source: this project's own judgement (`shared/README.md`, spread class). */
 export const WIDTHS: Readonly<Record<"declared" | "tabulated" | "common" | "assumed", MaterialWidths>> = {
   declared: widths("declared by its maker", 0.03, 6 / 5),
   tabulated: widths("tabulated", 0.05, 4 / 3),
@@ -22,24 +22,24 @@ export const WIDTHS: Readonly<Record<"declared" | "tabulated" | "common" | "assu
   assumed: widths("assumed", 0.2, 3),
 };
 
-/** The vapour a room holds over outdoors may be this many times more or less (this project's own judgement). */
+/** Factors on a room's vapour excess over outdoors (this project's own judgement). */
 export const HUMIDITY_WIDTH: Width = { low: 2 / 3, high: 3 / 2, origin: "habits and ventilation, assumed" };
 
-/** The share of timber may be a quarter off (this project's own judgement). */
+/** The share of timber may differ by a quarter (this project's own judgement). */
 export const FRAMING_WIDTH: Width = { low: 0.75, high: 1.25, origin: "as built, assumed" };
 
-/** A stated share of gaps may be three times more or less (this project's own judgement). */
+/** A stated share of gaps may be up to three times greater or smaller (this project's own judgement). */
 export const STATED_GAPS_WIDTH: Width = { low: 1 / 3, high: 3, origin: "as built, assumed" };
 
-/** Most of a vapour layer that may be missing where the file states no gaps [–] (METHOD.md, Studies; this project's rule). */
+/** Most of a vapour layer that may be missing if no gaps are stated [–] (METHOD.md, Studies; this project's rule). */
 export const MOST_OF_UNSTATED_GAPS = 0.001;
 
 /**
- * The widths of a material: as the file gives them, or by how its values came about.
+ * The widths of a material: as given in the file, or otherwise by the basis of its values.
  *
- * @param material - its `spread` rules where it is given: ± that share of every value
+ * @param material - the material; if its `spread` is given, every value varies by ± that share
  * @returns factors at the two ends
- * Source: this project's own judgement; a table's row tells its own class.
+ * Source: this project's own judgement; a row of a table may give its own class.
  */
 export function widthsOf(material: Material): MaterialWidths {
   if (material.spread !== null) {
@@ -50,8 +50,8 @@ export function widthsOf(material: Material): MaterialWidths {
 }
 
 /**
- * The factor on a stated value at a quantile of its spread: the stated value is the likeliest, the ends of the width
- * are the least likely (a triangle on either side, even in the logarithm).
+ * The factor on a stated value at a quantile of its spread. The stated value is the likeliest and the ends of the width
+ * are the least likely: on each side, the logarithm of the factor has a triangular distribution.
  *
  * @param width - factors at the ends
  * @param quantile - 0 to 1; 0.5 gives the stated value

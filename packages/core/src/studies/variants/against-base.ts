@@ -1,17 +1,17 @@
 import type { AgainstBase, ComparisonRow, GoodsResult } from "../../result/types.ts";
 
-/** A row before it is held against the first. */
+/** A row before it is compared with the first. */
 export type PlainRow = Omit<ComparisonRow, "againstBase" | "sentence">;
 
 /**
- * A variant less the build-up as drawn: thickness, heat and money, and when it pays.
+ * The differences between a variant and the build-up as drawn: thickness, heat, money and payback time.
  *
  * @param variant - its row
  * @param base - the row of the build-up as drawn
- * @param heatPrice - money for a kilowatt hour; null without one
- * @returns differences; null where one of the two is not known
- * Source: simple payback, extra cost over the money saved in a year: no interest, no change of prices, no losses of the
- * heater (said in the assumptions of the study).
+ * @param heatPrice - price of a kilowatt hour; null without one
+ * @returns the differences; null where one of the two values is not known
+ * Source: simple payback, extra cost divided by the money saved in a year, without interest, changes of price or losses
+ * of the heater (stated in the assumptions of the study).
  */
 export function againstBase(variant: PlainRow, base: PlainRow, heatPrice: number | null): AgainstBase {
   const thickness = variant.thickness - base.thickness;
@@ -38,7 +38,7 @@ export function againstBase(variant: PlainRow, base: PlainRow, heatPrice: number
   };
 }
 
-/** Less is no thicker [m]. */
+/** A smaller difference counts as none [m]. */
 const LEAST_ADDED = 1e-6;
 
 function less(one: number | null, other: number | null): number | null {
@@ -49,13 +49,13 @@ function times(one: number | null, other: number | null): number | null {
   return one === null || other === null ? null : one * other;
 }
 
-/** What costs nothing more pays at once; what saves nothing never does. */
+/** Years until the extra cost is saved: 0 if there is none; null if nothing is saved or a figure is not known. */
 function yearsToPay(extraCost: number | null, moneyAYear: number | null): number | null {
   if (extraCost === null || moneyAYear === null || !(moneyAYear > 0)) return null;
   return Math.max(0, extraCost) / moneyAYear;
 }
 
-/** Goods without a price cancel where both have the same amount of them. */
+/** Whether both have the same goods without a price, in the same amounts, so that these cancel. */
 function sameUnpriced(one: readonly GoodsResult[], other: readonly GoodsResult[]): boolean {
   const unpriced = (goods: readonly GoodsResult[]): string =>
     goods

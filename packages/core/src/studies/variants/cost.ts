@@ -5,7 +5,7 @@ import { priceFor } from "./price-for.ts";
 import { TAPE, tapeFor } from "./tape.ts";
 
 /**
- * Quantities for a build-up, with their cost where there is a price.
+ * The quantities of a build-up, with their cost where there is a price.
  *
  * @param buildUp - the build-up
  * @param prices - the user's own; null without any
@@ -19,7 +19,7 @@ export function goodsWithPrices(buildUp: BuildUp, prices: PriceList | null): Goo
   return tape === null ? goods : [...goods, pricedTape(tape.length, tape.note, entries, area!)];
 }
 
-/** Area of a build-up with openings off [m²]; null when not stated. */
+/** Area of a build-up without its openings [m²]; null when not stated. */
 export function netArea({ area, openings }: BuildUp): number | null {
   return area === null ? null : area - (openings ?? 0);
 }
@@ -27,10 +27,10 @@ export function netArea({ area, openings }: BuildUp): number | null {
 /**
  * Cost of a build-up from its goods.
  *
- * @param goods - as `goodsWithPrices` gives them
+ * @param goods - as returned by `goodsWithPrices`
  * @param prices - the user's own; null without any
- * @param area - with openings off [m²]; null when not stated
- * @returns money for a square metre and in all; null when nothing has a price
+ * @param area - without openings [m²]; null when not stated
+ * @returns the cost per square metre and in all; null when nothing has a price
  */
 export function costOf(
   goods: readonly GoodsResult[],
@@ -53,7 +53,7 @@ export function costOf(
   };
 }
 
-/** Of one square metre [m², m³, m or pieces]; null where the goods are not counted that way. */
+/** Amount for one square metre [m², m³, m or pieces]; null if the goods are not counted in that unit. */
 function amountOf({ area, volume, length }: Goods, { per, covers }: PriceEntry): number | null {
   if (per === "m2") return area;
   if (per === "m3") return volume;
@@ -117,7 +117,7 @@ function unitPrice({ price, per, covers }: PriceEntry): GoodsResult["unitPrice"]
   return price === null ? null : { amount: price, per, covers };
 }
 
-/** Rolls and sheets are bought whole; a count that is whole but for the last digit is not rounded up. */
+/** The amount to buy. Rolls and sheets are bought whole; binary noise over a whole number is not rounded up. */
 function toOrder(amount: number, { per }: PriceEntry): number {
   return per === "roll" || per === "sheet" ? Math.ceil(amount - ROUNDING_NOISE) : amount;
 }

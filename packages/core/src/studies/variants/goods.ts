@@ -1,22 +1,22 @@
 import type { BuildUp, Framing, FramingOrigin, Layer } from "../../project/types.ts";
 
-/** One sort of goods in a square metre of a build-up. */
+/** One kind of goods in a square metre of a build-up. */
 export interface Goods {
   use: "layer" | "framing" | "tape";
   material: string;
-  /** Of the layer, or depth of the framing [m]; null for sheets. */
+  /** Thickness of the layer, or depth of the framing [m]; null for sheets. */
   thickness: number | null;
-  /** [m²], [m³] and [m] for a square metre; null where it is not counted that way. */
+  /** Area [m²], volume [m³] and length [m] in a square metre; null if it is not counted in that unit. */
   area: number | null;
   volume: number | null;
   length: number | null;
-  /** How many layers of it there are: hours are for each. */
+  /** How many layers of it there are; the hours count for each. */
   layers: number;
 }
 
 /**
- * What a square metre of a build-up is made of: every solid layer by its area with framing taken off, every framing by
- * its volume, and by its length where its width is known.
+ * The goods in a square metre of a build-up: every solid layer by its area without framing, every framing by its volume
+ * and, if its width is known, by its length.
  *
  * @param buildUp - the build-up
  * @returns one entry for each material and thickness, from the room outwards, then framing
@@ -42,7 +42,7 @@ function layerGoods(layer: Layer): Goods[] {
   ];
 }
 
-/** The same named framing through several layers is one timber as deep as all of them. */
+/** The goods for framing; a framing of one name through several layers is one timber, as deep as all of them. */
 function framingGoods(layers: readonly Layer[]): Goods[] {
   const depths = new Map<Framing | string, { framing: Framing; depth: number }>();
   for (const { framing, thickness } of layers) {
@@ -62,7 +62,7 @@ function framingGoods(layers: readonly Layer[]): Goods[] {
   }));
 }
 
-/** Length of framing in a square metre [m/m²]; null where only its share is known. */
+/** Length of framing in a square metre [m/m²]; null if only its share is known. */
 function lengthPerArea(origin: FramingOrigin, share: number): number | null {
   if (origin.kind === "fraction") return null;
   return origin.kind === "channel" ? 1 / origin.spacing : share / origin.width;

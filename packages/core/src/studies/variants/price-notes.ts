@@ -6,14 +6,14 @@ import { type Goods, goodsOf } from "./goods.ts";
 import { priceFor } from "./price-for.ts";
 import { TAPE } from "./tape.ts";
 
-/** Units in which a thicker layer costs no more: a price without a thickness then hides the difference. */
+/** Units in which the price does not rise with thickness: a price given for any thickness then hides the difference. */
 const WHATEVER_THE_THICKNESS: readonly PriceUnit[] = ["m2", "roll", "sheet", "m"];
 
 /**
- * What is odd about the prices: ones that nothing uses, and ones that are used for several thicknesses alike.
+ * Notes odd prices: those that are never used, and those used for several thicknesses alike.
  *
  * @param project - the project with its prices
- * @returns sentences; none without prices
+ * @returns sentences; none if there are no prices
  */
 export function priceNotes({ buildUps, prices }: Project): string[] {
   if (prices === null) return [];

@@ -2,27 +2,27 @@ import type { BuildUp, PriceEntry } from "../../project/types.ts";
 import { formatNumber } from "../../quantities/format-quantity.ts";
 import { priceFor } from "./price-for.ts";
 
-/** Lap of a sheet's edges unless the price states one [m]. Common practice. */
+/** Lap of a sheet's edges, unless the price states one [m]. Common practice. */
 export const USUAL_LAP = 0.1;
 
-/** What tape is called in a price list. */
+/** The name of tape in a price list. */
 export const TAPE = "tape";
 
 /** Tape for the sheets of a build-up. */
 export interface Tape {
   /** [m] */
   length: number;
-  /** How it was counted, in a sentence. */
+  /** How the length was counted, in a sentence. */
   note: string;
 }
 
 /**
- * Metres of tape for the sheets of a build-up: along the laps, from the width of the roll, and around the edge, from the
- * area and the length of the build-up. What is not stated is left out, and said.
+ * Tape for the sheets of a build-up: along the laps, from the width of the roll, and around the edge, from the area and
+ * length of the build-up. A part that cannot be counted is left out, and the note says so.
  *
  * @param buildUp - the build-up, with its area
- * @param entries - prices, with the width of rolls where it is given
- * @returns tape for all sheets; null without sheets, without an area, or where neither laps nor edges can be counted
+ * @param entries - prices, some with the width of rolls
+ * @returns tape for all sheets; null without sheets, without an area, or if neither laps nor edges can be counted
  * Source: common practice: edges lap by 100 mm unless stated; each sheet is taped once at every lap and once around.
  */
 export function tapeFor(buildUp: BuildUp, entries: readonly PriceEntry[]): Tape | null {
@@ -43,7 +43,7 @@ export function tapeFor(buildUp: BuildUp, entries: readonly PriceEntry[]): Tape 
   return { length: lapsInAll + (edges ?? 0), note: inWords(lapsInAll, laps, edges) };
 }
 
-/** Around a rectangle of an area and a length [m]. */
+/** Perimeter of a rectangle with the given area and length [m]. */
 function perimeter(area: number, length: number): number {
   return 2 * (length + area / length);
 }

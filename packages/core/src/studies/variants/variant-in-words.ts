@@ -4,11 +4,11 @@ import type { AgainstBase } from "../../result/types.ts";
 import type { PlainRow } from "./against-base.ts";
 
 /**
- * What a variant does against the build-up as drawn, in one plain sentence.
+ * Compares a variant with the build-up as drawn in one plain sentence.
  *
  * @param variant - its row
  * @param base - the row of the build-up as drawn
- * @param difference - the one less the other
+ * @param difference - the differences between the two
  * @param currency - as the file has it
  * @returns a sentence
  */
@@ -25,12 +25,12 @@ export function variantInWords(variant: PlainRow, base: PlainRow, difference: Ag
 }
 
 /**
- * An amount of money.
+ * An amount of money in words.
  *
  * @param amount - [currency], any finite number
- * @param currency - any text; a sign stands close before the figure, a word a space away
- * @param decimals - count of digits after the point; two below a hundred and none from there on unless given
- * @returns the amount without its sign
+ * @param currency - any text; a symbol is put directly before the figure, a word with a space between
+ * @param decimals - count of digits after the point; if not given, two below 100 and none above
+ * @returns the amount without a minus sign
  * @example moneyInWords(-12.5, "£") // "£12.50"
  */
 export function moneyInWords(amount: number, currency: string, decimals?: number): string {
@@ -60,7 +60,7 @@ function thickness({ thickness: added }: AgainstBase): string {
   return `${difference} ${added > 0 ? "thicker" : "thinner"}`;
 }
 
-/** Only where the variant has another vapour layer, or the build-up rests on it in another way. */
+/** The vapour layer; mentioned only if it differs, or if the build-up depends on it in another way. */
 function vapourLayer(variant: PlainRow, base: PlainRow): string[] {
   const now = variant.vapourLayer;
   const before = base.vapourLayer;
@@ -101,7 +101,7 @@ function cost({ extraCost, yearsToPay }: AgainstBase, currency: string): string[
   return [`it costs ${amount}/m² more${pays}`];
 }
 
-/** The heat saved is overstated, so that the years are the fewest it can take. */
+/** The heat saved is overstated, so this is the shortest time possible. */
 function yearsInWords(years: number): string {
   if (years > LONGEST) return `not before ${LONGEST} years`;
   return years < 1

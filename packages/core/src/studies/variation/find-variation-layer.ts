@@ -5,15 +5,15 @@ import type { BuildUp, Layer, Project } from "../../project/types.ts";
 import { requireFinite, requireObject, requireText } from "../../require.ts";
 import type { VariationQuestion } from "./types.ts";
 
-/** The layer that is meant, or why none is, in sentences. */
+/** The layer that is meant, or the reason why there is none, in sentences. */
 export type VariationLayer = Pick<VariationQuestion, "buildUp" | "layer"> | { refused: string };
 
 /**
- * Finds the layer that is to be varied.
+ * Finds the layer to vary.
  *
  * @param project - the project
  * @param layerName - a layer's name, or its material
- * @param buildUpName - the build-up's name; null: the one build-up that has such a layer
+ * @param buildUpName - the build-up's name; null for the only build-up that has such a layer
  * @param thickest - the greatest thickness asked for [m]
  * @returns indices of build-up and layer, or what is wrong and what to write
  */
@@ -56,7 +56,7 @@ export function findVariationLayer(
   return refused === null ? only : { refused };
 }
 
-/** Layers of that name; without any, layers of that material. */
+/** Layers of that name; if there are none, layers of that material. */
 function layersCalled(name: string, { layers }: BuildUp): number[] {
   const indices = (nameOf: (layer: Layer) => string): number[] =>
     layers.flatMap((layer, index) => (isCalled(nameOf(layer), name) ? [index] : []));

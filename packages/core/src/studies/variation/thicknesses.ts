@@ -1,24 +1,24 @@
 import type { VariationQuestion } from "./types.ts";
 
-/** Steps of a variation at most: more show nothing more. */
+/** Most steps of a variation; more would show nothing new. */
 export const MOST_VARIATION_STEPS = 200;
 
-/** Steps of a variation at most where none is stated. */
+/** Most steps of a variation if no step is stated. */
 const USUAL_STEPS = 20;
 
 /** Round steps [m]. */
 const ROUND_STEPS: readonly number[] = [1, 2, 5, 10, 20, 50, 100, 200].map((millimetres) => millimetres / 1000);
 
-/** Thicknesses closer than this are one [m]. */
+/** Thicknesses closer than this count as the same [m]. */
 const SAME = 1e-9;
 
 /**
- * The thicknesses of a variation: both ends, every step between, and the one that is drawn where it lies between.
+ * The thicknesses of a variation: both ends, every step between them, and the thickness as drawn if it lies between.
  *
  * @param question - ends and step
  * @param drawn - the layer's own thickness [m]
  * @returns thicknesses, thinnest first, and the step [m]
- * @throws RangeError when the ends are no range from 0 upwards, or hold more than 200 steps
+ * @throws RangeError when the ends do not rise from 0 or more, or the step gives more than 200 steps
  */
 export function thicknessesOf(
   { from, to, step: stated }: Pick<VariationQuestion, "from" | "to" | "step">,
@@ -38,7 +38,7 @@ export function thicknessesOf(
 }
 
 /**
- * A thickness half way between two others, in whole tenths of a millimetre.
+ * A thickness halfway between two others, in whole tenths of a millimetre.
  *
  * @param low - the thinner [m]
  * @param high - the thicker [m]
@@ -57,7 +57,7 @@ function roundStep(range: number): number {
   return ROUND_STEPS.find((step) => range / step <= USUAL_STEPS + SAME) ?? range / USUAL_STEPS;
 }
 
-/** Sums of steps in binary carry noise in their last digits. */
+/** Removes the binary noise that sums of steps have in their last digits. */
 function withoutNoise(value: number): number {
   return Number(value.toPrecision(12));
 }

@@ -3,10 +3,11 @@ import { requireFinite } from "../../require.ts";
 import type { VariationStudy } from "../../result/types.ts";
 
 /**
- * What a variation shows, in one or two sentences, with the judgements in quotation marks: bare, "change it" is an order.
+ * Sums up a variation in one or two sentences. Judgements stand in quotation marks, since a bare "change it" would read
+ * as an order.
  *
  * @param study - its points and turns
- * @returns such as "mineral wool slab: “change it” under 40 mm, “sound” from 40 mm. U goes from 0.90 to 0.31 W/(m²·K)."
+ * @returns for example "mineral wool slab: “change it” under 40 mm, “sound” from 40 mm. U goes from 0.90 to 0.31 W/(m²·K)."
  */
 export function variationInWords(study: Omit<VariationStudy, "message">): string {
   const { layer, points, turns, target, meetsTargetFrom } = study;
@@ -27,10 +28,10 @@ export function variationInWords(study: Omit<VariationStudy, "message">): string
 }
 
 /**
- * A thickness from which something holds, rounded up: a whole millimetre can be built.
+ * A thickness from which something holds, rounded up to a whole millimetre, which can be built.
  *
  * @param thickness - [m]
- * @returns such as "19 mm" for 18.9 mm
+ * @returns for example "19 mm" for 18.9 mm
  */
 export function fromThickness(thickness: number): string {
   requireFinite(thickness, "thickness", "m");
@@ -47,6 +48,6 @@ function targetInWords(target: number | null, meetsTargetFrom: number | null): s
 function millimetres(thickness: number): string {
   return formatQuantity(thickness, "thickness");
 }
-/** So little over a whole millimetre comes of binary numbers [mm]. */
+/** This much over a whole millimetre is binary noise [mm]. */
 const SMALLEST_PART = 1e-6;
 const MILLIMETRES_PER_METRE = 1000;

@@ -7,7 +7,7 @@ import type { BuildUp, Layer } from "../../project/types.ts";
  *
  * @param buildUp - the build-up
  * @param at - index of the layer, which has a thickness
- * @param thickness - [m]; 0 takes the layer out, and water that was stated for it goes with it
+ * @param thickness - [m]; 0 removes the layer and any water stated for it
  * @returns the build-up, without variants
  */
 export function withThickness(buildUp: BuildUp, at: number, thickness: number): BuildUp {
@@ -19,7 +19,7 @@ export function withThickness(buildUp: BuildUp, at: number, thickness: number): 
   return { ...buildUp, layers: layers.toSpliced(at, 1), trappedWater: stays, variants: [] };
 }
 
-/** As the reader makes it, and called as it calls it where the file gives it no name. */
+/** The layer in another thickness, made and named as when read from a file; a name given in the file stays. */
 function inOther(layer: Layer, thickness: number): Layer {
   if (layer.type === "air") {
     const isUnnamed = layer.name === nameOfAirLayer(layer.thickness);
