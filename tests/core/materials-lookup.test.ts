@@ -89,6 +89,9 @@ describe("the shipped material table", () => {
 
   it.each([
     ["OSB", "oriented strand board"],
+    ["OSB 3", "oriented strand board"],
+    ["OSB/3", "oriented strand board"],
+    ["18 mm OSB", "oriented strand board"],
     ["plasterboard", "gypsum plasterboard"],
     ["mineral wool", "mineral wool slab"],
     ["breather membrain", "breather membrane"],

@@ -44,9 +44,17 @@ export function findInTables(
   const found = tables.findLast((table) => table.has(wanted))?.get(wanted);
   if (found !== undefined) return { found };
   const names = tables.flatMap((table) => [...table.values()].map((material) => material.name));
-  const everyday = everydayName(name);
+  const everyday = everydayName(name) ?? everydayName(withoutSizes(name));
   const question = everyday?.question ?? null;
   const meant = everyday?.materials.filter((candidate) => names.includes(candidate)) ?? [];
   const near = meant.length > 0 || question !== null ? meant : nearNames(name, names, work);
   return { found: null, near, question, alike: near.length > 0 ? [] : namesAlike(name, names) };
+}
+
+/** The name of a material without its grade and thickness: "OSB 3", "18 mm OSB". */
+function withoutSizes(name: string): string {
+  return comparable(name)
+    .replace(/\d+([.,]\d+)? ?(mm|cm|in)?(?![\p{L}\d])/gu, "")
+    .replace(/[^\p{L}]+$/u, "")
+    .trim();
 }

@@ -9,7 +9,12 @@ import { comparable } from "./near-names.ts";
  * @example keysAlsoCalled("depth", ["material", "thickness"]) // ["thickness"]
  */
 export function keysAlsoCalled(key: string, known: readonly string[]): string[] {
-  return (OTHER_KEYS.get(comparable(key)) ?? []).filter((candidate) => known.includes(candidate));
+  return keysCalled(key).filter((candidate) => known.includes(candidate));
+}
+
+/** Keys, wherever they stand, that a word of the trade may stand for. */
+export function keysCalled(key: string): readonly string[] {
+  return OTHER_KEYS.get(comparable(key)) ?? [];
 }
 
 /** Other names of keys, and the keys that each may stand for. Common practice. */
@@ -57,6 +62,8 @@ const OTHER_KEYS: ReadonlyMap<string, readonly string[]> = new Map([
   ["specific heat capacity", ["specific heat"]],
   ["ventilation area", ["openings"]],
   ["vents", ["openings"]],
+  ["ventilated", ["ventilation"]],
+  ["vented", ["ventilation"]],
   ["cavity", ["air"]],
   ["gap", ["air"]],
   ["air gap", ["air"]],
@@ -68,6 +75,10 @@ const OTHER_KEYS: ReadonlyMap<string, readonly string[]> = new Map([
   ["board", ["material"]],
   ["sheet", ["material"]],
   ["membrane", ["material"]],
+  ["vapour layer", ["material"]],
+  ["vapour barrier", ["material"]],
+  ["vapor barrier", ["material"]],
+  ["vcl", ["material"]],
   ["product", ["material"]],
   ["u", ["target"]],
   ["u value", ["target"]],

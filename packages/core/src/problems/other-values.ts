@@ -42,6 +42,15 @@ const OTHER_VALUES: Readonly<Record<string, readonly OtherValue[]>> = {
     },
     { words: ["a little", "little", "weak", "some", "partly", "slightly ventilated"], near: ["slight"] },
   ],
+  faces: [
+    {
+      words: ["outside", "outdoor", "exterior", "external", "outside air", "external air", "weather"],
+      near: ["outdoors"],
+    },
+    { words: ["earth", "soil", "slab"], near: ["ground"] },
+    { words: ["crawl space", "crawlspace", "underfloor", "underfloor void"], near: ["void"] },
+    { words: ["inside", "room"], near: ["indoor"] },
+  ],
   element: [
     {
       words: [

@@ -27,6 +27,12 @@ export const QUANTITY_WORDINGS = {
   "decimal-comma": (facts) =>
     withExample(facts, "has a comma in its number", "Write a decimal point, and nothing between thousands"),
   fraction: (facts) => withExample(facts, "is a fraction", "Write it as a decimal number"),
+  "section-for-width": (facts) =>
+    withExample(
+      facts,
+      "must be one measure",
+      "Only the width of the timber belongs here: a 2x4 is 38 mm by 89 mm when planed",
+    ),
   arithmetic: (facts) => withExample(facts, "must be one number", "Work out the sum, or choose one value of the range"),
   "digits-of-another-script": (facts) =>
     withExample(

@@ -21,15 +21,18 @@ export const SHAPE_WORDINGS = {
   }),
   "key-elsewhere": ({ text, list }) => ({
     says: `\`${text("key")}\` is not a key here`,
-    expected: `\`${text("key")}\` indented under ${inSpeech(
+    expected: `\`${text("meant")}\` indented under ${inSpeech(
       list("above").map((key) => `\`${key}\``),
       "or",
     )}`,
+    likelySlip: list("above").includes("material")
+      ? "A material of the table has its own values; those of a data sheet stand in braces: `material: { name: …, conductivity: … W/(m K), vapour resistance factor: … }`"
+      : null,
   }),
   "key-joined": ({ text }) => ({
     says: `\`${text("key")}\` is read as one key`,
     expected: "a key, a colon, a space and a value",
-    likelySlip: "The space after the colon is missing",
+    likelySlip: `The ${text("lacks") === "colon" ? "colon after the key" : "space after the colon"} is missing`,
     write: text("write"),
   }),
   "key-not-indented": ({ text }) => ({

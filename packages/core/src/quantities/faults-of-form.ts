@@ -22,10 +22,45 @@ export function faultOfForm(plain: string, quantity: Quantity): QuantityFault | 
   if (resistance !== undefined && quantity.unit.si === "m^2 K/W")
     return fault("r-value-unit", [`${resistance} m2 K/W`, `${resistance} h ft2 °F/BTU`]);
   if (/\d,\d/.test(plain)) return fault("decimal-comma", withoutComma(plain));
-  if (/[½¼¾⅓⅔⅛⅜⅝⅞]/.test(plain) || /^\d+( \d+)? ?\/ ?\d/.test(plain)) return fault("fraction");
+  if (/[½¼¾⅓⅔⅛⅜⅝⅞]/.test(plain) || /^\d+([ -]\d+)? ?\/ ?\d/.test(plain))
+    return fault("fraction", fractionAsDecimal(plain, quantity));
+  const [, one] = quantity.name === "width" ? (SECTION.exec(plain) ?? []) : [];
+  if (one !== undefined) return fault("section-for-width", widthOfTimber(Number(one)));
   if (/^[+-]?[\d.]+ ?([*+×x^~±]|-|–|to|\.\.) ?\d/.test(plain) && !/^0x/.test(plain)) return fault("arithmetic");
-  return quantity.unit.written === "" ? faultOfBareForm(plain) : faultOfUnitForm(plain, quantity);
+  if (quantity.unit.written === "") return faultOfBareForm(plain);
+  const alone = plain.replace(ON_CENTRES, "");
+  if (alone === plain) return faultOfUnitForm(plain, quantity);
+  const { write = asWritten(alone) } = faultOfUnitForm(alone, quantity)?.details ?? {};
+  return fault("unit-unknown", write, plain.slice(alone.length).trim().replace(/\.$/, ""));
 }
+
+/** What follows a spacing in the trade: on centres. */
+const ON_CENTRES = / ?(?:o\.? ?\/?c\.?|c\/c|crs\.?|(?:on )?cent(?:re|er)s?)$/i;
+
+/** The two sides of a timber: `45 x 145 mm`, `2x4`. */
+const SECTION = /^(\d+(?:\.\d+)?) ?(?:mm|in|")? ?[x×] ?\d+(?:\.\d+)? ?(?:mm|in|")?$/;
+
+/** A width in millimetres as it stands; sawn sizes in inches are planed to less (common practice, from memory). */
+function widthOfTimber(written: number): string | null {
+  const width = written < SMALLEST_IN_MILLIMETRES ? PLANED[written] : written;
+  return width === undefined ? null : `${width} mm`;
+}
+
+const SMALLEST_IN_MILLIMETRES = 12;
+const PLANED: Readonly<Record<number, number>> = { 1: 19, 2: 38, 3: 64, 4: 89, 6: 140 };
+
+/** `5 1/2 in` as `5.5 in`; null where the decimals do not end, or it is no fraction of whole numbers. */
+function fractionAsDecimal(plain: string, quantity: Quantity): string | null {
+  const spelled = plain.replace(/[½¼¾⅓⅔⅛⅜⅝⅞]/g, (sign) => ` ${sign.normalize("NFKD").replace("⁄", "/")}`).trim();
+  const [, whole, above, below, unit = ""] = /^(?:(\d+)[ -])?(\d+) ?\/ ?(\d+) ?(\D+)$/.exec(spelled) ?? [];
+  const value = Number(whole ?? 0) + Number(above) / Number(below);
+  const digits = plainDigits(Number(value.toFixed(DECIMALS_OF_FRACTION)));
+  if (!(Math.abs(Number(digits) - value) < ROUNDING)) return null;
+  return withUnitMeant(digits, unit, quantity) ?? asWritten(`${digits} ${unit}`);
+}
+
+const DECIMALS_OF_FRACTION = 4;
+const ROUNDING = 1e-9;
 
 function faultOfBareForm(plain: string): QuantityFault {
   if (NUMBER_ALONE.test(plain)) return fault("number-in-quotes", plain);

@@ -1,3 +1,4 @@
+import { valueMeant } from "../../problems/other-values.ts";
 import type { ProblemPath } from "../../problems/types.ts";
 import { isRoof } from "../is-roof.ts";
 import type { ReadingContext } from "../reading-context.ts";
@@ -20,7 +21,7 @@ export function resolveFacing(path: ProblemPath, rooms: Rooms, context: ReadingC
   const known = [...FACES_WITHOUT_ROOM, ...rooms.keys()];
   context.collector.add("faces-unknown", [...path, "faces"], {
     name: faces,
-    near: context.nearNames(faces, known),
+    near: valueMeant("faces", faces)?.near.filter((name) => known.includes(name)) ?? context.nearNames(faces, known),
     known,
   });
   return null;

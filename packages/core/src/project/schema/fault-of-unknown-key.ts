@@ -1,5 +1,5 @@
 import { comparable, nearNames } from "../../problems/near-names.ts";
-import { keysAlsoCalled } from "../../problems/other-keys.ts";
+import { keysAlsoCalled, keysCalled } from "../../problems/other-keys.ts";
 import type { ProblemPath } from "../../problems/types.ts";
 import type { WorkCount } from "../../problems/work-count.ts";
 import type { FileData } from "../text/file-data.ts";
@@ -29,11 +29,24 @@ export function faultOfUnknownKey(key: string, around: ProblemPath, file: FileDa
   if (under !== null) return faultOfKey("key-not-indented", path, { key, under, value: file.source.writtenAt(path) });
   const joined = joinedKey(key, known, file.work);
   if (joined !== null) {
-    return faultOfKey("key-joined", path, { key, near: [joined.key], write: `${joined.key}: ${joined.value}` });
+    const { lacks, value } = joined;
+    return faultOfKey("key-joined", path, { key, lacks, near: [joined.key], write: `${joined.key}: ${value}` });
   }
-  const above = keysAbove(key, around);
-  if (above.length > 0) return faultOfKey("key-elsewhere", path, { key, above });
-  return faultOfKey("key-unknown", path, { key, near: keysMeant(key, known, file.work), known });
+  const near = keysMeant(key, known, file.work);
+  const isFree = near.some((candidate) => valueAt(file.data, [...around, candidate]) === undefined);
+  const elsewhere = isFree ? null : keyElsewhere(key, around);
+  return elsewhere === null
+    ? faultOfKey("key-unknown", path, { key, near, known })
+    : faultOfKey("key-elsewhere", path, { key, ...elsewhere });
+}
+
+/** The same key, or one that the trade calls by this name, where it belongs one step further in. */
+function keyElsewhere(key: string, around: ProblemPath): { meant: string; above: readonly string[] } | null {
+  for (const meant of [key, ...keysCalled(key)]) {
+    const above = keysAbove(meant, around);
+    if (above.length > 0) return { meant, above };
+  }
+  return null;
 }
 
 /** An earlier key without a value that takes this key: the lines under it are not indented. */
@@ -58,12 +71,26 @@ function keysMeant(key: string, known: readonly string[], work: WorkCount): stri
   return called.length > 0 ? called : nearNames(key, known, work);
 }
 
-/** A key and its value with no space after the colon, which YAML in braces reads as a single key. */
-function joinedKey(written: string, known: readonly string[], work: WorkCount): { key: string; value: string } | null {
+/** A key and its value with no space after the colon, or with no colon, which YAML in braces reads as a single key. */
+function joinedKey(
+  written: string,
+  known: readonly string[],
+  work: WorkCount,
+): { key: string; value: string; lacks: "space" | "colon" } | null {
   const [, first = "", value = ""] = /^([^:]+):(\S.*)$/s.exec(written) ?? [];
-  if (first === "") return null;
+  if (first === "") return keyWithoutColon(written, known);
   const [key] = keysMeant(first, known, work);
-  return key === undefined ? null : { key, value };
+  return key === undefined ? null : { key, value, lacks: "space" };
+}
+
+/** A key, a space and a number: `thickness 12.5 mm`. */
+function keyWithoutColon(
+  written: string,
+  known: readonly string[],
+): { key: string; value: string; lacks: "colon" } | null {
+  const key = known.find((candidate) => written.startsWith(`${candidate} `));
+  const value = key === undefined ? "" : written.slice(key.length).trim();
+  return key !== undefined && /^\d/.test(value) ? { key, value, lacks: "colon" } : null;
 }
 
 /**
