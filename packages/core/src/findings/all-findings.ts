@@ -56,8 +56,8 @@ export function allFindings(evidence: Evidence): RuledFinding[] {
 }
 
 /**
- * What is refused by guidance does not forgive anything, and what is beyond the method is not said to stay dry by it. Where
- * a room itself is too damp it comes first, and no layer is asked for.
+ * Leaves out findings that would reassure wrongly: a build-up that guidance refuses forgives no gaps, and one beyond the
+ * method is not said to stay dry. Where the room itself is too damp, that comes first and no vapour layer is advised.
  */
 function withoutComfort(findings: readonly RuledFinding[]): RuledFinding[] {
   const has = (effect: JudgementEffect): boolean => findings.some((finding) => finding.effect === effect);
@@ -71,7 +71,7 @@ function withoutComfort(findings: readonly RuledFinding[]): RuledFinding[] {
   return findings.filter(({ code }) => !idle.has(code));
 }
 
-/** Over a trace beside the framing. */
+/** Whether more than a trace of water gathers beside the framing. */
 function isWetInThePlane(findings: readonly RuledFinding[]): boolean {
   return findings.some(
     (finding) =>
@@ -79,14 +79,14 @@ function isWetInThePlane(findings: readonly RuledFinding[]): boolean {
   );
 }
 
-/** Beside these nothing is called dry. */
+/** Findings beside which no build-up is called dry. */
 const WET_SURFACES: ReadonlySet<string> = new Set([
   "metal-drips",
   "surface-condensation",
   "surface-condensation-other-face",
 ]);
 
-/** Metal that bridges insulation is beyond the method: no figure of a way through it, nor of the surface at it, is told. */
+/** Metal that bridges insulation is beyond the method: no figure is told for a path through it or for the surface at it. */
 function withoutWaysThroughMetal(findings: readonly RuledFinding[]): RuledFinding[] {
   const metal = findings.find(({ code }) => code === "metal-bridging");
   if (metal?.code !== "metal-bridging") return [...findings];

@@ -12,29 +12,29 @@ import type { LimitReason } from "../result/types.ts";
 import { isInBondedFoam } from "./bonded-foam-place.ts";
 import type { WaterZone } from "./water-zones.ts";
 
-/** Up to this is a trace [kg/m²] (this project's rule, METHOD.md, Amounts of water). */
+/** An amount up to this is a trace [kg/m²] (this project's rule, METHOD.md, Amounts of water). */
 export const TRACE = 0.01;
-/** From about this drops may run down a smooth upright surface [kg/m²] (common practice). */
+/** From about this amount, drops may run down a smooth upright surface [kg/m²] (common practice). */
 export const DROPS_MAY_RUN = 0.05;
 /**
- * What brings the outermost millimetre of softwood from 17 % to fibre saturation: 450 kg/m³ · 1 mm · 11 % [kg/m²]. Less
- * does not make true what an equilibrium says of the end of a stud (this project's rule).
+ * Water that brings the outermost millimetre of softwood from 17 % to fibre saturation: 450 kg/m³ · 1 mm · 11 % [kg/m²].
+ * With less, framing does not reach the moisture that its equilibrium shows (this project's rule).
  */
 const WETS_FRAMING = 0.05;
 
-/** Whether water could wet framing [kg/m²]; null is water without bound. */
+/** Whether so much water [kg/m²] could wet framing; null is an unlimited amount. */
 export function canWetFraming(water: number | null): boolean {
   return water === null || water >= WETS_FRAMING;
 }
 
-/** Over this they gather at the bottom plate [kg/m²] (common practice). */
+/** Above this, drops gather at the bottom plate [kg/m²] (common practice). */
 export const DROPS_GATHER = 0.2;
 
-/** Part of its volume that bonded foam may take up [–], in the mean year (this project's rule); water weighs [kg/m³]. */
+/** Share of its volume that bonded foam may take up in the mean year [–] (this project's rule), and density of water [kg/m³]. */
 const SHARE_OF_FOAM = 0.01;
 const WATER_DENSITY = 1000;
 
-/** The limit that a zone's water is held against. */
+/** The limit for the water of a zone. */
 export interface AmountLimit {
   /** [kg/m²] */
   amount: number;

@@ -37,7 +37,7 @@ function metal({ buildUp, calculation, plane }: Evidence): RuledFinding[] {
   return [found("metal-bridging", BEYOND, figures)];
 }
 
-/** Until it is told which way the list runs, nothing can be said of it. */
+/** Until the direction of the list is known, nothing can be said of it. */
 function writtenFromOutside({ buildUp }: Evidence): RuledFinding[] {
   const ends = buildUp.oddEnds === null ? null : oddEndsOf(buildUp);
   return ends === null ? [] : [found("layers-from-outside", BEYOND, ends)];

@@ -12,7 +12,7 @@ import { hasLayerToKeepWhole } from "./vapour-layer-dependence.ts";
 import { isTooMuch, judgeWater, judgeZones, shareOfLimit, type WaterJudged } from "./water-level.ts";
 
 /**
- * Water inside the build-up: how much, on what, whether it leaves; that of a harder year where it weighs more.
+ * Water inside the build-up: how much, on which layer, and whether it evaporates; that of a harder year where it weighs more.
  * Source: ISO 13788:2012 clause 6 for the water; DIN 4108-3 and common practice for the limits (from memory).
  */
 export function condensationFindings(evidence: Evidence): RuledFinding[] {
@@ -53,14 +53,14 @@ function inItsClimate(findings: RuledFinding[], evidence: Evidence): RuledFindin
   );
 }
 
-/** How much findings of water weigh in the judgement. */
+/** The weight of findings on water in the judgement. */
 function weight(findings: readonly RuledFinding[]): number {
   return Math.max(-1, ...findings.map(({ effect }) => WEIGHTS.indexOf(effect)));
 }
 
 const WEIGHTS: readonly JudgementEffect[] = ["none", "condition", "change by number"];
 
-/** What stays for good and what is over its limit, each where it is worst; else the zone that holds most of its limit. */
+/** The worst zone where water stays and the worst that exceeds its limit; otherwise the zone nearest to its limit. */
 function waterFindings(zones: readonly WaterJudged[], evidence: Evidence, year: YearOfWater): RuledFinding[] {
   const [worst] = zones;
   if (worst === undefined) return [];
@@ -77,7 +77,7 @@ function waterFindings(zones: readonly WaterJudged[], evidence: Evidence, year: 
   ];
 }
 
-/** The standard's case c, which the judgement passes all the same: told once, at the answer. */
+/** Case c of the standard, although the judgement passes it: told once, with the answer. */
 export function standardNotPassed({ calculation, water }: Evidence): RuledFinding[] {
   if (calculation.governing.year.verdict !== "stays wet") return [];
   const [worst] = water;

@@ -42,7 +42,7 @@ export function joined(words: readonly string[]): string {
   return inSpeech(words, "and");
 }
 
-/** Months by their names: "May and June"; of more than half the year those that are left out: "11 months, all but August". */
+/** Months by name: "May and June". For more than half the year, the ones left out: "11 months, all but August". */
 export function monthsInWords(months: readonly string[]): string {
   const others = MONTH_NAMES.filter((month) => !months.includes(month));
   if (others.length === 0) return "every month";

@@ -2,7 +2,7 @@ import type { FindingCode, FindingFigures } from "../result/types.ts";
 import type { FindingWeight, RuledFinding } from "./types.ts";
 
 /**
- * A finding as a rule gives it, its figures held to its code.
+ * A finding as a rule reports it; its figures are typed by its code.
  *
  * @param code - what is found
  * @param weight - how much it matters, and what it does to the judgement

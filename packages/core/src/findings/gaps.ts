@@ -2,8 +2,8 @@ import { CAUTION, found, NOTE } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /**
- * What gaps in the vapour layer do, as stated or with a thousandth missing. The framed part stands in the checks alone;
- * what follows for sealing is said by `vapour-layer-dependence.ts`.
+ * The effect of gaps in the vapour layer, as stated or with a thousandth of it missing. The framed part appears in the
+ * checks only; `vapour-layer-dependence.ts` gives the consequences for sealing.
  * Source: METHOD.md, Gaps in the vapour layer (this project's rule).
  */
 export function gapsFindings({ checks }: Evidence): RuledFinding[] {

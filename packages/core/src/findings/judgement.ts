@@ -4,13 +4,13 @@ import type { JudgementEffect, RuledFinding } from "./types.ts";
 /** The judgement as data: its word, and the findings that it rests on. */
 export interface RuledJudgement {
   word: JudgementWord;
-  /** Of the year with drying inside the month: what is told where no finding decides. */
+  /** Verdict of the year with drying within the month: told where no finding decides. */
   verdict: VerdictWord;
   /** The findings it is based on, the gravest first. */
   reasons: readonly RuledFinding[];
   /** The finding that decides; null where none is against the build-up. */
   decisive: RuledFinding | null;
-  /** The finding by which it fails even by this mild method, where it is beyond it; otherwise null. */
+  /** For a build-up beyond the method: the finding by which even this mild method fails it; otherwise null. */
   failsEvenSo: RuledFinding | null;
   /** That ISO 13788 does not pass it; null where it does. */
   notPassed: RuledFinding | null;
@@ -50,7 +50,7 @@ export function judge(findings: readonly RuledFinding[], verdict: VerdictWord): 
   };
 }
 
-/** Water over its limits, or drops on the surface, that even a method without rain, sun and steam finds. */
+/** Water over its limit, or drops on the surface, found even without rain, sun and steam. */
 function certainFailure(findings: readonly RuledFinding[]): RuledFinding | null {
   if (findings.some(({ code }) => UNFOUNDED.has(code))) return null;
   return findings.find(({ effect, code }) => effect === "change by number" && CERTAIN.has(code)) ?? null;

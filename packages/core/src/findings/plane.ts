@@ -9,7 +9,7 @@ import type { Evidence, FindingWeight, RuledFinding } from "./types.ts";
 import { isTooMuch, levelOf } from "./water-level.ts";
 
 /**
- * What the plane tells: vapour that goes round tight layers at the framing, and metal channels.
+ * Findings of the two-dimensional calculation: vapour that passes tight layers at the framing, and metal channels.
  * Source: METHOD.md, The plane; amounts are those of every zone of water, held against the worst strip of 50 mm.
  */
 export function planeFindings(evidence: Evidence): RuledFinding[] {
@@ -92,7 +92,7 @@ function stripFigures({ cell, year, strip, place }: PlaneRun, { buildUp, calcula
   };
 }
 
-/** What a second year adds [kg/m²]; less than nothing held is a level that it settles at. */
+/** Growth in a second year below this means that the water settles [kg/m²]. */
 function settled(growth: number): number {
   return growth > NOTHING_HELD ? growth : 0;
 }

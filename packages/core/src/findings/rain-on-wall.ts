@@ -6,7 +6,7 @@ import type { CladdingKind } from "../result/types.ts";
 import { BEYOND, CONDITION, found } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
-/** Boarding is at most this thick; what is thicker is a plank or a log [m] (common practice). */
+/** Greatest thickness of boarding; a thicker layer is a plank or a log [m] (common practice). */
 const THICKEST_BOARDING = 0.03;
 /** Masonry is self-supporting from this thickness; thinner mineral layers are render or plaster [m] (common practice). */
 const THINNEST_LEAF = 0.05;
@@ -17,7 +17,7 @@ export const GAP_BEHIND_MASONRY = 0.025;
 const ROUNDING = 1e-9;
 
 /**
- * Rain on a wall whose outside takes it up: the method has no rain, so that the file is asked.
+ * Rain on a wall whose outside absorbs it: the method has no rain, so the file must say.
  * Source: METHOD.md, Rain (this project's rule on common practice).
  */
 export function rainFindings(evidence: Evidence): RuledFinding[] {
@@ -59,7 +59,7 @@ export function absorbentCladding(buildUp: BuildUp): { index: number; kind: Clad
 }
 
 /**
- * Whether a layer is a log or a thick panel: the wall itself, not a cladding that air could part from it.
+ * Whether a layer is a log or a thick panel: the wall itself, not cladding with air behind it.
  *
  * @param layer - any layer
  * @returns true for wood and boards thicker than boarding
@@ -71,8 +71,8 @@ export function isLog(layer: Layer): boolean {
 }
 
 /**
- * Whether masonry or logs that rain may wet lie outermost: they dry to the room as well, and a tighter layer there would
- * hold the rain in. Where nothing is said of rain, it may.
+ * Whether masonry or logs that rain may wet lie outermost. They also dry to the room, and a tighter layer there would
+ * hold the rain in. If the file does not mention rain, rain may wet them.
  *
  * @param buildUp - the build-up
  * @returns true unless the file says that rain is kept off
@@ -85,7 +85,7 @@ export function holdsRain(buildUp: BuildUp): boolean {
   return !isDrained(buildUp.layers.slice(0, cladding.index), cladding.kind);
 }
 
-/** Insulation, and whatever has timber in it. */
+/** Whether rain harms a layer: insulation, or a layer with timber in it. */
 function suffersFromRain(layer: Layer): boolean {
   if (insulates(layer) || layer.framing?.material.kind === "wood") return true;
   return layer.type === "material" && (layer.material.kind === "wood" || layer.material.kind === "board");
@@ -133,7 +133,7 @@ function isMineralOrFoam(layer: Layer): boolean {
   return layer.material.kind === "mineral" || layer.material.kind === "plastic";
 }
 
-/** The outer leaf of a cavity wall has to drain; render on insulation on masonry needs no drainage. */
+/** The outer leaf of a cavity wall must drain; render on insulated masonry needs no drainage. */
 function leafDrains(inside: readonly Layer[], layer: number, kind: CladdingKind): RuledFinding[] {
   const leaf = inside.findLastIndex(isLeaf);
   const isCavity = kind === "masonry" && inside.slice(leaf + 1).some((each) => each.type === "air" || insulates(each));
@@ -145,7 +145,7 @@ function isCooled({ room, site, vapourLayer }: Evidence): boolean {
   return cooledMonths(room, site.outdoor.temperature).length > 0 || fromOutdoors;
 }
 
-/** Sun on wet masonry drives its vapour inwards, also across a narrow cavity; rain kept off leaves nothing to drive. */
+/** Sun on wet masonry drives vapour inwards, even across a narrow cavity; without rain there is none to drive. */
 function sunDriven({ wettedByRain }: BuildUp, { index, kind }: { index: number; kind: CladdingKind }): RuledFinding[] {
   if (wettedByRain === "no" || wettedByRain === "sheltered" || kind === "boarding") return [];
   const isSure = wettedByRain === "yes";

@@ -65,7 +65,7 @@ function bringsMoreThanATrace(evidence: Evidence): boolean {
   return usual !== null && usual.peak.amount > Math.max(TRACE, evidence.calculation.governing.year.peak);
 }
 
-/** Only told, never judged by: where no more than the judgement is worked out, nothing of it is known. */
+/** Reported but never used for the judgement: unknown where only the judgement is calculated. */
 function usualGaps({ checks }: Evidence): GapsData | null {
   return checks.gaps.find(({ kind }) => kind === "usual") ?? null;
 }

@@ -57,7 +57,7 @@ function layerOnColdSide({ vapourLayer, tightLayer, tightLayers }: Evidence): Ti
   return tightLayers.find(({ layers }) => layers === outerSkin.layers) ?? null;
 }
 
-/** A board on the warm side that nobody meant as a vapour layer and that is more open than any membrane sold as one. */
+/** A board on the warm side, not meant as a vapour layer and more open than any membrane sold as one. */
 function isTooOpen(evidence: Evidence, layer: TightLayer): boolean {
   if (evidence.vapourLayer.onWarmSide !== true || layer.sd >= LEAST_VAPOUR_LAYER_SD) return false;
   return layer.parts.every(({ layer: index, part }) => {
@@ -90,7 +90,7 @@ function dampMonths(evidence: Evidence, layer: TightLayer): number {
   }).length;
 }
 
-/** Sheets, coatings and facings are somebody's choice; a board or masonry is what the building is made of. */
+/** Sheets, coatings and facings are chosen as vapour layers; boards and masonry are the building itself. */
 function isFinishOrSheet(evidence: Evidence, layer: TightLayer): boolean {
   return layer.parts.some(({ layer: index, part }) => {
     const found = evidence.buildUp.layers[index];

@@ -5,26 +5,26 @@ import { type AmountLimit, amountLimits, DROPS_GATHER, TRACE } from "./amount-li
 import { isInBondedFoam } from "./bonded-foam-place.ts";
 import { type WaterZone, waterZones } from "./water-zones.ts";
 
-/** The water of a build-up as a careful adviser looks at it. */
+/** The water of a build-up as a careful adviser judges it. */
 export interface WaterJudged {
   level: WaterLevel;
   /** The section and zone that decide; null without water. */
   section: SectionCalculation | null;
   zone: WaterZone | null;
-  /** Amount held against the limit [kg/m²]: the peak, and what settles beneath it. */
+  /** Amount compared with the limit [kg/m²]: the peak on top of the level that settles. */
   amount: number;
   limit: AmountLimit | null;
-  /** Growth a year [kg/m²] and years until what is left over makes 200 g/m²; null when it dries out. */
+  /** Growth in a year [kg/m²], and years until the remainder reaches 200 g/m²; null if all of it evaporates. */
   growthPerYear: number | null;
   yearsToGather: number | null;
 }
 
-/** More water than is accepted: over its limit, or staying for good. */
+/** Whether there is too much water: over its limit, or never drying. */
 export function isTooMuch({ level }: Pick<WaterJudged, "level">): boolean {
   return level === "too much" || level === "stays";
 }
 
-/** Water that takes longer than this to gather is a trace a year [a] (this project's rule). */
+/** If water takes longer than this to gather, it is a yearly trace [a] (this project's rule). */
 export const LONG_ENOUGH = 50;
 
 /**
@@ -60,10 +60,10 @@ const NO_WATER_JUDGED: WaterJudged = {
   yearsToGather: null,
 };
 
-/** Over a limit and staying for good are as bad as one another: between them the share of the limit decides. */
+/** Exceeding a limit and never drying are equally bad: the share of the limit decides between them. */
 const RANK: Readonly<Record<WaterLevel, number>> = { none: 0, trace: 1, some: 2, "too much": 3, stays: 3 };
 
-/** Held against its limit [–]: over 1 is too much. */
+/** Amount over its limit [–]: above 1 is too much. */
 export function shareOfLimit({ amount, limit }: Pick<WaterJudged, "amount" | "limit">): number {
   return limit === null ? 0 : amount / limit.amount;
 }
@@ -87,7 +87,7 @@ function growthOf({ withinMonth, repeating }: SectionCalculation, zone: WaterZon
   return repeating?.growthPerYear ?? withinMonth.carriedOver;
 }
 
-/** How much water that is; what leaves next to nothing behind, or settles in bonded foam, is judged by its amount. */
+/** The level of the water. Where next to nothing remains, or the water settles in bonded foam, the amount decides. */
 export function levelOf(
   judged: Pick<WaterJudged, "amount" | "limit" | "growthPerYear" | "yearsToGather">,
   isBonded = false,

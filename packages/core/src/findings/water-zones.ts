@@ -14,7 +14,7 @@ export interface WaterZone {
   /** Left at the end of the run year [kg/m²]. */
   left: number;
   place: Place;
-  /** Layer indices whose faces or inside it touches. */
+  /** Indices of the layers that it lies in or touches. */
   layers: number[];
 }
 
@@ -68,7 +68,7 @@ function placeOfZone(section: SectionCalculation, first: number, last: number): 
   return { place, layers };
 }
 
-/** The facing at whose inside a node lies; null inside the layer itself. */
+/** The facing behind which a node lies; null within the layer itself. */
 function facingAt({ line, slices }: SectionCalculation, node: number, layer: number): SlicePart | null {
   const has = (part: SlicePart): boolean => slices.some((slice) => slice.layer === layer && slice.part === part);
   const depth = line.depth[node]!;

@@ -64,7 +64,7 @@ export function weightOf(over: number, saturated: number): FindingWeight {
   return over >= LONG ? CONDITION : NOTE;
 }
 
-/** Moist for so many months is no short wet spell any more. */
+/** From so many months on, moist wood is more than a short wet spell. */
 const LONG = 3;
 
 interface WetPiece {
@@ -80,13 +80,13 @@ function saturatedMonths({ piece, ofItsOwn }: WetPiece): WetMonth[] {
   return hasWaterToWet(piece) ? ofItsOwn.filter(({ moisture }) => moisture >= FIBRE_SATURATION) : [];
 }
 
-/** Boards are wetted over their whole face; framing where its own way or the bay beside it holds so much. */
+/** Boards are wetted over their whole face; framing only if its own path or the bay beside it holds enough water. */
 function hasWaterToWet({ piece, section, beside }: WoodenPiece): boolean {
   const water = waterThatWets(beside === null ? [section] : [section, beside.section]);
   return piece.framing === null || canWetFraming(water);
 }
 
-/** Longer at saturation, then longer over the limit, then the wetter. */
+/** Order: longest at saturation, then longest over the limit, then wettest. */
 function isWorse(one: WetPiece, other: WetPiece): boolean {
   const saturated = (wet: WetPiece): number => saturatedMonths(wet).length;
   const order =

@@ -50,7 +50,7 @@ export const HEAT_WORDINGS: Wordings<Codes> = {
   }),
 };
 
-/** With their numbers: another layer may have the same name, and its foil face air. */
+/** With their numbers: another layer of the same name may have air in front of its foil. */
 function numberedNamesOf(indices: readonly number[], { layers }: Named): string {
   return joined(indices.map((index) => `layer ${index + 1}, ${layers[index]!.name}`));
 }

@@ -145,7 +145,7 @@ function figure(factor: number): string {
 const INSULATED_OUTSIDE =
   "insulate outside and keep the rain off; a tighter layer on the room side would hold the rain in.";
 
-/** What lets wood dry, by where its water comes from. */
+/** What lets wood dry, depending on where its water comes from. */
 function drierWood(piece: string, { holdsRain, isOfRoom }: SurfaceFindings["wood-moisture"], { faces }: Named): string {
   if (holdsRain) return `Keep the air at ${piece} drier: ${INSULATED_OUTSIDE}`;
   if (faces === "void")

@@ -40,7 +40,7 @@ export const TIGHT_LAYER_WORDINGS: Wordings<Codes> = {
   },
 };
 
-/** So many of the layers above a sheet are named: those next to it. */
+/** How many of the layers above a sheet are named: those next to it. */
 const MOST_NAMED = 2;
 
 function namesOf(indices: readonly number[], { layers }: Named): string {

@@ -105,7 +105,7 @@ function opened(year: YearOfWater, word: string): string {
   return opening === "" ? word : `${opening}${word.toLowerCase()}`;
 }
 
-/** What begins a sentence of a harder year. */
+/** The beginning of a sentence on a harder year. */
 const OPENING: Readonly<Record<YearOfWater, string>> = {
   reported: "",
   "one in ten colder year": "In a cold year (1 in 10), ",
@@ -141,7 +141,7 @@ export function limitInWords(by: LimitReason): string {
   }
 }
 
-/** What a trace or next to nothing leaves behind a year; nothing where all of it dries. */
+/** What remains each year of a trace; an empty text where all of it evaporates. */
 function leftOver({ growthPerYear, yearsToGather }: WaterFigures): string {
   return yearsToGather === null
     ? ""
@@ -175,7 +175,7 @@ function whyJudgedAllTheSame({
   return [stays, "So the judgement goes by the amount."];
 }
 
-/** Years by the ten: nothing tells them apart more finely. */
+/** Years, rounded to tens: the figures are no finer. */
 function decadesInWords(years: number): string {
   const decades = Math.round(years / 10);
   return decades < 1 ? yearsInWords(years) : decades > 20 ? "centuries" : `about ${decades * 10} years`;

@@ -14,7 +14,7 @@ import { VAPOUR_LAYER_WORDINGS } from "./vapour-layer.ts";
 import { WATER_WORDINGS } from "./water.ts";
 import type { Named, Wordings } from "./wording.ts";
 
-/** Every wording there is, by code. */
+/** All wordings, by code. */
 const WORDINGS: Wordings<FindingCode> = {
   ...WATER_WORDINGS,
   ...VAPOUR_LAYER_WORDINGS,
