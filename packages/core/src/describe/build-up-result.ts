@@ -13,7 +13,7 @@ import { sensitivityResult } from "./sensitivity-result.ts";
 import { vapourLayerMessage } from "./vapour-layer-message.ts";
 
 /**
- * A build-up's result from all that is known about it.
+ * Makes the result of a build-up from all that is known about it.
  *
  * @param evidence - figures, surface, vapour layer, runs, checks
  * @param ruled - all findings with their effects

@@ -28,8 +28,8 @@ export function findingsInWords(findings: readonly RuledFinding[], buildUp: Buil
 }
 
 /**
- * Puts a judgement into words: what decides; where it is beyond the method, first by what it fails even so; and that the
- * standard does not pass it.
+ * Puts a judgement into words: the decisive finding; beyond the method, first the finding by which the build-up fails even
+ * so; and whether the standard does not pass it.
  *
  * @param ruled - the judgement as data
  * @param worded - all findings of the build-up in words

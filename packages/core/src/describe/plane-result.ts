@@ -7,7 +7,7 @@ import type { AirMonths } from "../project/types.ts";
 import type { ChannelResult, MonthName, PlanePicture, PlaneResult, PlaneRunResult } from "../result/types.ts";
 
 /**
- * What the plane tells of a build-up, in the shape of the result.
+ * The two-dimensional calculation of a build-up, in the shape of the result.
  *
  * @param check - the runs; null where straight sections see all there is, or only the judgement was asked for
  * @param inside - room air [°C, Pa]
@@ -49,7 +49,7 @@ function runResult({ gap, taped, cell, year, strip, months }: PlaneRun): PlaneRu
   };
 }
 
-/** How much of a cell is shown beside the framing's side [m]: what happens there is over within it. */
+/** Width of a cell shown beside the framing [m]: its effect does not reach further. */
 const SHOWN_BESIDE = 0.14;
 
 /** Room for the words of the two sides [m]. */

@@ -2,7 +2,7 @@ import type { SectionCalculation } from "../calculate-build-up.ts";
 import { NOTHING_HELD } from "../year/section-year.ts";
 
 /**
- * Water that framing on a way through, or beside it, could take up: the most that a year brings.
+ * Most water in a year that framing on a path, or beside it, could absorb.
  *
  * @param sections - the way through, and the bay beside it
  * @returns [kg/m²]; null, without bound, where some of it stays from year to year and adds up

@@ -4,7 +4,7 @@ import { shareLeftByGaps } from "../vapour/layer-sd.ts";
 import type { TightLayer } from "../vapour-layer/candidates.ts";
 
 /**
- * A build-up with its vapour layer more open, or gone: what faults in laps and holes do to it in the worst case.
+ * A build-up with its vapour layer more open, or left out: the worst case of faulty laps and holes.
  *
  * @param buildUp - the build-up
  * @param tightLayer - the vapour layer with its parts
@@ -22,7 +22,7 @@ export function withVapourLayerOpened(buildUp: BuildUp, tightLayer: TightLayer, 
   return { ...buildUp, layers };
 }
 
-/** The layer without its gaps, but as open as with them: the effective sd is what is opened. */
+/** The layer without its gaps but with the sd that they leave: that effective sd is opened. */
 function withGapsSpread(layer: Layer): Layer {
   if (layer.type === "air" || layer.gaps === null) return layer;
   const by = 1 / shareLeftByGaps(layer, "dry");

@@ -14,7 +14,7 @@ export interface SensitivityRun {
   calculation: BuildUpCalculation;
 }
 
-/** The years that happen once in ten. They may refuse a build-up; other runs make a condition at most (a test holds it). */
+/** The 1-in-10 years. They may refuse a build-up; other runs lead to a condition at most (a test holds this). */
 export const HARDER_YEARS = ["one in ten colder year", "one in ten warmer year"] as const;
 
 /** Whether a run is a harder year. */
@@ -32,7 +32,7 @@ export const ALL_RUNS: readonly SensitivityName[] = [
   "no vapour layer",
 ];
 
-/** The runs that the judgement rests on; the others are told beside it (a test holds that they never turn it). */
+/** The runs that the judgement depends on; the others are reported beside it (a test holds that they never change it). */
 export const RUNS_THAT_JUDGE: readonly SensitivityName[] = [
   ...HARDER_YEARS,
   "heated every day",
@@ -40,8 +40,8 @@ export const RUNS_THAT_JUDGE: readonly SensitivityName[] = [
 ];
 
 /**
- * The build-up worked out again: in a colder or warmer year, heated daily, with unfavourable μ, with the vapour layer
- * opened and taken out, and with a wetter room.
+ * Calculates the build-up again: in a colder or warmer year, heated daily, with unfavourable μ, with the vapour layer
+ * opened and left out, and with a wetter room.
  *
  * @param calculation - the reported figures
  * @param sites - the sites of the runs
@@ -120,7 +120,7 @@ function differsFrom(others: readonly number[]): (value: number, month: number) 
   return (value, month) => others[month] !== value;
 }
 
-/** Where vapour comes from outdoors the warmer year is the hard one. */
+/** Whether vapour comes from outdoors: then the warmer year is the harder one. */
 function isDrivenFromOutside({ room, faces }: BuildUp, { rooms, outdoor }: Site): boolean {
   return faces === "outdoors" && vapourDrive(rooms.get(room)!, outdoor).year === "outside";
 }

@@ -10,7 +10,7 @@ export interface Site {
   rooms: ReadonlyMap<string, AirMonths>;
 }
 
-/** The air beyond a build-up's last layer, and how it came about in words. */
+/** The air beyond the last layer of a build-up, and in words where it comes from. */
 export interface FarSide {
   name: string;
   rule: string;

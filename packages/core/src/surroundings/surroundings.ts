@@ -9,12 +9,12 @@ import { wetterRoom } from "../rooms/wetter-room.ts";
 import type { Site } from "./far-side-months.ts";
 
 /**
- * The reported site; the mean year, which follows any year of one in ten; the years of one in ten; the reported year with
- * wetter rooms, and with rooms heated on every day.
+ * The sites of all runs: the reported year; the mean year, which follows any 1-in-10 year; the 1-in-10 years; and the
+ * reported year with wetter rooms and with rooms heated every day.
  */
 export interface AssessmentSites {
   reported: Site;
-  /** The same object as `reported` unless that is itself one in ten. */
+  /** The same object as `reported`, unless that is itself a 1-in-10 year. */
   mean: Site;
   colder: Site;
   warmer: Site;
@@ -30,14 +30,14 @@ export interface Surroundings {
   humidityMargin: number;
 }
 
-/** What of a project decides the air around its build-ups. */
+/** The parts of a project that determine the air around its build-ups. */
 export interface PlaceAndRooms extends Pick<Project, "climate" | "rooms" | "humidityMargin"> {
   /** The mean year where it is left out. */
   severity?: Severity;
 }
 
 /**
- * What surrounds a project's build-ups: the reported year, and every other that is tried beside it.
+ * The surroundings of a project's build-ups: in the reported year, and in every other year that is calculated.
  *
  * @param project - the project; its climate already carries severity (the mean year unless said) and altitude
  * @param climate - another outdoor climate to put the project in, with the project's severity (default its own)

@@ -8,7 +8,7 @@ import { type DewPointMargin, dewPointMargin } from "./dew-point-margin.ts";
 /** The vapour layer as data: its result without the sentence. */
 export type VapourLayerData = Omit<VapourLayerResult, "message">;
 
-/** The vapour layer, and the tight layer that it speaks of with its parts. */
+/** The vapour layer, and the tight layer that it is, with its parts. */
 export interface VapourLayerAssessment {
   tightLayer: TightLayer | null;
   tightLayers: readonly TightLayer[];

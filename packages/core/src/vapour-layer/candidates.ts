@@ -57,8 +57,8 @@ export function tightLayers(
 }
 
 /**
- * Every layer, or touching ones, with at least some sd, whatever its share of the total: beside a foil a tanking is still
- * tight.
+ * Every layer, or run of touching layers, with at least this sd, whatever its share of the total: a tanking is tight even
+ * beside a foil.
  *
  * @param section - the section between framing
  * @param heat - heat figures

@@ -19,7 +19,7 @@ export interface WarmFace {
 }
 
 /**
- * How far the warm face of a tight layer stays above the dew point of the air on that side: the temperatures are those
+ * Least difference between the warm face of a tight layer and the dew point of the air on that side: the temperatures are those
  * of the section's nodes, a clear sky included.
  *
  * @param section - the section

@@ -2,8 +2,8 @@ import { hyperbolicCosine, hyperbolicTangent } from "../arithmetic/hyperbolic.ts
 import type { LayerGaps, StuffBeside } from "../project/types.ts";
 
 /**
- * Vapour that converges on an opening in a sheet from the material on either side of it. The openings' own share of the
- * area alone says too little: most of what holds vapour back there is the way to the opening.
+ * Vapour that converges on an opening in a sheet from the material on either side. The share of open area alone is not
+ * enough: most of the resistance lies on the way to the opening.
  */
 
 /**

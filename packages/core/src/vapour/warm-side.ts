@@ -2,7 +2,7 @@ import { DAYS_IN_MONTH } from "../constants.ts";
 import type { AirMonths } from "../project/types.ts";
 import type { WarmSide } from "../result/types.ts";
 
-/** Less than this in every month drives nothing [Pa] (this project's rule, METHOD.md, Vapour layer). */
+/** A difference below this in every month drives no vapour [Pa] (this project's rule, METHOD.md, Vapour layer). */
 export const SMALLEST_DRIVE = 10;
 
 /** The drive over the year and month by month. */

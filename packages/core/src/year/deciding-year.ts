@@ -1,7 +1,7 @@
 import type { WaterOfYear } from "./types.ts";
 
 /**
- * The year that decides among those that begin in several months: the first that dries out, else the one that leaves most.
+ * The year that counts among those begun in different months: the first that dries out, otherwise the one that leaves most.
  *
  * @param starts - months in which it may begin, 0 to 11
  * @param yearFrom - works out the year from one of them

@@ -6,13 +6,13 @@ import { solveVapourProfile } from "../vapour/vapour-profile.ts";
 /** A node is wet while it holds more than this [kg/m²] (this project's rule, METHOD.md, Water in the year). */
 export const WET_NODE = 1e-9;
 
-/** A section as the months act on it: sd of its nodes and what drives it. */
+/** A section as the months need it: sd of its nodes, and its climate. */
 export interface DrivenSection {
   sd: Float64Array;
   climate: SectionClimate;
 }
 
-/** What a month did, filled by the two ways of carrying water through it. */
+/** The state of the water, changed in place by the two ways of carrying it through a month. */
 export interface MonthState {
   /** Water held [kg/m²]: at the start on entry, at the end on return. */
   held: Float64Array;
@@ -40,7 +40,7 @@ export function secondsOfMonth(month: number): number {
   return DAYS_IN_MONTH[month]! * SECONDS_PER_DAY;
 }
 
-/** Solves the month's profile for the water held now; tells whether it bends, and so whether any node gains or loses. */
+/** Solves the month's profile for the water held now. Returns whether it bends, that is, whether any node gains or loses water. */
 export function solveMonth(section: DrivenSection, month: number, state: MonthState): boolean {
   const { climate, sd } = section;
   return solveVapourProfile(

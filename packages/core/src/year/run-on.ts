@@ -9,18 +9,18 @@ import {
 import { NOTHING_HELD, sumOf } from "./section-year.ts";
 import type { RepeatingYear, SectionYear } from "./types.ts";
 
-/** Years after which the question is left open [a] (this project's rule: longer than such a building stands). */
+/** Most years that are calculated [a] (this project's rule: longer than such a building lasts). */
 export const MOST_YEARS = 100;
 
-/** What so many mean years do not clear meets the next year of one in ten, and counts as staying [a] (this project's rule). */
+/** Water left after so many mean years meets the next 1-in-10 year and counts as staying [a] (this project's rule). */
 const YEARS_BETWEEN = 10;
 
 /** Yearly growth of a node that repeats to within this is steady [kg/m²]. */
 const SAME_GROWTH = 1e-9;
 
 /**
- * The year repeated until it repeats itself, with drying within the month. A year that comes once in ten is not repeated:
- * the years that follow it are given, and what it left is carried through those.
+ * Repeats the year, with drying within the month, until nothing changes any more. A 1-in-10 year is not repeated: the
+ * years after it are given, and its remaining water is carried through them.
  *
  * @param section - nodes and climate of the first year
  * @param startMonth - 0 to 11; null for a dry section

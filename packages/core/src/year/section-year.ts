@@ -12,14 +12,14 @@ import {
 import { NO_WATER, type SectionYear } from "./types.ts";
 import { type DryYear, startingMonths } from "./wet-months.ts";
 
-/** Treated as zero below this [kg/m²]: 1 mg/m² (this project's rule). */
+/** Amounts below this count as zero [kg/m²]: 1 mg/m² (this project's rule). */
 export const NOTHING_HELD = 1e-6;
 
 /** How water is carried through a month: the standard's way, or with drying within the month. */
 export type MonthRule = "standard" | "drying inside the month";
 
 /**
- * The year of a section: dry, or begun in the month that lets it dry out, or in the one that leaves most.
+ * The year of a section: dry, or begun in the month from which it dries out, or else in the one that leaves most water.
  *
  * @param section - nodes and climate
  * @param dryYear - which months are wet from dry
@@ -132,7 +132,7 @@ export function runYear(
 
 /** Months that need not be worked out again. */
 interface KnownMonths {
-  /** The months of the dry section: one that finds it dry and adds nothing is taken from them. */
+  /** The months of the dry section: a month that starts dry and adds no water is taken from them. */
   dryYear: DryYear | null;
   /** A year from the same start that is the same until the month in which it first writes something off. */
   sameUntilWrittenOff: SectionYear | null;

@@ -17,7 +17,7 @@ export const MOST_YEARS_OF_DRYING = 10;
 export interface DryingRun {
   /** Days until no node holds 0.001 kg/m² [d]; null when not within ten years. */
   daysToDry: number | null;
-  /** Water that left towards the room and towards the far side, less what came in there [kg/m²]. */
+  /** Net water that left towards the room and towards the far side [kg/m²]. */
   toRoom: number;
   toFarSide: number;
   /** Most held at neighbouring wet nodes other than where the water was put [kg/m²], and the node that held most of it. */

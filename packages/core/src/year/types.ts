@@ -1,6 +1,6 @@
 import type { VerdictWord } from "../result/types.ts";
 
-/** What the water of a year comes to: amounts per area of a section [kg/m²], in the plane per length [kg/m]. */
+/** Totals of the water in a year: amounts per area of a section [kg/m²], in the plane per length [kg/m]. */
 export interface WaterOfYear {
   verdict: VerdictWord;
   /** Month index 0 to 11; null when dry. */
@@ -10,7 +10,7 @@ export interface WaterOfYear {
   peakMonth: number | null;
   /** Total after twelve months. */
   carriedOver: number;
-  /** First month at whose end all is gone for good; null when dry or wet. */
+  /** First month at whose end all water is gone for good; null if dry, or if some stays. */
   dryBy: number | null;
 }
 
@@ -38,7 +38,7 @@ export interface SectionYear extends WaterOfYear {
   pressure: Float64Array[];
 }
 
-/** How the year goes on when it is repeated. */
+/** How the water develops when the year is repeated. */
 export interface RepeatingYear {
   settles: boolean;
   /** Years until it repeats itself [a] (or until it is clear that it grows). */

@@ -2,10 +2,10 @@ import { MONTHS_PER_YEAR } from "../constants.ts";
 import { zeros } from "../vapour/number-lists.ts";
 import { type DrivenSection, emptyMonthState, secondsOfMonth, solveMonth } from "./month-balance.ts";
 
-/** A month in which, from dry, some node would gain more than this is wet [kg/m²]: 1 mg/m² (this project's rule). */
+/** A month is wet if some node of the dry section would gain more than this [kg/m²]: 1 mg/m² (this project's rule). */
 export const WET_MONTH = 1e-6;
 
-/** What each month would do to a dry section. */
+/** The effect of each month on a dry section. */
 export interface DryYear {
   /** 1 for a wet month. */
   wet: Uint8Array;
@@ -16,7 +16,7 @@ export interface DryYear {
 }
 
 /**
- * Which months are wet: those in which, from dry, some node would gain over 1 mg/m².
+ * Finds the wet months: those in which some node of the dry section would gain over 1 mg/m².
  *
  * @param section - nodes and climate
  * @returns a mark a month, and the dry section's vapour pressure [Pa]

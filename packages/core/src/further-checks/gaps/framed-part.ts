@@ -8,8 +8,8 @@ import { peakOfYear } from "../section-nodes/peak-of-year.ts";
 import { sdOfLayer, standardYear, whatIfSection, withSd } from "../section-nodes/what-if-section.ts";
 
 /**
- * The framed part with no vapour layer in front of it: as it is where the vapour layer stops at the framing, and as it
- * would be where the layer runs across it.
+ * The framed part without a vapour layer in front: as built if the vapour layer stops at the framing, or as an example if
+ * the layer runs across it.
  *
  * @param calculation - the build-up's figures
  * @param layer - the vapour layer
@@ -42,7 +42,7 @@ export function framedPart(calculation: BuildUpCalculation, layer: SolidLayer, i
 interface FramedPart {
   section: SectionCalculation;
   year: SectionYear;
-  /** Whether the vapour layer itself carries the framing, so that it stops there. */
+  /** Whether the framing runs through the vapour layer itself, which then stops there. */
   stops: boolean;
 }
 

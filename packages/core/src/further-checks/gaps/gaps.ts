@@ -8,12 +8,12 @@ import { vapourDrive } from "../../vapour/warm-side.ts";
 import { peakOfYear } from "../section-nodes/peak-of-year.ts";
 import { framedPart } from "./framed-part.ts";
 
-/** Share of a vapour layer taken to be missing when the file says nothing [–] (this project's rule, METHOD.md, Gaps in the vapour layer). */
+/** Share of the vapour layer assumed to be missing if the file says nothing [–] (this project's rule, METHOD.md, Gaps in the vapour layer). */
 export const USUAL_SHARE_OF_GAPS = 0.001;
 
 /**
- * Gaps: what is missing of layers with stated gaps, what a thousandth missing of a vapour layer without stated gaps
- * would do, and the framed part with no vapour layer in front of it.
+ * The effect of gaps: stated ones, a thousandth missing from a vapour layer without stated gaps, and the framed part
+ * without a vapour layer in front.
  *
  * @param calculation - the build-up's figures, stated gaps counted
  * @param site - outdoor air and rooms

@@ -8,8 +8,8 @@ import { limitAtPlane } from "../two-season/plane-limit.ts";
 import { leakAirFlow, leakWaterFlow } from "./leak-flow.ts";
 
 /**
- * Air leakage beside diffusion: what the air through a stated gap would leave at the cold face of the main insulation,
- * in the section where that is coldest.
+ * Air leakage in addition to diffusion: the water that air through a stated gap would leave at the cold face of the main
+ * insulation, in the section where that face is coldest.
  *
  * @param calculation - the build-up's figures
  * @returns month by month and over the wet season, beside what diffusion leaves; null when no gap is stated
@@ -37,7 +37,7 @@ export function leak(calculation: BuildUpCalculation): LeakData | null {
   };
 }
 
-/** What the leak leaves at the cold face of the main insulation in one section [kg/m²]: each month, and over the year. */
+/** Water that the leak leaves at the cold face of the main insulation in one section [kg/m²]: by month and over the year. */
 interface LeakAtPlane {
   amounts: number[];
   total: number;
@@ -46,8 +46,8 @@ interface LeakAtPlane {
 }
 
 /**
- * The plane of the section that takes most. The gap may open anywhere, so an upper bound looks at the coldest plane, not
- * at that of the section that governs: framing lets heat out to the plane and keeps it warmer.
+ * The plane of the section with the most water. The gap may open anywhere, so the upper bound takes the coldest plane, not
+ * that of the governing section: framing conducts heat to the plane and keeps it warmer.
  */
 function coldestPlane(calculation: BuildUpCalculation, airFlow: number): LeakAtPlane | null {
   const main = mainInsulation(calculation.heat.counted);
@@ -82,7 +82,7 @@ function leakAtPlane(
   return { amounts, total, place: placeOf(touching), limit: limitAtPlane(touching, buildUp, path) };
 }
 
-/** Everything that diffusion brings in the year's wet months, what dries again not taken off [kg/m²]. */
+/** All condensate from diffusion in the wet months of the year, without deducting what dries again [kg/m²]. */
 function condensedByDiffusion({ governing }: BuildUpCalculation): number {
   return governing.year.change.reduce(
     (sum, month) => month.reduce((inMonth, change) => inMonth + Math.max(0, change), sum),

@@ -1,6 +1,6 @@
 import { MOULD_HUMIDITY } from "../../constants.ts";
 /**
- * Relative humidity over which mould can grow on material that feeds it.
+ * Relative humidity above which mould can grow on a material that feeds it.
  *
  * @param temperature - θ [°C]
  * @returns φcr as a fraction [–]; 1 at and below 0 °C, where nothing grows

@@ -9,26 +9,26 @@ import { facesOfSlices, placeOf, slicesTouching, type Touching } from "../sectio
 import { waterThatWets } from "../water-that-wets.ts";
 import { growthLimit } from "./growth-limit.ts";
 
-/** An interface counts only where it is more humid than outdoors by this [–]: two points (this project's rule). */
+/** An interface counts only if it is this much more humid than outdoors [–]: two percentage points (this project's rule). */
 export const MORE_HUMID_THAN_OUTDOORS = 0.02;
 
-/** An interface at which mould can grow, in the months it can. */
+/** An interface at which mould can grow, and the months in which it can. */
 export interface HumidInterface {
   section: SectionId;
   node: number;
   place: Place;
-  /** What mould would feed on there, and whether that is timber or board. */
+  /** The material that would feed mould there, and whether it is timber or a board. */
   food: string;
   isOnWood: boolean;
-  /** Whether what feeds it is framing, and the water of its way or the bay beside it that could wet it [kg/m²]; null without bound. */
+  /** Whether that material is framing, and the water in its section or the bay beside it that could wet it [kg/m²]; null without limit. */
   isOnFraming: boolean;
   water: number | null;
   months: { month: MonthName; temperature: number; relativeHumidity: number; limit: number; outdoors: number }[];
 }
 
 /**
- * Interfaces that are humid but need not be wet: more humid than mould's growth limit at their temperature and than
- * outdoors, on something mould feeds on. The outermost node (the outer face, or the face towards a well-ventilated
+ * Interfaces that are humid, though not necessarily wet: above the growth limit of mould at their temperature, more humid
+ * than outdoors, and touching a material that feeds mould. The outermost node (the outer face, or the face towards a well-ventilated
  * layer) and the room surface are left out.
  *
  * @param calculation - the build-up's figures

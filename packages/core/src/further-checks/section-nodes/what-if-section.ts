@@ -16,7 +16,7 @@ export interface WhatIfSection extends DrivenSection {
 }
 
 /**
- * A section of a calculated build-up with other slices: the air on both sides and the surface resistances stay.
+ * A section of a calculated build-up with other slices, but the same air on both sides and the same surface resistances.
  *
  * @param calculation - the build-up's figures
  * @param slices - slices from the room outwards

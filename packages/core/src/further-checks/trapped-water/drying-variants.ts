@@ -3,7 +3,7 @@ import type { DryingChange } from "../../result/types.ts";
 import type { Slice } from "../../vapour/section-slices.ts";
 import { sdOfLayer, withSd } from "../section-nodes/what-if-section.ts";
 
-/** By how much a vapour layer is opened [–] (this project's rule, METHOD.md, Sensitivity). */
+/** Factor by which a vapour layer is opened [–] (this project's rule, METHOD.md, Sensitivity). */
 export const MORE_OPEN = 10;
 
 /** A breather membrane [m] (common practice). */
@@ -22,8 +22,8 @@ export interface DryingVariant {
 }
 
 /**
- * Changes that might let a layer dry faster, each as a whole section: the vapour layer left out or opened, a tight
- * sheet outside exchanged for a breather membrane, a board outside for an open one. What a layer is required for stays.
+ * Changes that might let a layer dry faster, each as a whole section: the vapour layer left out or opened, a tight outer
+ * sheet replaced by a breather membrane, an outer board by an open one. Required layers stay.
  *
  * @param slices - the section's slices
  * @param wet - index of the layer that holds the water
@@ -43,7 +43,7 @@ export function dryingVariants(
   return [...openedVapourLayer(slices, slowing), ...openedOutside(slices, outside, buildUp)];
 }
 
-/** Layers, besides the wet one, whose own material this section crosses and that nothing requires. */
+/** Layers other than the wet one that this section crosses in their own material and that may be changed. */
 function crossedLayers(slices: readonly Slice[], wet: number, buildUp: BuildUp): number[] {
   const weatherSide = buildUp.faces === "outdoors" ? buildUp.layers.length - 1 : -1;
   return buildUp.layers.flatMap((layer, index) => {

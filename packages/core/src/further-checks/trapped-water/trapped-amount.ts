@@ -7,7 +7,7 @@ import { isThroughFraming } from "../section-nodes/material-of-slice.ts";
 export const DRY_ENOUGH_TIMBER = 0.18;
 
 /**
- * Water over that of dry timber, from a moisture-meter reading.
+ * Water in excess of dry timber, from a moisture-meter reading.
  *
  * @param reading - fraction of dry mass [–], 0 to 3
  * @param density - dry density ρ [kg/m³], above 0
@@ -30,8 +30,8 @@ export function waterFromReading(reading: number, density: number, thickness: nu
 const WETTEST_READING = 3;
 
 /**
- * Whether stated water lies in what stands in the layer's place along a way through: a reading is of the timber that the
- * meter reads, the layer's own or the framing through it; an amount is in the layer itself.
+ * Whether the stated water lies on a heat-flow path: a reading belongs to the timber that the meter reads, the layer or the
+ * framing through it; an amount belongs to the layer itself.
  */
 export function liesAlong(stated: TrappedWater, layer: Layer, path: Path): boolean {
   const inFraming = stated.reading !== null && readTimber(layer)?.part === "framing";

@@ -14,7 +14,7 @@ import { liesAlong, trappedAmount } from "./trapped-amount.ts";
 export const TIGHT_SIDE = 10;
 
 /**
- * Trapped water: each stated amount or reading followed until the build-up is dry again.
+ * Trapped water: each stated amount or reading is followed until the build-up is dry again.
  *
  * @param calculation - the build-up's figures
  * @param vapourLayer - indices of the vapour layer's layers

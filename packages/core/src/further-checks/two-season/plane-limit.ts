@@ -6,7 +6,7 @@ import type { Touching } from "../section-nodes/places.ts";
 import { MOST_CONDENSATE, MOST_CONDENSATE_ON_TIGHT, MOST_IN_BOARD, MOST_IN_TIMBER } from "../water-limits.ts";
 
 /**
- * The most condensate that is accepted at a plane, by the two materials that touch it.
+ * Most condensate accepted at a plane, depending on the two materials that meet there.
  *
  * @param touching - the slices on either side
  * @param buildUp - the build-up
@@ -30,7 +30,7 @@ function limitsOf(slice: Slice, buildUp: BuildUp, path: Path): number[] {
   return limits;
 }
 
-/** Timber, board, paper and masonry draw water in; foam, foil, metal, glass, mineral wool and air do not. */
+/** Timber, boards, paper and masonry absorb water; foam, foil, metal, glass, mineral wool and air do not. */
 function takesUpWater(material: Material): boolean {
   if (material.kind === "mineral") return material.group !== "insulation" && material.group !== "glass";
   return material.kind === "wood" || material.kind === "board" || material.kind === "paper";

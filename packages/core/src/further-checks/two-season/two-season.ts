@@ -27,12 +27,12 @@ const SUMMER_AIR = 1200;
 const SUMMER_PLANE_IN_WALL = 1700;
 const SUMMER_PLANE_IN_ROOF = 2000;
 
-/** A node that gains less than this in the winter is no plane [kg/m²]: 1 mg/m² (this project's rule). */
+/** A node that gains less than this in the winter does not count as a plane [kg/m²]: 1 mg/m² (this project's rule). */
 const NO_PLANE = 1e-6;
 
 /**
  * The two-season check: a fixed winter that condenses and a fixed summer that dries, at one plane. A second method with
- * a verdict of its own; it never touches the monthly one.
+ * its own verdict; it never changes the monthly one.
  *
  * @param calculation - the build-up's figures
  * @param room - its room
@@ -65,7 +65,7 @@ export function twoSeasonCheck(
   };
 }
 
-/** What the two seasons do to a section; of the wettest plane where there are several. */
+/** The result of the two seasons for a section; with several planes, that of the wettest. */
 interface Seasons {
   planes: number;
   condensate: number;
@@ -138,7 +138,7 @@ function passes({ condensate, limit, summerCapacity }: Seasons): boolean {
   return condensate <= limit && condensate <= summerCapacity;
 }
 
-/** The worse the higher: failing, then more planes than one, then more condensate. */
+/** Rank, worse ones higher: failing, then several planes, then more condensate. */
 function rank(seasons: Seasons): number {
   if (seasons.planes <= 1 && !passes(seasons)) return 3 + seasons.condensate;
   return seasons.planes > 1 ? 2 : seasons.condensate;

@@ -7,7 +7,7 @@ export const FIXED_POINT_TOLERANCE = 1e-8;
 /** Rounds after which a month counts as not settled (this project's rule). */
 export const MOST_ROUNDS = 1000;
 
-/** How far each round goes towards the new sd [–]: at first, at least and at most; less after a worse round. */
+/** Step of each round towards the new sd [–]: at first, at least and at most; it is cut after a worse round. */
 const FIRST_STEP = 0.5;
 const LEAST_STEP = 0.01;
 const GROWTH_AFTER_BETTER = 1.1;
@@ -24,8 +24,8 @@ export interface FixedPoint {
 }
 
 /**
- * A month's resistances at the fixed point: each layer's sd is that of the mean humidity which it brings about itself,
- * with the water held at the month's beginning. The state's pressures and gains are those of the fixed point.
+ * A month's resistances at the fixed point: the sd of each layer belongs to the mean humidity that results from it, with
+ * the water held at the beginning of the month. The state's pressures and gains are those of the fixed point.
  *
  * @param section - the section
  * @param month - 0 to 11

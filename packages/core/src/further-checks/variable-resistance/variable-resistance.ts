@@ -7,7 +7,7 @@ import { FIXED_POINT_TOLERANCE } from "./fixed-point.ts";
 import { type VaryingSection, varyingSection } from "./varying-section.ts";
 import { type VaryingYear, varyingYear } from "./varying-year.ts";
 
-/** Whether a build-up asks for resistance by humidity, or has a sheet that is given so. */
+/** Whether a build-up asks for vapour resistance by humidity, or has a sheet whose sd is given by humidity. */
 export function hasVariableResistance(buildUp: BuildUp): boolean {
   return buildUp.variableResistance || buildUp.layers.some(isGivenByHumidity);
 }
@@ -43,7 +43,7 @@ export function variableResistance(calculation: BuildUpCalculation): VariableRes
   };
 }
 
-/** A slice too thin to have a part of its own has no humidity of its own to tell. */
+/** A slice too thin for a part of its own has no mean humidity to report. */
 function layersOf(
   { slices, follow, partSlice }: VaryingSection,
   year: VaryingYear,

@@ -1,5 +1,5 @@
 /**
- * Equilibrium moisture content of wood: the water it would hold if it stood in this air for ever.
+ * Equilibrium moisture content of wood: the water that it would hold if it stayed in this air indefinitely.
  *
  * @param temperature - T [°C], −100 to 100; colder than the table goes counts as its coldest, −1.1 °C
  * @param relativeHumidity - H as a fraction [–], 0 to 1
@@ -42,7 +42,7 @@ const MOLAR_MASS_OF_WATER = 18;
 /** Coldest line of the table, 30 °F [°C]; the quadratics bend the wrong way below. Source: FPL Wood Handbook (from memory). */
 const COLDEST_OF_TABLE = -1.1;
 
-/** Range that is taken at all [°C] (this project's rule): every building, with room to spare. */
+/** Temperatures accepted [°C] (this project's rule): wider than any building needs. */
 const COLDEST = -100;
 const HOTTEST = 100;
 

@@ -77,8 +77,8 @@ function besideFraming({ sections }: BuildUpCalculation, layer: number): WoodenP
 }
 
 /**
- * Equilibrium moisture at a face of a piece: of a stud the wetter of its own straight way and the bay beside it at the
- * same depth.
+ * Equilibrium moisture at a face of a piece. For a stud it is the higher of its own section and of the bay beside it at
+ * the same depth.
  *
  * @param piece - a wooden piece
  * @param face - which face
