@@ -7,10 +7,10 @@ import type { Stuff } from "./scene.ts";
 /** Thickness in which sheets, facings and tapes are drawn [m]; their sd is their own, whatever it is. */
 export const SHEET_THICKNESS = 1e-4;
 
-/** Heat passes a sheet as if it were not there: λ across it in that thickness [W/(m·K)], R 10⁻⁵ m²·K/W. */
+/** Heat passes a sheet unhindered: λ across it in that thickness [W/(m·K)], R 10⁻⁵ m²·K/W. */
 const ACROSS_A_SHEET = 10;
 
-/** Along a sheet next to nothing passes: λ [W/(m·K)] and δ [kg/(m·s·Pa)]. Foil of 50 µm changes U by under 1 %. */
+/** Next to nothing passes along a sheet: λ [W/(m·K)] and δ [kg/(m·s·Pa)]. Foil of 50 µm changes U by under 1 %. */
 const HEAT_ALONG_A_SHEET = 1e-6;
 const VAPOUR_ALONG_A_SHEET = 1e-18;
 
@@ -32,7 +32,7 @@ export function evenly(value: number): { x: number; y: number } {
 }
 
 /**
- * Stuff by its λ alone, for what the file tells no material of; no vapour is worked out where it stands.
+ * Stuff with λ alone, where the file names no material; no vapour is calculated there.
  *
  * @param name - what it is called
  * @param conductivity - λ [W/(m·K)], above 0
@@ -43,7 +43,7 @@ export function plainStuff(name: string, conductivity: number): Stuff {
   return { name, material: null, isAir: false, conductivity: evenly(conductivity), permeability };
 }
 
-/** A sheet of less sd is as open as none in the plane [m]; much less would drown all other flows in its rounding. */
+/** In the plane a sheet of lower sd counts as open [m]: much less would drown all other flows in rounding. */
 const LEAST_SD_OF_SHEET = 1e-4;
 
 /**
@@ -66,11 +66,11 @@ export function sheetStuff(name: string, sd: number): Stuff {
   };
 }
 
-/** An air layer may be stated to have no resistance; as little as this is as good as none in the plane [m²·K/W]. */
+/** Resistance that stands for none in the plane [m²·K/W]: an air layer may be stated to have none. */
 const LEAST_RESISTANCE = 1e-4;
 
 /**
- * What a counted layer is made of between its framing.
+ * The stuff of a counted layer between its framing.
  *
  * @param counted - a layer with a thickness
  * @returns the stuff; air by its equivalent conductivity and an sd of 0.01 m
@@ -87,7 +87,7 @@ export function layerStuff({ layer, resistance }: CountedLayer): Stuff {
 }
 
 /**
- * What framing is made of.
+ * The stuff of framing.
  *
  * @param framing - of a material with λ and μ
  * @returns the stuff

@@ -2,7 +2,7 @@ import { eliminate, solveTriangles } from "./eliminate.ts";
 import { flowFrom } from "./net.ts";
 import { pressureAround, responseOf, type VapourNet } from "./vapour-net.ts";
 
-/** What drives a month. */
+/** The boundary conditions of a month. */
 export interface MonthDrive {
   /** psat of every node [Pa]; infinite in the midst of air, where no water can lie. */
   limit: Float64Array;
@@ -11,7 +11,7 @@ export interface MonthDrive {
   seconds: number;
 }
 
-/** A month's end. */
+/** The end of a month. */
 export interface PlaneMonth {
   /** Mean vapour pressure of the month [Pa]. */
   pressure: Float64Array;
@@ -30,10 +30,10 @@ const ROUNDING = 1e-12;
 /** Multiplications that the months of one scene may take; the demo's wall takes 1.3·10⁵ (this project's rule). */
 export const MOST_WORK = 1e8;
 
-/** Thrown where so much of a scene is wet that its months would take too long. */
+/** Thrown if so much of a scene is wet that its months would take too long. */
 export class PlaneTooWet extends RangeError {}
 
-/** So many rounds take only the worst node of each run; then all are taken, which ends for certain. */
+/** For this many rounds only the worst node of each run is taken; after that all are, which is certain to end. */
 const CAREFUL_ROUNDS = 60;
 const MOST_ROUNDS = 500;
 
@@ -86,7 +86,7 @@ export function solvePlaneMonth(
   throw new RangeError("a month of vapour in the plane has no solution");
 }
 
-/** A try at a month: pressures with the wet nodes at saturation and all water of the others gone. */
+/** A trial for a month: pressures with the wet nodes at saturation and the water of all others gone. */
 export interface PlaneTry {
   pressure: Float64Array;
   wetNodes: number[];

@@ -3,7 +3,7 @@ import { requireField, requireOfNodes } from "./given.ts";
 import type { HeatField } from "./plane-heat.ts";
 import { widthsOf } from "./plane-vapour.ts";
 
-/** Width over which water is spread to be judged where it is worst [m]: no less is told (this project's rule). */
+/** Width over which water is averaged where it is worst [m] (this project's rule). */
 export const STRIP_WIDTH = 0.05;
 
 /** Places of the strip that are tried across a cell [–]. */

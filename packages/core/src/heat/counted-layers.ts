@@ -58,14 +58,14 @@ function framingConductionResistance(layer: Layer, framing: Framing): number {
   return layer.thickness / framing.material.conductivity!;
 }
 
-/** Clear width between framing members [m]; infinite where the file does not tell it. */
+/** Clear width between framing members [m]; infinite where the file does not state it. */
 function clearWidth(framing: Framing | null): number {
   if (framing === null || framing.origin.kind === "fraction") return Number.POSITIVE_INFINITY;
   const { origin } = framing;
   return origin.spacing - (origin.kind === "channel" ? origin.channel.sheet : origin.width);
 }
 
-/** Emissivity [–] of the two faces that an air layer looks at, inner then outer. */
+/** Emissivity of the two faces that bound an air layer [–], inner then outer. */
 function facingEmissivities(buildUp: BuildUp, air: AirLayer, index: number): [number, number] {
   const before = buildUp.layers[index - 1];
   const after = buildUp.layers[index + 1];

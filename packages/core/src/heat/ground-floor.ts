@@ -28,7 +28,7 @@ export const WIND_SHIELDING: Readonly<Record<UnderfloorVoid["shelter"], number>>
 /** Shape of U0 for a well-insulated slab. Source: ISO 13370:2017 equation 4 (from memory). */
 export const WELL_INSULATED_SHAPE = 0.457;
 
-/** A transmittance with the named values it was worked from. */
+/** A transmittance with the named values of its calculation. */
 export interface GroundTransmittance {
   transmittance: number;
   working: WorkingValue[];
@@ -91,7 +91,7 @@ function groundTransmittance(dimension: number, equivalentThickness: number, con
 }
 
 /**
- * Linear transmittance that edge insulation takes off.
+ * Linear transmittance by which edge insulation lowers the loss.
  *
  * @param edge - Rn [m²·K/W], dn [m], extent D [m], upright or level
  * @param equivalentThickness - dt [m], above 0

@@ -4,8 +4,8 @@ import type { BuildUp } from "../project/types.ts";
 import type { HeatFlowDirection } from "../result/types.ts";
 
 /**
- * The way heat flows over the year: horizontal through walls and partitions; through roofs and floors by the sign of
- * the year's temperature difference, and fixed for the year.
+ * Direction of heat flow, fixed for the year: horizontal through walls and partitions; through roofs and floors by the
+ * sign of the temperature difference over the year.
  *
  * @param buildUp - the build-up; a roof steeper than 60° counts as a wall
  * @param inside - twelve room temperatures [°C]

@@ -4,7 +4,7 @@ import type { HeatCalculation } from "./types.ts";
 
 const WATT_HOURS_PER_KILOWATT_HOUR = 1000;
 
-/** Where the heat goes to: the far side; past a void to outdoors; or a void whose air is stated. */
+/** Where the heat ends: on the far side; outdoors, by way of a void; or in a void whose air is stated. */
 export type EndOfHeat = "far side" | "outdoors past the void" | "stated void";
 
 /** Twelve months of the room, the far side and outdoors. */
@@ -35,7 +35,7 @@ export function heatOverTheYear(buildUp: BuildUp, heat: HeatCalculation, air: Ai
   return degreeHours > 0 ? { amount: (transmittance * degreeHours) / WATT_HOURS_PER_KILOWATT_HOUR, to } : null;
 }
 
-/** U [W/(m²·K)] and the air at its far end: the two belong together. */
+/** U [W/(m²·K)], and the air at the far end to which it refers. */
 interface WayOfHeat {
   transmittance: number;
   outside: AirMonths;

@@ -26,7 +26,7 @@ export function insulationOverSkin({ element, pitch, faces, layers }: BuildUp): 
   return layers.flatMap((layer, index) => (index > skin && insulates(layer) ? [index] : []));
 }
 
-/** A roofing sheet, or a layer that says it is the weather skin; tiles and chippings keep no water from what is below. */
+/** A roofing sheet, or a layer called the weather skin; tiles and chippings do not keep water out. */
 function isWeatherSkin(layer: Layer): boolean {
   if (layer.type === "air") return false;
   if (layer.purpose === "weather skin") return true;
@@ -34,7 +34,7 @@ function isWeatherSkin(layer: Layer): boolean {
 }
 
 /**
- * What rain that runs below the insulation of an inverted roof takes along: ΔUr = p·f·x·(R1/RT)².
+ * Heat carried away by rain below the insulation of an inverted roof: ΔUr = p·f·x·(R1/RT)².
  *
  * @param buildUp - the build-up, with the rain of the heating season
  * @param counted - counted layers

@@ -77,7 +77,7 @@ export function heatOfBuildUp(buildUp: BuildUp, direction: HeatFlowDirection): H
   };
 }
 
-/** Part of the way from closed to well ventilated [–], 0 to 1. */
+/** Interpolation from closed to well ventilated [–], 0 to 1. */
 function openShare(area: number): number {
   const range = WELL_VENTILATED_FROM - UNVENTILATED_UP_TO;
   return Math.min(1, Math.max(0, (area - UNVENTILATED_UP_TO) / range));

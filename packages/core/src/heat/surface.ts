@@ -12,11 +12,11 @@ import {
 } from "./temperature-factor.ts";
 import type { HeatCalculation, Path } from "./types.ts";
 
-/** What the surface check looks at beside the heat figures. */
+/** What the surface check needs besides the heat figures. */
 export interface SurfaceQuestion {
   inside: AirMonths;
   outside: AirMonths;
-  /** True for a face to another room, whose own side is judged as well. */
+  /** True for a face towards another room, which is judged on that side as well. */
   otherRoom: boolean;
   junctions: readonly { name: string; factor: number; workedOut?: boolean }[];
   /** Factors of the plane [–], over metal channels and of the surface as a whole; absent where straight sections tell them. */
@@ -24,7 +24,7 @@ export interface SurfaceQuestion {
 }
 
 /**
- * The inside surface: temperature factor of every way through and combined, against the factor that each month asks.
+ * The inside surface: temperature factor of every path and of the combined method, against the factor required each month.
  *
  * @param heat - heat figures
  * @param question - air of both sides [°C, Pa] and junction factors [–]
@@ -117,8 +117,8 @@ function criticalMonth(
 }
 
 /**
- * Room humidity that the coldest surface stands before mould and before drops, in the month that stands least: the
- * critical one where it stands no more than any other.
+ * Room humidity that the coldest surface withstands before mould and before drops, in the month in which it is lowest: the
+ * critical month if no other is lower.
  */
 function humidityStood(
   factor: number,
@@ -161,7 +161,7 @@ function monthsWithDrops(factor: number, required: readonly ({ month: MonthName 
     .map(({ month }) => month);
 }
 
-/** What a junction is held against: the critical months of the warmer side's face. */
+/** What a junction is compared with: the critical months of the face on the warmer side. */
 type JunctionRequirement = Pick<SurfaceResult["critical"], "mould" | "condensation">;
 
 function junctionsAgainst(

@@ -13,7 +13,7 @@ export const CRITICAL_SURFACE_HUMIDITY: Readonly<Record<"mould" | "condensation"
   corrosion: 0.6,
 };
 
-/** Only months with at least this drive count [K] (this project's rule: below it the factor means nothing). */
+/** Only months with at least this temperature difference count [K] (this project's rule: below it the factor means nothing). */
 export const SMALLEST_DIFFERENCE = 3;
 
 /**
@@ -53,7 +53,7 @@ export function pathTemperatureFactor(counted: readonly CountedLayer[], path: Pa
 }
 
 /**
- * Temperature factor that a month asks of the inside surface.
+ * Temperature factor that a month requires of the inside surface.
  *
  * @param inside - room air: θi [°C] and pi [Pa]
  * @param outsideTemperature - θe [°C]

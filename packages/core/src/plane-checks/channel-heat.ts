@@ -38,7 +38,7 @@ export function channelHeat(
 }
 
 /**
- * A calculation with the U of the plane in place of the one by straight ways.
+ * A calculation with the U of the plane in place of the one by straight paths.
  *
  * @param calculation - a build-up's figures
  * @param channel - heat in the plane; null leaves them as they are

@@ -5,7 +5,7 @@ import { materialSd, wholeSd } from "../vapour/layer-sd.ts";
 /** A layer is tight from this sd on [m]: what makes a candidate for the vapour layer (METHOD.md, Vapour layer). */
 const TIGHT_FROM = 0.5;
 
-/** And has this many times the sd of the framing beside it [–] (this project's rule): less makes no difference worth telling. */
+/** It also has this many times the sd of the framing beside it [–] (this project's rule): with less the difference is negligible. */
 const TIMES_THE_FRAMING = 10;
 
 /** A layer that framing interrupts. */
@@ -15,7 +15,7 @@ export interface InterruptedLayer {
 }
 
 /**
- * Tight layers that end at framing which vapour passes: it goes round them, through the timber or the gap beside them.
+ * Tight layers that end at framing open to vapour, which passes round them through the timber or the gap beside it.
  *
  * @param counted - counted layers
  * @param framing - the framing

@@ -10,12 +10,12 @@ import type { AssumedMeasure, JunctionChange, MonthName } from "../result/types.
 import type { Site } from "../surroundings/far-side-months.ts";
 import { drawnJunction, type SettledJunction } from "./junction-question.ts";
 
-/** What a junction comes to. */
+/** The figures of a junction. */
 export interface JunctionCheck {
   junction: Junction;
   /** The build-ups that meet, the wall first; an outer corner of one wall has it once. */
   buildUps: readonly BuildUp[];
-  /** Why it is not worked out; null where it is. */
+  /** Why it is not calculated; null where it is. */
   beyond: "other rooms" | "not outdoors" | "metal" | null;
   assumed: readonly AssumedMeasure[];
   /** fRsi that keeps mould away in the critical month [–]; null where no month asks. */
@@ -29,7 +29,7 @@ export interface JunctionCheck {
 const UNFAVOURABLE = { posts: "solid", rim: 0.09, plates: 2, trimmers: 3, conductivity: 0.18, setBack: 0 } as const;
 
 /**
- * A junction's ψ and temperature factor, what the month asks, and what changes would do.
+ * A junction's ψ and temperature factor, the factor required, and the effect of changes.
  *
  * @param junction - as the file tells it
  * @param buildUps - the build-ups it names, the wall first
@@ -69,7 +69,7 @@ export function partsOf(junction: Junction): readonly string[] {
   return [junction.wall, junction.kind === "floor edge" ? junction.floor : junction.roof];
 }
 
-/** The bounds and ψ are those of one room and one air outdoors. */
+/** The bounds and ψ hold for one room and outdoor air. */
 function whyNot(buildUps: readonly BuildUp[]): JunctionCheck["beyond"] {
   if (buildUps.some(({ room }) => room !== buildUps[0]!.room)) return "other rooms";
   if (buildUps.some(({ faces }) => faces !== "outdoors")) return "not outdoors";

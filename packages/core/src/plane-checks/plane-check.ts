@@ -7,14 +7,14 @@ import { type InterruptedLayer, interruptedLayers } from "./interrupted-layers.t
 import { type JointCase, planeRun } from "./plane-run.ts";
 import type { PlaneCheck } from "./types.ts";
 
-/** Gap that boards cut by hand leave beside timber [m] (common practice): told where the file says nothing. */
+/** Gap that hand-cut boards leave beside timber [m] (common practice): reported if the file does not state one. */
 export const USUAL_GAP = 0.002;
 
 /** Tape from board to board over the framing between them. */
 const OVER_THE_FRAMING: Taping = { kind: "over the framing" };
 
 /**
- * What the plane tells of a build-up that straight sections do not see: tight layers between framing, and channels.
+ * What the plane shows of a build-up that straight sections cannot: tight layers between framing, and channels.
  *
  * @param calculation - the build-up's figures
  * @param all - with the runs that are told beside the one judged

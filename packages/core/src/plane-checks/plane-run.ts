@@ -17,7 +17,7 @@ import type { DepthInCell, PlaneRun, StripWater } from "./types.ts";
  */
 export const VAPOUR_MESH: MeshRule = { first: 0.004, growth: 2.2, greatest: 0.1, leastSteps: 1 };
 
-/** More nodes take a year of vapour too long. */
+/** With more nodes a year of vapour takes too long. */
 const MOST_NODES = 1500;
 
 /** sd of the foil tape that is sold for joints of foil-faced boards [m]: metal counts as at least 1500 m (METHOD.md, Materials). */

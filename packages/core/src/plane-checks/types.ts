@@ -46,10 +46,10 @@ export interface PlaneCheck {
   interrupted: readonly number[];
   /** What the file says of their joints; what it does not say is run at its unfavourable value or as said in METHOD. */
   isSaid: { gap: boolean; taped: boolean };
-  /** Whether a reader is told of it, with a picture, or the judgement alone rests on it. */
+  /** Whether it is reported, with a picture, or used for the judgement only. */
   isTold: boolean;
   asBuilt: PlaneRun;
-  /** The same with tape over the framing; null with channels, and where it is taped so. Only told, never judged. */
+  /** The same with tape over the framing; null with channels, and if it is already taped. Only reported, never judged. */
   withTape: PlaneRun | null;
   /** The same with a gap of 2 mm; null where the file says the gap, or the joints are taped over the framing. */
   withGap: PlaneRun | null;
