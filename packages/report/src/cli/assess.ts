@@ -3,7 +3,7 @@ import type { CommandResult } from "./command-result.ts";
 import type { Registration } from "./registration.ts";
 import { type ReportFlags, withReportFlags } from "./report-flags.ts";
 
-/** `warmside assess FILE`: works every build-up out, writes the report and prints the short answers. */
+/** `warmside assess FILE`: assesses every build-up, writes the report and prints the short answers. */
 export const registerAssess: Registration = (program: Command, run): void => {
   withReportFlags(program.command("assess"))
     .argument("<file>", "project file (YAML or JSON)")

@@ -4,17 +4,17 @@ import { countInWords, type Progress, type ProgressStream, progressOn } from "./
 
 /** How far a calculation is, on a terminal. */
 interface CalculationProgress {
-  /** Tells how much there is to do, where that is long. */
+  /** Says how much there is to do, if it takes long. */
   begin(file: FileInOrder): void;
   tell(step: Step): void;
   clear(): void;
 }
 
-/** Fewer than this of a unit are worked out before anyone has read how many there are. */
+/** Fewer than this are calculated before anyone could read how many there are. */
 const FEWEST: Readonly<Record<Step["unit"], number>> = { "build-up": 20, grid: 5, sample: 1000 };
 
 /**
- * Tells on a terminal what there is to work out and how far it is; nothing where the stream is no terminal.
+ * Shows on a terminal what is calculated and how far it is; shows nothing if the stream is not a terminal.
  *
  * @param stream - standard error
  * @returns told as the calculation goes on
@@ -41,7 +41,7 @@ export function calculationProgress(stream: ProgressStream): CalculationProgress
 }
 
 /**
- * What there is to work out.
+ * What is to be calculated.
  *
  * @param buildUps - in the project
  * @param variants - of all of them

@@ -12,7 +12,7 @@ export interface Folders {
   startedIn: string;
 }
 
-/** Where the command stands: folders, surroundings and what it prints on. */
+/** The context of the command: folders, environment and output. */
 export interface CommandContext extends Folders {
   environment: Readonly<Record<string, string | undefined>>;
   /** Standard output and standard error. */
@@ -20,13 +20,13 @@ export interface CommandContext extends Folders {
   messages: Terminal;
   /** Prints lines on standard output at once, before the command has ended. */
   say(lines: readonly Line[]): Promise<void>;
-  /** Does work that asks somebody at a terminal; null where nobody can answer. */
+  /** Asks questions at a terminal; null if nobody can answer. */
   questions: Questions | null;
-  /** Where a long piece of work tells how far it is: standard error. */
+  /** Where progress is shown: standard error. */
   progress: ProgressStream;
 }
 
-/** The folders alone, which a thread can be told. */
+/** The folders alone, which can be sent to a thread. */
 export function foldersOf({ folder, startedIn }: CommandContext): Folders {
   return { folder, startedIn };
 }
@@ -48,7 +48,7 @@ export interface ProcessParts {
 }
 
 /**
- * Reads off a process where it stands.
+ * Reads the context from a process.
  *
  * @param parts - the process
  * @returns its folders, surroundings and papers
@@ -74,7 +74,7 @@ export function contextOf(parts: ProcessParts): CommandContext {
 
 /**
  * The folder where the user stands. A script of a package is started in the folder of the package, and the user's own
- * is in INIT_CWD; where a script has since moved elsewhere, INIT_CWD tells nothing.
+ * is in INIT_CWD; if a script has since changed folder, INIT_CWD does not help.
  *
  * @param startedIn - the folder the command was started in
  * @param environment - INIT_CWD and npm_package_json count

@@ -1,6 +1,6 @@
 import { type Line, type Printed, paragraph } from "./lines.ts";
 
-/** What a command came to: what to print on each stream, and how to end. Only `main.ts` prints and exits. */
+/** The outcome of a command: what to print on each stream, and the exit code. Only `main.ts` prints and exits. */
 export interface CommandResult {
   /** 0 done; 1 something is wrong with what was given. */
   exit: 0 | 1;
@@ -33,8 +33,8 @@ export function refused(messages: Printed, answer: Printed = []): CommandResult 
 }
 
 /**
- * Something is wrong with what was given and the command cannot go on. Its message is for the reader: what is so,
- * and what to do. Anything else that is thrown is a fault of the program.
+ * Something in the input stops the command. The message is for the user: what is wrong, and what to do. Anything else
+ * that is thrown is a fault of the program.
  */
 export class CommandProblem extends Error {
   /** Short name of the kind of problem, for `--json`. */

@@ -13,7 +13,7 @@ import { registerSchema } from "./schema.ts";
 import { registerSpread } from "./spread.ts";
 import { registerVary } from "./vary.ts";
 
-/** Every command, in the order of the help. A study is added here when it works. */
+/** Every command, in the order of the help. */
 export const COMMANDS: readonly Registration[] = [
   registerAssess,
   registerPage,

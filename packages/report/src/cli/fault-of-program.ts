@@ -2,7 +2,7 @@ import { version } from "../version.ts";
 import { type Line, line } from "./lines.ts";
 
 /**
- * What is said when the program itself is at fault: short, with what a report of it should hold.
+ * The message for a fault of the program itself: short, with what a report of it should contain.
  *
  * @param error - what was thrown
  * @param environment - WARMSIDE_DEBUG (any text) adds where in the program it happened

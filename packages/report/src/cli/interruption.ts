@@ -25,7 +25,7 @@ export async function clearAfterInterruption(): Promise<void> {
   await Promise.allSettled(begun);
 }
 
-/** What cannot be cleared away keeps nothing else from being. */
+/** A failure to clear one thing away does not stop the others. */
 function begin(clear: () => unknown): unknown {
   try {
     return clear();
@@ -34,7 +34,7 @@ function begin(clear: () => unknown): unknown {
   }
 }
 
-/** Lets an interruption that came during a long calculation be heard before the next stage begins. */
+/** Gives an interruption during a long calculation the chance to be handled before the next stage. */
 export async function breathe(): Promise<void> {
   await nextTurn();
   await nextTurn();

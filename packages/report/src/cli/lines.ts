@@ -1,7 +1,7 @@
 /** Colours that a piece of a line may have. */
 export type Colour = "bold" | "dim" | "red" | "yellow" | "green";
 
-/** Part of a line, of whatever text: only the writer turns it into characters for a terminal. */
+/** Part of a line, with any text: only the writer turns it into characters for a terminal. */
 export type Piece = string | { colour: Colour; text: string };
 
 /** One line of an answer. Whatever its text holds, it stays one: a line feed in a name is shown by its code. */
@@ -15,7 +15,7 @@ export interface Line {
   wraps: boolean;
 }
 
-/** What goes to a stream: lines, or text of warmside's own that is not touched, such as JSON, help and scripts. */
+/** Output for a stream: lines, or warmside's own text that is not changed, such as JSON, help and scripts. */
 export type Printed = readonly Line[] | { asIs: string };
 
 /** A line that is never broken: a heading, a row of a table; without pieces a blank one. */

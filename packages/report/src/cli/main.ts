@@ -10,18 +10,18 @@ import { line } from "./lines.ts";
 import { type Answer, answer } from "./program.ts";
 import { textFor } from "./terminal.ts";
 
-/** Signals that end the command, and with what: 128 and the signal's number, as shells count. */
+/** Signals that end the command, with their exit codes: 128 plus the signal's number, as in shells. */
 const SIGNALS = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 } as const;
 const FAULT_OF_PROGRAM = 2;
 /** Node's own code when nothing is left to do and the work is not finished. */
 const NEVER_SETTLED = 13;
-/** Longest wait for what is told after an interruption [ms]. */
+/** Longest wait for the message after an interruption [ms]. */
 const LONGEST_FAREWELL = 2000;
 
 const STANDARD_ERROR = 2;
 const context = contextWhereStarted();
 
-// A reader that has gone is no fault: what could not be written is known from each writing itself.
+// A reader that has gone is not a fault: each write reports itself what could not be written.
 process.stdout.on("error", () => undefined);
 process.stderr.on("error", () => undefined);
 for (const [signal, exit] of Object.entries(SIGNALS)) process.on(signal, () => void endInterrupted(exit));
@@ -66,7 +66,7 @@ function write(stream: NodeJS.WriteStream, text: string): Promise<NodeJS.ErrnoEx
   });
 }
 
-/** A message at once, whatever becomes of it: the command is about to end. */
+/** Prints a message at once, without waiting: the command is about to end. */
 function tell(lines: Parameters<typeof textFor>[0]): void {
   try {
     writeSync(STANDARD_ERROR, textFor(lines, context.messages));

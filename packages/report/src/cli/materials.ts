@@ -33,14 +33,14 @@ async function materials(words: readonly string[]): Promise<CommandResult> {
   return done(groups(...meanings, ...found.map(materialInWords), [line(countInWords(found.length))]));
 }
 
-/** An everyday name that means several things, or that cannot be answered before something is known. */
+/** An everyday name with several meanings, or one that needs a further question. */
 function meaningsInWords(asked: string, { materials, question }: EverydayName): Line[][] {
   const several = materials.length > 1 ? `"${asked}" can mean several things: ${materials.join(", ")}.` : "";
   const sentence = [several, question ?? ""].filter((part) => part !== "").join(" ");
   return sentence === "" ? [] : [[paragraph(sentence)]];
 }
 
-/** What was looked for is not there: near names, and how a material is given on the spot. */
+/** Nothing was found: near names, and how to give a material of one's own. */
 async function nothingFound(asked: string, table: readonly Material[]): Promise<Line[]> {
   const { nearNames, SHIPPED_EVERYDAY_NAMES } = await import("@warmside/core");
   const names = table.map(({ name }) => name);
@@ -75,7 +75,7 @@ function namesByGroup(table: readonly Material[]): Line[] {
   return groups(...lists, [line(more)]);
 }
 
-/** A name with what decides: λ and μ of a material with a thickness, sd of a sheet. */
+/** A name with its main values: λ and μ of a material, sd of a sheet. */
 function figuresOf({ name, conductivity, vapourResistanceFactorDry, equivalentAirLayerThickness }: Material): string {
   const figures =
     equivalentAirLayerThickness === null

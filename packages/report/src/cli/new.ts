@@ -46,7 +46,7 @@ async function writeStarter(options: NewOptions, context: CommandContext): Promi
   return done([line(`Written: ${shown}`), line(`Change it to what you have, then:  warmside assess ${shown}`)]);
 }
 
-/** Asked at a terminal where no option says anything; else from the options. */
+/** Asks at a terminal if no option is given; otherwise uses the options. */
 async function answersFrom(options: NewOptions, context: CommandContext): Promise<StarterAnswers> {
   const { element, climate, out } = options;
   if (out !== undefined) placeOf(out, context);

@@ -82,7 +82,7 @@ export function describeProgram(context: CommandContext, run: Run): Command {
   return program;
 }
 
-/** A path that is no whole one begins where the user stands; under npm, what is not there is looked for in the package. */
+/** A relative path starts at the user's folder; under npm, a file that is not there is looked for in the package. */
 function whereFilesAre({ folder, startedIn }: CommandContext): string {
   return `Files are looked for in ${folder}${startedIn === folder ? "" : `, then in ${startedIn}`}`;
 }
@@ -93,7 +93,7 @@ function prepare(command: Command, context: CommandContext): void {
   for (const below of command.commands) prepare(below, context);
 }
 
-/** Help and version end up in a text; what commander would say about errors is worded anew. */
+/** Help and version are collected as text; commander's error messages are replaced. */
 function catchPrinted(program: Command, context: CommandContext): { text: string } {
   const printed = { text: "" };
   const catchIn = (command: Command): void => {

@@ -1,8 +1,8 @@
 /** A line on a terminal that tells how far a long piece of work is. */
 export interface Progress {
-  /** So much of it is done. */
+  /** Shows how much is done. */
   reached(done: number, of: number): void;
-  /** Takes the line away. */
+  /** Removes the line. */
   clear(): void;
 }
 

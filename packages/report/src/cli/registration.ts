@@ -2,7 +2,7 @@ import type { Command } from "commander";
 import type { CommandContext } from "./command-context.ts";
 import type { CommandResult } from "./command-result.ts";
 
-/** Does a command's work where the user stands, and gives what it came to. */
+/** Does a command's work in the user's context and gives the outcome. */
 export type Work = (context: CommandContext) => CommandResult | Promise<CommandResult>;
 
 /** Called by the action of a command. */

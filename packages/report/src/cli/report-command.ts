@@ -15,7 +15,7 @@ import { type ReportFlags, reportOptions } from "./report-flags.ts";
 import { placesOfReport, type ReportPlaces } from "./report-places.ts";
 
 /**
- * From a project file to a report: reads it, makes sure the report may be written, works it out, writes and answers.
+ * From a project file to a report: reads the file, checks where the report may go, assesses, writes and answers.
  *
  * @param file - path of the project file
  * @param flags - those of every report

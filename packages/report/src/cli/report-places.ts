@@ -6,7 +6,7 @@ import { otherProjectOf } from "./files/other-project-of.ts";
 import { type OutputPlace, type OwnMark, outputPlace } from "./files/output-place.ts";
 import { PDF_MARK } from "./pdf/print-to-pdf.ts";
 
-/** How a page of ours is known again. */
+/** How a page made by warmside is recognised. */
 export const PAGE_MARK: OwnMark = {
   where: "beginning",
   text: '<meta name="generator" content="warmside',

@@ -32,7 +32,7 @@ export const registerSpread: Registration = (program: Command, run): void => {
 };
 
 const USUAL_SAMPLES = 10_000;
-/** A sample takes some 1 kB while its build-up is worked out; more of them would make no figure surer. */
+/** A sample takes about 1 kB while its build-up is calculated; more samples would not make the figures more certain. */
 const MOST_SAMPLES = 200_000;
 const LARGEST_SEED = 2 ** 32 - 1;
 /** Threads beyond the cores of the machine only wait for each other; each takes some 60 MB. */

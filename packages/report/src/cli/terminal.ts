@@ -32,7 +32,7 @@ const WIDEST = 80;
 const NARROWEST = 40;
 
 /**
- * The characters that a terminal gets: the only place where they are made.
+ * The characters for a terminal: made only here.
  *
  * @param printed - lines of any text, or text of warmside's own
  * @param terminal - where they go
@@ -53,7 +53,7 @@ function wrapped(text: string, width: number): string {
   return wrapAnsi(text.replace(/(?<=\d) (?=[^\s(])/g, NO_BREAK), width).replaceAll(NO_BREAK, " ");
 }
 
-/** One character wide, and of no meaning in any text. */
+/** A private-use character, one column wide. */
 const NO_BREAK = "\uE000";
 
 function pieceFor(piece: Piece, colours: boolean): string {

@@ -70,7 +70,7 @@ function sentenceFor(error: CommanderError, commands: readonly string[]): string
   }
 }
 
-/** Commander tells which word was none of the choices, and the choices. */
+/** Commander's message holds the rejected word and the choices. */
 function choiceMissed(message: string): string | null {
   const [, word, choices] =
     /(?:argument|value) '([^']*)' is invalid.*Allowed choices are (.*)\./.exec(message.replaceAll("\n", " ")) ?? [];

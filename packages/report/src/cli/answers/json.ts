@@ -1,7 +1,7 @@
 import { ACTING_ON_A_TERMINAL } from "../acting-on-a-terminal.ts";
 
 /**
- * Data as JSON for standard output. Characters that would act on a terminal stand in it by their code, as JSON writes it.
+ * Data as JSON for standard output. Characters that would control a terminal are escaped, as JSON allows.
  *
  * @param data - plain data
  * @returns JSON that ends with a line end

@@ -4,13 +4,13 @@ import { groups, type Line, labelled, line, paragraph } from "../lines.ts";
 /** More are not shown, only counted. */
 export const MOST_SHOWN = 50;
 
-/** A problem in words, and the file it lies in. */
+/** A problem in words, and the file that it is in. */
 export interface LocatedProblem extends WordedProblem {
   file: string;
 }
 
 /**
- * Problems of a file: where, what, what was expected and what to write.
+ * Prints the problems of a file: where, what, what was expected and what to write.
  *
  * @param problems - in words, ordered by line
  * @param file - the project file as the reader knows it

@@ -2,8 +2,8 @@ import type { ProjectResult } from "@warmside/core";
 import { json } from "./json.ts";
 
 /**
- * The whole result as JSON. The governing section of a build-up is one of its sections; it is written as its place among
- * them, so that it does not stand there twice.
+ * The whole result as JSON. The governing section of a build-up is one of its sections: only its index is written, so that
+ * it does not appear twice.
  *
  * @param result - the project's result
  * @returns JSON, `moisture.governing` an index from 0 into `moisture.sections`

@@ -45,7 +45,7 @@ function shortAnswer(buildUp: BuildUpResult, result: ProjectResult, withVariants
     ...askedInstead(buildUp).map(withoutBackticks),
     ...(heat === null ? [] : [heatInWords(heat.transmittance, buildUp.target)]),
     ...(moisture === null ? [] : [verdictInWords({ ...buildUp, moisture })]),
-    // The judgement says already that it is often worse.
+    // The judgement already says that it is often worse.
     ...(spread === undefined ? [] : [spread.message.slice(worseSentence(spread).length).trimStart()]),
     ...placementInWords(buildUp, result),
     ...variationInWords(buildUp, result),
@@ -76,7 +76,7 @@ function variationInWords({ slug }: BuildUpResult, { variation }: ProjectResult)
   return variation?.buildUp.slug === slug ? [`Layer ${variation.layer.number}, ${variation.message}`] : [];
 }
 
-/** Each variant with its judgement and what it does against the build-up as drawn. */
+/** Each variant with its judgement and its effect compared with the build-up as drawn. */
 function variantsInWords({ slug }: BuildUpResult, { comparison }: ProjectResult): Line[] {
   const rows = comparison?.buildUps.find((one) => one.slug === slug)?.rows ?? [];
   return rows.flatMap(({ variant, judgement, reason, sentence }, number) =>
@@ -86,7 +86,7 @@ function variantsInWords({ slug }: BuildUpResult, { comparison }: ProjectResult)
   );
 }
 
-/** The reason without the word of the judgement, which stands before it. */
+/** The reason without the word of the judgement, which comes before it. */
 function reasonOf(buildUp: BuildUpResult): string {
   const { word, message } = buildUp.judgement;
   const withoutWord = message.toLowerCase().startsWith(word)
@@ -100,7 +100,7 @@ function askedInstead({ judgement, beyond }: BuildUpResult): string[] {
   return judgement.word === "beyond this method" && beyond !== null ? [beyond.askFor] : [];
 }
 
-/** The U-value as it is quoted, and its target compared as it is quoted. */
+/** The U-value, rounded as it is quoted, compared with its target. */
 function heatInWords(transmittance: number, target: number | null): string {
   const value = `U-value ${formatQuantity(transmittance, "transmittance")}`;
   if (target === null) return `${value}.`;

@@ -3,12 +3,12 @@ import { gramsPerArea } from "../../numbers.ts";
 import { waterHeadline } from "../../water-headline.ts";
 import { pathWords } from "../../words.ts";
 
-/** What a verdict is told from; no verdict without a moisture side. */
+/** What a verdict is made from; without moisture figures there is none. */
 type Judged = Pick<BuildUpResult, "surface" | "trappedWater"> & { moisture: MoistureResult };
 
 /**
- * The verdict with the figures that the judgement follows, in one sentence, and the standard's where it reads otherwise.
- * Drops on a surface and water built in are no part of it; beside them it is never told alone.
+ * The verdict that the judgement follows, with its figures, in one sentence, and the standard's where it differs. Drops on
+ * a surface and built-in water are not part of the verdict, but are always told with it.
  *
  * @param buildUp - the result of a build-up within the method
  * @returns such as "Verdict: dries out, at most 187 g/m², in March, gone by July."
@@ -30,7 +30,7 @@ function dropsInWords(surface: BuildUpResult["surface"]): string[] {
   return count === 0 ? [] : [`drops on the surface in ${count === 1 ? "one month" : `${count} months`}`];
 }
 
-/** Nothing where there was nothing to dry. Amounts in framing are those of its own face, and days are begun ones, as in the finding. */
+/** Empty where nothing had to dry. Amounts in framing refer to its own face, and days are rounded up, as in the finding. */
 function builtInWords({ amount, daysToDry, sectionId }: BuildUpResult["trappedWater"][number]): string[] {
   if (daysToDry === 0) return [];
   const where =
@@ -46,7 +46,7 @@ function wayInWords(moisture: MoistureResult): string {
   return id.kind === "whole" ? "" : ` ${pathWords(id)}`;
 }
 
-/** A trace is called one: it is no reason to change anything. */
+/** A trace is called a trace: it is no reason to change anything. */
 function traceInWords(moisture: MoistureResult): string {
   const judged = moisture.governing.withinMonth;
   return judged.verdict === "dries out" && judged.peak.amount <= TRACE ? "only a trace, " : "";

@@ -1,4 +1,4 @@
-/** What the thread of the calculation does: steps are asked of it, and it answers, tells how far it is, or what failed. */
+/** The calculation thread: it is asked for steps, and answers with the result, the progress, or the failure. */
 import { parentPort } from "node:worker_threads";
 import { CommandProblem } from "../command-result.ts";
 import { type Calculation, calculationHere, type Step } from "./calculation.ts";

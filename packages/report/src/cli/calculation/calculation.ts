@@ -15,17 +15,17 @@ export interface Step {
 }
 
 /**
- * The long part of a command, step after step. It may run on a thread of its own: then signals are heard whatever it is
- * at. All that goes in and comes out is plain data.
+ * The long part of a command, step by step. On a thread of its own it leaves the command free to hear signals at any time.
+ * All that goes in and comes out is plain data.
  */
 export interface Calculation {
-  /** Reads the project file, which the other steps are about; the whole result where it is refused. */
+  /** Reads the project file for the other steps; returns the command's whole result if the file is refused. */
   read(shown: string, folders: Folders, asJson: boolean): Promise<FileInOrder | { refused: CommandResult }>;
-  /** Works the project out and gives the answer, in words or as JSON. */
+  /** Assesses the project and gives the answer, in words or as JSON. */
   workOut(study: Study, asJson: boolean): Promise<Printed>;
   /** The report of what was worked out. */
   render(options: ReportOptions): Promise<string>;
-  /** What a study can say before it is done; nothing where it says nothing. */
+  /** What a study can say before it is done; empty if it cannot say anything yet. */
   soFar(): Promise<readonly Line[]>;
 }
 
@@ -71,7 +71,7 @@ export function calculationHere(tell: (step: Step) => void): Calculation {
   };
 }
 
-/** What an earlier step has left. */
+/** What an earlier step has produced. */
 function there<Kept>(kept: Kept | null): Kept {
   if (kept === null) throw new Error("a step of the calculation was requested before the one it depends on");
   return kept;

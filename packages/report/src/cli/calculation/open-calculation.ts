@@ -10,7 +10,7 @@ import { threadLost } from "./thread-lost.ts";
 const THREAD_FILE = fileURLToPath(new URL("./calculation-thread.mjs", import.meta.url));
 
 /**
- * Does work with a calculation on a thread of its own, or in this one where the thread's code does not stand beside it,
+ * Does work with a calculation on a thread of its own, or in this thread if the code of the other is not beside this file,
  * as when the command runs from its sources.
  *
  * @param tell - called as the calculation goes on

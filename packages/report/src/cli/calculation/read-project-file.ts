@@ -51,7 +51,7 @@ export interface FileInOrder {
 }
 
 /**
- * What a command needs to know of a project file before it is worked out.
+ * What a command needs to know of a project file before it is assessed.
  *
  * @param file - as read
  * @param project - what is in it

@@ -5,13 +5,13 @@ import type { SpreadChoice } from "../spread/studies.ts";
 import type { VariationChoice } from "../vary/variation-of.ts";
 import type { Step } from "./calculation.ts";
 
-/** What a command works out: the assessment, alone or with one of the studies. */
+/** What a command calculates: the assessment, alone or with one of the studies. */
 export type Study =
   | { name: "assess" | "place" | "compare" }
   | { name: "vary"; choice: VariationChoice }
   | { name: "spread"; choice: SpreadChoice };
 
-/** Who hears how far a study is. */
+/** Receives the progress of a study. */
 export interface Listener {
   tell(step: Step): void;
   /** From now on the study can say something before it is done. */

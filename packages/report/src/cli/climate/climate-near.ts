@@ -23,12 +23,12 @@ export interface NearQuestion {
 /** Places that are shown. */
 const MOST_SHOWN = 3;
 
-/** Distance from which a station says nothing of a site [m]. Rule of this project. */
+/** Distance beyond which a station does not represent a site [m]. Rule of this project. */
 export const FARTHEST_STATION = 500_000;
 
 /**
- * `warmside climate near PLACE`: the nearest climates with their distances, and a caution where the nearest may not
- * stand for the site; where all are too far, how to make one.
+ * `warmside climate near PLACE`: the nearest climates with their distances, and a caution if the nearest may not
+ * represent the site; if all are too far, how to make one.
  *
  * @param question - as written on the command line
  * @param climates - the shipped climates
@@ -50,7 +50,7 @@ export function climateNear(question: NearQuestion, climates: readonly OutdoorCl
 /** Degrees of latitude and longitude, with or without a letter, set apart by spaces or a comma. */
 const TWO_DEGREES = /^([-+\u2212]?[\d.]+ ?°? ?[NS]?)[\s,]+([-+\u2212]?[\d.]+ ?°? ?[EW]?)$/i;
 
-/** The site, and what is told of the town it was found by. */
+/** The site, and what is said of the town by which it was found. */
 function placeOf(
   question: NearQuestion,
   climates: readonly OutdoorClimate[],
@@ -83,7 +83,7 @@ function placeOf(
   };
 }
 
-/** A place whose climate is at hand, by that name. */
+/** A place with a shipped climate of that name. */
 function atHand(written: string, climates: readonly OutdoorClimate[]): Town[] {
   const name = written
     .trim()

@@ -8,7 +8,7 @@ export interface Town {
 }
 
 /**
- * Towns of a name, case, accents, hyphens and spaces forgiven; the two letters of a country may stand behind a comma.
+ * Towns with a name, whatever its case, accents, hyphens and spaces; a country's two letters may follow a comma.
  *
  * @param written - such as `Bath`, `Bath, GB`
  * @param towns - one line a town, largest first: name, country, latitude, longitude with `|` between them

@@ -6,7 +6,7 @@ import type { Progress } from "../progress.ts";
 export const LARGEST_RECORDS = 64_000_000;
 
 /**
- * Reads weather records piece by piece, telling how far it is.
+ * Reads weather records piece by piece and reports the progress.
  *
  * @param text - the records
  * @param options - columns, units and date order

@@ -1,7 +1,7 @@
 import { formatNumber, MONTH_NAMES, type RecordMonths } from "@warmside/core";
 
 /**
- * What was made of weather records, for a terminal: a line a month, then everything that was left out or counted otherwise.
+ * The result of weather records for a terminal: a line for each month, then what was left out or treated specially.
  *
  * @param records - the months
  * @returns a heading and a line for each month, then sentences; none has a line end

@@ -87,7 +87,7 @@ export const registerClimate: Registration = (program: Command, run): void => {
     );
 };
 
-/** `warmside climate` alone shows its help; with a word that is none of its commands, that is told. */
+/** `warmside climate` alone shows its help; an unknown command after it is reported. */
 async function withoutCommand(climate: Command): Promise<CommandResult> {
   const [word] = climate.args;
   if (word === undefined) return refused({ asIs: climate.helpInformation() });

@@ -8,7 +8,7 @@ export interface ShippedPlace extends RecordsPlace {
   records: string;
 }
 
-/** What holds for every station of one source. */
+/** What all stations of one source have in common. */
 type SourceTerms = Pick<RecordsPlace, "origin" | "terms" | "acknowledgement">;
 
 const EUROPEAN: SourceTerms = {

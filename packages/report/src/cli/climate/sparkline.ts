@@ -1,5 +1,5 @@
 /**
- * A row of bars as characters, one a value: the smallest picture of a year.
+ * A row of bar characters, one for each value: a tiny picture of a year.
  *
  * @param values - finite numbers
  * @param least - value of the lowest bar

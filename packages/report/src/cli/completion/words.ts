@@ -8,7 +8,7 @@ export interface TypedPlace {
   words: string[];
   /** True where a file may stand. */
   takesFile: boolean;
-  /** Options that a value follows: the words to choose from, or null where a file is meant. */
+  /** Options that take a value: the words to choose from, or null for a file. */
   valued: { flag: string; choices: readonly string[] | null }[];
 }
 

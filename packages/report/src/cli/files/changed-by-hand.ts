@@ -2,14 +2,14 @@ import { createHash } from "node:crypto";
 import { fstatSync } from "node:fs";
 import { piecesOf, withOpenFile } from "./read-in-pieces.ts";
 
-/** SHA-256 of bytes, as it stands behind a file that warmside wrote. */
+/** SHA-256 of bytes, as written at the end of a file by warmside. */
 export function fingerprintOf(bytes: Uint8Array): string {
   return createHash("sha256").update(bytes).digest("hex");
 }
 
 /**
- * Whether a file that warmside wrote has been changed since: its end no longer tells the fingerprint of what stands
- * before it. Read in pieces, whatever its size.
+ * Whether a file written by warmside has been changed since: the fingerprint at its end no longer fits what is before it.
+ * It is read in pieces, whatever its size.
  *
  * @param path - the file
  * @returns true also where no fingerprint is told

@@ -1,7 +1,7 @@
 import { unreadable } from "../command-result.ts";
 
 /**
- * The text of a file that must be UTF-8; a mark of byte order before it is taken off.
+ * The text of a file, which must be UTF-8; a byte order mark is removed.
  *
  * @param bytes - the whole file
  * @param shown - the file as the reader knows it

@@ -1,5 +1,5 @@
 /**
- * What kind of address of another machine a path is: of the web, or of a share in a network.
+ * Which kind of remote address a path is: a web address, or a network share.
  *
  * @param written - a path as somebody wrote it
  * @returns its kind for `https://…`, `//host/share/…` and `\\\\host\\share\\…`; null for a path of this machine

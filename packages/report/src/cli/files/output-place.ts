@@ -91,7 +91,7 @@ export function outputPlace(
 /** Permission to write, for anyone. */
 const MAY_BE_WRITTEN = 0o222;
 
-/** What the reader has not named is written over only where warmside wrote it, and nobody has changed it since. */
+/** A file that the user did not name is overwritten only if warmside wrote it and nobody has changed it since. */
 function checkOwn(path: string, shown: string, mark: OwnMark): void {
   const there = `${shown} is there already and was`;
   const advice = "Move it away, or name the place to write with --out.";
@@ -124,7 +124,7 @@ function fromWhereUserStands(path: string, context: CommandContext): string {
   return short !== "" && !short.startsWith("..") ? short : path;
 }
 
-/** A link that leads nowhere, or round in a circle, would be replaced itself; whether that is meant nobody knows. */
+/** A link that leads nowhere or in a circle is refused: it would be replaced itself, which may not be meant. */
 function linksFollowed(path: string): string {
   try {
     return realpathSync(path);

@@ -1,7 +1,7 @@
 import { closeSync, openSync, readSync } from "node:fs";
 
 /**
- * Opens a file, hands it over, and closes it whatever happens.
+ * Opens a file, uses it, and always closes it.
  *
  * @param path - absolute
  * @param use - what is done with its descriptor

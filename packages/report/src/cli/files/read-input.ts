@@ -16,11 +16,11 @@ export interface InputFile {
   text: string;
 }
 
-/** No project, table or climate that a person wrote is larger [bytes]. */
+/** Greatest size of a project, table or climate [bytes]; what people write is smaller. */
 export const LARGEST_INPUT = 2_000_000;
 
 /**
- * Reads a text file named on the command line, once its kind and size are known to be fit.
+ * Reads a text file named on the command line, after checking its kind and size.
  *
  * @param shown - the path as written, taken from where the user stands, or else from where the command was started
  * @param folders - where relative paths start
@@ -71,7 +71,7 @@ function checkKind(stats: Stats, shown: string): void {
   }
 }
 
-/** The beginning of a file. Some files of the system say that they are empty, and give without end, or only one day. */
+/** The beginning of a file. Some system files claim to be empty but never end, or give nothing until later. */
 function readBounded(path: string, most: number): Uint8Array {
   const flags = constants.O_RDONLY | (constants.O_NONBLOCK ?? 0);
   return withOpenFile(path, (file) => Buffer.concat([...piecesOf(file, most, null)]), flags);

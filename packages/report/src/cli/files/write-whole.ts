@@ -19,8 +19,8 @@ export interface OutputFile {
 }
 
 /**
- * Writes files so that each is either as it was or whole: every one is written beside its place first, and only when
- * all are on the disk are they renamed.
+ * Writes files so that each is either unchanged or complete: all are first written beside their places, and renamed only
+ * when all are on the disk.
  *
  * @param files - what to write where
  * @throws CommandProblem when there is no room, no permission or no such folder; nothing is changed then
@@ -66,7 +66,7 @@ async function moveIntoPlace(beside: string, file: OutputFile): Promise<void> {
   }
 }
 
-/** A link is made only where nothing stands, whatever another command does meanwhile; false where a disk knows no links. */
+/** A link is made only if nothing is there, whatever another command does meanwhile; false on disks without links. */
 async function linkedInto(beside: string, path: string, isThere: () => Error): Promise<boolean> {
   try {
     await link(beside, path);

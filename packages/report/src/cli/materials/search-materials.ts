@@ -3,7 +3,7 @@ import type { Material } from "@warmside/core";
 /** A material that was looked for. */
 export interface FoundMaterial {
   material: Material;
-  /** What it is also called, where it was found by that; null where its own words were asked for. */
+  /** Its other name, if it was found by that; null if it was found by its own. */
   alsoCalled: string | null;
 }
 

@@ -10,7 +10,7 @@ import { whenInterrupted } from "../interruption.ts";
 import { isRunning } from "../is-running.ts";
 import { runBounded } from "./run-bounded.ts";
 
-/** A comment after the end of the document, by which a PDF of ours is known again. */
+/** A comment after the end of the document, by which a PDF made by warmside is recognised. */
 export const PDF_MARK: OwnMark = { where: "end", text: "\n% made by warmside", fingerprinted: true };
 
 /** Where and how long a browser prints. */
@@ -22,7 +22,7 @@ interface Printing {
 }
 
 /**
- * Prints a page to PDF with a browser, out of a folder of its own that is cleared away.
+ * Prints a page to PDF with a browser, in a temporary folder that is removed afterwards.
  *
  * @param page - the whole HTML text
  * @param browser - path of the browser's program
@@ -56,7 +56,7 @@ export async function printToPdf(
   }
 }
 
-/** A fresh folder; those that a killed command has left are taken away. */
+/** Makes a new folder and removes those left by killed commands. */
 function temporaryFolder(within: string): string {
   try {
     for (const name of readdirSync(within)) {

@@ -13,12 +13,12 @@ export interface Ran {
 
 /** Time between asking a program to end and ending it [ms]. */
 const GRACE = 1000;
-/** What a program has said is read so much longer, should something it started hold its streams open [ms]. */
+/** Time for reading the rest of a program's output if its children keep the streams open [ms]. */
 const LAST_WORDS = 100;
 
 /**
- * Runs a program and everything it starts, no longer than so much time, whatever it does: nobody waits for its streams
- * to be closed, and of its process group nothing is left.
+ * Runs a program and all that it starts for a limited time, whatever it does: its streams are not waited for, and its
+ * whole process group is ended.
  *
  * @param program - its path
  * @param words - its arguments

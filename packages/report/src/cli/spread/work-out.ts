@@ -2,7 +2,7 @@ import type { SpreadTask } from "./spread-worker.ts";
 import { noteOutcomes, type SpreadStudy } from "./studies.ts";
 import type { Workers } from "./workers.ts";
 
-/** Samples in one task: short enough for a lively progress, long enough that handing it over costs nothing. */
+/** Samples in one task: few enough for frequent progress, many enough that handing a task over costs next to nothing. */
 export const SAMPLES_PER_TASK = 250;
 
 /**

@@ -7,13 +7,13 @@ import type { SpreadTask } from "./spread-worker.ts";
 
 /** Who works on samples: threads, or the command's own. */
 export interface Workers {
-  /** Tasks to hand over at once, so that nobody waits for the next. */
+  /** Tasks to hand over at once, so that no thread waits for the next. */
   atOnce: number;
   workOut: (task: SpreadTask) => Promise<SpreadOutcomes>;
   close: () => Promise<void>;
 }
 
-/** Memory for short-lived values of a worker [MB]: with more of it less time goes into clearing away. */
+/** Memory for short-lived values of a worker [MB]: more of it means less time for garbage collection. */
 const YOUNG_GENERATION = 64;
 
 /** Where the bundle puts the worker: beside the command. */
@@ -64,7 +64,7 @@ async function workOnThreads(project: Project, count: number, filename: string):
   };
 }
 
-/** What a task failed with: a thread that is gone is told as such, anything else is a fault of the program. */
+/** The failure of a task: a lost thread is reported as such, anything else is a fault of the program. */
 function thrown(error: Error & { code?: string }): never {
   const isGone = error.code === "ERR_WORKER_OUT_OF_MEMORY" || error.message.startsWith("worker exited");
   throw isGone ? threadLost(error) : error;

@@ -32,7 +32,7 @@ export function readStep(written: string): number | string {
   return step === 0 ? "The step must be more than 0 mm." : step;
 }
 
-/** A thickness as the file has it; on a command line the space before the unit may be left out, and 0 is without the layer. */
+/** A thickness as in the file; on a command line the space before the unit may be omitted, and 0 leaves the layer out. */
 function readThickness(written: string): number | string {
   const plain = written.trim().replace(/^([\d.]+)([a-z])/i, "$1 $2");
   if (/^0(\.0+)? (mm|cm|m)$/.test(plain)) return 0;
