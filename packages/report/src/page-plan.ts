@@ -6,7 +6,7 @@ import { isAsOutdoors, ROOMS_A_TABLE } from "./design-conditions.ts";
 import { shorten } from "./escape.ts";
 import type { Study } from "./studies/study.ts";
 
-/** On which page everything begins in print, and where the decision's rows break. */
+/** The page on which each part begins in print, and the breaks between the decision's rows. */
 export interface PagePlan {
   entries: Entry[];
   /** Places of the rows, in the order of the page, that begin a page. */

@@ -2,7 +2,7 @@ import { jsonInHtml } from "./escape.ts";
 import { sha256, withFingerprint } from "./fingerprint.ts";
 import { type Html, html, markup } from "./html.ts";
 
-/** What the document is made of. */
+/** The parts of the document. */
 export interface Page {
   title: string;
   /** BCP 47 tag of the language the page is written in. */

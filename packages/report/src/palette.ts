@@ -7,7 +7,7 @@ export interface Shade {
   dark: string;
 }
 
-/** What the colours stand for. */
+/** The meanings of the colours. */
 export type ColourName =
   | "ink"
   | "faintInk"

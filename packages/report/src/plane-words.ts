@@ -3,7 +3,7 @@ import type { PlaneWords } from "./drawing/plane-drawing.ts";
 import { fixed, gramsPerArea } from "./numbers.ts";
 import { sideWords } from "./words.ts";
 
-/** What is said of a picture of the plane: what there is to see above it, how it is read below, and the words on it. */
+/** The words of a picture of the plane: the message above it, how to read it below, and the labels on it. */
 export interface PlaneInWords {
   message: string;
   caption: string;

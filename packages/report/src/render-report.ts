@@ -16,7 +16,7 @@ import { documentStrip, fingerprintOf } from "./strip.ts";
 import { type Study, studyAnswer, studyOf, studyParts } from "./studies/study.ts";
 import { styleSheet } from "./style.ts";
 
-/** What a document says of itself; only what the caller gives is printed. */
+/** Details of the document; only what the caller gives is printed. */
 export interface DocumentStrip {
   /** As the caller words it. */
   date?: string;
@@ -25,12 +25,12 @@ export interface DocumentStrip {
   checkedBy?: string;
 }
 
-/** What the caller may add; nothing else gets in. */
+/** Options of the caller; nothing else is added. */
 export interface ReportOptions {
   /** Whether the annex is open, and so printed (default folded away). */
   annex?: boolean;
   strip?: DocumentStrip;
-  /** Whether variants are told of in short, in the annex, or are the document's own subject (default short). */
+  /** Whether variants are summarised, shown in the annex, or are the subject of the document (default short). */
   comparison?: "short" | "whole";
   /** Style rules of the caller's own, after the page's own; its colours are custom properties. */
   style?: string;

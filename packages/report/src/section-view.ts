@@ -1,7 +1,7 @@
 import type { BuildUpResult, NodeState, SectionMonth, SectionResult, WoodResult } from "@warmside/core";
 import { sharesOfWhole } from "./numbers.ts";
 
-/** One way through a build-up, with what the page asks of it again and again. */
+/** One section of a build-up, with what many parts of the page need. */
 export interface SectionView {
   buildUp: BuildUpResult;
   section: SectionResult;

@@ -14,7 +14,7 @@ export type Cell = string | Html;
 
 /** A table of the page. The first cell of every row is its head. */
 export interface Table {
-  /** What it shows; stands above it and names it. */
+  /** Its caption, above it. */
   caption: string;
   columns: readonly Column[];
   rows: readonly (readonly Cell[])[];
@@ -22,7 +22,7 @@ export interface Table {
   sums?: readonly (readonly Cell[])[];
   /** Rows, by number, that are marked as the ones that matter. */
   marked?: readonly number[];
-  /** What all its words have in common, such as what a verdict does not cover; stands below it. */
+  /** A note below it that holds for all its words, such as what a verdict does not cover. */
   note?: Html;
 }
 

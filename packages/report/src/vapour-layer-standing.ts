@@ -1,13 +1,13 @@
 import type { VapourLayerResult } from "@warmside/core";
 
 /**
- * What the tightest layer that is told of stands for: the vapour layer on the warm side, a tight layer on the cold one,
+ * What the tightest layer counts as: the vapour layer on the warm side, a tight layer on the cold one,
  * a tight layer that nothing drives vapour through, or nothing.
  */
 export type VapourLayerStanding = "vapour layer" | "on the cold side" | "nothing drives vapour" | "none";
 
 /**
- * What the layer that the vapour layer's part speaks of stands for.
+ * What the layer in the section on the vapour layer counts as.
  *
  * @param found - the vapour layer of a build-up; null where it was not looked for
  * @returns only a layer on the warm side is a vapour layer

@@ -1,12 +1,12 @@
 import type { MoistureResult, SectionResult, VerdictWord, YearSummary } from "@warmside/core";
 import { grams, gramsPerArea, mostGramsPerArea } from "./numbers.ts";
 
-/** What the year's water comes to, for the head of a page. */
+/** The year's water, for the head of a page. */
 export interface WaterHeadline {
   /** Verdict and figures of the year that the judgement follows: with drying counted inside the month. */
   verdict: VerdictWord;
   words: string;
-  /** The same by the standard's month-end rule, where it reads otherwise; null where both read alike. */
+  /** The same by the standard's month-end rule, if it differs; otherwise null. */
   byStandard: { verdict: VerdictWord; words: string } | null;
 }
 

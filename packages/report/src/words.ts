@@ -14,7 +14,7 @@ import {
 /** What a verdict of *dry*, or a judgement of *sound*, does not cover; stands beside the word wherever it is given. */
 export const NOT_COVERED = "vapour diffusion only: no rain, leaks, moving air, construction moisture or damp ground";
 
-/** What a judgement says, in a clause. */
+/** The meaning of a judgement, in a clause. */
 export const JUDGEMENT_MEANING: Readonly<Record<JudgementWord, string>> = {
   sound: "no moisture finding asks for a change",
   "sound with conditions": "sound if the conditions listed are met",
@@ -46,7 +46,7 @@ export function pathWords(section: SectionId): string {
   return section.kind === "whole" ? "one path" : sectionInWords(section);
 }
 
-/** A sentence with its first letter large: texts that begin with a layer's name come small. */
+/** A sentence with a capital first letter: texts that begin with a layer's name have a small one. */
 export function sentence(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -17,8 +17,8 @@ import { waterPart } from "./water.ts";
 import { woodPart } from "./wood.ts";
 
 /**
- * The annex: of every build-up the hand checks, node tables, twelve months, further checks and findings in full. It is
- * folded away behind one link, and printed when it is open.
+ * The annex with the hand checks, node tables, twelve months, further checks and full findings of every build-up. It is
+ * folded away behind one link, and printed if it is open.
  *
  * @param result - the project's result
  * @param isOpen - whether it is printed

@@ -49,7 +49,7 @@ function nodeTable(view: SectionView): Html {
   });
 }
 
-/** A face in full words, a cut inside a layer by its layer alone: the depth stands beside it. */
+/** A face in full words, a cut inside a layer by its layer alone: the depth is in the next column. */
 function nodePlace(view: SectionView, node: number): string {
   return isCut(view, node) ? `inside layer ${view.deciding.nodes[node]!.layer! + 1}` : placeOf(view, node);
 }

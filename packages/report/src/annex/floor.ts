@@ -7,8 +7,7 @@ import { tableMarkup } from "../table.ts";
 import type { AnnexOf } from "./part.ts";
 
 /**
- * A floor on the ground or over a void: what it was worked out from, every formula with its figures, and the void's
- * temperatures.
+ * A floor on the ground or over a void: its input, every formula with its figures, and the void's temperatures.
  *
  * @param page - the build-up's pages
  * @param resistance - R of the floor with its surfaces, as the sum by hand came to it [m²·K/W]
@@ -27,7 +26,7 @@ ${heat.slightVentilation ? html`<p>With the slightly ventilated air layer as far
 ${whatIsAssumed(page, basis)}${working(heat)}`;
 }
 
-/** The figures that the file states, or that hold where it does not. */
+/** The figures stated in the file, or the defaults. */
 function given(basis: FloorBasis): Html {
   const { edgeInsulation: edge, void: space } = basis;
   const rows: [string, string, string, string][] = [
@@ -79,7 +78,7 @@ function working({ ground }: HeatResult): Html {
   });
 }
 
-/** The void's air in the critical month, where it was worked out and not stated. */
+/** The void's air in the critical month, if it was calculated and not stated. */
 function voidStep({ result, view }: AnnexOf, basis: FloorBasis, sum: FloorByHand): Html | null {
   if (sum.void === null || view === null || basis.void?.isAirStated) return null;
   const month = view.deciding.month;

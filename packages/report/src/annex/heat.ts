@@ -28,7 +28,7 @@ ${floorPart(page, steps.resistance)}`;
   return { heading: "U-value", body };
 }
 
-/** Where the share of each framing comes from, beside what is usual. */
+/** The origin of each framing share, and the usual share. */
 function framings({ framings: all }: AnnexOf["buildUp"]): Html | null {
   if (all.length === 0) return null;
   return html`<ul>${all.map(({ name, share, origin, usual }) => html`<li>${name}: ${percent(share, 1)} of the area, ${origin}; ${usual}</li>`)}</ul>`;

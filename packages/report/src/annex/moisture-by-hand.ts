@@ -9,7 +9,7 @@ import { tableMarkup } from "../table.ts";
 import { sentence, sideWords } from "../words.ts";
 
 /**
- * The deciding month written out so that someone with a pocket calculator gets the same figure.
+ * The deciding month written out so that anyone with a pocket calculator gets the same figure.
  *
  * @param view - the governing section
  * @param buildUp - its build-up, for the surface resistances

@@ -2,7 +2,7 @@ import type { BuildUpResult, ProjectResult } from "@warmside/core";
 import type { Html } from "../html.ts";
 import type { SectionView } from "../section-view.ts";
 
-/** What every part of a build-up's annex is made from. */
+/** The input of every part of a build-up's annex. */
 export interface AnnexOf {
   result: ProjectResult;
   buildUp: BuildUpResult;

@@ -8,7 +8,7 @@ import { tableMarkup } from "../table.ts";
 import { shortMonth } from "../words.ts";
 import type { AnnexOf, Part } from "./part.ts";
 
-/** What straight sections do not see: vapour round tight layers at the framing, and metal channels. */
+/** What straight sections cannot show: vapour that passes round tight layers at the framing, and metal channels. */
 export async function planePart({ buildUp, id }: AnnexOf): Promise<Part | null> {
   const { plane } = buildUp;
   if (plane === null) return null;
@@ -17,7 +17,7 @@ export async function planePart({ buildUp, id }: AnnexOf): Promise<Part | null> 
 }
 
 /**
- * The picture of the plane with what there is to see in it above.
+ * The picture of the plane, with its message above it.
  *
  * @param buildUp - a build-up of the result
  * @param plane - what the plane tells of it

@@ -6,7 +6,7 @@ import { tableMarkup } from "../table.ts";
 import { shortMonth } from "../words.ts";
 import type { AnnexOf, Part } from "./part.ts";
 
-/** The inside surface: temperature factor against what each month asks. */
+/** The inside surface: temperature factor against the factor required each month. */
 export function surfacePart(page: AnnexOf): Part | null {
   const { buildUp } = page;
   const { surface, heat } = buildUp;

@@ -8,7 +8,7 @@ import { tableMarkup } from "../table.ts";
 import { shortMonth } from "../words.ts";
 import type { AnnexOf, Part } from "./part.ts";
 
-/** How long water that got in takes to leave. */
+/** How long trapped water takes to leave. */
 export async function trappedWaterPart({ buildUp, id }: AnnexOf): Promise<Part | null> {
   if (buildUp.trappedWater.length === 0) return null;
   const days = (count: number | null): string => (count === null ? "over 3650" : fixed(Math.ceil(count), 0));

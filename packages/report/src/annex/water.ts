@@ -19,7 +19,7 @@ export function waterPart({ view }: AnnexOf): Part | null {
   };
 }
 
-/** The amount against what it sits on: the two layers that meet there. */
+/** The amount compared with the limits of the two layers that meet there. */
 function amounts(view: SectionView): Html | null {
   const { peak } = view.section;
   const fullest = view.section.months.find(({ month }) => month === peak.month);

@@ -6,7 +6,7 @@ import { tableMarkup } from "../table.ts";
 import { pathWords, shortMonth } from "../words.ts";
 import type { AnnexOf, Part } from "./part.ts";
 
-/** Moisture content that the wooden layers come to, month by month. */
+/** Moisture content of the wooden layers, month by month. */
 export function woodPart({ buildUp, view }: AnnexOf): Part | null {
   const shown = view === null ? buildUp.wood : woodOfPath(view);
   const wood = shown.length > 0 ? shown : ofWettestSection(buildUp.wood);
@@ -41,19 +41,19 @@ export function woodPart({ buildUp, view }: AnnexOf): Part | null {
   };
 }
 
-/** Water that condenses beside the wood, which its equilibrium with the air does not count. */
+/** Water that condenses beside the wood, which the equilibrium with the air does not include. */
 function besideWater({ moisture }: BuildUpResult): string {
   const most = Math.max(0, ...(moisture?.sections ?? []).map(({ withinMonth }) => withinMonth.peak.amount));
   return most > TRACE ? ` Up to ${gramsPerArea(most)} of condensate lies beside it, which this does not count.` : "";
 }
 
-/** A layer by its number, with its way through where another column has the same number. */
+/** A layer by its number, with its path if another column has the same number. */
 function headOf(layer: WoodResult, shown: readonly WoodResult[]): string {
   const isTwice = shown.some((other) => other !== layer && other.layer === layer.layer);
   return `layer ${layer.layer + 1}${isTwice ? ` ${pathWords(layer.sectionId)}` : ""}`;
 }
 
-/** Wood of the other ways through: the month in which each comes to most. */
+/** Wood on the other paths: the month in which each is wettest. */
 function others(all: readonly WoodResult[], shown: readonly WoodResult[]): Html | null {
   const rest = all.filter((wood) => !shown.includes(wood));
   if (rest.length === 0) return null;
@@ -85,7 +85,7 @@ function wettestMonth({ months }: WoodResult): WoodResult["months"][number] {
   );
 }
 
-/** Where the governing way through has no wood: the way through whose wood comes to most. */
+/** If the governing path has no wood: the path with the wettest wood. */
 function ofWettestSection(wood: readonly WoodResult[]): WoodResult[] {
   const [wettest] = byMoisture(wood);
   return wood.filter(({ sectionIndex }) => sectionIndex === wettest?.sectionIndex);
@@ -95,7 +95,7 @@ function percentOf(fraction: number): string {
   return fixed(fraction * PER_CENT, 1);
 }
 
-/** Wooden layers, the one that comes to most first. */
+/** Wooden layers, the wettest first. */
 function byMoisture(wood: readonly WoodResult[]): WoodResult[] {
   const most = ({ months }: WoodResult): number =>
     Math.max(...months.map(({ inner, outer }) => Math.max(inner, outer)));

@@ -2,7 +2,7 @@ import { type FloorBasis, type HeatResult, VOID_VENTILATION_FACTOR, WELL_INSULAT
 import { readFigure, trimmed } from "../numbers.ts";
 import { DECIMALS, type Printed, printed } from "./printed.ts";
 
-/** A line of a sum: what it gives, its formula with the figures put in, and the outcome with its unit. */
+/** A line of a calculation: the quantity, its formula with the figures inserted, and the result with its unit. */
 export interface FloorStep {
   symbol: string;
   formula: string;
@@ -25,7 +25,7 @@ export interface FloorByHand {
 }
 
 /**
- * ISO 13370 as someone with a pocket calculator works it: every figure from the printed ones.
+ * ISO 13370 as worked with a pocket calculator: every figure follows from the printed ones.
  *
  * @param basis - what the floor was worked out from
  * @param resistance - R of the floor with its surfaces, as the combined method's sum by hand came to it [m²·K/W]
@@ -86,7 +86,7 @@ function slabByHand(basis: FloorBasis, floor: FloorStep, dimension: FloorStep, c
   return { steps: [floor, dimension, thickness, plain, ...edge, whole], transmittance: whole.outcome, void: null };
 }
 
-/** What edge insulation takes off: D counts twice where it stands upright. */
+/** The reduction by edge insulation: D counts twice if it is upright. */
 function edgeSteps(edge: NonNullable<FloorBasis["edgeInsulation"]>, soil: Printed, thickness: Printed): FloorStep[] {
   const resistance = given(edge.resistance);
   const own = given(edge.thickness);
@@ -190,5 +190,5 @@ function step(symbol: string, formula: string, value: number, unit: string): Flo
   return { symbol, formula, outcome: printed(value, DECIMALS.resistance), unit };
 }
 
-/** More than anyone measures, so that openings of a few square centimetres keep their figures. */
+/** More decimals than anyone measures, so that openings of a few square centimetres keep their figures. */
 export const DECIMALS_OF_GIVEN = 5;

@@ -18,7 +18,7 @@ export interface HeatByHand {
 }
 
 /**
- * The combined method as someone with a pocket calculator works it: every figure from the printed ones.
+ * The combined method as worked with a pocket calculator: every figure follows from the printed ones.
  *
  * @param heat - heat figures of a build-up
  * @returns the steps

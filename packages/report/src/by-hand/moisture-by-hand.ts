@@ -12,7 +12,7 @@ import { DECIMALS, type Printed, printed } from "./printed.ts";
 import type { BalanceByHand, FlowByHand, MoistureByHand, NodeByHand } from "./types.ts";
 
 /**
- * The deciding month of a section as someone with a pocket calculator works it: every figure from the printed ones.
+ * The deciding month of a section as worked with a pocket calculator: every figure follows from the printed ones.
  *
  * @param view - the section
  * @param surfaces - Rsi and Rse as used for temperatures and vapour [m²·K/W]

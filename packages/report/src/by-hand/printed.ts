@@ -1,13 +1,13 @@
 import { fixed, MINUS, readFigure } from "../numbers.ts";
 
-/** A figure of a sum worked by hand: what is printed, and the rounded number the next line goes on with. */
+/** A figure of a hand calculation: its printed text, and the rounded number used in the next line. */
 export interface Printed {
   text: string;
   value: number;
 }
 
 /**
- * A figure rounded as it is printed, so that every later line follows from what stands on the page.
+ * A figure rounded as printed, so that every later line follows from the page.
  *
  * @param value - any finite number
  * @param decimals - digits after the point
@@ -30,7 +30,7 @@ export function inBrackets({ text }: Pick<Printed, "text">): string {
   return text.startsWith(MINUS) ? `(${text})` : text;
 }
 
-/** Decimals of sums worked by hand: more than anyone can measure, so that the sums can be followed. */
+/** Decimals in hand calculations: more than can be measured, so that they can be followed. */
 export const DECIMALS = {
   resistance: 4,
   temperature: 3,

@@ -7,7 +7,7 @@ export interface SurfaceByHand {
   month: string;
   indoor: { temperature: Printed; pressure: Printed };
   outdoorTemperature: Printed;
-  /** psat that the surface needs so that its humidity stays at 80 % [Pa]. */
+  /** psat at which the humidity on the surface is 80 % [Pa]. */
   neededSaturation: Printed;
   /** Temperature at which air is saturated with that [°C]. */
   leastSurfaceTemperature: Printed;

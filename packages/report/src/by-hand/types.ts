@@ -17,7 +17,7 @@ export interface NodeByHand {
   pressure: Printed;
 }
 
-/** Water passing between two neighbouring nodes of the sum in the month. */
+/** Water passing between two neighbouring nodes in the month. */
 export interface FlowByHand {
   from: number;
   to: number;
@@ -25,7 +25,7 @@ export interface FlowByHand {
   grams: Printed;
 }
 
-/** What a place with water gains or loses. */
+/** The gain or loss at a place with water. */
 export interface BalanceByHand {
   node: number;
   place: string;
@@ -50,7 +50,7 @@ export interface MoistureByHand {
   /** True where the outer surface was taken colder than the air, under a clear sky. */
   underSky: boolean;
   totalResistance: Printed;
-  /** Grams that one pascal drives through one metre of still air over the month. */
+  /** Grams that pass through one metre of still air for one pascal over the month. */
   gramsPerPascal: Printed;
   nodes: NodeByHand[];
   flows: FlowByHand[];

@@ -12,8 +12,8 @@ export interface Asked {
 export type AnswerWord = "Yes" | "Yes, on conditions" | "No" | "No answer";
 
 /**
- * The answer in one sentence, made from the results alone: no where anything must change or misses its U-value; else
- * cannot be told where any build-up is beyond the method; else yes, on conditions where any has them.
+ * The answer in one sentence, made from the results alone: "no" if anything must change or misses its U-value; otherwise
+ * "cannot be told" if any build-up is beyond the method; otherwise "yes", with conditions if there are any.
  *
  * @param asked - every build-up, at least one
  * @returns the word, and the sentence that begins with it

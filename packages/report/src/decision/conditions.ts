@@ -3,7 +3,7 @@ import { backticksAsCode } from "../backticks.ts";
 import { type Html, html } from "../html.ts";
 
 /**
- * Every condition of the judgements once, as a box to tick, with the numbers of the build-ups it is for.
+ * Lists every condition of the judgements once, as a box to tick, with the numbers of its build-ups.
  *
  * @param result - the project's result
  * @returns heading and list
@@ -26,7 +26,7 @@ export function box(): Html {
 }
 
 /**
- * Every condition once, with the build-ups it is for.
+ * Every condition once, with its build-ups.
  *
  * @param buildUps - of the result
  * @returns in the order in which they come up; numbers from 1

@@ -35,7 +35,7 @@ export function decision(result: ProjectResult, order: readonly number[], breaks
 const LONGEST_NAME = 60;
 
 /**
- * Build-ups in the order of the rows: what must change stands first.
+ * Build-ups in the order of the rows: those that must change come first.
  *
  * @param result - the project's result
  * @returns indices; else the order of the file
@@ -98,8 +98,8 @@ export interface RowLine {
 }
 
 /**
- * What a row says: what was found, what else speaks against it, the standard's own result where it differs, and what to
- * change it to.
+ * The text of a row: the decisive finding, further faults, the standard's own result if it differs, and the change to
+ * make.
  *
  * @param buildUp - a build-up of the result
  * @returns paragraphs
@@ -123,7 +123,7 @@ function line(head: string | null, words: string): RowLine {
   return { head, words };
 }
 
-/** Findings that are named beside the decisive one whatever their place in the list: water that drips, faults, wet wood. */
+/** Findings named beside the decisive one, wherever they are in the list: dripping water, faults, wet wood. */
 const NAMED = new Set(["surface-condensation", "surface-drops", "wood-moisture", "junction-condensation"]);
 const MOST_ALSO = 2;
 
@@ -139,8 +139,7 @@ function alsoFound({ findings, judgement }: BuildUpResult): string {
 }
 
 /**
- * The first remedy, where U misses its target the first that meets it, with what comes of it; where none was found,
- * what to do.
+ * The first remedy with its outcome; if U misses its target, the first remedy that meets it; if none was found, the advice.
  */
 function remedyWords(buildUp: BuildUpResult): RowLine | null {
   const { remedies, target } = buildUp;

@@ -3,7 +3,7 @@ import { type BuildUpResult, meetsTarget } from "@warmside/core";
 /** One of the three marks of a build-up. */
 export type Mark = "pass" | "conditions" | "fail" | "untold";
 
-/** What was decided of a build-up: moisture inside it, its inside surface, its U-value. */
+/** The marks of a build-up: moisture inside, inside surface, U-value. */
 export interface Marks {
   moisture: Mark;
   surface: Mark;
@@ -36,7 +36,7 @@ export function worstOf({ moisture, surface, heat }: Marks): Mark {
 const ORDER: readonly Mark[] = ["fail", "untold", "conditions", "pass"];
 
 /**
- * What the mark of the inside surface says in a word.
+ * The word beside the mark of the inside surface.
  *
  * @param mark - of the surface
  * @param required - the factor required [–]; null where none is
@@ -63,7 +63,7 @@ function moistureMark({ judgement, findings }: BuildUpResult): Mark {
   return reasons.some(({ code, severity }) => !ofSurface(code) && severity === "fault") ? "fail" : mildest(reasons);
 }
 
-/** A build-up to be changed whose only faults are of its surface. */
+/** Whether a build-up must be changed because of its surface only. */
 function mildest(reasons: readonly { code: string; severity: string }[]): Mark {
   return reasons.some(({ code, severity }) => ofSurface(code) && severity === "fault") ? "conditions" : "fail";
 }

@@ -7,7 +7,7 @@ import { vapourLayerStanding } from "../vapour-layer-standing.ts";
 import { climatePlace } from "../words.ts";
 
 /**
- * What to seal, keep clear and measure on site before closing; can be shown and printed alone.
+ * What to seal, keep clear and measure on site before closing. It can be shown and printed alone.
  *
  * @param result - the project's result
  * @returns the section
@@ -41,7 +41,7 @@ export function checklist(result: ProjectResult): Html {
 ${signature(result)}</section>`;
 }
 
-/** What may be concluded, in words that claim no more than was calculated, and a place to sign. */
+/** The conclusion, claiming no more than was calculated, and a place to sign. */
 function signature(result: ProjectResult): Html {
   const asked = result.buildUps.map((buildUp) => ({
     name: shorten(buildUp.name, 60),

@@ -5,7 +5,7 @@ import { severityIcon } from "../judgement-icons.ts";
 import { JUDGEMENT_MEANING, SEVERITY_WORDS, sentence } from "../words.ts";
 
 /**
- * What was found, worst first, in a sentence each with its figures; the annex has the whole of it.
+ * The findings, worst first, each in a sentence with its figures; the annex has them in full.
  *
  * @param buildUp - a build-up of the result
  * @returns the judgement and a list
@@ -17,7 +17,7 @@ export function findingsList({ findings, judgement }: BuildUpResult): Html {
 ${order.length === 0 ? null : html`<ul class="findings">${order.map(({ severity, short }) => html`<li class="${severity}">${severityIcon(severity)}<span><strong>${SEVERITY_WORDS[severity]}.</strong> ${backticksAsCode(sentence(short))}</span></li>`)}</ul>`}${order.length < worst.length ? html`<p class="aside">${worst.length - order.length} more in the annex.</p>` : null}`;
 }
 
-/** Every fault, and of the rest as many as there is room for on the sheet. */
+/** Every fault, and as many of the other findings as fit on the sheet. */
 function fitting(worst: readonly Finding[]): Finding[] {
   let lines = 0;
   return worst.filter(({ severity, short }) => {

@@ -49,7 +49,7 @@ export function heatLines(buildUp: BuildUpResult): Html | null {
   return html`<dl class="lines">${lines.map(([label, words]) => html`<div><dt>${label}</dt><dd>${words}</dd></div>`)}</dl>`;
 }
 
-/** The path at which the surface is coldest, which the factor is of; nothing where there is one path only. */
+/** The path with the coldest surface, to which the factor refers; empty if there is only one path. */
 function coldestPath({ heat, surface }: BuildUpResult): string | null {
   const at = surface?.temperatureFactors.find(({ factor }) => factor === heat?.temperatureFactor)?.sectionId;
   return at && at.kind !== "whole" ? ` ${pathWords(at)}` : null;

@@ -58,12 +58,12 @@ function framingRow(framing: FramingResult, { layers }: BuildUpResult): Cell[] {
   ];
 }
 
-/** Where a value comes from; that a clause is cited from memory stands among the sources. */
+/** The source of a value; whether a clause is cited from memory is said among the sources. */
 function sourceWords(source: string, basis: string): string {
   return `${shorten(source.replaceAll(" (from memory)", ""), LONGEST_SOURCE)}, ${basis}`;
 }
 
-/** A source longer than this is cut here and stands whole among the sources. */
+/** A longer source is cut here and given in full among the sources. */
 const LONGEST_SOURCE = 60;
 
 function remarks(layer: LayerResult): Html | null {

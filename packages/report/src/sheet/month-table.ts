@@ -72,7 +72,7 @@ function total({ planes }: SectionMonth): number {
 }
 
 /**
- * The node that the month table follows: the one that holds most water, or comes nearest to saturation.
+ * The node shown in the month table: the one with most water, or nearest to saturation.
  *
  * @param view - the governing path
  * @returns the node's number
@@ -85,7 +85,7 @@ export function governingNode(view: SectionView): number {
   return first?.[0] ?? view.section.leastMargin?.node ?? 0;
 }
 
-/** The wooden layer of this path, or of the build-up, that comes to most. */
+/** The wooden layer with the highest moisture content on this path, or in the build-up. */
 function wettestWood({ wood }: BuildUpResult, view: SectionView): WoodResult | null {
   const own = woodOfPath(view);
   const most = ({ months }: WoodResult): number =>
@@ -96,7 +96,7 @@ function wettestWood({ wood }: BuildUpResult, view: SectionView): WoodResult | n
   );
 }
 
-/** A small bar of the water held; decorative, the figure stands beside it. */
+/** A small bar for the water held; decorative, since the figure is beside it. */
 function bar(amount: number, most: number): Html {
   const width = most > 0 ? Math.round((amount / most) * BAR_WIDTH) : 0;
   return markup(

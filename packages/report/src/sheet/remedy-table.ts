@@ -10,7 +10,7 @@ import { sentence } from "../words.ts";
 export const MOST_REMEDIES = 2;
 
 /**
- * Changes that were calculated to turn the judgement or to meet the target, with what they cost in thickness and U.
+ * Changes that were calculated to change the judgement or to meet the target, with their effect on thickness and U.
  *
  * @param buildUp - a build-up of the result
  * @param most - how many are shown; the conditions of each are told where there are more than on a sheet
@@ -46,14 +46,14 @@ export function remedyTable({ remedies, remedySearch, target }: BuildUpResult, m
   return html`${table}${isWhole ? conditionsOf(remedies) : null}`;
 }
 
-/** What each remedy that is sound with conditions rests on. */
+/** The conditions of each remedy that is sound with conditions. */
 function conditionsOf(remedies: readonly Remedy[]): Html | null {
   const some = remedies.filter(({ conditionFindings }) => conditionFindings.length > 0);
   if (some.length === 0) return null;
   return html`<ul>${some.map(({ change, conditionFindings }) => html`<li>${sentence(change)}: ${conditionFindings.map(({ short }) => sentence(short)).join(" ")}</li>`)}</ul>`;
 }
 
-/** λ, μ and sd of what a remedy brings in: the layer table holds only what is there. */
+/** λ, μ and sd of the materials that a remedy adds: the layer table has only the present ones. */
 function values({ materials }: Remedy): Html | null {
   if (materials.length === 0) return null;
   const words = materials.map(({ conductivity, vapourResistanceFactor, sd }) =>

@@ -71,7 +71,7 @@ function beyond({ beyond: reason }: BuildUpResult): Html | null {
     : html`<p class="beyond-words"><strong>Beyond this method.</strong> ${backticksAsCode(`${sentence(reason.reason)} ${sentence(reason.askFor)}`)}</p>`;
 }
 
-/** Leads to the picture that needs more width than the sheet has. */
+/** Links to the picture, which needs more width than the sheet has. */
 function inThePlane({ plane }: BuildUpResult, number: number): Html | null {
   return plane === null ? null : html` Across the ${plane.framing}: <a href="#annex-${number}">annex ${number}</a>.`;
 }

@@ -6,7 +6,7 @@ import { CASES } from "../standard-words.ts";
 import { pathWords, sentence } from "../words.ts";
 
 /**
- * What the vapour plot shows, as its title: where water gathers and when, or how near the critical month comes to it.
+ * The title of the vapour plot: where and when water gathers, or how near the critical month comes to it.
  *
  * @param view - the governing path
  * @returns such as "Water gathers on strand board from November to March"
@@ -27,7 +27,7 @@ function onOrIn(view: SectionView, node: number): string {
 }
 
 /**
- * Months as a stretch of the year where they follow one another.
+ * Months as a period where they follow one another.
  *
  * @param months - names, in any order
  * @returns such as "from November to March", "in January", "in every month"
@@ -51,7 +51,7 @@ function turn(all: readonly string[], month: string, first: string): number {
 }
 
 /**
- * The year's water in the standard's terms, then with drying counted inside the month, which the judgement follows.
+ * The year's water in the terms of the standard, then with drying within the month, which the judgement follows.
  *
  * @param view - the governing path
  * @returns sentences

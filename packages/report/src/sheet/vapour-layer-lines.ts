@@ -5,7 +5,7 @@ import { vapourLayerStanding } from "../vapour-layer-standing.ts";
 import { sentence } from "../words.ts";
 
 /**
- * Where the vapour layer stands, with its margin.
+ * The position of the vapour layer, with its margin.
  *
  * @param buildUp - a build-up of the result
  * @returns a paragraph and a list of figures; null where it was not looked for

@@ -14,7 +14,7 @@ import { rowName } from "./comparison/row-name.ts";
 import { judgementKey } from "./judgement-key.ts";
 
 /**
- * The variants of a build-up beside it: what each does, the plot and the table.
+ * The variants of a build-up beside it: the effect of each, the plot and the table.
  *
  * @param comparison - one build-up of the comparison
  * @param target - its target [W/(m²·K)]; null without
@@ -122,7 +122,7 @@ function sentences({ rows }: ComparisonOfBuildUp): Html {
   return html`<ul>${said.map(({ row, number, sentence }) => html`<li><strong>${rowName(row, number)}.</strong> ${sentence} <span class="remark">${backticksAsCode(row.reason)}</span></li>`)}</ul>`;
 }
 
-/** The ways to make the vapour layer, and how much each rests on being continuous. */
+/** The ways to make the vapour layer, and how much each depends on being continuous. */
 function continuityTable({ rows }: ComparisonOfBuildUp): Html {
   const water = (run: ComparisonRow["whenOpened"]): Html | string =>
     run === null ? "–" : html`${verdictCell(run.verdict)}, ${grams(run.peak)} g/m²`;

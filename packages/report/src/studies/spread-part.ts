@@ -111,7 +111,7 @@ function quantilesTable({ transmittance, peak, carriedOver }: SpreadResult): Htm
   });
 }
 
-/** A value from here on is told with so many figures: its width is never known better. */
+/** From this size on a value has so many figures: its spread is not known better. */
 const ROUNDED_FROM = 10_000;
 const ROUNDED_TO = 3;
 

@@ -20,16 +20,16 @@ export interface StudyPart {
 export interface Study {
   title: string;
   question: string;
-  /** A sentence for each build-up that was asked of. */
+  /** A sentence for each build-up in question. */
   answers: { name: string; number: number; answer: string }[];
   /** Plot and table of each, in the same order. */
   parts: StudyPart[];
-  /** What follows the sheets' front: details that the answer does not need. */
+  /** What follows the fronts of the sheets: details not needed for the answer. */
   details: Html | null;
 }
 
 /**
- * The study that a result holds.
+ * The study in a result.
  *
  * @param result - the project's result
  * @param isComparison - whether the comparison was asked for: every result of a file with variants holds one

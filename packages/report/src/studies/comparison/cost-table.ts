@@ -5,7 +5,7 @@ import { type Column, tableMarkup, withoutEmptyColumns } from "../../table.ts";
 import { rowName } from "./row-name.ts";
 
 /**
- * Heat over the year, what is saved against the build-up as drawn, and what it costs.
+ * Heat over the year, the saving compared with the build-up as drawn, and the cost.
  *
  * @param study - the comparison, with currency and heat price
  * @param comparison - one build-up of it
@@ -40,7 +40,7 @@ function prices({ currency, heatPricePerKilowattHour: heat, hourRate }: Comparis
     : html`<p>Prices as given: ${given.join("; ")}; the prices of goods are in the lists below.</p>`;
 }
 
-/** Why an extra cost is not told: goods without a price of which the two have different amounts. */
+/** Why an extra cost is not given: goods without a price, of which the two need different amounts. */
 function unknownDifferences(rows: readonly ComparisonRow[]): Html | null {
   const [base, ...variants] = rows;
   const entries = variants.flatMap((row, index) => {
@@ -70,7 +70,7 @@ function differingWithoutPrice(base: ComparisonRow, row: ComparisonRow): string[
   return [...new Set([...one.keys(), ...other.keys()])].filter((name) => one.get(name) !== other.get(name));
 }
 
-/** Digits in which amounts have to agree to be the same. */
+/** Digits in which amounts must agree to count as equal. */
 const AMOUNT_DIGITS = 9;
 
 interface CostColumn {
