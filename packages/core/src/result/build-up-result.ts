@@ -46,7 +46,7 @@ export interface BuildUpResult {
   variableResistance: VariableResistanceResult | null;
   /** Why heat or moisture is null, or what kind of assessment to ask for instead; null when within the method. */
   beyond: { code: string; reason: string; askFor: string } | null;
-  /** What the plane tells that straight sections do not see; null where they see all there is. */
+  /** Results in two dimensions that straight sections cannot show; null where those are enough. */
   plane: PlaneResult | null;
   findings: Finding[];
   judgement: Judgement;

@@ -12,9 +12,9 @@ export interface ComparisonStudy {
   heatPricePerKilowattHour: number | null;
   /** Build-ups that have variants. */
   buildUps: ComparisonOfBuildUp[];
-  /** What is odd about the prices, in sentences: ones that nothing uses, ones used for several thicknesses alike. */
+  /** Remarks on the prices, in sentences: unused ones, and ones used for several thicknesses. */
   notes: string[];
-  /** What the figures rest on, in sentences. */
+  /** The assumptions behind the figures, in sentences. */
   assumptions: string[];
 }
 
@@ -22,7 +22,7 @@ export interface ComparisonStudy {
 export interface ComparisonOfBuildUp {
   name: string;
   slug: string;
-  /** Area with openings off [m²], and length of the wall [m]; null when not stated. */
+  /** Area without openings [m²], and length of the wall [m]; null if not stated. */
   area: number | null;
   /** [m] */
   length: number | null;
@@ -58,7 +58,7 @@ export interface ComparisonRow {
   floorArea: number | null;
   /** On the warm side, with its sd [m]; null without one there. */
   vapourLayer: { name: string; sd: number } | null;
-  /** Whether it has to be continuous; null without a vapour layer, or where water is too much already. */
+  /** Whether it must be continuous; null without a vapour layer, or if there is too much water anyway. */
   dependence: "forgives gaps" | "depends on its vapour layer" | null;
   /** Most water in a year with the vapour layer ten times more open [kg/m²]; null without a vapour layer. */
   whenOpened: { verdict: VerdictWord; peak: number } | null;
@@ -73,7 +73,7 @@ export interface ComparisonRow {
   cost: CostResult | null;
   /** Null for the build-up as drawn. */
   againstBase: AgainstBase | null;
-  /** What the variant does, in one plain sentence; null for the build-up as drawn. */
+  /** The effect of the variant, in one plain sentence; null for the build-up as drawn. */
   sentence: string | null;
 }
 
@@ -83,15 +83,15 @@ export interface GoodsResult {
   material: string;
   /** Of the layer, or depth of the framing [m]; null for sheets and tape. */
   thickness: number | null;
-  /** For a square metre of the build-up; null for tape, which is counted for the whole only. */
+  /** For a square metre of the build-up; null for tape, which is counted for the whole build-up only. */
   perArea: GoodsAmounts | null;
-  /** For the whole, openings off; null where no area is stated. */
+  /** For the whole build-up without its openings; null if no area is stated. */
   inAll: GoodsAmounts | null;
   /** The price used, in the file's currency, and what a roll or sheet covers [m²]; null where nothing is priced. */
   unitPrice: { amount: number; per: PriceUnit; covers: number | null } | null;
   /** Share that goes to waste [–]; 0 where no price states one. */
   waste: number;
-  /** What to order, waste counted, whole rolls and sheets; null without a price or size. */
+  /** Count of whole rolls and sheets to order, or the quantity, with waste; null without a price or size. */
   toBuy: { count: number; unit: PriceUnit } | null;
   /** [currency/m²] */
   costPerArea: number | null;
@@ -125,11 +125,11 @@ export interface CostResult {
   inAll: number | null;
   /** Hours for a square metre [h/m²]. */
   hoursPerArea: number;
-  /** What has no price and is left out. */
+  /** Goods without a price, which are left out. */
   unpriced: string[];
 }
 
-/** A variant less the build-up as drawn; savings count upwards. */
+/** A variant minus the build-up as drawn; savings are positive. */
 export interface AgainstBase {
   /** [m], [m²] */
   thickness: number;

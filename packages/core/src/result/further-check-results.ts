@@ -17,7 +17,7 @@ export interface WoodResult {
   monthsOverLimit: number;
 }
 
-/** What would let a wet layer dry faster: layers by index, from 0. */
+/** A change that would let a wet layer dry faster: layers by index, from 0. */
 export type DryingChange =
   | { kind: "no vapour layer"; layers: readonly number[] }
   | { kind: "vapour layer more open"; layers: readonly number[] }
@@ -29,7 +29,7 @@ export type DryingChange =
 export interface TrappedWaterData {
   /** Index of the layer, from 0. */
   layer: number;
-  /** The way through that dries slowest, and is reported. */
+  /** The section that dries slowest, which is reported. */
   sectionId: SectionId;
   /** [kg/m²] */
   amount: number;
@@ -62,7 +62,7 @@ export interface TrappedWaterResult extends Omit<TrappedWaterData, "variants"> {
   variants: { by: DryingChange; change: string; daysToDry: number | null }[];
 }
 
-/** Why the two-season check is not meant for a build-up. */
+/** Why the two-season check does not apply to a build-up. */
 export type TwoSeasonReason =
   | "not against outdoor air"
   | "not heated"
@@ -97,7 +97,7 @@ export interface TwoSeasonResult extends TwoSeasonData {
   plane: string | null;
 }
 
-/** Water that leaking air brings, beside diffusion, as data. */
+/** Water from leaking air, in addition to diffusion, as data. */
 export interface LeakData {
   /** [m²/m²], [Pa] */
   area: number;
@@ -114,7 +114,7 @@ export interface LeakData {
   /** [kg/m² a year] */
   diffusion: number;
   place: Place;
-  /** The most that is accepted at that place [kg/m²]. */
+  /** Greatest amount accepted at that place [kg/m²]. */
   limit: number;
 }
 
@@ -123,7 +123,7 @@ export interface LeakResult extends LeakData {
   message: string;
 }
 
-/** A year in short: amounts in kg/m². */
+/** Summary of a year: amounts in kg/m². */
 export interface GapsYear {
   verdict: VerdictWord;
   peak: Peak;
@@ -131,7 +131,7 @@ export interface GapsYear {
 
 /** A sheet with part of its area missing, as data. */
 export interface GapsData extends GapsYear {
-  /** As the file states it, what is usual, or the framed part without a vapour layer. */
+  /** Stated in the file, the usual share, or the framed part without a vapour layer. */
   kind: "stated" | "usual" | "framed part";
   /** Index of the layer, from 0. */
   layer: number;
@@ -147,7 +147,7 @@ export interface GapsData extends GapsYear {
   sdEffective: number;
   /** With the layer whole; null for the framed part. */
   whole: GapsYear | null;
-  /** The framed part: its way through, and whether the vapour layer stops there; null for the others. */
+  /** The framed part: its section, and whether the vapour layer stops there; null for the others. */
   framedPart: { section: SectionId; stops: boolean } | null;
 }
 

@@ -2,7 +2,7 @@ import type { EdgeInsulation, Soil, UnderfloorVoid } from "../project/types.ts";
 import type { MonthName, SectionId } from "./places.ts";
 import type { HeatFlowDirection } from "./words.ts";
 
-/** What a floor to ISO 13370 was worked out from, for whoever works it again. */
+/** The input of a floor to ISO 13370, for retracing it. */
 export interface FloorBasis {
   /** A [m²] and exposed perimeter P [m] */
   area: number;
@@ -135,7 +135,7 @@ export interface SurfaceResult {
   temperatureFactors: { where: string; sectionId: SectionId | null; factor: number }[];
   /** Required factor each month for mould, condensation and corrosion; null where the month does not count. */
   required: { month: MonthName; mould: number | null; condensation: number | null; corrosion: number | null }[];
-  /** The month that asks most of each, with the factor it requires [–]. */
+  /** The month with the highest requirement of each kind, with its factor [–]. */
   critical: {
     /** [–] */
     mould: { month: MonthName; factor: number } | null;
@@ -146,7 +146,7 @@ export interface SurfaceResult {
   };
   /** Why a critical month is null. */
   reason: string | null;
-  /** Room relative humidity the coldest surface would stand in its worst month [–] before mould and before drops. */
+  /** Room relative humidity that the coldest surface would withstand in its worst month [–], before mould and before drops. */
   humidityStood: { month: MonthName; mould: number; condensation: number } | null;
   /** The coldest part of the surface in the critical month [°C], with the humidity on it [–]; null without such a month. */
   coldest: { month: MonthName; temperature: number; relativeHumidity: number } | null;
@@ -179,6 +179,6 @@ export interface SurfaceResult {
   }[];
   /** Months in which the room surface itself is at saturation. */
   condensationMonths: MonthName[];
-  /** Which case of a slightly ventilated air layer gives the lower factor, and stands here; null without such a layer. */
+  /** The case of a slightly ventilated air layer that gives the lower factor, given here; null without such a layer. */
   slightVentilationCase?: "closed" | "open" | null;
 }

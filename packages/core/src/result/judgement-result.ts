@@ -19,11 +19,11 @@ interface FindingOf<Code extends FindingCode> {
   advice: string | null;
   /** Standard and clause, or "common practice". */
   source: string;
-  /** The data that the words were made of. */
+  /** The data behind the words. */
   figures: FindingFigures[Code];
 }
 
-/** One thing worth telling, with the figures behind it and what to do; the code tells which figures it has. */
+/** One result worth reporting, with its figures and what to do; the code determines the figures. */
 export type Finding<Code extends FindingCode = FindingCode> = Code extends FindingCode ? FindingOf<Code> : never;
 
 /** The judgement with its reasons. */
@@ -35,7 +35,7 @@ export interface Judgement {
   decisive: string | null;
   /** Id of the finding by which it fails even by this mild method, where it is beyond it; null for all else. */
   failsEvenSo: string | null;
-  /** Of the year with drying inside the month: what is told where no finding decides. */
+  /** Verdict of the year with drying within the month: told if no finding decides. */
   verdict: VerdictWord;
   /** The answer in one sentence, and with what follows it. */
   short: string;
@@ -45,7 +45,7 @@ export interface Judgement {
   conditions: string[];
 }
 
-/** A change that was computed to turn the judgement or to meet the target, with its result. */
+/** A change that was calculated to change the judgement or to meet the target, with its result. */
 export interface Remedy {
   /** What is done: one change, or two that go together; and in words. */
   does: readonly RemedyStep[];
@@ -59,7 +59,7 @@ export interface Remedy {
   thicknessInside: number;
   /** [m] */
   thicknessOutside: number;
-  /** What a *sound with conditions* rests on: the findings that make the conditions, and their messages; else empty. */
+  /** The findings behind *sound with conditions*, and their messages; otherwise empty. */
   conditionFindings: Finding[];
   conditions: string[];
   /** What is done to the layers, in the language of variants; empty where the layers stay. */
@@ -70,11 +70,11 @@ export interface Remedy {
   roomChange: RoomChange | null;
   /** The changed build-up's layers. */
   layers: LayerResult[];
-  /** Materials that it brings in, with the values used. */
+  /** Materials that it adds, with the values used. */
   materials: RemedyMaterial[];
 }
 
-/** A material that a remedy brings in, with the values that it was worked out with. */
+/** A material that a remedy adds, with the values used. */
 export interface RemedyMaterial {
   name: string;
   /** [W/(m·K)]; null for a sheet */

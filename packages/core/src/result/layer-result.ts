@@ -2,7 +2,7 @@ import type { AirLayer, InsulationFit, LayerPurpose, MaterialKind, ValueBasis, V
 
 /** A layer with the properties that were used and where they come from, in SI. */
 export interface LayerResult {
-  /** As the pages number it: from 1, room outwards. */
+  /** Number on the pages: from 1, from the room outwards. */
   number: number;
   name: string;
   type: "material" | "sheet" | "air";

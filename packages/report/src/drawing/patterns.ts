@@ -1,7 +1,7 @@
 import type { LayerResult } from "@warmside/core";
 import { DRAWING_FONT, PALETTE } from "../palette.ts";
 
-/** What a layer is drawn as. The marks are this project's own; each also differs without colour. */
+/** The pattern of a layer. The marks are this project's own; they also differ without colour. */
 export type Hatch =
   | "timber"
   | "wood board"

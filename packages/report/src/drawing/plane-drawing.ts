@@ -175,7 +175,7 @@ function onPaper(x: number, y: number, anchor: string, text: string, fill: strin
   return `<text x="${tenth(x)}" y="${tenth(y)}" text-anchor="${anchor}" font-size="${LETTERING}" font-weight="bold" ${halo} fill="${fill}">${text}</text>`;
 }
 
-/** Length of the bar that tells the scale [m]. */
+/** Length of the scale bar [m]. */
 const BAR = 0.05;
 
 function scaleBar({ pixelsPerMetre, bottom }: Placed): string {

@@ -5,8 +5,8 @@ import { judgementChannels } from "./judgement-marks.ts";
 import { layout, type Plot, type PlotKind, type Row, type X, type Y } from "./plot.ts";
 
 /**
- * The choice at a glance: U of a build-up and its variants against their cost, or against their thickness where not all
- * of them have a cost. Each mark carries its number; the table beside it has the names.
+ * The choice at a glance: U of a build-up and its variants against cost, or against thickness if any has no cost. Each
+ * mark has its number; the table beside it has the names.
  *
  * @param comparison - a build-up with its variants
  * @returns the plot; null where U is known of none, or all marks would lie on one another
@@ -36,7 +36,7 @@ interface Mark {
   number: number;
 }
 
-/** Marks that would lie on one another share their place to this many figures. */
+/** Marks count as overlapping if their places agree to this many figures. */
 const FIGURES_OF_PLACE = 3;
 
 function placeKey({ across, u }: Mark): string {

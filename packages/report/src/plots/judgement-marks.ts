@@ -2,7 +2,7 @@ import type { JudgementWord } from "@warmside/core";
 import { PALETTE } from "../palette.ts";
 import type { Fill, Shape } from "./plot.ts";
 
-/** Each judgement by a shape, and by the colour it has everywhere on the page, so that it reads without either. */
+/** Each judgement has a shape and the colour used everywhere on the page, so that either alone is enough. */
 export const MARKS: Readonly<Record<JudgementWord, { shape: string; colour: string }>> = {
   sound: { shape: "circle", colour: PALETTE.sound.light },
   "sound with conditions": { shape: "square", colour: PALETTE.conditions.light },

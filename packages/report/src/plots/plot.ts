@@ -40,7 +40,7 @@ export const PLOT_TEXT = 12.5;
 const PLOT_SCHEMA = "https://vega.github.io/schema/vega-lite/v6.json";
 
 /**
- * What the kinds have in common: a look of quiet axes and horizontal guide lines, and a fixed layout.
+ * What all kinds share: quiet axes, horizontal guide lines and a fixed layout.
  *
  * @param padding - room around the field for labels and titles [px]
  * @returns members of a specification

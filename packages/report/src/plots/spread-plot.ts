@@ -76,7 +76,7 @@ function segments(row: string, entries: readonly SpreadProbability<string>[], or
   });
 }
 
-/** An input with what it does to the answer. */
+/** An input with its influence on the answer. */
 export interface Decisive {
   name: string;
   influence: number;

@@ -20,8 +20,8 @@ export interface StretchedSd {
 }
 
 /**
- * How the layers of a section share the width of a plot over sd. Each is as wide as its sd; one that would take most of
- * the width from the others is drawn narrower, and the axis is broken there.
+ * Divides the width of a plot over sd among the layers of a section. Each is as wide as its sd; one that would leave too
+ * little to the others is drawn narrower, with a break in the axis.
  *
  * @param view - the section
  * @returns bands from the room outwards

@@ -2,8 +2,8 @@ import { escapeText } from "../escape.ts";
 import { DRAWING_FONT } from "../palette.ts";
 
 /**
- * An SVG as vega writes it, made small and steady: numbers to a tenth of a pixel, ids the plot's own, and nothing
- * that draws nothing.
+ * Makes an SVG written by vega small and reproducible: numbers to a tenth of a pixel, ids of its own, and no elements that
+ * draw nothing.
  *
  * @param svg - an SVG element written by vega
  * @param id - prefix for names inside it
@@ -24,7 +24,7 @@ export function tidySvg(svg: string, id: string): string {
   return withoutBareGroups(tidied.replace(DRAWS_NOTHING, ""));
 }
 
-/** Attributes that nobody reads, and those that say what holds anyway. */
+/** Attributes that nothing uses, and those with default values. */
 const UNREAD = new RegExp(
   [
     ' (?:class|xmlns(?::\\w+)?|version|aria-\\w+|role|pointer-events|stroke-miterlimit)="[^"]*"',

@@ -48,7 +48,7 @@ function labelled(svg: string, plot: Plot, id: string): string {
   return svg.replace(/^<svg([^>]*)>/, (_, rest: string) => `<svg ${attributes}${rest}>${title}${description}`);
 }
 
-/** What most texts of a plot share, said once. */
+/** Attributes shared by most texts of a plot. */
 const SHARED_LOOK = `font-family='${DRAWING_FONT}' font-size="${PLOT_TEXT}"`;
 
 /** A warning in a plot is a fault of the plot; only rows that a kind may do without, such as drops, may be missing. */

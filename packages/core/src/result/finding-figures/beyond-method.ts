@@ -11,7 +11,7 @@ export type NoFigures = Readonly<Record<string, never>>;
 export interface BeyondFindings {
   /** Conductivities [W/(m·K)]; a channel is beyond the method only next to the ground or a void. */
   "metal-bridging": { framing: string; material: string; conductivity: number; limit: number; isChannel: boolean };
-  /** Layers, by index from 0, that hardly anybody has at that end of a list. */
+  /** Layers that are hardly ever at that end of a list, by index from 0. */
   "layers-from-outside": { innermost: number | null; outermost: number | null };
   "unheated-metal-skin": NoFigures;
   "ground-feeds-water": NoFigures;

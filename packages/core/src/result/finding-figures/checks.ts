@@ -16,7 +16,7 @@ export interface YearInShort {
 export interface CheckFindings {
   "air-leakage": Omit<LeakData, "months">;
   "gaps-in-vapour-layer": GapsData;
-  /** `daysToDry` and the like; of water outside the counted layers only where it is. */
+  /** `daysToDry` and so on; for water outside the counted layers only its place. */
   "trapped-water":
     | ({ isCounted: true } & Omit<TrappedWaterData, "held" | "heldElsewhere">)
     | { isCounted: false /** Index from 0. */; layer: number };
@@ -40,10 +40,10 @@ export interface CheckFindings {
   /** Fraction of saturation [–]. */
   "one-humidity-all-year": { humidity: number };
   "unfavourable-vapour-resistance": YearInShort & {
-    /** The limit that is passed [kg/m²]; null where none is. */
+    /** The limit that is exceeded [kg/m²]; null if none is. */
     limitPassed: number | null;
   };
-  /** `amount` counts what settles; `limit` is its own [kg/m²]. */
+  /** `amount` includes the level that settles; `limit` is the one for it [kg/m²]. */
   "sound-as-used": YearInShort & { amount: number; limit: number };
   "damp-ground-below": NoFigures;
 }

@@ -23,7 +23,7 @@ export type RoofAirFault =
 export interface HeatFindings {
   "target-met": TargetFigures;
   "target-missed": TargetFigures;
-  /** Upper over lower limit of R, and the greatest error of their mean [–]. */
+  /** Ratio of the upper to the lower limit of R, and the greatest error of their mean [–]. */
   "limits-far-apart": { limitsRatio: number; possibleError: number };
   /** Layer indices, from 0. */
   "foil-without-air": { layers: readonly number[] };
@@ -58,7 +58,7 @@ export interface HeatFindings {
     /** [m²/m] */
     openingsNeeded: number;
   };
-  /** Degrees from level; `matters` where the build-up would be judged otherwise as a flat roof. */
+  /** Degrees from level; `matters` if the build-up would be judged differently as a flat roof. */
   /** Pitch [°] under which a roof is flat. */
   "pitch-not-said": { flatUnder: number; matters: boolean };
   /** Shares of the resistance [–]. */

@@ -3,7 +3,7 @@ import type { MonthName, Place } from "../places.ts";
 import type { VerdictWord } from "../words.ts";
 import type { LimitReason, WaterLevel } from "./water.ts";
 
-/** Water in the strip of 50 mm that holds most of it, held against its limit: amounts in kg/m². */
+/** Water in the strip of 50 mm that holds most, compared with its limit: amounts in kg/m². */
 export interface StripFigures {
   level: WaterLevel;
   verdict: VerdictWord;
@@ -37,7 +37,7 @@ export interface PlaneFindings {
     framing: string;
     /** The tight layers that end at the framing, from 0. */
     layers: number[];
-    /** Gap beside the framing [m] and tape over it, as run, and whether the file says them. */
+    /** Gap beside the framing [m] and tape over it, as calculated, and whether the file states them. */
     gap: number;
     taped: Taping;
     isSaid: { gap: boolean; taped: boolean };

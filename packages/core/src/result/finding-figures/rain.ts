@@ -1,4 +1,4 @@
-/** What the outside of a wall is to rain. */
+/** How the outside of a wall responds to rain. */
 export type CladdingKind = "masonry" | "render" | "log" | "boarding";
 
 /** The layer that takes up rain, by its index from 0. */

@@ -1,6 +1,6 @@
 import type { MonthName, PieceOfWood, Place, SectionId, WarmSide } from "../places.ts";
 
-/** A face that no construction keeps dry enough: factors [–]. */
+/** A face that no construction can keep dry enough: factors [–]. */
 export interface FaceNeedsDrierAir {
   /** [–] */
   required: number;

@@ -2,7 +2,7 @@ import type { Side } from "../places.ts";
 import type { VerdictWord } from "../words.ts";
 import type { WaterLevel } from "./water.ts";
 
-/** What becomes of the water with the vapour layer opened or left out: amounts in kg/m². */
+/** Water with the vapour layer opened or left out: amounts in kg/m². */
 export interface WaterWithout {
   verdict: VerdictWord;
   level: WaterLevel;
@@ -23,14 +23,14 @@ export interface TightLayerFigures {
   sd: number;
 }
 
-/** What the design's dependence on its vapour layer rests on. */
+/** Why the design depends on its vapour layer. */
 export interface DependenceFigures extends TightLayerFigures {
-  /** The usual share missing [–] and the water it brings [kg/m²]; null where it was not worked out. */
+  /** The usual missing share [–] and the water that it lets in [kg/m²]; null if it was not calculated. */
   usualShare: number | null;
   /** [kg/m²] */
   usualAmount: number | null;
   whenOpened: WaterWithout;
-  /** Null where it was not worked out: never in a result. */
+  /** Null if it was not calculated, which never happens in a result. */
   whenLeftOut: WaterWithout | null;
   /** What has to be sealed: joints of boards, or laps of a sheet. */
   joints: "boards" | "sheet";
@@ -67,7 +67,7 @@ export interface VapourLayerFindings {
     isOnFoam: boolean;
   };
   "two-tight-layers": {
-    /** Layer indices of the two, from 0, and of what lies between them and can hold water. */
+    /** Layer indices, from 0, of the two and of the layers between them that can hold water. */
     inner: readonly number[];
     /** [–] */
     outer: readonly number[];
@@ -81,7 +81,7 @@ export interface VapourLayerFindings {
     neverDries: boolean;
   };
   "tight-sheet-under-floor": {
-    /** Index of the sheet, from 0, and of what can hold water on its room side. */
+    /** Index of the sheet, from 0, and of the layers on its room side that can hold water. */
     layer: number;
     /** Index from 0. */
     above: readonly number[];

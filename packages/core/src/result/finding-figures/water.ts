@@ -14,10 +14,10 @@ export type LimitReason =
   | { kind: "smooth upright surface" }
   | { kind: "surface that takes up no water" };
 
-/** The year that water is told of: the reported one, or a harder one. */
+/** The year to which the water belongs: the reported one, or a harder one. */
 export type YearOfWater = "reported" | "one in ten colder year" | "one in ten warmer year";
 
-/** Water in a zone, held against its limit: amounts in kg/m². */
+/** Water in a zone, compared with its limit: amounts in kg/m². */
 export interface WaterFigures {
   year: YearOfWater;
   /** [kg/m²] */
@@ -30,7 +30,7 @@ export interface WaterFigures {
   place: Place;
   /** What a year leaves behind [kg/m² a year]: 0 where it settles at a level, null where all of it dries. */
   growthPerYear: number | null;
-  /** Years until what is left over makes 200 g/m² [a]; null where it does not grow. */
+  /** Years until the remainder reaches 200 g/m² [a]; null if it does not grow. */
   yearsToGather: number | null;
 }
 
@@ -43,21 +43,21 @@ export interface WaterFindings {
     levelInColderYear: WaterLevel | null;
   };
   "condensation-too-much": WaterFigures & {
-    /** True where the finding before it tells of the same water. */
+    /** True if the finding before it reports the same water. */
     isSameWater: boolean;
   };
   "condensation-dries-out": WaterFigures & {
     /** Whether drops may run down a smooth upright surface. */
     runsDown: boolean;
-    /** Whether a sheet or board on the warm side holds the vapour back; masonry and insulation have nothing to keep whole. */
+    /** Whether a sheet or board on the warm side holds the vapour back, and so must stay whole. */
     restsOnLayer: boolean;
   };
   "stays-wet": WaterFigures & {
-    /** Whether it is taken up by what lies above the ground's membrane, where nothing rots. */
+    /** Whether layers above the ground's membrane absorb it, where nothing can rot. */
     isAboveGroundMembrane: boolean;
   };
   trace: WaterFigures & {
-    /** What it sits on where even a trace is worth knowing of. */
+    /** The material below it, if even a trace is worth reporting. */
     sitsOn: "steel" | "gypsum paper" | null;
   };
   /**
@@ -68,7 +68,7 @@ export interface WaterFindings {
     amount: number;
     growthPerYear: number | null;
     yearsToGather: number | null;
-    /** Whether the year with drying within the month ends dry; else ordinary years clear what is not told as growth. */
+    /** Whether the year with drying within the month ends dry; otherwise ordinary years clear what is not reported as growth. */
     driesWithinMonth: boolean;
   };
   /** Foam bonded to a skin, its layer by index from 0: least difference of its inner face to the room's dew point [K]. */

@@ -1,7 +1,7 @@
 import { type Data, dataOf, type Path } from "./parsed.ts";
 
 /**
- * An edited text, or null where it did not come to what was meant: every edit is read again and compared.
+ * An edited text, or null if the edit did not give the intended data: every edit is read again and compared.
  *
  * @param before - the text as it was
  * @param after - the text with the edit

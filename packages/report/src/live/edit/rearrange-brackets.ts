@@ -16,8 +16,8 @@ interface Piece {
 }
 
 /**
- * A list in brackets, rearranged. What stands between entries is taken apart: comments go with their entry, blanks and
- * line breaks stay in their place, so that the way back gives the same bytes.
+ * A list in brackets, rearranged. Text between entries is divided: comments move with their entry, blanks and line
+ * breaks stay in place, so that the reverse edit gives the same bytes.
  */
 export function rearrangeBrackets(
   text: string,

@@ -16,7 +16,7 @@ export interface Shelf {
   choices: Choice[];
 }
 
-/** What a self-builder reaches for first, in the order in which a wall is built. */
+/** What a self-builder looks for first, in the order in which a wall is built. */
 const ORDINARY = [
   "gypsum plasterboard",
   "polyethylene sheet 0.15 mm",

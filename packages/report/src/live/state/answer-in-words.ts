@@ -3,7 +3,7 @@ import { answerOf } from "./answer.ts";
 import type { State } from "./state.ts";
 
 /**
- * The answer for those who listen, in a sentence or two.
+ * The answer for screen readers, in a sentence or two.
  *
  * @param state - what is shown
  * @returns the judgement, the verdict and the U-value; that the file has problems where it has

@@ -28,12 +28,12 @@ export function draftOf(tab: string): Draft | null {
   return readDraft(PREFIX + tab);
 }
 
-/** Takes a copy away: its work stands in a file or was thrown away. */
+/** Removes a copy: its work has been saved to a file or discarded. */
 export function dropDraft(tab: string): void {
   try {
     localStorage.removeItem(PREFIX + tab);
   } catch {
-    // Where nothing can be kept, nothing is there to take away.
+    // Without storage there is no copy to remove.
   }
 }
 

@@ -21,7 +21,7 @@ export function chooseFiles(): Promise<ChosenFile[]> {
   });
 }
 
-/** Files as texts: what is no text is told by null. */
+/** Files as texts; null for a file that is not text. */
 export async function readFiles(files: readonly File[]): Promise<ChosenFile[]> {
   return await Promise.all(
     files.map(async (file) => ({ name: file.name, text: textOf(new Uint8Array(await file.arrayBuffer())) })),

@@ -23,7 +23,7 @@ export interface State {
   history: History;
   /** Index of the build-up that is shown. */
   buildUp: number;
-  /** Index of the layer that is taken up; null for none. */
+  /** Index of the selected layer; null for none. */
   layer: number | null;
   /** 0 to below 12; whole while nothing runs. Null: the month that decides. */
   month: number | null;
@@ -35,7 +35,7 @@ export interface State {
   isChoosingStarter: boolean;
   /** A remark that stands at the top until it is closed. */
   remark: string | null;
-  /** For those who listen: told once after a pause. */
+  /** For screen readers: announced once after a pause. */
   spoken: string;
   /** Whether this browser keeps a copy of unsaved work. */
   isKept: boolean;

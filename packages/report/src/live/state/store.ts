@@ -63,7 +63,7 @@ export function write(text: string | null, gesture: string | null = null, more: 
   adopt(text, { history: withStep(before.history, before.text, text, goesOn), ...more });
 }
 
-/** Another file in the place of this one; what was there can be had back by undoing. */
+/** Opens another file in place of this one; undo brings the former back. */
 export function replaceFile(text: string, fileName: string, tables: State["tables"] = {}): void {
   lastGesture = null;
   const history = withStep(state().history, state().text, text, false);

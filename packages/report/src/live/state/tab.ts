@@ -1,5 +1,5 @@
 /**
- * This tab's own name, which lasts over a reload and is no other tab's: a copied tab gets one of its own.
+ * This tab's own name, which survives a reload and is unique: a duplicated tab gets a new one.
  *
  * @returns the name, and the one it was copied from
  */

@@ -1,8 +1,8 @@
 import type { BuildUpResult, SheetPlaces } from "@warmside/core";
 
 /**
- * The places of a moment ago, told for the build-up as it is now: where the sheet lies changes nothing of what each
- * place would give, as long as the other layers are in their order.
+ * The flags of a moment ago, for the build-up as it is now: moving the sheet does not change the result of each place, as
+ * long as the other layers keep their order.
  *
  * @param places - as they were worked out
  * @param names - of all layers when they were worked out
