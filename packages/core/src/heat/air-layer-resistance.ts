@@ -5,17 +5,17 @@ import type { HeatFlowDirection } from "../result/types.ts";
 /** Mean temperature of an air layer Tm [K]: 10 °C. Source: ISO 6946:2017 Annex D (from memory). */
 export const MEAN_TEMPERATURE_OF_AIR_LAYER: number = ZERO_CELSIUS_IN_KELVIN + 10;
 
-/** Conductivity of still air that bounds ha [W/(m·K)]. Source: ISO 6946:2017 Table D.1 (from memory). */
+/** Conductivity of still air, the lower bound of ha [W/(m·K)]. Source: ISO 6946:2017 Table D.1 (from memory). */
 const STILL_AIR_CONDUCTIVITY = 0.025;
 
-/** Least convective coefficients [W/(m²·K)], ΔT up to 5 K. Source: ISO 6946:2017 Table D.1 (from memory). */
+/** Convective coefficients ha [W/(m²·K)] for ΔT up to 5 K. Source: ISO 6946:2017 Table D.1 (from memory). */
 const CONVECTION_HORIZONTAL = 1.25;
 const CONVECTION_UPWARD = 1.95;
 /** Downward: 0.12·d^−0.44. Source: ISO 6946:2017 Table D.1 (from memory). */
 const CONVECTION_DOWNWARD_FACTOR = 0.12;
 const CONVECTION_DOWNWARD_EXPONENT = -0.44;
 
-/** A layer narrower than this many thicknesses is divided. Source: ISO 6946:2017 Annex D.4 (from memory). */
+/** Narrower than this many thicknesses, a layer is divided. Source: ISO 6946:2017 Annex D.4 (from memory). */
 const DIVIDED_BELOW_WIDTH_RATIO = 10;
 
 /**

@@ -1,26 +1,26 @@
-/** One layer of a bridged build-up, and what bridges it. */
+/** One layer of a bridged build-up, with its bridge. */
 export interface BridgedLayer {
   /** R of the layer [m²·K/W], ≥ 0. */
   resistance: number;
-  /** Part of the area that the bridge takes [–], 0 to 1; 0 without one. */
+  /** Share of the area that the bridge takes [–], 0 to 1; 0 without a bridge. */
   share: number;
   /** R through the bridge [m²·K/W], above 0. */
   bridgeResistance: number;
 }
 
-/** A straight way through: its part of the area [–] and the sum of its layers' resistances [m²·K/W]. */
+/** A heat-flow path: its share of the area [–] and the sum of its layers' resistances [m²·K/W]. */
 export interface ResistancePath {
   share: number;
   resistance: number;
 }
 
 /**
- * Upper and lower limit of the total resistance of a bridged build-up.
+ * Upper and lower limits of the total resistance of a bridged build-up.
  *
- * @param paths - distinct ways through, shares adding up to 1
- * @param layers - the layers, each with what bridges it
- * @param surfaces - Rsi + Rse and whatever lies outside the layers [m²·K/W], above 0
- * @returns R′ of all ways in parallel, and R″ layer by layer [m²·K/W]
+ * @param paths - distinct heat-flow paths, with shares that add up to 1
+ * @param layers - the layers, each with its bridge
+ * @param surfaces - Rsi + Rse and any resistance outside the layers [m²·K/W], above 0
+ * @returns R′ of all paths in parallel and R″, layer by layer [m²·K/W]
  * Source: ISO 6946:2017 clause 6.7.2 (from memory).
  */
 export function combinedLimits(

@@ -4,13 +4,13 @@ import { resistanceAlong } from "./paths.ts";
 import type { CountedLayer, Path } from "./types.ts";
 
 /**
- * Total resistance of a bridged build-up by the combined method: the mean of an upper limit (every distinct way in
- * parallel) and a lower limit (layer by layer).
+ * Total resistance of a bridged build-up by the combined method: the mean of an upper limit (all distinct
+ * paths in parallel) and a lower limit (layer by layer).
  *
  * @param counted - counted layers
- * @param paths - ways through, shares adding up to 1
+ * @param paths - heat-flow paths, with shares that add up to 1
  * @param surfaceInside - Rsi [m²·K/W]
- * @param surfaceOutside - Rse and whatever lies outside the layers [m²·K/W]
+ * @param surfaceOutside - Rse and any resistance outside the layers [m²·K/W]
  * @returns limits, mean [m²·K/W], their ratio and the possible error as fractions
  * Source: ISO 6946:2017 clause 6.7.2 (from memory).
  */
@@ -28,7 +28,7 @@ export function combinedResistance(
   return { upperLimit, lowerLimit, resistance, limitsRatio, possibleError };
 }
 
-/** Sum of the layers' resistances along one way through [m²·K/W]. */
+/** Sum of the layers' resistances along one heat-flow path [m²·K/W]. */
 export function resistanceOfPath(counted: readonly CountedLayer[], path: Path): number {
   return counted.reduce((sum, layer) => sum + resistanceAlong(layer, path), 0);
 }
@@ -42,5 +42,5 @@ function asBridged({ resistance, framing, framingResistance }: CountedLayer): Br
   return { resistance, share: framing?.share ?? 0, bridgeResistance: framingResistance };
 }
 
-/** Limits further apart than this are beyond the method's own bound. Source: ISO 6946:2017 clause 6.7.2.1 (from memory). */
+/** Largest R′/R″ for which the method is valid [–]. Source: ISO 6946:2017 clause 6.7.2.1 (from memory). */
 export const LARGEST_LIMITS_RATIO = 1.5;

@@ -10,10 +10,10 @@ export const AIR_GAP_CORRECTION: Readonly<Record<InsulationFit, number>> = {
   "gaps and air behind": 0.04,
 };
 
-/** α for a fastener right through the layer [–]. Source: ISO 6946:2017 clause F.3.2 (from memory). */
+/** α for a fastener that passes right through the layer [–]. Source: ISO 6946:2017 clause F.3.2 (from memory). */
 export const FASTENER_FACTOR = 0.8;
 
-/** Corrections that together stay under this share of U are left out. Source: ISO 6946:2017 clause 7 (from memory). */
+/** Corrections that together are under this share of U are left out. Source: ISO 6946:2017 clause 7 (from memory). */
 export const SMALLEST_CORRECTION_SHARE = 0.03;
 
 /**
@@ -51,7 +51,7 @@ export function heatCorrections(counted: readonly CountedLayer[], totalWithoutBr
 /**
  * Correction for air gaps in an insulation layer.
  *
- * @param fit - level in words
+ * @param fit - level of air gaps, in words
  * @param layerResistance - R1 [m²·K/W], ≥ 0
  * @param total - RT,h without bridging [m²·K/W], above 0
  * @returns ΔUg [W/(m²·K)]
@@ -65,11 +65,11 @@ export function airGapCorrection(fit: InsulationFit, layerResistance: number, to
 
 /**
  * Correction for fasteners through an insulation layer, recessed or not: ΔUf = α·λf·Af·nf/d1·(R1/RT,h)², where d1 is
- * what of the fastener lies in the layer, α = 0.8·d1/d0, and R1 = R·d1/d0 is the resistance of that part alone.
+ * the length of the fastener in the layer, α = 0.8·d1/d0, and R1 = R·d1/d0 is the resistance of the layer over d1.
  *
- * Without a recess d1 is d0 and the whole is 0.8·λf·Af·nf/d0·(R/RT,h)². A recess takes the fastener out of some of the
- * insulation, so that the metal bridges less of it: d1 alone cancels between α and 1/d1, R1 does not, and the correction
- * falls with (d1/d0)² down to nothing for a fastener that does not reach the layer.
+ * Without a recess, d1 equals d0 and ΔUf is 0.8·λf·Af·nf/d0·(R/RT,h)². With a recess, the metal bridges less of the
+ * insulation. The d1 in α and in 1/d1 cancel; the one in R1 remains, so the correction falls with (d1/d0)², to 0 for a
+ * fastener that does not reach the layer.
  *
  * @param fasteners - number per area [1/m²], diameter [m], λf [W/(m·K)], recess [m]
  * @param thickness - d0 of the layer [m], above 0
@@ -95,13 +95,13 @@ export function fastenerCorrection(
   );
 }
 
-/** What of a fastener lies in its layer: d1 [m], and d1/d0 [–]. */
+/** Length of a fastener in its layer: d1 [m] and d1/d0 [–]. */
 function penetration({ recess }: Fasteners, thickness: number): { length: number; share: number } {
   const length = Math.max(0, thickness - recess);
   return { length, share: length / thickness };
 }
 
-/** Af [m²]. */
+/** Cross-section of a fastener Af [m²]. */
 function crossSectionOf({ diameter }: Fasteners): number {
   return (Math.PI / 4) * diameter ** 2;
 }

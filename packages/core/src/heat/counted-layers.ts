@@ -5,11 +5,11 @@ import type { HeatFlowDirection } from "../result/types.ts";
 import { airLayerResistance } from "./air-layer-resistance.ts";
 import type { CountedLayer } from "./types.ts";
 
-/** A bright foil that faces up gathers dust [–]. Source: common practice. */
+/** Least emissivity of a face that looks up, where dust settles on bright foil [–]. Source: common practice. */
 export const EMISSIVITY_OF_FOIL_FACING_UP = 0.2;
 
 /**
- * The layers that count, from the room outwards up to the first well-ventilated layer (left out with all beyond it).
+ * The layers that count: from the room outwards to the first well-ventilated one, which is left out with all beyond it.
  *
  * @param buildUp - the build-up
  * @param direction - of the heat flow
@@ -58,14 +58,14 @@ function framingConductionResistance(layer: Layer, framing: Framing): number {
   return layer.thickness / framing.material.conductivity!;
 }
 
-/** Clear width between framing members [m]; infinite where the file does not state it. */
+/** Clear width between framing members [m]; infinite where the file does not give a spacing. */
 function clearWidth(framing: Framing | null): number {
   if (framing === null || framing.origin.kind === "fraction") return Number.POSITIVE_INFINITY;
   const { origin } = framing;
   return origin.spacing - (origin.kind === "channel" ? origin.channel.sheet : origin.width);
 }
 
-/** Emissivity of the two faces that bound an air layer [–], inner then outer. */
+/** Emissivities of the two faces that bound an air layer, inner then outer [–]. */
 function facingEmissivities(buildUp: BuildUp, air: AirLayer, index: number): [number, number] {
   const before = buildUp.layers[index - 1];
   const after = buildUp.layers[index + 1];
@@ -76,7 +76,7 @@ function facingEmissivities(buildUp: BuildUp, air: AirLayer, index: number): [nu
   return [Math.min(air.emissivity, dusty[0]), dusty[1]];
 }
 
-/** Foil facing up: the lower face of a level air layer, which is the inner one in a roof and the outer one in a floor. */
+/** Dust lies on the lower face of a level air layer: the inner face in a roof, the outer face in a floor. */
 function dustOnUpwardFace(buildUp: BuildUp, inner: number, outer: number): [number, number] {
   if (isUpright(buildUp)) return [inner, outer];
   return buildUp.element === "floor"

@@ -15,7 +15,10 @@ export const SOIL_CONDUCTIVITY: Readonly<Record<Soil, number>> = {
 export const FLOOR_SURFACE_INSIDE = 0.17;
 export const FLOOR_SURFACE_OUTSIDE = 0.04;
 
-/** Heat through walls of the void counts 2·h·Uw/B; its ventilation 1450·ε·v·fw/B. Source: ISO 13370:2017 clause 7.3 (from memory). */
+/**
+ * Factor of the void's ventilation 1450·ε·v·fw/B; heat through its walls is 2·h·Uw/B.
+ * Source: ISO 13370:2017 clause 7.3 (from memory).
+ */
 export const VOID_VENTILATION_FACTOR = 1450;
 
 /** Wind shielding factor fw. Source: ISO 13370:2017 Table 8 (from memory). */
@@ -25,17 +28,17 @@ export const WIND_SHIELDING: Readonly<Record<UnderfloorVoid["shelter"], number>>
   exposed: 0.1,
 };
 
-/** Shape of U0 for a well-insulated slab. Source: ISO 13370:2017 equation 4 (from memory). */
+/** Factor of B in U0 of a well-insulated slab [–]. Source: ISO 13370:2017 equation 4 (from memory). */
 export const WELL_INSULATED_SHAPE = 0.457;
 
-/** A transmittance with the named values of its calculation. */
+/** A transmittance, with the named values it was calculated from. */
 export interface GroundTransmittance {
   transmittance: number;
   working: WorkingValue[];
 }
 
 /**
- * Transmittance of a slab on ground, with edge insulation when there is any.
+ * Transmittance of a slab on ground, with edge insulation where there is any.
  *
  * @param ground - area, perimeter, wall thickness, soil, edge insulation
  * @param floorResistance - Rf of the floor's layers [m²·K/W], ≥ 0
@@ -66,9 +69,9 @@ export function slabTransmittance(ground: Ground, floorResistance: number): Grou
 }
 
 /**
- * Resistance of the ground below a slab: with it the layers and the ground together have the slab's own transmittance.
+ * Resistance of the ground below a slab, chosen so that layers and ground together give the slab's transmittance.
  *
- * @param transmittance - U of the slab, edge insulation counted [W/(m²·K)], above 0
+ * @param transmittance - U of the slab with edge insulation [W/(m²·K)], above 0
  * @param floorResistance - Rf of its layers [m²·K/W], ≥ 0
  * @returns Rg = 1/U − Rsi − Rf [m²·K/W]
  * Source: METHOD.md, Ground floors (this project's rule; ISO 13370:2017 has the same sum as a virtual layer, from memory).
@@ -91,9 +94,9 @@ function groundTransmittance(dimension: number, equivalentThickness: number, con
 }
 
 /**
- * Linear transmittance by which edge insulation lowers the loss.
+ * Linear transmittance of edge insulation, which lowers the loss.
  *
- * @param edge - Rn [m²·K/W], dn [m], extent D [m], upright or level
+ * @param edge - Rn [m²·K/W], dn [m], extent D [m], vertical or horizontal
  * @param equivalentThickness - dt [m], above 0
  * @param conductivity - λg [W/(m·K)], above 0
  * @returns Ψ [W/(m·K)], negative
@@ -112,13 +115,13 @@ export function edgeInsulationTransmittance(
   return -(conductivity / Math.PI) * (bare - insulated);
 }
 
-/** The three ways out of a ventilated void [W/(m²·K)]. */
+/** The three heat-flow paths of a ventilated void [W/(m²·K)]. */
 export interface VoidTransmittances {
   /** Uf, floor to void */
   floor: number;
   /** Ug, void to ground */
   ground: number;
-  /** Ux, void to outdoors by walls and ventilation */
+  /** Ux, void to outdoors through walls and by ventilation */
   outdoors: number;
 }
 

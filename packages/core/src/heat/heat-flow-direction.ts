@@ -4,14 +4,14 @@ import type { BuildUp } from "../project/types.ts";
 import type { HeatFlowDirection } from "../result/types.ts";
 
 /**
- * Direction of heat flow, fixed for the year: horizontal through walls and partitions; through roofs and floors by the
- * sign of the temperature difference over the year.
+ * Direction of heat flow, fixed for the year: horizontal through walls and partitions; through roofs and floors it
+ * follows the sign of the year's temperature difference.
  *
  * @param buildUp - the build-up; a roof steeper than 60° counts as a wall
  * @param inside - twelve room temperatures [°C]
- * @param outside - twelve temperatures of the far side [°C]
+ * @param outside - twelve temperatures of the outer side [°C]
  * @returns "upward", "horizontal" or "downward"
- * Source: ISO 6946:2017 clause 6.8 gives the three directions (from memory); the yearly sign is this project's rule.
+ * Source: ISO 6946:2017 clause 6.8 gives the three directions (from memory); the sign over the year is this project's.
  */
 export function heatFlowDirection(
   buildUp: Pick<BuildUp, "element" | "pitch">,

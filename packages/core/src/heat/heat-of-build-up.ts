@@ -17,7 +17,7 @@ import { type OuterEnd, surfaceResistances } from "./surface-resistance.ts";
 import type { HeatCalculation, Path } from "./types.ts";
 
 /**
- * Resistances and transmittance of a build-up, framing and corrections counted.
+ * Resistances and transmittance of a build-up, with framing and corrections.
  *
  * @param buildUp - the build-up; slightly ventilated air layers count as unventilated here (see `slight-ventilation.ts`)
  * @param direction - of the heat flow
@@ -45,7 +45,7 @@ export function calculateHeat(buildUp: BuildUp, direction: HeatFlowDirection): H
       ? null
       : resistanceOfGround(floor.transmittance, combined.resistance - bothSurfaces);
   return {
-    // One by one: a spread at the head of so large an object takes Node 20 longer than all of the rest here.
+    // One by one: in so large an object, a leading spread takes Node 20 longer than all the rest of this function.
     upperLimit: combined.upperLimit,
     lowerLimit: combined.lowerLimit,
     resistance: combined.resistance,
@@ -80,19 +80,19 @@ function outerEndOf(buildUp: BuildUp, endsAt: number | null): OuterEnd {
   return buildUp.faces === "outdoors" || buildUp.faces === "ground" ? "outdoor air" : "room or void";
 }
 
-/** What lies outside the layers; nothing of it counts beyond well-ventilated air. */
+/** Resistance outside the layers [m²·K/W]; a roof space beyond a well-ventilated layer does not count. */
 function resistanceOutside(buildUp: BuildUp, endsAt: number | null): number {
   const roofSpace = buildUp.roofSpace === null || endsAt !== null ? 0 : ROOF_SPACE_RESISTANCE[buildUp.roofSpace];
   const space = buildUp.space === null ? 0 : unheatedSpaceResistance(buildUp.space);
   return roofSpace + space;
 }
 
-/** Part of the area that no framing runs through [–]. */
+/** Share of the area without framing [–]. */
 function shareBetweenFraming(paths: readonly Path[]): number {
   return paths.find((path) => path.through.length === 0)?.share ?? 0;
 }
 
-/** The innermost slightly ventilated air layer, or null. */
+/** The innermost slightly ventilated air layer; null without one inside any well-ventilated layer. */
 export function slightlyVentilatedLayer(buildUp: BuildUp): { index: number; layer: AirLayer } | null {
   for (const [index, layer] of buildUp.layers.entries()) {
     if (layer.type !== "air") continue;

@@ -4,29 +4,29 @@ import type { HeatCalculation } from "./types.ts";
 
 const WATT_HOURS_PER_KILOWATT_HOUR = 1000;
 
-/** Where the heat ends: on the far side; outdoors, by way of a void; or in a void whose air is stated. */
+/** Where the heat goes: to the outer side, through a void to outdoors, or to a void whose air is stated. */
 export type EndOfHeat = "far side" | "outdoors past the void" | "stated void";
 
-/** Twelve months of the room, the far side and outdoors. */
+/** Twelve months of air in the room, on the outer side and outdoors. */
 export interface AirOfHeat {
   inside: AirMonths;
   farSide: AirMonths;
   outdoor: AirMonths;
 }
 
-/** Heat over the year [kWh/m²], and where it goes to. */
+/** Heat loss over the year [kWh/m²], and where it goes. */
 export interface HeatOverTheYear {
   amount: number;
   to: EndOfHeat;
 }
 
 /**
- * Heat through a square metre over the year from the monthly means.
+ * Heat loss through a square metre over the year, from monthly means.
  *
  * @param buildUp - the build-up
  * @param heat - its heat figures
  * @param air - twelve months of air [°C]
- * @returns kWh/m² and where it goes to; null where the room is never warmer
+ * @returns kWh/m² and where it goes; null where the room is never the warmer side
  * Source: Σ max(0, θi − θe)·24·days/1000 times U (METHOD.md, Heat over the year).
  */
 export function heatOverTheYear(buildUp: BuildUp, heat: HeatCalculation, air: AirOfHeat): HeatOverTheYear | null {
@@ -35,7 +35,7 @@ export function heatOverTheYear(buildUp: BuildUp, heat: HeatCalculation, air: Ai
   return degreeHours > 0 ? { amount: (transmittance * degreeHours) / WATT_HOURS_PER_KILOWATT_HOUR, to } : null;
 }
 
-/** U [W/(m²·K)], and the air at the far end to which it refers. */
+/** U [W/(m²·K)] and the air at its outer end: the two belong together. */
 interface WayOfHeat {
   transmittance: number;
   outside: AirMonths;
@@ -43,8 +43,8 @@ interface WayOfHeat {
 }
 
 /**
- * Over a void U reaches through void and ground to outdoors (ISO 13370:2017 clause 7.3, from memory); where the void's
- * own air is stated, the floor's U ends there.
+ * Over a void, U includes the void and the ground and ends outdoors (ISO 13370:2017 clause 7.3, from memory). Where the
+ * void's own air is stated, the floor's U ends in the void.
  */
 function wayOfHeat(buildUp: BuildUp, heat: HeatCalculation, { farSide, outdoor }: AirOfHeat): WayOfHeat {
   const { transmittance } = heat;

@@ -7,13 +7,13 @@ import type { HeatCorrection } from "../result/types.ts";
 import { sumOfResistances } from "./sum-of-resistances.ts";
 import type { CountedLayer } from "./types.ts";
 
-/** f·x of one layer of boards with butt joints under open ballast [W·day/(m²·K·mm)]. Source: ISO 6946:2017 Annex F (from memory). */
+/** f·x, one layer, butt joints, open ballast [W·day/(m²·K·mm)]. Source: ISO 6946:2017 Annex F (from memory). */
 export const RAIN_FACTOR = 0.04;
 
 const MILLIMETRES_PER_DAY = 1000 * SECONDS_PER_DAY;
 
 /**
- * The insulation that lies over the weather skin of a roof, where rain runs below it: an inverted roof.
+ * The insulation over the weather skin of an inverted roof, where rain runs below the insulation.
  *
  * @param buildUp - the build-up
  * @returns indices [–] of the insulating layers outside the outermost skin; empty for every other build-up
@@ -26,7 +26,7 @@ export function insulationOverSkin({ element, pitch, faces, layers }: BuildUp): 
   return layers.flatMap((layer, index) => (index > skin && insulates(layer) ? [index] : []));
 }
 
-/** A roofing sheet, or a layer called the weather skin; tiles and chippings do not keep water out. */
+/** A roofing sheet, or a layer stated to be the weather skin; tiles and chippings do not keep water out. */
 function isWeatherSkin(layer: Layer): boolean {
   if (layer.type === "air") return false;
   if (layer.purpose === "weather skin") return true;
@@ -34,7 +34,7 @@ function isWeatherSkin(layer: Layer): boolean {
 }
 
 /**
- * Heat carried away by rain below the insulation of an inverted roof: ΔUr = p·f·x·(R1/RT)².
+ * Heat carried off by rain that runs below the insulation of an inverted roof: ΔUr = p·f·x·(R1/RT)².
  *
  * @param buildUp - the build-up, with the rain of the heating season
  * @param counted - counted layers

@@ -3,12 +3,12 @@ import type { SectionId } from "../result/types.ts";
 import type { CountedLayer, Path } from "./types.ts";
 
 /**
- * Every distinct straight way through the counted layers. Framing of one name is the same timber in every layer it
- * runs through; framings of different names cross, so that their shares multiply.
+ * Every distinct heat-flow path through the counted layers. Framing of one name is the same timber in every layer it
+ * runs through; framings of different names cross, so their shares multiply.
  *
  * @param counted - counted layers
- * @param include - which framings make ways of their own (default all)
- * @returns ways through with shares that add up to 1; the way between all framing first
+ * @param include - which framings make paths of their own (default all)
+ * @returns paths with shares that add up to 1; the path between all framing first
  * Source: ISO 6946:2017 clause 6.7.2.3 (from memory).
  */
 export function pathsThrough(
@@ -26,7 +26,7 @@ export function pathsThrough(
   return paths.filter((path) => path.share > 0);
 }
 
-/** The framings of the counted layers, one entry a name, in the order of the layers. */
+/** The framings of the counted layers: one entry for each name, in the order of the layers. */
 export function distinctFramings(counted: readonly CountedLayer[]): Framing[] {
   const byName = new Map<string, Framing>();
   for (const { framing } of counted) if (framing !== null) byName.set(framing.name, framing);
@@ -34,10 +34,10 @@ export function distinctFramings(counted: readonly CountedLayer[]): Framing[] {
 }
 
 /**
- * Resistance of a counted layer along one way through.
+ * Resistance of a counted layer along one heat-flow path.
  *
  * @param layer - counted layer
- * @param path - way through
+ * @param path - heat-flow path
  * @returns R [m²·K/W]
  */
 export function resistanceAlong(layer: CountedLayer, path: Path): number {
@@ -47,11 +47,11 @@ export function resistanceAlong(layer: CountedLayer, path: Path): number {
 }
 
 /**
- * Which way through a path is.
+ * The section that a heat-flow path makes.
  *
- * @param path - way through
+ * @param path - heat-flow path
  * @param anyFraming - whether the build-up has framing at all
- * @returns its kind, with the framings that it goes through
+ * @returns its kind, and the framings it runs through
  */
 export function sectionOfPath({ through }: Path, anyFraming: boolean): SectionId {
   if (through.length > 0) return { kind: "through framing", through: [...through] };
@@ -59,9 +59,9 @@ export function sectionOfPath({ through }: Path, anyFraming: boolean): SectionId
 }
 
 /**
- * The name of a way through, as the result and the report use it.
+ * The name of a section, as the result and the report use it.
  *
- * @param section - which way through
+ * @param section - its kind and framings
  * @returns "whole", "between framing" or "through studs and battens"
  * @example sectionName({ kind: "through framing", through: ["studs"] }) // "through studs"
  */

@@ -4,20 +4,20 @@ import type { HeatFlowDirection } from "../result/types.ts";
 import { calculateHeat, slightlyVentilatedLayer } from "./heat-of-build-up.ts";
 import type { HeatCalculation } from "./types.ts";
 
-/** The two cases between which a slightly ventilated air layer lies. */
+/** The two cases that bound a slightly ventilated air layer. */
 export interface VentilationCases {
   closed: BuildUp;
   open: BuildUp;
-  /** Openings Av [m² per m or m²]; null when the file does not tell them. */
+  /** Openings Av [m² per m or m²]; null when the file does not state them. */
   area: number | null;
 }
 
 /**
- * A build-up with a slightly ventilated air layer as its two cases: every such layer closed, and every one well ventilated.
+ * The two cases of a build-up with slightly ventilated air layers: all of them unventilated, or all well ventilated.
  *
  * @param buildUp - the build-up
  * @returns the cases, or null where no air layer that counts is slightly ventilated
- * Source: ISO 6946:2017 clause 6.9.3 (from memory); running moisture for both is this project's rule.
+ * Source: ISO 6946:2017 clause 6.9.3 (from memory); calculating moisture for both is this project's rule.
  */
 export function ventilationCases(buildUp: BuildUp): VentilationCases | null {
   const slight = slightlyVentilatedLayer(buildUp);
@@ -37,11 +37,11 @@ function withSlightLayersAs(buildUp: BuildUp, ventilation: Ventilation): BuildUp
 }
 
 /**
- * Heat figures of any build-up: slightly ventilated air layers by interpolation of the total resistance.
+ * Heat figures of any build-up; with slightly ventilated air layers, the total resistance is interpolated.
  *
  * @param buildUp - the build-up
  * @param direction - of the heat flow
- * @returns heat figures; with openings not told, those of the well-ventilated case (the smaller resistance)
+ * @returns heat figures; where the openings are not stated, those of the well-ventilated case (the smaller resistance)
  * Source: ISO 6946:2017 clause 6.9.3, RT = (1500 − Av)/1000·RT,u + (Av − 500)/1000·RT,v (from memory).
  */
 export function heatOfBuildUp(buildUp: BuildUp, direction: HeatFlowDirection): HeatCalculation {
@@ -77,7 +77,7 @@ export function heatOfBuildUp(buildUp: BuildUp, direction: HeatFlowDirection): H
   };
 }
 
-/** Interpolation from closed to well ventilated [–], 0 to 1. */
+/** Weight of the well-ventilated case [–], 0 to 1. */
 function openShare(area: number): number {
   const range = WELL_VENTILATED_FROM - UNVENTILATED_UP_TO;
   return Math.min(1, Math.max(0, (area - UNVENTILATED_UP_TO) / range));

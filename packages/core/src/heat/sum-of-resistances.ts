@@ -1,7 +1,7 @@
 import type { CountedLayer } from "./types.ts";
 
 /**
- * Resistance of layers one behind the other, framing left out.
+ * Resistance of layers in series, without framing.
  *
  * @param layers - counted layers
  * @returns ΣR [m²·K/W]

@@ -6,14 +6,15 @@ import { assessSurface, lowestFactor, type SurfaceQuestion } from "./surface.ts"
 import type { HeatCalculation } from "./types.ts";
 
 /**
- * The surfaces of a build-up. With a slightly ventilated air layer both cases are looked at, and the worse counts, for
- * each face by itself.
+ * The surfaces of a build-up. With a slightly ventilated air layer, both its cases are assessed and the worse counts, for
+ * each face separately.
  *
  * @param buildUp - the build-up
  * @param heat - its heat figures
  * @param question - air of both sides [°C, Pa] and junction factors [–]
- * @returns the surfaces, with the case that the room's face comes from
- * Source: ISO 13788:2012 clause 5 (from memory); that the worse of the two cases counts is this project's rule (METHOD.md, Inside surface).
+ * @returns the surfaces, with the case that governs the room's face
+ * Source: ISO 13788:2012 clause 5 (from memory); taking the worse of the two cases is this project's rule (METHOD.md,
+ *   Inside surface).
  */
 export function surfaceOfBuildUp(buildUp: BuildUp, heat: HeatCalculation, question: SurfaceQuestion): SurfaceResult {
   const cases = ventilationCases(buildUp);

@@ -11,7 +11,7 @@ export const SURFACE_RESISTANCE_INSIDE: Readonly<Record<HeatFlowDirection, numbe
 /** Rse [m²·K/W]. Source: ISO 6946:2017 Table 7 (from memory). */
 export const SURFACE_RESISTANCE_OUTSIDE = 0.04;
 
-/** What stands at the outer end of the counted layers. */
+/** What the outer end of the counted layers faces. */
 export type OuterEnd = "outdoor air" | "well-ventilated layer" | "room or void";
 
 /**
@@ -19,8 +19,8 @@ export type OuterEnd = "outdoor air" | "well-ventilated layer" | "room or void";
  *
  * @param direction - of the heat flow
  * @param outerEnd - what the outer end faces
- * @returns inside and outside [m²·K/W]; behind a well-ventilated layer the transmittance takes the room-side value
- *   outside, temperatures and vapour keep Rse
+ * @returns inside and outside [m²·K/W]; behind a well-ventilated layer, the transmittance takes Rsi on the
+ *   outer side too; temperatures and vapour keep Rse
  * Source: ISO 6946:2017 clauses 6.8 and 6.9.4 (from memory).
  * @example surfaceResistances("horizontal", "outdoor air").inside // 0.13
  */

@@ -16,19 +16,19 @@ import type { HeatCalculation, Path } from "./types.ts";
 export interface SurfaceQuestion {
   inside: AirMonths;
   outside: AirMonths;
-  /** True for a face towards another room, which is judged on that side as well. */
+  /** True where the outer side is another room, whose face is assessed as well. */
   otherRoom: boolean;
   junctions: readonly { name: string; factor: number; workedOut?: boolean }[];
-  /** Factors of the plane [–], over metal channels and of the surface as a whole; absent where straight sections tell them. */
+  /** Factors from the plane [–], at metal channels and for the whole surface; absent where the paths give them. */
   channel?: { framing: string; lowest: number; whole: number };
 }
 
 /**
- * The inside surface: temperature factor of every path and of the combined method, against the factor required each month.
+ * The inside surface: temperature factors of each heat-flow path and combined, against the factor each month requires.
  *
  * @param heat - heat figures
  * @param question - air of both sides [°C, Pa] and junction factors [–]
- * @returns factors, requirements, critical months, humidity the coldest surface would stand
+ * @returns factors, requirements, critical months, and the room humidity above which mould risk or condensation begins
  * Source: ISO 13788:2012 clause 5 (from memory).
  */
 export function assessSurface(heat: HeatCalculation, question: SurfaceQuestion): SurfaceResult {
@@ -117,8 +117,8 @@ function criticalMonth(
 }
 
 /**
- * Room humidity that the coldest surface withstands before mould and before drops, in the month in which it is lowest: the
- * critical month if no other is lower.
+ * Room humidity above which mould risk begins, and condensation, on the coldest surface in the worst month; of equal
+ * months the critical one is taken.
  */
 function humidityStood(
   factor: number,
@@ -154,7 +154,7 @@ function surfaceAt(factor: number, inside: AirMonths, outside: AirMonths, month:
 /** Humidities closer than this are the same [–]. */
 const SAME_HUMIDITY = 1e-9;
 
-/** The months in which a surface with a temperature factor is at saturation. */
+/** The months in which water condenses on a surface with this temperature factor. */
 function monthsWithDrops(factor: number, required: readonly ({ month: MonthName } & Requirement)[]): MonthName[] {
   return required
     .filter(({ condensation }) => condensation !== null && factor < condensation)
@@ -183,7 +183,7 @@ function requiredOfOther({ required, criticalMonth, condensation }: OtherFace): 
 
 type OtherFace = NonNullable<SurfaceResult["otherFace"]>;
 
-/** The face towards the other room, judged with that room's air against this one. */
+/** The face towards the other room, assessed with that room's air as the inside air. */
 function otherFace(heat: HeatCalculation, inside: AirMonths, outside: AirMonths): OtherFace {
   const beyond = heat.surfaceResistances.inside;
   const combined = combinedTemperatureFactor(heat.counted, heat.paths, beyond);

@@ -1,5 +1,5 @@
 import { requireFinite } from "../require.ts";
-/** Decimals at which a transmittance is compared with its target. Source: this project's rule (METHOD.md, Targets and rounding). */
+/** Decimals to which U is compared with its target. Source: this project's rule (METHOD.md, Targets and rounding). */
 export const TARGET_DECIMALS = 2;
 
 /**
@@ -8,7 +8,7 @@ export const TARGET_DECIMALS = 2;
  * @param transmittance - U with framing and corrections [W/(m²·K)], ≥ 0
  * @param target - the target [W/(m²·K)], above 0
  * @returns true when met
- * Source: this project's rule: shown and compared figures are the same.
+ * Source: this project's rule: the figures compared are those shown.
  * @example meetsTarget(0.301, 0.3) // true
  */
 export function meetsTarget(transmittance: number, target: number): boolean {

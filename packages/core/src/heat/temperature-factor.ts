@@ -3,17 +3,17 @@ import { MOULD_HUMIDITY } from "../constants.ts";
 import { combinedResistance, resistanceOfPath } from "./combined-resistance.ts";
 import type { CountedLayer, Path } from "./types.ts";
 
-/** Rsi for judging surface humidity [m²·K/W]. Source: ISO 13788:2012 Table 2 (from memory). */
+/** Rsi for assessing surface humidity [m²·K/W]. Source: ISO 13788:2012 Table 2 (from memory). */
 export const SURFACE_RESISTANCE_FOR_HUMIDITY = 0.25;
 
-/** Critical surface relative humidity by what is to be avoided [–]. Source: ISO 13788:2012 clause 5.2 (from memory). */
+/** Critical surface humidity, by the damage to be avoided [–]. Source: ISO 13788:2012 clause 5.2 (from memory). */
 export const CRITICAL_SURFACE_HUMIDITY: Readonly<Record<"mould" | "condensation" | "corrosion", number>> = {
   mould: MOULD_HUMIDITY,
   condensation: 1,
   corrosion: 0.6,
 };
 
-/** Only months with at least this temperature difference count [K] (this project's rule: below it the factor means nothing). */
+/** Least temperature difference for a month to count [K] (this project's rule: below it the factor means nothing). */
 export const SMALLEST_DIFFERENCE = 3;
 
 /**
@@ -30,10 +30,10 @@ export function temperatureFactor(resistance: number, surfaceOutside: number): n
 }
 
 /**
- * Temperature factor with the framing counted by the combined method.
+ * Temperature factor with framing, by the combined method.
  *
  * @param counted - counted layers
- * @param paths - ways through
+ * @param paths - heat-flow paths
  * @param surfaceOutside - Rse and what lies outside [m²·K/W]
  * @returns fRsi [–], 0 to 1
  * Source: ISO 13788:2012 clause 5.3 with the total resistance of ISO 6946:2017 clause 6.7.2 for Rsi 0.25 (from memory).
@@ -47,7 +47,7 @@ export function combinedTemperatureFactor(
   return 1 - SURFACE_RESISTANCE_FOR_HUMIDITY / resistance;
 }
 
-/** Temperature factor along one way through [–]. */
+/** Temperature factor along one heat-flow path [–]. */
 export function pathTemperatureFactor(counted: readonly CountedLayer[], path: Path, surfaceOutside: number): number {
   return temperatureFactor(resistanceOfPath(counted, path), surfaceOutside);
 }
@@ -58,9 +58,9 @@ export function pathTemperatureFactor(counted: readonly CountedLayer[], path: Pa
  * @param inside - room air: θi [°C] and pi [Pa]
  * @param outsideTemperature - θe [°C]
  * @param criticalHumidity - φcr [–]: 0.8 mould, 1.0 condensation, 0.6 corrosion
- * @returns required fRsi [–] (0 where nothing is asked, over 1 where no construction meets it), or null where the
+ * @returns required fRsi [–] (0 where nothing is required, over 1 where no construction can meet it); null where the
  *   difference is under 3 K
- * Source: ISO 13788:2012 clause 5.3 (from memory); the 3 K are this project's rule.
+ * Source: ISO 13788:2012 clause 5.3 (from memory); the 3 K limit is this project's rule.
  * @example requiredTemperatureFactor({ temperature: 20, vapourPressure: 1358.8 }, 5.8, 0.8) // 0.6441
  */
 export function requiredTemperatureFactor(

@@ -1,7 +1,7 @@
 import type { Framing, Layer } from "../project/types.ts";
 import type { HeatFigures } from "../result/types.ts";
 
-/** A layer that counts, with its resistance and that of the framing through it [m²·K/W]. */
+/** A counted layer, with its own resistance and that through its framing [m²·K/W]. */
 export interface CountedLayer {
   /** Index in the build-up, room outwards, from 0. */
   index: number;
@@ -10,13 +10,13 @@ export interface CountedLayer {
   framing: Framing | null;
   /** Resistance through the framing; equal to `resistance` without framing. */
   framingResistance: number;
-  /** How an air layer's resistance came about, in words; null for materials. */
+  /** How an air layer's resistance was found, in words; null for other layers. */
   airRule: string | null;
 }
 
-/** A distinct straight way through: which framings it runs through, and its part of the area. */
+/** A distinct heat-flow path: the framings it runs through, and its share of the area. */
 export interface Path {
-  /** Names of the framings it goes through; empty between framing. */
+  /** Names of the framings it runs through; empty between framing. */
   through: readonly string[];
   share: number;
 }
@@ -30,11 +30,11 @@ export interface SurfaceResistances {
   outsideForMoisture: number;
 }
 
-/** A build-up's heat figures with what is behind them. */
+/** A build-up's heat figures, with the values they were calculated from. */
 export interface HeatCalculation extends HeatFigures {
   surfaceResistances: SurfaceResistances;
   counted: readonly CountedLayer[];
-  /** Index of the well-ventilated layer that ends the sums; null without. */
+  /** Index of the well-ventilated layer that ends the counted layers; null without one. */
   endsAt: number | null;
   paths: readonly Path[];
   /** Resistance added outside the layers (roof void, unheated space) [m²·K/W]. */

@@ -4,13 +4,13 @@ import { voidTransmittances } from "../heat/ground-floor.ts";
 import type { HeatCalculation } from "../heat/types.ts";
 import type { AirMonths, BuildUp, StatedMonths, UnderfloorVoid } from "../project/types.ts";
 
-/** Outdoor air and the air of every room, month by month: what a build-up can face. */
+/** Month by month, outdoor air and the air of every room: all that a build-up can face. */
 export interface Site {
   outdoor: AirMonths;
   rooms: ReadonlyMap<string, AirMonths>;
 }
 
-/** The air beyond the last layer of a build-up, and in words where it comes from. */
+/** The air beyond a build-up's last layer, and in words how it was found. */
 export interface FarSide {
   name: string;
   rule: string;
@@ -18,7 +18,7 @@ export interface FarSide {
 }
 
 /**
- * The air on the far side of a build-up: outdoors, another room, a ventilated void under a floor, or the ground.
+ * The air on the outer side of a build-up: outdoors, another room, a ventilated void under a floor, or the ground.
  *
  * @param buildUp - the build-up
  * @param site - outdoor air and rooms
@@ -26,7 +26,7 @@ export interface FarSide {
  * @param heat - its heat figures (a void's temperature follows from them)
  * @returns twelve months of temperature [°C] and vapour pressure [Pa]
  * @throws RangeError when it faces a room that the site does not have
- * Source: method of each kind stands with its function below.
+ * Source: given at the function of each kind, below.
  */
 export function farSideMonths(buildUp: BuildUp, site: Site, inside: AirMonths, heat: HeatCalculation): FarSide {
   if (buildUp.faces === "outdoors")

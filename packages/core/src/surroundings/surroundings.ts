@@ -9,8 +9,8 @@ import { wetterRoom } from "../rooms/wetter-room.ts";
 import type { Site } from "./far-side-months.ts";
 
 /**
- * The sites of all runs: the reported year; the mean year, which follows any 1-in-10 year; the 1-in-10 years; and the
- * reported year with wetter rooms and with rooms heated every day.
+ * The reported site; the mean year, which follows any 1-in-10 year; the 1-in-10 cold and warm years; the reported year
+ * with wetter rooms, and with rooms heated every day.
  */
 export interface AssessmentSites {
   reported: Site;
@@ -22,7 +22,7 @@ export interface AssessmentSites {
   heatedDaily: Site;
 }
 
-/** What surrounds the build-ups of a project: the sites of the runs, and the rooms by name. */
+/** What surrounds a project's build-ups: the sites of the calculated years, and the rooms by name. */
 export interface Surroundings {
   sites: AssessmentSites;
   rooms: ReadonlyMap<string, Room>;
@@ -30,17 +30,17 @@ export interface Surroundings {
   humidityMargin: number;
 }
 
-/** The parts of a project that determine the air around its build-ups. */
+/** The parts of a project that set the air around its build-ups. */
 export interface PlaceAndRooms extends Pick<Project, "climate" | "rooms" | "humidityMargin"> {
-  /** The mean year where it is left out. */
+  /** The mean year if omitted. */
   severity?: Severity;
 }
 
 /**
- * The surroundings of a project's build-ups: in the reported year, and in every other year that is calculated.
+ * What surrounds a project's build-ups, in the reported year and in every other year calculated beside it.
  *
- * @param project - the project; its climate already carries severity (the mean year unless said) and altitude
- * @param climate - another outdoor climate to put the project in, with the project's severity (default its own)
+ * @param project - the project; its climate already includes severity (the mean year unless stated) and altitude
+ * @param climate - another outdoor climate for the project, of the same severity (default: its own)
  * @returns sites and rooms
  * @throws TypeError or RangeError when a value is of the wrong kind or out of range, with its name, unit and range
  * Source: ISO 13788:2012 clause 4.2 (from memory).
@@ -65,11 +65,11 @@ export function surroundingsOf(project: PlaceAndRooms, climate: OutdoorClimate =
 }
 
 /**
- * The same surroundings with one room changed, in every year that is run.
+ * The same surroundings with one room changed, in every calculated year.
  *
- * @param surroundings - as they were
- * @param room - the changed room, under the name it had
- * @returns surroundings in which only that room's air is another
+ * @param surroundings - before the change
+ * @param room - the changed room, with its name unchanged
+ * @returns surroundings in which only that room's air differs
  */
 export function withRoom(surroundings: Surroundings, room: Room): Surroundings {
   const { sites, rooms, humidityMargin } = surroundings;
