@@ -3,6 +3,7 @@ import { insulates } from "../project/insulates.ts";
 import { isRoof } from "../project/is-roof.ts";
 import { isUpright } from "../project/is-upright.ts";
 import type { BuildUp, Layer } from "../project/types.ts";
+import { formatNumber } from "../quantities/format-quantity.ts";
 import type { HeatCorrection } from "../result/types.ts";
 import { sumOfResistances } from "./sum-of-resistances.ts";
 import type { CountedLayer } from "./types.ts";
@@ -54,7 +55,7 @@ export function rainCorrections(buildUp: BuildUp, counted: readonly CountedLayer
       name: `rain below ${insulation[0]!.layer.name}`,
       layer: insulation[0]!.index,
       value: rainCorrection(perDay, resistance, total),
-      formula: `${perDay.toFixed(1)} × ${RAIN_FACTOR} × (${resistance.toFixed(3)} / ${total.toFixed(3)})²`,
+      formula: `${formatNumber(perDay, 1)} × ${RAIN_FACTOR} × (${formatNumber(resistance, 3)} / ${formatNumber(total, 3)})²`,
     },
   ];
 }

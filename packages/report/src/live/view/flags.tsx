@@ -1,6 +1,6 @@
 import type { BuildUpResult, SheetPlace, SheetPlaces } from "@warmside/core";
 import { CLASSES } from "../../judgement-icons.ts";
-import { grams } from "../../numbers.ts";
+import { fixed, grams } from "../../numbers.ts";
 import type { Layout } from "../draw/layout.ts";
 import { FLAG } from "../draw/layout.ts";
 import { placeSheet } from "../state/gestures.ts";
@@ -58,7 +58,7 @@ function shortWhere({ at }: SheetPlace, { own }: SheetPlaces, result: BuildUpRes
 function amountOf({ verdict, peak }: SheetPlace): string {
   if (verdict === null) return "–";
   if (verdict === "dry") return "dry";
-  return peak >= A_KILOGRAM ? `${peak.toFixed(1)} kg` : `${grams(peak).replace("under ", "<")} g`;
+  return peak >= A_KILOGRAM ? `${fixed(peak, 1)} kg` : `${grams(peak).replace("under ", "<")} g`;
 }
 
 function inWords({ verdict, peak }: SheetPlace): string {
