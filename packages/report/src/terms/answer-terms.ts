@@ -232,7 +232,7 @@ export const ANSWER_TERMS: readonly Term[] = [
     unit: null,
     also: ["declared"],
     says: [
-      "A value from a table of a standard, for a kind of material and no one product. The spread takes its conductivity as right within 5 %. A value that a maker declares for his product is surer.",
+      "A value from a table of a standard, for a kind of material and no one product. The spread takes its conductivity as right within 5 %. A value that a maker declares for the product itself is more certain.",
     ],
     source: "ISO 10456:2007",
     see: ["assumed", "spread"],
@@ -244,7 +244,7 @@ export const ANSWER_TERMS: readonly Term[] = [
     unit: null,
     also: ["basis"],
     says: [
-      "A value that no standard tabulates and no maker declares: common practice or a guess. The spread gives it the most room, up to 20 % of the conductivity and a factor of three in the vapour resistance. The values of your own product, with their source, make the answer surer.",
+      "A value that no standard tabulates and no maker declares: common practice or a guess. The spread gives it the most room, up to 20 % of the conductivity and a factor of three in the vapour resistance. The values of your own product, with their source, make the answer more certain.",
     ],
     source: null,
     see: ["tabulated", "spread"],

@@ -57,7 +57,7 @@ export const BUILDING_TERMS: readonly Term[] = [
     also: ["tape", "taped", "taping", "foil tape over the studs", "gap beside framing"],
     says: [
       "Foil-faced boards cut between studs leave the studs open to vapour: it passes them, or the gaps beside them, and condenses beside them behind the cold foil. Foil tape from board to board over the studs stops it. Tape on the edges of the studs alone stops part of it.",
-      "Keys of the layer: `taped: yes`, `no` or `onto the framing 20 mm`, and `gap beside framing: 2 mm`. Not said, the boards touch the studs and have no tape. The amount is calculated in two dimensions and stands in the annex, in the plane.",
+      "Keys of the layer: `taped: yes`, `no` or `onto the framing 20 mm`, and `gap beside framing: 2 mm`. If the file does not say, the boards touch the studs and have no tape. The amount is calculated in two dimensions; the annex shows it.",
     ],
     source: "ISO 13788:2012 clause 6 in two dimensions (METHOD.md, The plane)",
     see: ["framing", "vapour layer", "interstitial condensation"],

@@ -160,7 +160,7 @@ export const buildUpSchema = z
         words("outdoors, ground, void or a room's name"),
         { usual: "outdoors", example: "store" },
       ),
-      target: optional("The U-value that it is to reach", quantity("transmittance")),
+      target: optional("The U-value that the build-up has to reach", quantity("transmittance")),
       pitch: optional("Pitch of a roof, from level", quantity("pitch")),
       span: optional("Span of a ventilated roof, from opening to opening", quantity("span")),
       "clear sky": optional("A roof that sees the clear night sky is colder than the air", yesOrNo(), {

@@ -100,7 +100,7 @@ export const materialSchema = z
     "facing sd": optional("sd of the facing on each of its two faces, beside the μ of the core", quantity("sd")),
     "facing emissivity": optional("Emissivity of its facings", bare("emissivity"), { usual: "its emissivity" }),
     spread: optional("How far its values may be off, for the spread study", quantity("spread"), {
-      usual: "by its basis",
+      usual: "set by its `basis`",
     }),
     basis: optional("How its values came about", oneOf(["declared", "tabulated", "assumed"]), {
       usual: "declared with a source, assumed without",

@@ -43,7 +43,7 @@ const severity = z
 export const projectSchema = z
   .strictObject(
     {
-      project: key("What the project is called", words("the project's name"), { example: "Alder Row pottery studio" }),
+      project: key("The name of the project", words("the project's name"), { example: "Alder Row pottery studio" }),
       reference: optional("A reference of your own, printed on every page", words("a reference"), { example: "AR-7" }),
       query: optional(
         "What is asked and of whom, printed on the first page",

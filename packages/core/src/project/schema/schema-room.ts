@@ -84,7 +84,7 @@ export const roomSchema = z
         "The room has the air of outdoors, in place of heating",
         z.literal(true, { error: `${KIND_MARK}true, or heating or temperature in its place` }),
       ),
-      cooling: optional("The room is never warmer: the cap that cooling keeps", quantity("temperature"), {
+      cooling: optional("The temperature that cooling keeps the room below", quantity("temperature"), {
         example: "26 °C",
       }),
       humidity: optional(
