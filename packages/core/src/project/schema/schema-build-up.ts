@@ -167,7 +167,7 @@ export const buildUpSchema = z
         usual: "false",
       }),
       area: optional("Area with its openings, for quantities and prices", quantity("area")),
-      openings: optional("Area that windows and doors take of it", quantity("area"), {
+      openings: optional("Area of the windows and doors in it", quantity("area"), {
         usual: "none",
         example: "3 m2",
       }),
@@ -226,7 +226,7 @@ export const buildUpSchema = z
       ),
       "two-season check": optional("Also run the check of one wet and one dry season", yesOrNo(), { usual: "false" }),
       leak: optional(
-        "A gap through which room air leaks in, in a square metre",
+        "A gap in each square metre through which room air leaks in",
         z.strictObject({
           length: key("Length of the gap in a square metre", quantity("length"), { example: "1 m" }),
           width: key("Width of the gap", quantity("width of a gap"), { example: "1 mm" }),
@@ -234,7 +234,7 @@ export const buildUpSchema = z
         }),
       ),
       "trapped water": optional(
-        "Water that is in a layer when it is closed, and must dry",
+        "Water in a layer when the build-up is closed, which must dry",
         either("where water is trapped, in braces, or a list of such", [
           trappedWaterSchema,
           listOf("a list of places where water is trapped", trappedWaterSchema, 20),
@@ -244,7 +244,7 @@ export const buildUpSchema = z
         usual: "false",
       }),
       variants: optional(
-        "Changes of it to compare",
+        "Variants of the build-up to compare",
         listOf("a list of variants, each with name and changes", variantSchema, MOST_VARIANTS),
       ),
     },

@@ -44,12 +44,12 @@ export const materialSchema = z
     ),
     density: optional("Density, needed for moisture contents of wood and boards", quantity("density")),
     "specific heat": optional(
-      "Specific heat capacity; told, and used nowhere in the monthly method",
+      "Specific heat capacity: printed, but not used by the monthly method",
       quantity("specific heat"),
     ),
     emissivity: optional("Emissivity of its faces, for the air layers beside it", bare("emissivity"), { usual: "0.9" }),
     kind: optional(
-      "What it is to mould and to water: decides the limits it is held against",
+      "How mould and water affect it, which decides its limits",
       oneOf(["wood", "board", "mineral", "metal", "plastic", "paper"]),
     ),
     source: optional("Where its values come from, printed beside them", words("where the values come from"), {
@@ -102,7 +102,7 @@ export const materialSchema = z
     spread: optional("How far its values may be off, for the spread study", quantity("spread"), {
       usual: "set by its `basis`",
     }),
-    basis: optional("How its values came about", oneOf(["declared", "tabulated", "assumed"]), {
+    basis: optional("How certain its values are", oneOf(["declared", "tabulated", "assumed"]), {
       usual: "declared with a source, assumed without",
     }),
   })

@@ -15,10 +15,10 @@ const PIECES: readonly PriceUnit[] = ["roll", "sheet"];
 export const priceSchema = z
   .strictObject(
     {
-      material: key("The material that it is for, as the layers name it", words("the name of a material"), {
+      material: key("The material that is priced, named as in the layers", words("the name of a material"), {
         example: "mineral wool slab",
       }),
-      thickness: optional("Thickness of the layer, or depth of the framing, that it is for", quantity("thickness"), {
+      thickness: optional("Thickness of the layer, or depth of the framing, that is priced", quantity("thickness"), {
         usual: "any",
       }),
       per: key("What the price is for", oneOf(PRICE_UNITS)),

@@ -66,7 +66,7 @@ export const projectSchema = z
         { example: "de-bilt" },
       ),
       severity: optional(
-        "The year it is worked out for: mean year, one in ten colder, one in ten warmer, or a difference in K",
+        "The year of the calculation: mean year, one in ten colder, one in ten warmer, or a difference in K",
         severity,
         { usual: "mean year", example: "one in ten colder" },
       ),

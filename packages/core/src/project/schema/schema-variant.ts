@@ -25,14 +25,14 @@ const example = "mineral wool slab";
 export const changeSchema = z
   .strictObject(
     {
-      swap: optional("The layer in whose place another comes, told by `for`", layerName, { example }),
-      for: optional("The layer that comes in its place", layerSchema),
-      set: optional("The layer of which keys are changed: those stand beside it", layerName, { example }),
-      add: optional("The layer that is put in, before or after another", layerSchema),
-      remove: optional("The layer that is taken out", layerName, { example }),
-      move: optional("The layer that is moved, before or after another", layerName, { example }),
-      before: optional("The layer that it comes before, on the room side of it", layerName, { example }),
-      after: optional("The layer that it comes after, on the outer side of it", layerName, { example }),
+      swap: optional("The layer to replace by the one under `for`", layerName, { example }),
+      for: optional("The layer that replaces it", layerSchema),
+      set: optional("The layer whose keys are changed; their new values stand beside it", layerName, { example }),
+      add: optional("The layer to add, before or after another", layerSchema),
+      remove: optional("The layer to take out", layerName, { example }),
+      move: optional("The layer to move, before or after another", layerName, { example }),
+      before: optional("The layer on whose room side it comes", layerName, { example }),
+      after: optional("The layer on whose outer side it comes", layerName, { example }),
       ...LAYER_FIELDS,
     },
     { error: `${KIND_MARK}a change in braces, for example { set: mineral wool slab, thickness: 200 mm }` },
