@@ -7,7 +7,7 @@ import type {
   WoodResult,
 } from "../result/types.ts";
 
-/** What stands beside the monthly method: results of the checks, empty or null where they do not apply. */
+/** Results of the checks beside the monthly method, empty or null where they do not apply. */
 export interface FurtherChecks {
   wood: WoodResult[];
   trappedWater: TrappedWaterData[];

@@ -3,10 +3,10 @@ import type { BuildUp, Layer, Material } from "../../project/types.ts";
 import type { Slice } from "../../vapour/section-slices.ts";
 
 /**
- * The material that stands in a layer's place along a way through: its own, or that of the framing it runs through.
+ * The material of a layer along a heat-flow path: its own, or that of the framing the path runs through.
  *
  * @param layer - the layer
- * @param path - the way through
+ * @param path - the heat-flow path
  * @returns the material; null for air
  */
 export function materialAlong(layer: Layer, path: Path): Material | null {
@@ -14,12 +14,12 @@ export function materialAlong(layer: Layer, path: Path): Material | null {
   return layer.type === "air" ? null : layer.material;
 }
 
-/** Whether the way through goes through the framing of this layer. */
+/** Whether the path runs through the framing of this layer. */
 export function isThroughFraming(layer: Layer, path: Path): boolean {
   return layer.framing !== null && path.through.includes(layer.framing.name);
 }
 
-/** Whether a slice is the body of its layer or the framing in its place, not one of the facings on it. */
+/** Whether a slice is the body of its layer, or the framing in its place, rather than a facing. */
 export function isBody(slice: Slice): boolean {
   return slice.part === "whole" || slice.part === "framing";
 }

@@ -3,14 +3,14 @@ import type { Room } from "../../project/types.ts";
 import type { TwoSeasonReason } from "../../result/types.ts";
 import { vapourExcessOfClass } from "../../rooms/humidity-class.ts";
 
-/** The wettest humidity class the check is meant for. Source: DIN 4108-3 (from memory), rooms of dwellings and offices. */
+/** Highest humidity class that the check covers. Source: DIN 4108-3 (from memory), rooms of dwellings and offices. */
 export const WETTEST_CLASS = 3;
 
-/** More than the class by this part is over it [–]: last digits only. */
+/** Relative tolerance for exceeding the class [–]: rounding errors only. */
 const SAME = 1e-9;
 
 /**
- * Why the two-season check is not meant for a build-up.
+ * Why the two-season check does not apply to a build-up.
  *
  * @param calculation - the build-up's figures
  * @param room - its room
