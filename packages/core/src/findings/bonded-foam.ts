@@ -6,7 +6,7 @@ import { BEYOND, found, NOTE } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /**
- * Closed-cell foam bonded to a skin: its inner face against the room's dew point, and what only grows in it.
+ * Closed-cell foam bonded to a skin: the margin of its inner face above the room's dew point, and growing water.
  * Source: METHOD.md, Foam bonded to a skin (this project's rule on common practice).
  */
 export function bondedFoamFindings(evidence: Evidence): RuledFinding[] {
@@ -25,7 +25,7 @@ export function bondedFoamFindings(evidence: Evidence): RuledFinding[] {
   ];
 }
 
-/** The least difference between the foam's inner face and the dew point of the room over the year [K]. */
+/** The smallest margin of the foam's inner face above the room's dew point over the year [K]. */
 function marginOfInnerFace({ calculation }: Evidence, layer: number): number {
   const { slices, line, climate } = betweenFraming(calculation);
   const at = slices.findIndex((slice) => slice.layer === layer);

@@ -9,27 +9,27 @@ import { CONDITION, found, NOTE, REFUSED } from "./found.ts";
 import { roofDeck } from "./roof-deck.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
-/** Under this a roof is flat, whatever it is called [degrees from level]. Source: BS 6229 (from memory). */
+/** Below this pitch a roof is flat, whatever it is called [degrees from level]. Source: BS 6229 (from memory). */
 export const FLAT_UNDER = 10;
-/** Up to this span 50 mm are enough, and beyond the second nothing is told [m]. Source: BS 5250:2021 (from memory). */
+/** Span up to which 50 mm are enough, and longest span with a figure [m]. Source: BS 5250:2021 (from memory). */
 const SHORT_SPAN = 5;
 const LONG_SPAN = 10;
-/** Ventilated height over a cold roof's insulation, up to the short span and beyond it [m] (BS 5250:2021, from memory). */
+/** Ventilated height over a cold roof's insulation, up to the short span and beyond [m]: BS 5250:2021, from memory. */
 export const VENTILATED_HEIGHT = 0.05;
 const VENTILATED_HEIGHT_OF_LONG = 0.06;
 /**
- * Openings that are the equal of a continuous 25 mm at each end [m² per m² of roof] (common practice: 0.6 % of the
- * roof's area, both ends together; level air layers tell their openings per square metre); 30 mm beyond the short span.
+ * Openings equal to a continuous 25 mm at each end [m² per m² of roof] (common practice: 0.6 % of the roof's area, both
+ * ends together; openings of level air layers are stated per square metre); 30 mm beyond the short span.
  */
 export const OPENINGS_OF_ROOF = 0.006;
 const OPENINGS_OF_LONG_ROOF = 0.0072;
-/** Part of the resistance below the deck of a warm roof [–]: up to a third is common practice, over half is refused. */
+/** Share of the resistance below the deck of a warm roof [–]: a third is common practice, over half is rejected. */
 export const USUAL_SHARE_BELOW_DECK: number = 1 / 3;
 export const MOST_SHARE_BELOW_DECK = 0.5;
 
 /**
- * Flat roofs: a cold one needs ventilated height above its insulation however dry it calculates; a warm one keeps most
- * of its resistance above the deck. A pitched roof whose pitch is not told is asked for it.
+ * Flat roofs: a cold roof needs ventilated height above its insulation even where no condensation is predicted; a warm
+ * roof needs most of its resistance above the deck. Where the pitch of a pitched roof is missing, a finding asks for it.
  * Source: METHOD.md, Roofs (BS 6229 and BS 5250:2021 for the figures, from memory).
  */
 export function flatRoofFindings(evidence: Evidence): RuledFinding[] {
@@ -52,10 +52,10 @@ function asFlatRoof(evidence: Evidence): RuledFinding[] {
   return deck.index === null ? [] : warmRoof(evidence, main.index, deck.index);
 }
 
-/** Last digits of a stated figure [m], [m²/m²]. */
+/** Tolerance for rounding of a stated figure [m], [m²/m²]. */
 const ROUNDING = 1e-9;
 
-/** Less than this is no insulation [m²·K/W]. */
+/** Least resistance that counts as insulation [m²·K/W]. */
 const LEAST_INSULATION = 0.5;
 
 function resistanceBeyond(evidence: Evidence, index: number): number {
@@ -65,7 +65,7 @@ function resistanceBeyond(evidence: Evidence, index: number): number {
   return sumOfResistances(beyond);
 }
 
-/** Insulation worth the name lies above the deck: then it is a warm roof with a part below. */
+/** Whether insulation lies above the deck: then it is a warm roof, with a part below. */
 function insulatedAboveDeck(evidence: Evidence, deck: number | null): boolean {
   return deck !== null && resistanceBeyond(evidence, deck) >= LEAST_INSULATION;
 }
@@ -92,7 +92,7 @@ function coldRoof({ layers, span }: BuildUp, insulation: number): RuledFinding[]
   ];
 }
 
-/** What guidance asks of a cold roof of some span [m]. */
+/** Requirements of guidance for a cold roof of some span [m]. */
 interface AskedOfRoof {
   needed: number;
   openingsNeeded: number;
@@ -119,5 +119,5 @@ function warmRoof(evidence: Evidence, main: number, deck: number): RuledFinding[
   return [found("insulation-below-deck", weight, { shareBelow: share, usual: USUAL_SHARE_BELOW_DECK })];
 }
 
-/** A share below the deck that is nothing to speak of [–] (this project's rule). */
+/** Negligible share below the deck [–] (this project's rule). */
 const NOTHING_BELOW = 0.01;

@@ -2,8 +2,8 @@ import { CAUTION, found, NOTE } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /**
- * What gaps in the vapour layer do, as stated or with a thousandth missing. The framed part stands in the checks alone;
- * what follows for sealing is said by `vapour-layer-dependence.ts`.
+ * The effect of gaps in the vapour layer, as stated or over a thousandth of its area. The framed part appears only in
+ * the checks; `vapour-layer-dependence.ts` gives the advice on sealing.
  * Source: METHOD.md, Gaps in the vapour layer (this project's rule).
  */
 export function gapsFindings({ checks }: Evidence): RuledFinding[] {

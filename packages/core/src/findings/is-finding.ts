@@ -2,7 +2,7 @@ import { requireText } from "../require.ts";
 import type { Finding, FindingCode } from "../result/types.ts";
 
 /**
- * Asks for findings of one code, so that their figures are known.
+ * A test for findings of one code, which also gives the type of their figures.
  *
  * @param code - such as "surface-mould"
  * @returns whether a finding is of that code; for `find` and `filter`

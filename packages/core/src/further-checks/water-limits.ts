@@ -1,4 +1,4 @@
-/** Most condensate anywhere, and where an adjacent layer takes up no water [kg/m²]. Source: DIN 4108-3 (from memory). */
+/** Most condensate anywhere, and where a touching layer takes up no water [kg/m²]. Source: DIN 4108-3 (from memory). */
 export const MOST_CONDENSATE = 1;
 export const MOST_CONDENSATE_ON_TIGHT = 0.5;
 

@@ -14,7 +14,7 @@ import { VAPOUR_LAYER_WORDINGS } from "./vapour-layer.ts";
 import { WATER_WORDINGS } from "./water.ts";
 import type { Named, Wordings } from "./wording.ts";
 
-/** Every wording there is, by code. */
+/** All wordings, by code. */
 const WORDINGS: Wordings<FindingCode> = {
   ...WATER_WORDINGS,
   ...VAPOUR_LAYER_WORDINGS,
@@ -35,7 +35,7 @@ const WORDINGS: Wordings<FindingCode> = {
  *
  * @param ruled - as a rule gives it
  * @param buildUp - its build-up, for names
- * @returns what is so in a sentence and in full, what to do, and the source
+ * @returns the finding in one sentence and in full, the advice, and the source
  */
 export function wordFinding<Code extends FindingCode>(
   ruled: RuledFindingOf<Code>,
