@@ -20,7 +20,7 @@ import { dependenceFindings } from "./vapour-layer-dependence.ts";
 import { variableResistanceFindings } from "./variable-resistance.ts";
 import { woodMoistureFindings } from "./wood-moisture.ts";
 
-/** All rules, in the order in which their findings are told. */
+/** All rules, in the order in which their findings are shown. */
 const RULES: readonly FindingRule[] = [
   beyondFindings,
   condensationFindings,
@@ -49,15 +49,15 @@ const RULES: readonly FindingRule[] = [
  * All findings of a build-up, as data: `describe/` words them.
  *
  * @param evidence - everything known about it
- * @returns findings in the order in which they are told
+ * @returns findings in the order in which they are shown
  */
 export function allFindings(evidence: Evidence): RuledFinding[] {
   return withoutComfort(withoutWaysThroughMetal(RULES.flatMap((rule) => rule(evidence))));
 }
 
 /**
- * Leaves out findings that would reassure wrongly: a build-up that guidance refuses forgives no gaps, and one beyond the
- * method is not said to stay dry. Where the room itself is too damp, that comes first and no vapour layer is advised.
+ * Removes reassuring findings that contradict others: a build-up that guidance rejects does not forgive gaps, and one
+ * beyond the method is not said to stay dry. Where a room itself is too damp, no vapour layer is asked for.
  */
 function withoutComfort(findings: readonly RuledFinding[]): RuledFinding[] {
   const has = (effect: JudgementEffect): boolean => findings.some((finding) => finding.effect === effect);
@@ -71,7 +71,7 @@ function withoutComfort(findings: readonly RuledFinding[]): RuledFinding[] {
   return findings.filter(({ code }) => !idle.has(code));
 }
 
-/** Whether more than a trace of water gathers beside the framing. */
+/** Whether water in the plane affects the judgement. */
 function isWetInThePlane(findings: readonly RuledFinding[]): boolean {
   return findings.some(
     (finding) =>
@@ -79,14 +79,14 @@ function isWetInThePlane(findings: readonly RuledFinding[]): boolean {
   );
 }
 
-/** Findings beside which no build-up is called dry. */
+/** With one of these, a build-up is not said to stay dry. */
 const WET_SURFACES: ReadonlySet<string> = new Set([
   "metal-drips",
   "surface-condensation",
   "surface-condensation-other-face",
 ]);
 
-/** Metal that bridges insulation is beyond the method: no figure is told for a path through it or for the surface at it. */
+/** Metal that bridges insulation is beyond the method: no figures of paths through it or of the surface are shown. */
 function withoutWaysThroughMetal(findings: readonly RuledFinding[]): RuledFinding[] {
   const metal = findings.find(({ code }) => code === "metal-bridging");
   if (metal?.code !== "metal-bridging") return [...findings];

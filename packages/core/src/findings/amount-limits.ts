@@ -12,29 +12,29 @@ import type { LimitReason } from "../result/types.ts";
 import { isInBondedFoam } from "./bonded-foam-place.ts";
 import type { WaterZone } from "./water-zones.ts";
 
-/** An amount up to this is a trace [kg/m²] (this project's rule, METHOD.md, Amounts of water). */
+/** Largest amount that is a trace [kg/m²] (this project's rule, METHOD.md, Amounts of water). */
 export const TRACE = 0.01;
-/** From about this amount, drops may run down a smooth upright surface [kg/m²] (common practice). */
+/** Amount from which drops may run down a smooth vertical surface [kg/m²] (common practice). */
 export const DROPS_MAY_RUN = 0.05;
 /**
- * Water that brings the outermost millimetre of softwood from 17 % to fibre saturation: 450 kg/m³ · 1 mm · 11 % [kg/m²].
- * With less, framing does not reach the moisture that its equilibrium shows (this project's rule).
+ * Water that takes the outermost millimetre of softwood from 17 % to fibre saturation: 450 kg/m³ · 1 mm · 11 % [kg/m²]
+ * (this project's rule). With less, the end of a stud does not reach its equilibrium moisture content.
  */
 const WETS_FRAMING = 0.05;
 
-/** Whether so much water [kg/m²] could wet framing; null is an unlimited amount. */
+/** Whether an amount of water could wet framing [kg/m²]; null is an unlimited amount. */
 export function canWetFraming(water: number | null): boolean {
   return water === null || water >= WETS_FRAMING;
 }
 
-/** Above this, drops gather at the bottom plate [kg/m²] (common practice). */
+/** Amount above which drops gather at the bottom plate [kg/m²] (common practice). */
 export const DROPS_GATHER = 0.2;
 
-/** Share of its volume that bonded foam may take up in the mean year [–] (this project's rule), and density of water [kg/m³]. */
+/** Share of its volume that bonded foam may take up [–] (this project's rule); density of water [kg/m³]. */
 const SHARE_OF_FOAM = 0.01;
 const WATER_DENSITY = 1000;
 
-/** The limit for the water of a zone. */
+/** The limit that a zone's water is compared with. */
 export interface AmountLimit {
   /** [kg/m²] */
   amount: number;
@@ -42,7 +42,7 @@ export interface AmountLimit {
 }
 
 /**
- * The limits that apply to a zone by what it sits on, lowest first.
+ * The limits for a zone of water, from the layers it lies on, lowest first.
  *
  * @param zone - the zone
  * @param section - its section
@@ -84,7 +84,7 @@ export function amountLimits(
 }
 
 /**
- * Whether a zone sits on a surface that takes up no water, with nothing beside it that does.
+ * Whether a zone lies on a surface that takes up no water, and touches nothing that does.
  *
  * @param zone - the zone
  * @param section - its section
@@ -122,12 +122,12 @@ function isSmooth(layer: Layer, material: Material | null): boolean {
   );
 }
 
-/** Gypsum board in paper: its core softens and its paper feeds mould. Source: common practice. */
+/** Whether it is paper-faced gypsum board: its core softens and its paper feeds mould. Source: common practice. */
 export function isFacedWithPaper({ kind, group }: Material): boolean {
   return kind === "paper" && group === "lining";
 }
 
-/** Mineral wool holds no water in its fibres: what condenses runs off it. */
+/** Mineral wool takes up no water in its fibres: condensate runs off. */
 function isWool(material: { group: string | null; density: number | null }): boolean {
   return material.group === "insulation" || (material.density !== null && material.density < 200);
 }

@@ -5,7 +5,7 @@ import { CONDITION, found, NOTE } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 import { isTooMuch, judgeWater, worstOf } from "./water-level.ts";
 
-/** What was assumed for the air of the room and of the far side. Source: ISO 13788:2012 Annex A (from memory) and this project's rules. */
+/** Assumptions about the air on both sides. Source: ISO 13788:2012 Annex A (from memory) and this project's rules. */
 export function assumptionFindings(evidence: Evidence): RuledFinding[] {
   return [
     ...classInCooledRoom(evidence),
@@ -22,10 +22,10 @@ function classInCooledRoom({ room, site }: Evidence): RuledFinding[] {
   return [found("humidity-needs-cooling-statement", CONDITION, { class: room.humidity.class })];
 }
 
-/** Below this outdoor temperature it is winter, when no house keeps its summer humidity [°C] (this project's rule). */
+/** A coldest month below this is a winter, in which no house keeps its summer humidity [°C] (this project's rule). */
 const WINTER = 10;
 
-/** A room cooled in summer and heated in winter never has one humidity all year: assuming so reverses what such houses do. */
+/** One humidity all year, in a room cooled in summer with a winter outdoors, is the reverse of practice. */
 function oneHumidityAllYear({ room, site }: Evidence): RuledFinding[] {
   const { humidity, humidityWhenCooled, temperature } = room;
   if (humidity.kind !== "months" || humidityWhenCooled !== null || temperature.kind === "held") return [];
@@ -47,7 +47,7 @@ function unfavourableVerdict({ sensitivity, calculation, water }: Evidence): Rul
   return [found("unfavourable-vapour-resistance", turns ? CONDITION : NOTE, figures)];
 }
 
-/** The build-up is sound only because the room is heated on some days: its use may change, and nobody sees into the wall. */
+/** Sound only because it is heated on some days: the use may change, and nobody sees inside the wall. */
 function heatedOnSomeDays({ sensitivity, water }: Evidence): RuledFinding[] {
   const run = sensitivity.find(({ name }) => name === "heated every day");
   if (run === undefined) return [];

@@ -7,11 +7,11 @@ import { rainFindings } from "./rain-on-wall.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 import { wetRooms } from "./wet-rooms.ts";
 
-/** A membrane against the ground has at least this sd [m] (this project's rule). */
+/** Least sd of a membrane against the ground [m] (this project's rule). */
 const GROUND_MEMBRANE_SD = 10;
 
 /**
- * What the monthly method does not cover.
+ * Cases that the monthly method does not cover.
  * Source: ISO 13788:2012 clause 1 (from memory); the cases are common practice.
  */
 export function beyondFindings(evidence: Evidence): RuledFinding[] {
@@ -37,13 +37,13 @@ function metal({ buildUp, calculation, plane }: Evidence): RuledFinding[] {
   return [found("metal-bridging", BEYOND, figures)];
 }
 
-/** Until the direction of the list is known, nothing can be said of it. */
+/** Until the direction of the list is known, no result is valid. */
 function writtenFromOutside({ buildUp }: Evidence): RuledFinding[] {
   const ends = buildUp.oddEnds === null ? null : oddEndsOf(buildUp);
   return ends === null ? [] : [found("layers-from-outside", BEYOND, ends)];
 }
 
-/** Only a face towards outdoors sees the clear sky. */
+/** Only a face towards outdoors loses heat to the clear sky. */
 function unheatedSkin({ buildUp, room, calculation }: Evidence): RuledFinding[] {
   if (buildUp.faces !== "outdoors") return [];
   const counted = calculation.heat.counted;

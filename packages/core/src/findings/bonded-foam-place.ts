@@ -2,7 +2,7 @@ import type { BuildUp, Layer } from "../project/types.ts";
 import { layerSd } from "../vapour/layer-sd.ts";
 import { TIGHT } from "../vapour/tight.ts";
 
-/** Index, from 0, of the foam that is bonded to a tight skin outside it; null where there is none. */
+/** Index, from 0, of foam bonded to a tight skin outside it; null without any. */
 export function bondedFoam(layers: readonly Layer[]): number | null {
   const index = layers.findIndex((layer, at) => isBonded(layer) && isSkin(layers[at + 1]));
   return index === -1 ? null : index;

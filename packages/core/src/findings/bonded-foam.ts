@@ -6,7 +6,7 @@ import { BEYOND, found, NOTE } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /**
- * Closed-cell foam bonded to a skin: whether its inner face stays above the room's dew point, and water that keeps growing in it.
+ * Closed-cell foam bonded to a skin: the margin of its inner face above the room's dew point, and growing water.
  * Source: METHOD.md, Foam bonded to a skin (this project's rule on common practice).
  */
 export function bondedFoamFindings(evidence: Evidence): RuledFinding[] {
@@ -25,7 +25,7 @@ export function bondedFoamFindings(evidence: Evidence): RuledFinding[] {
   ];
 }
 
-/** Least temperature difference over the year between the foam's inner face and the room's dew point [K]. */
+/** The smallest margin of the foam's inner face above the room's dew point over the year [K]. */
 function marginOfInnerFace({ calculation }: Evidence, layer: number): number {
   const { slices, line, climate } = betweenFraming(calculation);
   const at = slices.findIndex((slice) => slice.layer === layer);

@@ -9,27 +9,27 @@ import { CONDITION, found, NOTE, REFUSED } from "./found.ts";
 import { roofDeck } from "./roof-deck.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
-/** A roof with a lower pitch is flat, whatever the file calls it [degrees from level]. Source: BS 6229 (from memory). */
+/** Below this pitch a roof is flat, whatever it is called [degrees from level]. Source: BS 6229 (from memory). */
 export const FLAT_UNDER = 10;
-/** Up to the first span 50 mm are enough; beyond the second the standard gives no figure [m]. Source: BS 5250:2021 (from memory). */
+/** Span up to which 50 mm are enough, and longest span with a figure [m]. Source: BS 5250:2021 (from memory). */
 const SHORT_SPAN = 5;
 const LONG_SPAN = 10;
-/** Ventilated height over a cold roof's insulation, up to the short span and beyond it [m] (BS 5250:2021, from memory). */
+/** Ventilated height over a cold roof's insulation, up to the short span and beyond [m]: BS 5250:2021, from memory. */
 export const VENTILATED_HEIGHT = 0.05;
 const VENTILATED_HEIGHT_OF_LONG = 0.06;
 /**
- * Openings equal to a continuous 25 mm at each end [m² per m² of roof] (common practice: 0.6 % of the
- * roof's area, both ends together; level air layers state openings per square metre); 30 mm beyond the short span.
+ * Openings equal to a continuous 25 mm at each end [m² per m² of roof] (common practice: 0.6 % of the roof's area, both
+ * ends together; openings of level air layers are stated per square metre); 30 mm beyond the short span.
  */
 export const OPENINGS_OF_ROOF = 0.006;
 const OPENINGS_OF_LONG_ROOF = 0.0072;
-/** Part of the resistance below the deck of a warm roof [–]: up to a third is common practice, over half is refused. */
+/** Share of the resistance below the deck of a warm roof [–]: a third is common practice, over half is rejected. */
 export const USUAL_SHARE_BELOW_DECK: number = 1 / 3;
 export const MOST_SHARE_BELOW_DECK = 0.5;
 
 /**
- * Flat roofs: a cold one needs ventilated height above its insulation, even if it calculates as dry; a warm one keeps most
- * of its resistance above the deck. A pitched roof must state its pitch.
+ * Flat roofs: a cold roof needs ventilated height above its insulation even where no condensation is predicted; a warm
+ * roof needs most of its resistance above the deck. Where the pitch of a pitched roof is missing, a finding asks for it.
  * Source: METHOD.md, Roofs (BS 6229 and BS 5250:2021 for the figures, from memory).
  */
 export function flatRoofFindings(evidence: Evidence): RuledFinding[] {
@@ -52,10 +52,10 @@ function asFlatRoof(evidence: Evidence): RuledFinding[] {
   return deck.index === null ? [] : warmRoof(evidence, main.index, deck.index);
 }
 
-/** Last digits of a stated figure [m], [m²/m²]. */
+/** Tolerance for rounding of a stated figure [m], [m²/m²]. */
 const ROUNDING = 1e-9;
 
-/** A layer with less resistance is not insulation [m²·K/W]. */
+/** Least resistance that counts as insulation [m²·K/W]. */
 const LEAST_INSULATION = 0.5;
 
 function resistanceBeyond(evidence: Evidence, index: number): number {
@@ -65,7 +65,7 @@ function resistanceBeyond(evidence: Evidence, index: number): number {
   return sumOfResistances(beyond);
 }
 
-/** Whether real insulation lies above the deck: the roof is then a warm one with some insulation below. */
+/** Whether insulation lies above the deck: then it is a warm roof, with a part below. */
 function insulatedAboveDeck(evidence: Evidence, deck: number | null): boolean {
   return deck !== null && resistanceBeyond(evidence, deck) >= LEAST_INSULATION;
 }
@@ -92,7 +92,7 @@ function coldRoof({ layers, span }: BuildUp, insulation: number): RuledFinding[]
   ];
 }
 
-/** What guidance requires of a cold roof with this span [m]. */
+/** Requirements of guidance for a cold roof of some span [m]. */
 interface AskedOfRoof {
   needed: number;
   openingsNeeded: number;
@@ -119,5 +119,5 @@ function warmRoof(evidence: Evidence, main: number, deck: number): RuledFinding[
   return [found("insulation-below-deck", weight, { shareBelow: share, usual: USUAL_SHARE_BELOW_DECK })];
 }
 
-/** A negligible share below the deck [–] (this project's rule). */
+/** Negligible share below the deck [–] (this project's rule). */
 const NOTHING_BELOW = 0.01;

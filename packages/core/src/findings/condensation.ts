@@ -12,7 +12,7 @@ import { hasLayerToKeepWhole } from "./vapour-layer-dependence.ts";
 import { isTooMuch, judgeWater, judgeZones, shareOfLimit, type WaterJudged } from "./water-level.ts";
 
 /**
- * Water inside the build-up: how much, on which layer, and whether it evaporates; that of a harder year where it weighs more.
+ * Interstitial condensation: how much, on what, and whether it evaporates; that of a 1-in-10 year where it weighs more.
  * Source: ISO 13788:2012 clause 6 for the water; DIN 4108-3 and common practice for the limits (from memory).
  */
 export function condensationFindings(evidence: Evidence): RuledFinding[] {
@@ -26,11 +26,11 @@ export function condensationFindings(evidence: Evidence): RuledFinding[] {
 }
 
 /**
- * DIN's limits are made for its own block climate, and for walls that it wants calculated. Over them only in a year of one
- * in ten is no more than a condition where its two-season check passes and keeps to the limit of the place, and in masonry
- * with an inner leaf, which DIN 4108-3 lists among the walls that need no calculation. Not where the coldest month is
- * colder than its winter: there the check is too mild. Drops that run on a smooth upright surface, and what stays for good,
- * are told in any year.
+ * The limits of DIN 4108-3 are made for its own two-season climate and for walls that it requires to be calculated.
+ * Exceeding them only in a 1-in-10 year is just a condition if the two-season check passes within the limit of the
+ * place, or if the wall is masonry with an inner leaf that dries in that check: DIN 4108-3 requires no calculation for
+ * it. This does not apply where the coldest month is colder than the check's winter, nor to drops on a smooth vertical
+ * surface or to water that stays.
  */
 function inItsClimate(findings: RuledFinding[], evidence: Evidence): RuledFinding[] {
   const isOverDin = (finding: RuledFinding): boolean =>
@@ -53,14 +53,14 @@ function inItsClimate(findings: RuledFinding[], evidence: Evidence): RuledFindin
   );
 }
 
-/** The weight of findings on water in the judgement. */
+/** Weight of water findings in the judgement. */
 function weight(findings: readonly RuledFinding[]): number {
   return Math.max(-1, ...findings.map(({ effect }) => WEIGHTS.indexOf(effect)));
 }
 
 const WEIGHTS: readonly JudgementEffect[] = ["none", "condition", "change by number"];
 
-/** The worst zone where water stays and the worst that exceeds its limit; otherwise the zone nearest to its limit. */
+/** The worst zone with water that stays and the worst zone over its limit; without either, the worst zone. */
 function waterFindings(zones: readonly WaterJudged[], evidence: Evidence, year: YearOfWater): RuledFinding[] {
   const [worst] = zones;
   if (worst === undefined) return [];
@@ -77,7 +77,7 @@ function waterFindings(zones: readonly WaterJudged[], evidence: Evidence, year: 
   ];
 }
 
-/** Case c of the standard, although the judgement passes it: told once, with the answer. */
+/** Case c of the standard where the judgement still passes it: stated once, at the answer. */
 export function standardNotPassed({ calculation, water }: Evidence): RuledFinding[] {
   if (calculation.governing.year.verdict !== "stays wet") return [];
   const [worst] = water;
@@ -118,8 +118,8 @@ function staysWet(judged: WaterJudged, evidence: Evidence, year: YearOfWater): R
 }
 
 /**
- * On the ground the membrane is required and the ground as cold all year as its mean: water above it counts as a fault
- * only where it touches something that rots, or where a year brings as much as gathers in drops.
+ * On the ground, the membrane is required and the ground stays at its yearly mean temperature. Water above the membrane
+ * is a fault only where it touches a material that rots, or where the amount is enough to gather in drops.
  * Source: this project's rule on common practice (METHOD.md, Amounts of water: nothing speaks against membranes on the ground).
  */
 function isTakenUpAboveTheGround(judged: WaterJudged, { buildUp }: Evidence): boolean {

@@ -7,18 +7,18 @@ export function grams(amount: number): string {
   return formatQuantity(amount, "condensate");
 }
 
-/** The most water there is [kg/m²]: "at most 187 g/m²"; a smaller trace is "under 0.1 g/m²". */
+/** The maximum accumulation [kg/m²]: "at most 187 g/m²"; a tiny trace is "under 0.1 g/m²". */
 export function atMost(amount: number): string {
   const text = grams(amount);
   return text.startsWith("under") ? text : `at most ${text}`;
 }
 
-/** Words as they begin a sentence: "The store". */
+/** Words with a capital first letter: "The store". */
 export function capital(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
-/** A cup of water [kg]: what 200 g on a square metre is in plain terms. */
+/** A cup of water [kg]: 200 g on a square metre, in plain terms. */
 const CUP = 0.2;
 
 /** An amount in plain terms: "about a cup of water on every square metre". */
@@ -42,7 +42,7 @@ export function joined(words: readonly string[]): string {
   return inSpeech(words, "and");
 }
 
-/** Months by name: "May and June". For more than half the year, the ones left out: "11 months, all but August". */
+/** Months by name: "May and June"; for most of the year, by those left out: "11 months, all but August". */
 export function monthsInWords(months: readonly string[]): string {
   const others = MONTH_NAMES.filter((month) => !months.includes(month));
   if (others.length === 0) return "every month";

@@ -2,11 +2,11 @@ import type { FindingCode, FindingFigures } from "../result/types.ts";
 import type { FindingWeight, RuledFinding } from "./types.ts";
 
 /**
- * A finding as a rule reports it; its figures are typed by its code.
+ * A finding as a rule gives it; the type of its figures follows from its code.
  *
- * @param code - what is found
- * @param weight - how much it matters, and what it does to the judgement
- * @param figures - what its words are made of
+ * @param code - the kind of finding
+ * @param weight - its severity, and its effect on the judgement
+ * @param figures - the data for its words
  * @returns the finding without words
  */
 export function found<Code extends FindingCode>(
@@ -17,12 +17,12 @@ export function found<Code extends FindingCode>(
   return { code, ...weight, figures } as RuledFinding;
 }
 
-/** A note that has no say in the judgement. */
+/** A note without effect on the judgement. */
 export const NOTE: FindingWeight = { severity: "note", effect: "none" };
-/** A caution that has no say in the judgement, and one that is a condition of it. */
+/** A caution without effect on the judgement, and one that is a condition. */
 export const CAUTION: FindingWeight = { severity: "caution", effect: "none" };
 export const CONDITION: FindingWeight = { severity: "caution", effect: "condition" };
-/** Faults: what guidance refuses, what a number over its limit does, and what is beyond the method. */
+/** Faults: rejected by guidance, a number over its limit, and beyond the method. */
 export const REFUSED: FindingWeight = { severity: "fault", effect: "change by guidance" };
 export const OVER_LIMIT: FindingWeight = { severity: "fault", effect: "change by number" };
 export const BEYOND: FindingWeight = { severity: "fault", effect: "beyond" };

@@ -12,7 +12,7 @@ import type { Evidence, RuledFinding } from "./types.ts";
 const BRIGHT = 0.5;
 
 /**
- * Remarks on the heat figures: target, ratio of the limits, foil without air, insulation beyond ventilated air.
+ * Findings on heat: target, ratio of the limits, foil without air, insulation excluded from U by ventilation, and more.
  * Source: ISO 6946:2017 (from memory); foil is common practice.
  */
 export function heatFindings(evidence: Evidence): RuledFinding[] {
@@ -20,7 +20,7 @@ export function heatFindings(evidence: Evidence): RuledFinding[] {
   return rules.flatMap((rule) => rule(evidence));
 }
 
-/** Without the rain the U-value of an inverted roof is incomplete and cannot meet a target. */
+/** Without rainfall, U of an inverted roof is incomplete and meets no target. */
 function rainBelowInsulation({ buildUp, calculation }: Evidence): RuledFinding[] {
   const [layer] = insulationOverSkin(buildUp);
   if (layer === undefined || buildUp.rainOfHeatingSeason !== null) return [];
@@ -29,7 +29,7 @@ function rainBelowInsulation({ buildUp, calculation }: Evidence): RuledFinding[]
   return [found("inverted-roof-rain", target === null ? CAUTION : CONDITION, figures)];
 }
 
-/** Air that moves behind insulation carries heat and moisture past it, whatever the calculation for still layers shows. */
+/** Air that moves behind insulation carries heat and moisture past it, whatever the result for still layers. */
 function airBehind({ buildUp }: Evidence): RuledFinding[] {
   const layers = buildUp.layers.flatMap((layer, index) =>
     layer.type === "material" && layer.fit === "gaps and air behind" && insulates(layer) ? [index] : [],

@@ -2,7 +2,7 @@ import { requireText } from "../require.ts";
 import type { Finding, FindingCode } from "../result/types.ts";
 
 /**
- * Tests for findings of one code, so that the type of their figures is known.
+ * A test for findings of one code, which also gives the type of their figures.
  *
  * @param code - such as "surface-mould"
  * @returns whether a finding is of that code; for `find` and `filter`

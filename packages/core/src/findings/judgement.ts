@@ -1,24 +1,24 @@
 import type { JudgementWord, VerdictWord } from "../result/types.ts";
 import type { JudgementEffect, RuledFinding } from "./types.ts";
 
-/** The judgement as data: its word, and the findings that it rests on. */
+/** The judgement as data: its word, and the findings behind it. */
 export interface RuledJudgement {
   word: JudgementWord;
-  /** Verdict of the year with drying within the month: told where no finding decides. */
+  /** Verdict of the year with drying within the month, shown where no finding decides. */
   verdict: VerdictWord;
-  /** The findings it is based on, the gravest first. */
+  /** The findings it is based on, the most serious first. */
   reasons: readonly RuledFinding[];
-  /** The finding that decides; null where none is against the build-up. */
+  /** The finding that decides; null where none counts against the build-up. */
   decisive: RuledFinding | null;
-  /** For a build-up beyond the method: the finding by which even this mild method fails it; otherwise null. */
+  /** Where it is beyond the method, a finding that fails it even so; otherwise null. */
   failsEvenSo: RuledFinding | null;
-  /** That ISO 13788 does not pass it; null where it does. */
+  /** The finding that ISO 13788 does not pass it; null where it does. */
   notPassed: RuledFinding | null;
   /** Its conditions; empty unless the word is "sound with conditions". */
   conditions: readonly RuledFinding[];
 }
 
-/** Effects in order of precedence, with the word each makes. Source: this project's rule (METHOD.md, Judgement). */
+/** Effects in order of precedence, with the word for each. Source: this project's rule (METHOD.md, Judgement). */
 const PRECEDENCE: readonly { effect: JudgementEffect; word: JudgementWord }[] = [
   { effect: "change by guidance", word: "change it" },
   { effect: "beyond", word: "beyond this method" },
@@ -27,12 +27,12 @@ const PRECEDENCE: readonly { effect: JudgementEffect; word: JudgementWord }[] = 
 ];
 
 /**
- * The judgement: guidance that refuses the build-up first, then what is beyond the method, then numbers over their
- * limits, then conditions; sound where none of these speaks.
+ * The judgement: first guidance that rejects the build-up, then cases beyond the method, then numbers over their
+ * limits, then conditions; sound where none of these applies.
  *
  * @param findings - all findings with their effects
  * @param verdict - of the governing section
- * @returns the word, and the findings that it rests on
+ * @returns the word, and the findings behind it
  * Source: this project's rule (METHOD.md, Judgement).
  */
 export function judge(findings: readonly RuledFinding[], verdict: VerdictWord): RuledJudgement {
@@ -50,7 +50,7 @@ export function judge(findings: readonly RuledFinding[], verdict: VerdictWord): 
   };
 }
 
-/** Water over its limit, or drops on the surface, found even without rain, sun and steam. */
+/** Water that stays or exceeds its limit, or drops on the surface, found even without rain, sun and steam. */
 function certainFailure(findings: readonly RuledFinding[]): RuledFinding | null {
   if (findings.some(({ code }) => UNFOUNDED.has(code))) return null;
   return findings.find(({ effect, code }) => effect === "change by number" && CERTAIN.has(code)) ?? null;
@@ -63,7 +63,7 @@ const CERTAIN: ReadonlySet<string> = new Set([
   "metal-drips",
 ]);
 
-/** After these no figure of the method means anything. */
+/** With one of these, no figure of the method is valid. */
 const UNFOUNDED: ReadonlySet<string> = new Set([
   "layers-from-outside",
   "metal-bridging",

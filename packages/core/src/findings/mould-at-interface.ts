@@ -8,15 +8,15 @@ import { CONDITION, found, NOTE, OVER_LIMIT } from "./found.ts";
 import { holdsRain } from "./rain-on-wall.ts";
 import type { Evidence, FindingWeight, RuledFinding } from "./types.ts";
 
-/** At this humidity air is nearly wet [–]; timber and boards do not withstand it for so many months (this project's rules). */
+/** Humidity that is nearly wet [–], and months of it that damage timber and board (this project's rules). */
 const NEARLY_WET = 0.95;
 const LONG = 3;
-/** Two months are more than a short spell (this project's rule). */
+/** Months that are more than a short spell (this project's rule). */
 const MORE_THAN_A_SPELL = 2;
 
 /**
- * Interfaces inside the build-up that are humid enough for mould on material it feeds on, wet or not. For a partition
- * whose room is itself over the limit, only the room is reported.
+ * Interfaces humid enough for mould on a material that feeds it, though they need not be wet. For a partition with a
+ * room that is itself over the limit, only the room is reported.
  * Source: this project's rule (METHOD.md, Mould between layers) on the growth limit of Hukka and Viitanen 1999 (from memory).
  */
 export function mouldAtInterfaceFindings(evidence: Evidence): RuledFinding[] {
@@ -44,11 +44,11 @@ function interfaces({ buildUp, calculation, site, vapourLayer }: Evidence): Rule
 }
 
 /**
- * How much humid months matter.
+ * Severity and effect of humid months.
  *
  * @param months - over the growth limit [–]
  * @param nearlyWet - those of them at 95 % or more on timber or board [–]
- * @returns one month is a note, two a condition, three nearly wet change it by number
+ * @returns a note for one month, a condition for two, a number over its limit for three nearly wet
  * Source: METHOD.md, Mould between layers (this project's rule).
  */
 export function mouldWeight(months: number, nearlyWet: number): FindingWeight {
@@ -56,13 +56,13 @@ export function mouldWeight(months: number, nearlyWet: number): FindingWeight {
   return months >= MORE_THAN_A_SPELL ? CONDITION : NOTE;
 }
 
-/** Framing counts only with enough water to wet its outermost millimetre; boards are exposed with their whole face. */
+/** Framing counts only if its outermost millimetre can be wetted; boards are exposed over their whole face. */
 function nearlyWet({ months, isOnWood, isOnFraming, water }: HumidInterface): HumidInterface["months"] {
   const counts = isOnWood && (!isOnFraming || canWetFraming(water));
   return counts ? months.filter((month) => month.relativeHumidity >= NEARLY_WET) : [];
 }
 
-/** Order: nearly wet for longest, then most months, then furthest over the limit. */
+/** Worse: longer nearly wet, then more months, then humidity further over the limit. */
 function isWorse(a: HumidInterface, b: HumidInterface): boolean {
   const long = (one: HumidInterface): number => Math.max(0, nearlyWet(one).length - LONG + 1);
   if (long(a) !== long(b)) return long(a) > long(b);
@@ -79,7 +79,7 @@ export function hasDampRoom(evidence: Evidence): boolean {
   return dampRooms(evidence).length > 0;
 }
 
-/** Rooms beside a partition that are damp enough for mould by themselves; unheated rooms with outdoor air are left out. */
+/** Rooms of a partition that are damp enough for mould by themselves; not an unheated room with outdoor air. */
 function dampRooms({ buildUp, room, farRoom, calculation }: Evidence): RuledFinding[] {
   if (buildUp.element !== "partition" || farRoom === null) return [];
   const sides: [Room, AirMonths][] = [

@@ -9,8 +9,8 @@ import type { Evidence, FindingWeight, RuledFinding } from "./types.ts";
 import { isTooMuch, levelOf } from "./water-level.ts";
 
 /**
- * Findings of the two-dimensional calculation: vapour that passes tight layers at the framing, and metal channels.
- * Source: METHOD.md, The plane; amounts are those of every zone of water, held against the worst strip of 50 mm.
+ * Findings of the plane: vapour that bypasses tight layers at the framing, and metal channels.
+ * Source: METHOD.md, The plane; the worst strip of 50 mm is compared with the limits for zones of water.
  */
 export function planeFindings(evidence: Evidence): RuledFinding[] {
   if (evidence.planeIsTooWet) return [found("plane-too-wet", CONDITION, {})];
@@ -92,7 +92,7 @@ function stripFigures({ cell, year, strip, place }: PlaneRun, { buildUp, calcula
   };
 }
 
-/** Growth in a second year below this means that the water settles [kg/m²]. */
+/** Growth in the second year [kg/m²]; 0, a settled level, where it is negligible. */
 function settled(growth: number): number {
   return growth > NOTHING_HELD ? growth : 0;
 }

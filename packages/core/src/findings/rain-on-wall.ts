@@ -6,18 +6,18 @@ import type { CladdingKind } from "../result/types.ts";
 import { BEYOND, CONDITION, found } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
-/** Greatest thickness of boarding; a thicker layer is a plank or a log [m] (common practice). */
+/** Largest thickness of boarding; anything thicker is a plank or a log [m] (common practice). */
 const THICKEST_BOARDING = 0.03;
-/** Masonry is self-supporting from this thickness; thinner mineral layers are render or plaster [m] (common practice). */
+/** Thickness from which masonry supports itself; thinner mineral layers are render or plaster [m] (common practice). */
 const THINNEST_LEAF = 0.05;
 /** Least ventilated gap that drains behind boarding, and behind masonry and render [m] (common practice). */
 export const GAP_BEHIND_BOARDING = 0.02;
 export const GAP_BEHIND_MASONRY = 0.025;
-/** Last digits of a stated thickness [m]. */
+/** Tolerance for rounding of a stated thickness [m]. */
 const ROUNDING = 1e-9;
 
 /**
- * Rain on a wall whose outside absorbs it: the method has no rain, so the file must say.
+ * Rain on a wall whose outside takes it up: the method does not include rain, so the file must say if rain wets it.
  * Source: METHOD.md, Rain (this project's rule on common practice).
  */
 export function rainFindings(evidence: Evidence): RuledFinding[] {
@@ -42,10 +42,11 @@ export function rainFindings(evidence: Evidence): RuledFinding[] {
 }
 
 /**
- * The outermost layer of a wall that faces outdoors, where it takes up rain; paint and open sheets on it do not count.
+ * The outermost layer of a wall that faces outdoors, if it takes up rain; paint and other coatings on it do not count.
  *
  * @param buildUp - the build-up
- * @returns its index and what it is; null for every other build-up, and where metal, tiles, glass, plastic or a sheet sheds rain
+ * @returns its index and kind; null for every other build-up, and where metal, tiles, glass, stone, plastic, insulation or
+ *   a sheet lies outermost
  */
 export function absorbentCladding(buildUp: BuildUp): { index: number; kind: CladdingKind } | null {
   if (!isUpright(buildUp) || buildUp.element === "partition" || buildUp.faces !== "outdoors") return null;
@@ -59,7 +60,7 @@ export function absorbentCladding(buildUp: BuildUp): { index: number; kind: Clad
 }
 
 /**
- * Whether a layer is a log or a thick panel: the wall itself, not cladding with air behind it.
+ * Whether a layer is a log or a thick panel: the wall itself, not a cladding with air behind it.
  *
  * @param layer - any layer
  * @returns true for wood and boards thicker than boarding
@@ -71,8 +72,8 @@ export function isLog(layer: Layer): boolean {
 }
 
 /**
- * Whether masonry or logs that rain may wet lie outermost. They also dry to the room, and a tighter layer there would
- * hold the rain in. If the file does not mention rain, rain may wet them.
+ * Whether the outermost layer is masonry or logs that rain may wet: they also dry to the room, and a tighter layer
+ * there would hold the rain in. Rain is assumed where the file does not mention it.
  *
  * @param buildUp - the build-up
  * @returns true unless the file says that rain is kept off
@@ -85,13 +86,13 @@ export function holdsRain(buildUp: BuildUp): boolean {
   return !isDrained(buildUp.layers.slice(0, cladding.index), cladding.kind);
 }
 
-/** Whether rain harms a layer: insulation, or a layer with timber in it. */
+/** Whether rain damages a layer: insulation, and any layer of timber or with timber in it. */
 function suffersFromRain(layer: Layer): boolean {
   if (insulates(layer) || layer.framing?.material.kind === "wood") return true;
   return layer.type === "material" && (layer.material.kind === "wood" || layer.material.kind === "board");
 }
 
-/** A ventilated gap wide enough, with nothing between it and the cladding that suffers from rain. */
+/** Whether a ventilated gap is wide enough, with nothing that rain damages between it and the cladding. */
 function isDrained(inside: readonly Layer[], kind: CladdingKind): boolean {
   const least = kind === "boarding" || kind === "log" ? GAP_BEHIND_BOARDING : GAP_BEHIND_MASONRY;
   const gap = inside.findLastIndex(
@@ -100,7 +101,7 @@ function isDrained(inside: readonly Layer[], kind: CladdingKind): boolean {
   return gap !== -1 && !inside.slice(gap + 1).some(suffersFromRain);
 }
 
-/** A masonry leaf on the room side of all that rain could reach, and no timber outside it. */
+/** Whether nothing outside an inner masonry leaf could be damaged by rain, mineral and foam insulation excepted. */
 function hasInnerLeaf(inside: readonly Layer[]): boolean {
   const leaf = inside.findLastIndex(isLeaf);
   return leaf !== -1 && !inside.slice(leaf + 1).some((layer) => suffersFromRain(layer) && !isMineralOrFoam(layer));
@@ -133,7 +134,7 @@ function isMineralOrFoam(layer: Layer): boolean {
   return layer.material.kind === "mineral" || layer.material.kind === "plastic";
 }
 
-/** The outer leaf of a cavity wall must drain; render on insulated masonry needs no drainage. */
+/** The outer leaf of a cavity wall must drain; render on insulation on masonry needs no drainage. */
 function leafDrains(inside: readonly Layer[], layer: number, kind: CladdingKind): RuledFinding[] {
   const leaf = inside.findLastIndex(isLeaf);
   const isCavity = kind === "masonry" && inside.slice(leaf + 1).some((each) => each.type === "air" || insulates(each));
@@ -145,7 +146,7 @@ function isCooled({ room, site, vapourLayer }: Evidence): boolean {
   return cooledMonths(room, site.outdoor.temperature).length > 0 || fromOutdoors;
 }
 
-/** Sun on wet masonry drives vapour inwards, even across a narrow cavity; without rain there is none to drive. */
+/** Sun on wet masonry drives vapour inwards, even across a narrow cavity; not where rain is kept off. */
 function sunDriven({ wettedByRain }: BuildUp, { index, kind }: { index: number; kind: CladdingKind }): RuledFinding[] {
   if (wettedByRain === "no" || wettedByRain === "sheltered" || kind === "boarding") return [];
   const isSure = wettedByRain === "yes";

@@ -3,10 +3,10 @@ import type { Layer } from "../project/types.ts";
 import { layerSd } from "../vapour/layer-sd.ts";
 import { TIGHT } from "../vapour/tight.ts";
 
-/** A board that roofs are decked with is this thick [m] (common practice). */
+/** Range of thickness of roof deck boards [m] (common practice). */
 const THINNEST_DECK = 0.009;
 const THICKEST_DECK = 0.06;
-/** A slab that carries insulation, and the space between joists that boards lie over [m] (common practice). */
+/** Least thickness of a slab that carries insulation; least depth of air between joists [m] (common practice). */
 const THINNEST_SLAB = 0.04;
 const LEAST_JOIST_SPACE = 0.05;
 
@@ -17,13 +17,13 @@ export interface RoofDeck {
 }
 
 /**
- * The deck of a flat roof: the layer that says so; else the board that the main insulation lies on. A board over
- * insulation that lies on something is an overlay. Insulation between joists has its deck above it. A boarded ceiling,
- * an insulating board and decking over the weather skin are not decks.
+ * The deck of a flat roof: the layer stated to be the deck, else the board that the main insulation lies on. A board
+ * above insulation that rests on another layer is an overlay. Insulation between joists has its deck above it. A boarded
+ * ceiling, an insulating board and decking over the weather skin are not decks.
  *
  * @param layers - from the room outwards
  * @param insulation - index of the main insulation
- * @returns its index, null without a board
+ * @returns its index, null without a deck, and whether the roof is cold
  * Source: METHOD.md, Roofs (common practice).
  */
 export function roofDeck(layers: readonly Layer[], insulation: number): RoofDeck {
@@ -44,7 +44,7 @@ function indexOrNull(index: number): number | null {
   return index === -1 ? null : index;
 }
 
-/** Metal or a slab below it, or boards of foam over the space between joists. */
+/** Whether insulation rests on metal or a slab, or is foam board over the space between joists. */
 function liesOnSomething(layers: readonly Layer[], insulation: number): boolean {
   const isFoam = layers[insulation]!.type === "material" && kindOf(layers[insulation]!) === "plastic";
   return layers.slice(0, insulation).some((layer) => {

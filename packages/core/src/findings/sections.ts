@@ -2,7 +2,10 @@ import { compareSections } from "../calculate-build-up.ts";
 import { found, NOTE } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
-/** The way through the framing is worse than the way between. Source: each section is assessed, the worst governs (METHOD.md, Zones of water). */
+/**
+ * The section through the framing is worse than the section between.
+ * Source: each section is assessed, the worst governs (METHOD.md, Zones of water).
+ */
 export function framingFindings({ calculation }: Evidence): RuledFinding[] {
   const { governing, sections } = calculation;
   const between = sections.find(({ path }) => path.through.length === 0);

@@ -5,7 +5,7 @@ import { CONDITION, found, OVER_LIMIT } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /**
- * The surfaces: drops and mould, on the room's face and on the one towards another room, and at junctions.
+ * The surfaces: condensation and mould on the room's face, on a face towards another room, and at junctions.
  * Source: ISO 13788:2012 clause 5 (from memory).
  */
 export function surfaceFindings(evidence: Evidence): RuledFinding[] {
@@ -19,10 +19,10 @@ export function surfaceFindings(evidence: Evidence): RuledFinding[] {
   ];
 }
 
-/** Less than this is no insulation [m²·K/W] (this project's rule). */
+/** Resistance below which there is no insulation [m²·K/W] (this project's rule). */
 const NO_INSULATION = 0.5;
 
-/** Bare metal over a heated room: it drips, and mould is the least of it. Source: METHOD.md, Roofs (common practice). */
+/** Bare metal over a heated room: it drips, which outweighs mould. Source: METHOD.md, Roofs (common practice). */
 function metalDrips({ buildUp, room, calculation, surface }: Evidence): RuledFinding[] {
   const { counted } = calculation.heat;
   const inner = counted.find(({ layer }) => layer.type !== "air");
@@ -34,7 +34,7 @@ function metalDrips({ buildUp, room, calculation, surface }: Evidence): RuledFin
 
 type CriticalMonth = NonNullable<SurfaceResult["critical"]["mould"]>;
 
-/** A face with the air before it: what it has, and what the critical months ask. */
+/** A face with its temperature factors and the requirements of the critical months. */
 interface Face {
   isOther: boolean;
   lowest: Pick<SurfaceResult["temperatureFactors"][number], "sectionId" | "factor">;
@@ -70,7 +70,7 @@ function farFace({ surface }: Evidence): Face | null {
   };
 }
 
-/** What is asked of each face. */
+/** The rules for each face. */
 const FACE_RULES: readonly ((face: Face) => RuledFinding[])[] = [noConstructionMeets, mouldOnFace, dropsOnFace];
 
 function noConstructionMeets({ mould, isOther }: Face): RuledFinding[] {
@@ -112,7 +112,7 @@ function dropsOnFace({ condensation, condensationMonths, lowest, whole, isOther 
   ];
 }
 
-/** Junctions are held against the face whose room is the warmer: this room's, or the other one's where this is colder. */
+/** Junctions are compared with the face in the warmer room: this one, or the other one where this room is colder. */
 function coldJunctions(evidence: Evidence): RuledFinding[] {
   const mould = ownFace(evidence).mould ?? farFace(evidence)?.mould ?? null;
   if (mould === null) return [];

@@ -14,8 +14,8 @@ import { worstOf } from "./water-level.ts";
 import { weatherSkinOfRoof } from "./weather-skin.ts";
 
 /**
- * Tight layers on the cold side, two tight layers with something between, and tight sheets where leaks must dry. None on
- * the ground, where every tight layer is its membrane.
+ * Tight layers on the cold side, two tight layers with a layer between them that holds water, and tight sheets where
+ * leaks must dry. None on the ground, where every tight layer is a membrane.
  * Source: common practice.
  */
 export function tightLayerFindings(evidence: Evidence): RuledFinding[] {
@@ -46,7 +46,7 @@ function tightOuterSkin(evidence: Evidence): RuledFinding[] {
   ];
 }
 
-/** The outer skin that is tight by its sd, or by being the weather skin of a roof, whatever a table says of its polymer. */
+/** The outer skin if tight by its sd or the weather skin of a roof, whatever the table gives for its polymer. */
 function tightSkin({
   buildUp,
   calculation,
@@ -65,7 +65,7 @@ function isFoam(layer: Layer | undefined): boolean {
   return layer?.type === "material" && insulates(layer) && layer.material.kind === "plastic";
 }
 
-/** Built-in water that takes longer than this to leave took a whole year of seasons [d] (this project's rule). */
+/** Longer than this, construction moisture needs more than a year's seasons to dry [d] (this project's rule). */
 const A_YEAR = 365;
 
 function twoTightLayers(evidence: Evidence): RuledFinding[] {
@@ -101,12 +101,12 @@ function holdsWater(layer: Layer): boolean {
   return layer.material.kind !== "plastic" && layer.material.kind !== "metal" && layer.material.kind !== null;
 }
 
-/** A sheet with more of the resistance than this outside it lies in the insulation, not outside it [–] (common practice: a third). */
+/** With more than this share of the resistance outside it, a sheet lies in the insulation [–] (common practice). */
 const SHARE_OUTSIDE = 1 / 3;
 
 /**
- * Under a raised floor, outside a wall, or under the ventilated covering of a pitched roof, in a heated building: leaks,
- * spills and wet timber cannot dry. Of a roof only what lies from its insulation on counts, since its deck may be warm.
+ * A tight sheet under a raised floor, outside a wall, or under the ventilated covering of a pitched roof, in a heated
+ * building: leaks, spills and wet timber cannot dry. In a roof, only layers from its insulation outwards count.
  */
 function tightSheetOnColdSide(evidence: Evidence): RuledFinding[] {
   const { buildUp, calculation, vapourLayer } = evidence;

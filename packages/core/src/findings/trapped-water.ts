@@ -4,11 +4,11 @@ import type { TrappedWaterData } from "../result/types.ts";
 import { CONDITION, found, NOTE } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
-/** Water that takes longer than this to leave took a whole year of seasons [d] (this project's rule). */
+/** Water that takes longer than this needs more than a year's seasons to dry [d] (this project's rule). */
 const A_YEAR = 365;
 
 /**
- * Water built in: how long it takes to leave, where it goes, and which change would let it go faster.
+ * Construction moisture: how long it takes to dry, where it goes, and which change would dry it faster.
  * Source: ISO 13788:2012 clause 7 (from memory).
  */
 export function trappedWaterFindings({ buildUp, checks }: Evidence): RuledFinding[] {

@@ -10,51 +10,51 @@ import type { TightLayer } from "../vapour-layer/candidates.ts";
 import type { WaterJudged } from "./water-level.ts";
 
 /**
- * What a finding does to the judgement, in order of precedence: guidance that refuses the build-up however it
- * calculates; beyond the method; a number over its limit; a condition; nothing.
+ * Effect of a finding on the judgement, in order of precedence: guidance that rejects the build-up whatever the result;
+ * beyond the method; a number over its limit; a condition; none.
  */
 export type JudgementEffect = "change by guidance" | "beyond" | "change by number" | "condition" | "none";
 
-/** How much a finding matters, and what it does to the judgement. */
+/** Severity of a finding, and its effect on the judgement. */
 export interface FindingWeight {
   severity: FindingSeverity;
   effect: JudgementEffect;
 }
 
-/** A finding of one code as a rule gives it: its id and its words are made from this. */
+/** A finding of one code as a rule gives it, from which its id and words are made. */
 export interface RuledFindingOf<Code extends FindingCode> extends FindingWeight {
   code: Code;
   figures: FindingFigures[Code];
 }
 
-/** A finding as a rule gives it; the code tells which figures it has. */
+/** A finding as a rule gives it; its code determines its figures. */
 export type RuledFinding = { [Code in FindingCode]: RuledFindingOf<Code> }[FindingCode];
 
-/** Everything known about a build-up when findings are made. */
+/** Everything known about a build-up when the rules run. */
 export interface Evidence {
   buildUp: BuildUp;
   room: Room;
-  /** The room on the far side; null outdoors, over a void or on ground. */
+  /** The room on the outer side; null outdoors, over a void or on the ground. */
   farRoom: Room | null;
   site: Site;
   /** Factor on the vapour excess of humidity classes [–]. */
   humidityMargin: number;
   calculation: BuildUpCalculation;
-  /** Its water with drying inside the month, zone by zone, worst first. */
+  /** Its water with drying within the month, zone by zone, worst first. */
   water: readonly WaterJudged[];
   surface: SurfaceResult;
   vapourLayer: VapourLayerData;
-  /** The tight layer it speaks of, with its parts; null without any. */
+  /** The tight layer described by `vapourLayer`, with its parts; null without any. */
   tightLayer: TightLayer | null;
   /** Every tight layer, tightest first. */
   tightLayers: readonly TightLayer[];
   sensitivity: readonly SensitivityRun[];
   checks: FurtherChecks;
-  /** What the plane tells; null where straight sections see all there is. */
+  /** Result of the plane; null where straight sections are enough. */
   plane: PlaneCheck | null;
-  /** So much of the cross-section is wet that the plane was not worked out. */
+  /** Too much of the cross-section is wet for the plane to be calculated. */
   planeIsTooWet: boolean;
 }
 
-/** A rule: looks at the evidence and gives its findings, none where it has nothing to say. */
+/** A rule: returns its findings from the evidence, or none. */
 export type FindingRule = (evidence: Evidence) => RuledFinding[];

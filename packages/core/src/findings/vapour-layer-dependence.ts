@@ -8,8 +8,8 @@ import { isRequired } from "./vapour-layer.ts";
 import { isTooMuch, judgeWater, type WaterJudged, worstOf } from "./water-level.ts";
 
 /**
- * Whether the design forgives gaps in its vapour layer or depends on the layer being continuous: worked out again with
- * the layer ten times more open, and with none.
+ * Whether the design forgives gaps in its vapour layer or needs the layer unbroken: recalculated with the layer ten
+ * times more open, and without it.
  * Source: this project's rule (METHOD.md, Dependence on the vapour layer).
  */
 export function dependenceFindings(evidence: Evidence): RuledFinding[] {
@@ -38,8 +38,8 @@ export function dependenceFindings(evidence: Evidence): RuledFinding[] {
 }
 
 /**
- * Whether a layer on the warm side holds the vapour back that can be kept whole: not a masonry leaf, nor a wall or foam
- * that is its own vapour layer.
+ * Whether the layer that holds vapour back on the warm side can have gaps to seal: not a masonry leaf, nor a wall or
+ * foam that is its own vapour layer.
  *
  * @param evidence - everything known about the build-up
  * @returns false without such a layer
@@ -51,7 +51,7 @@ export function hasLayerToKeepWhole(evidence: Evidence): boolean {
   return !isItselfTheInsulation(evidence) && !isMasonry(evidence);
 }
 
-/** A masonry leaf has no laps, and its joints are mortar. */
+/** Masonry has no laps, and its joints are mortar. */
 function isMasonry({ tightLayer, buildUp }: Evidence): boolean {
   return tightLayer!.parts.every(({ layer, part }) => {
     const found = buildUp.layers[layer];
@@ -59,13 +59,13 @@ function isMasonry({ tightLayer, buildUp }: Evidence): boolean {
   });
 }
 
-/** The usual thousandth missing, where it was worked out, brings more than a trace: nothing of that is forgiven. */
+/** Whether gaps over a thousandth, where calculated, bring more than a trace: then the design does not forgive gaps. */
 function bringsMoreThanATrace(evidence: Evidence): boolean {
   const usual = usualGaps(evidence);
   return usual !== null && usual.peak.amount > Math.max(TRACE, evidence.calculation.governing.year.peak);
 }
 
-/** Reported but never used for the judgement: unknown where only the judgement is calculated. */
+/** Reported only, never judged; null where only the judgement was calculated. */
 function usualGaps({ checks }: Evidence): GapsData | null {
   return checks.gaps.find(({ kind }) => kind === "usual") ?? null;
 }

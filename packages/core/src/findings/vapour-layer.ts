@@ -8,13 +8,13 @@ import { holdsRain } from "./rain-on-wall.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 import { isTooMuch, worstOf } from "./water-level.ts";
 
-/** A layer on the cold side matters where the air at its warm face stands this damp [–] … */
+/** Humidity at the warm face from which a layer on the cold side matters [–] (this project's rule). */
 export const DAMP_FACE: number = MOULD_HUMIDITY;
-/** … for this many months (both this project's rules). */
+/** Months of that humidity from which it matters (this project's rule). */
 export const DAMP_MONTHS = 2;
 
 /**
- * Where the vapour layer lies: on the cold side in damp air, or missing on the warm side while water condenses.
+ * Position of the vapour layer: on the cold side in damp air, or missing on the warm side while water condenses.
  * Source: common practice.
  */
 export function vapourLayerFindings(evidence: Evidence): RuledFinding[] {
@@ -47,8 +47,8 @@ function namesOf({ name, layers, sd }: TightLayer): TightLayerFigures {
 }
 
 /**
- * The tight layer on the cold side: the only one there is, or, where vapour comes from the far side, the skin towards
- * the room that is tighter than what lies on the warm side. Outwards such a skin is the tight outer skin's own rule.
+ * The tight layer on the cold side: the vapour layer itself or, where vapour comes from the outer side, a skin towards
+ * the room that is tighter than the layer on the warm side. A tight skin outside has its own rule.
  */
 function layerOnColdSide({ vapourLayer, tightLayer, tightLayers }: Evidence): TightLayer | null {
   if (vapourLayer.onWarmSide === false) return tightLayer;
@@ -57,7 +57,7 @@ function layerOnColdSide({ vapourLayer, tightLayer, tightLayers }: Evidence): Ti
   return tightLayers.find(({ layers }) => layers === outerSkin.layers) ?? null;
 }
 
-/** A board on the warm side, not meant as a vapour layer and more open than any membrane sold as one. */
+/** Whether a layer on the warm side is a board not meant as vapour layer and more open than any membrane sold as one. */
 function isTooOpen(evidence: Evidence, layer: TightLayer): boolean {
   if (evidence.vapourLayer.onWarmSide !== true || layer.sd >= LEAST_VAPOUR_LAYER_SD) return false;
   return layer.parts.every(({ layer: index, part }) => {
@@ -74,7 +74,7 @@ function coldSideLayer(layer: TightLayer, damp: number, warmSide: Side): RuledFi
   return found("vapour-layer-cold-side", warmSide === "inside" ? CAUTION : REFUSED, figures);
 }
 
-/** Months in which the air at the layer's warm face stands at 80 % or more, between framing. */
+/** Months with 80 % relative humidity or more at the layer's warm face, between framing. */
 function dampMonths(evidence: Evidence, layer: TightLayer): number {
   const section = betweenFraming(evidence.calculation);
   const fromRoom = evidence.vapourLayer.warmSide === "inside";
@@ -90,7 +90,7 @@ function dampMonths(evidence: Evidence, layer: TightLayer): number {
   }).length;
 }
 
-/** Sheets, coatings and facings are chosen as vapour layers; boards and masonry are the building itself. */
+/** Whether the layer is a sheet, coating or facing, which can be left out, not board or masonry of the structure. */
 function isFinishOrSheet(evidence: Evidence, layer: TightLayer): boolean {
   return layer.parts.some(({ layer: index, part }) => {
     const found = evidence.buildUp.layers[index];
@@ -98,7 +98,7 @@ function isFinishOrSheet(evidence: Evidence, layer: TightLayer): boolean {
   });
 }
 
-/** Whether a tight layer is required for another purpose: then no finding speaks against it and no remedy takes it out. */
+/** Whether a tight layer is required for another purpose: then no finding objects to it and no remedy removes it. */
 export function isRequired(evidence: Pick<Evidence, "buildUp">, layer: { layers: readonly number[] }): boolean {
   return layer.layers.some((index) => {
     const found = evidence.buildUp.layers[index];

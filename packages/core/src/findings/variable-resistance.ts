@@ -3,7 +3,7 @@ import { CAUTION, CONDITION, found, NOTE } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
 /**
- * The year with vapour resistance by each layer's own humidity, beside the one with dry values that rules.
+ * The year with vapour resistance from each layer's own humidity, shown beside the governing one with dry values.
  * Source: this project's rule (METHOD.md, Vapour resistance of layers).
  */
 export function variableResistanceFindings({ checks, calculation }: Evidence): RuledFinding[] {

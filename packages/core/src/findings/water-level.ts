@@ -5,30 +5,30 @@ import { type AmountLimit, amountLimits, DROPS_GATHER, TRACE } from "./amount-li
 import { isInBondedFoam } from "./bonded-foam-place.ts";
 import { type WaterZone, waterZones } from "./water-zones.ts";
 
-/** The water of a build-up as a careful adviser judges it. */
+/** The water of a zone, assessed against its limit. */
 export interface WaterJudged {
   level: WaterLevel;
-  /** The section and zone that decide; null without water. */
+  /** Its section and zone; null without water. */
   section: SectionCalculation | null;
   zone: WaterZone | null;
-  /** Amount compared with the limit [kg/m²]: the peak on top of the level that settles. */
+  /** Amount compared with the limit [kg/m²]: the maximum of the year plus the level at which it settles. */
   amount: number;
   limit: AmountLimit | null;
-  /** Growth in a year [kg/m²], and years until the remainder reaches 200 g/m²; null if all of it evaporates. */
+  /** Yearly growth [kg/m²], null when it dries out; years until it reaches 200 g/m², null when it does not grow. */
   growthPerYear: number | null;
   yearsToGather: number | null;
 }
 
-/** Whether there is too much water: over its limit, or never drying. */
+/** Whether water is over its limit, or stays. */
 export function isTooMuch({ level }: Pick<WaterJudged, "level">): boolean {
   return level === "too much" || level === "stays";
 }
 
-/** If water takes longer than this to gather, it is a yearly trace [a] (this project's rule). */
+/** Growth that takes at least this long to reach 200 g/m² is negligible [a] (this project's rule). */
 export const LONG_ENOUGH = 50;
 
 /**
- * The water of every zone of every section, with drying inside the month, worst first.
+ * The water of every zone of every section, with drying within the month, worst first.
  *
  * @param calculation - the build-up's figures
  * @returns level, section, zone and limit of each; none where it stays dry
@@ -45,7 +45,7 @@ export function worstOf(water: readonly WaterJudged[]): WaterJudged {
   return water[0] ?? NO_WATER_JUDGED;
 }
 
-/** The same for a calculation whose zones are not kept. */
+/** The same, directly from a calculation. */
 export function judgeWater(calculation: BuildUpCalculation): WaterJudged {
   return worstOf(judgeZones(calculation));
 }
@@ -60,10 +60,10 @@ const NO_WATER_JUDGED: WaterJudged = {
   yearsToGather: null,
 };
 
-/** Exceeding a limit and never drying are equally bad: the share of the limit decides between them. */
+/** Water over its limit and water that stays rank equally; the share of the limit then decides. */
 const RANK: Readonly<Record<WaterLevel, number>> = { none: 0, trace: 1, some: 2, "too much": 3, stays: 3 };
 
-/** Amount over its limit [–]: above 1 is too much. */
+/** Amount divided by its limit [–]: over 1 is too much. */
 export function shareOfLimit({ amount, limit }: Pick<WaterJudged, "amount" | "limit">): number {
   return limit === null ? 0 : amount / limit.amount;
 }
@@ -78,8 +78,8 @@ function judgeZone(section: SectionCalculation, zone: WaterZone, { buildUp }: Bu
 }
 
 /**
- * What a year leaves behind [kg/m²]: 0 where it settles at a level, null where all of it dries, be it in the ordinary
- * years that follow a year of one in ten.
+ * Yearly growth [kg/m²]: 0 where the water settles at a level, null where all of it dries, if only in the mean years
+ * that follow a 1-in-10 year.
  */
 function growthOf({ withinMonth, repeating }: SectionCalculation, zone: WaterZone): number | null {
   if (withinMonth.verdict !== "stays wet" || !(zone.left > 0)) return null;
@@ -87,7 +87,7 @@ function growthOf({ withinMonth, repeating }: SectionCalculation, zone: WaterZon
   return repeating?.growthPerYear ?? withinMonth.carriedOver;
 }
 
-/** The level of the water. Where next to nothing remains, or the water settles in bonded foam, the amount decides. */
+/** Level of an amount of water; with negligible growth, or settled in bonded foam, the amount alone decides. */
 export function levelOf(
   judged: Pick<WaterJudged, "amount" | "limit" | "growthPerYear" | "yearsToGather">,
   isBonded = false,

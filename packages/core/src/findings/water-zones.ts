@@ -3,29 +3,29 @@ import type { PartOfLayer, Place, SlicePart } from "../result/types.ts";
 import { sumOf } from "../year/section-year.ts";
 import type { SectionYear } from "../year/types.ts";
 
-/** A run of neighbouring wet nodes, with its greatest month-end total and what it sits on. */
+/** A group of adjacent wet nodes, with its maximum accumulation and the layers it lies on. */
 export interface WaterZone {
   /** First and last node. */
   first: number;
   last: number;
-  /** Greatest month-end sum [kg/m²] and its month. */
+  /** Maximum accumulation at a month's end [kg/m²] and its month. */
   peak: number;
   month: number;
-  /** Left at the end of the run year [kg/m²]. */
+  /** Residual moisture at the end of the year [kg/m²]. */
   left: number;
   place: Place;
-  /** Indices of the layers that it lies in or touches. */
+  /** Indices of the layers it touches, at a face or inside. */
   layers: number[];
 }
 
-/** Water under this is not shown as a zone [kg/m²]. */
+/** Least water that makes a zone [kg/m²]. */
 const NO_WATER = 1e-6;
 
 /**
- * The zones of a section's year: neighbouring wet nodes are one zone, limits apply to its sum.
+ * The zones of a section's year: adjacent wet nodes form one zone, and limits apply to its total.
  *
  * @param section - a calculated section
- * @param year - the standard's year or the one with drying inside the month
+ * @param year - the standard's year or the one with drying within the month
  * @returns zones, most water first; none when dry
  * Source: this project's rule (METHOD.md, Zones of water).
  */
@@ -68,7 +68,7 @@ function placeOfZone(section: SectionCalculation, first: number, last: number): 
   return { place, layers };
 }
 
-/** The facing behind which a node lies; null within the layer itself. */
+/** The facing on whose inner side a node lies; null inside the layer itself. */
 function facingAt({ line, slices }: SectionCalculation, node: number, layer: number): SlicePart | null {
   const has = (part: SlicePart): boolean => slices.some((slice) => slice.layer === layer && slice.part === part);
   const depth = line.depth[node]!;

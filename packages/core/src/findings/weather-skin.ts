@@ -3,10 +3,10 @@ import { isUpright } from "../project/is-upright.ts";
 import type { BuildUp } from "../project/types.ts";
 
 /**
- * The weather skin of a roof: the sheet, or the layer that says so, outermost among what counts.
+ * The weather skin of a roof: the outermost counted layer that is a sheet or is stated to be the skin.
  *
  * @param buildUp - the build-up
- * @param counted - how many of its layers count
+ * @param counted - number of its counted layers
  * @returns index of the layer; null for other build-ups, and for roofs covered outside ventilated air
  * Source: METHOD.md, Tight layers (this project's rule: sheets as laid are tighter than the polymer's tabulated μ).
  */

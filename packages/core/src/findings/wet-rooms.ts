@@ -5,10 +5,10 @@ import { vapourExcessOfClass } from "../rooms/humidity-class.ts";
 import { BEYOND, found } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
-/** A room counts as wetter than class 5 when its vapour excess is over the class's by this factor in the coldest month. */
+/** A room is wetter than class 5 if its vapour excess in the coldest month is this many times that of the class [–]. */
 const WETTER_THAN_CLASS_5 = 1.1;
 
-/** A room that the build-up touches, on which side, and its air. */
+/** A room next to the build-up, its side and its air. */
 interface TouchedRoom {
   room: Room;
   side: Side;
@@ -16,8 +16,8 @@ interface TouchedRoom {
 }
 
 /**
- * Rooms too wet for the monthly method. Both rooms count: what steam or a pool does to a partition does not hang on the
- * side from which it is written.
+ * Rooms too wet for the monthly method. Both rooms count: the effect of steam or a pool on a partition does not depend
+ * on the side from which its layers are listed.
  * Source: ISO 13788:2012 clause 1 and Annex A (from memory).
  */
 export function wetRooms(evidence: Evidence): RuledFinding[] {
@@ -32,7 +32,7 @@ export function wetRooms(evidence: Evidence): RuledFinding[] {
   );
 }
 
-/** Held against class 5 as this project reckons its classes: with the humidity margin. */
+/** Compares the room with class 5 including the project's humidity margin. */
 function tooWet({ room, side, air }: TouchedRoom, { site, humidityMargin }: Evidence): RuledFinding[] {
   const { temperature, vapourPressure } = site.outdoor;
   const coldest = temperature.indexOf(Math.min(...temperature));

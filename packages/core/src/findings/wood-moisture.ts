@@ -19,8 +19,8 @@ import { holdsRain } from "./rain-on-wall.ts";
 import type { Evidence, FindingWeight, RuledFinding } from "./types.ts";
 
 /**
- * Wood over 20 % moisture: which piece, how long, and how wet. Months in which the air outdoors alone makes wood as wet
- * are told as a note: they are no fault of the build-up.
+ * Wood over 20 % moisture content: which piece, how long, and how wet. Months in which outdoor air alone would make
+ * wood as wet are reported as a note, since the build-up does not cause them.
  * Source: FPL Wood Handbook chapter 4 for the equilibrium (from memory); 20 % is common practice.
  */
 export function woodMoistureFindings(evidence: Evidence): RuledFinding[] {
@@ -52,11 +52,11 @@ export function woodMoistureFindings(evidence: Evidence): RuledFinding[] {
 }
 
 /**
- * How much months of moist wood matter.
+ * Severity and effect of months with moist wood.
  *
- * @param over - months over 20 % that the build-up makes [–]
+ * @param over - months over 20 % that the build-up causes [–]
  * @param saturated - those of them at fibre saturation [–]
- * @returns three months are a condition, three at saturation change it by number
+ * @returns a condition for three months, a number over its limit for three at saturation, else a note
  * Source: METHOD.md, Wood moisture (limits common practice; durations this project's rule).
  */
 export function weightOf(over: number, saturated: number): FindingWeight {
@@ -64,7 +64,7 @@ export function weightOf(over: number, saturated: number): FindingWeight {
   return over >= LONG ? CONDITION : NOTE;
 }
 
-/** From so many months on, moist wood is more than a short wet spell. */
+/** Months that are more than a short wet spell. */
 const LONG = 3;
 
 interface WetPiece {
@@ -74,19 +74,19 @@ interface WetPiece {
 }
 
 /**
- * Months at fibre saturation. Reaching equilibrium takes water, and the year must bring enough of it.
+ * Months at fibre saturation, counted only where the year brings enough water to reach it.
  */
 function saturatedMonths({ piece, ofItsOwn }: WetPiece): WetMonth[] {
   return hasWaterToWet(piece) ? ofItsOwn.filter(({ moisture }) => moisture >= FIBRE_SATURATION) : [];
 }
 
-/** Boards are wetted over their whole face; framing only if its own path or the bay beside it holds enough water. */
+/** Boards are wetted over their whole face; framing only if its own section or the bay beside it holds enough. */
 function hasWaterToWet({ piece, section, beside }: WoodenPiece): boolean {
   const water = waterThatWets(beside === null ? [section] : [section, beside.section]);
   return piece.framing === null || canWetFraming(water);
 }
 
-/** Order: longest at saturation, then longest over the limit, then wettest. */
+/** Worse: longer at saturation, then longer over the limit, then wetter. */
 function isWorse(one: WetPiece, other: WetPiece): boolean {
   const saturated = (wet: WetPiece): number => saturatedMonths(wet).length;
   const order =
@@ -125,7 +125,7 @@ function monthsOver(piece: WoodenPiece, { site }: Evidence): WetMonth[] {
   return months;
 }
 
-/** The more humid of a stud's own way and the bay beside it. */
+/** The higher humidity of a stud's own section and the bay beside it. */
 function humidityOfPiece({ section, faces, beside }: WoodenPiece, face: "inner" | "outer", month: number): number {
   const at = ({ year, climate }: WoodenPiece["section"], node: number): number =>
     humidityAtNode(year.pressure[month]!, climate.saturation[month]!, node);

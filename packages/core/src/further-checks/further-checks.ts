@@ -11,7 +11,7 @@ import { hasVariableResistance, variableResistance } from "./variable-resistance
 import { woodMoisture } from "./wood/wood-moisture.ts";
 
 /**
- * The checks beside the monthly method. Wood and gaps are always checked, the others only if the file asks for them.
+ * The checks beside the monthly method. Wood and gaps are always checked; the others only where the file asks for them.
  *
  * @param buildUp - the build-up as the file has it
  * @param site - outdoor air and rooms
@@ -43,7 +43,7 @@ export function furtherChecks(
 }
 
 /**
- * Only the checks that the judgement may depend on; the others are reported beside it (a test holds that they never change it).
+ * Only the checks that the judgement may use; the others are reported beside it (a test ensures they never change it).
  *
  * @param calculation - the build-up's figures
  * @param vapourLayer - its vapour layer

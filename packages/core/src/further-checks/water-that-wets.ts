@@ -2,10 +2,10 @@ import type { SectionCalculation } from "../calculate-build-up.ts";
 import { NOTHING_HELD } from "../year/section-year.ts";
 
 /**
- * Most water in a year that framing on a path, or beside it, could absorb.
+ * Water that framing in a section, or beside it, could take up: the maximum accumulation of a year.
  *
- * @param sections - the way through, and the bay beside it
- * @returns [kg/m²]; null, without bound, where some of it stays from year to year and adds up
+ * @param sections - the section, and the bay beside it
+ * @returns [kg/m²]; null (no limit) where moisture remains from year to year and accumulates
  * Source: this project's rule (METHOD.md, Wood moisture).
  */
 export function waterThatWets(sections: readonly SectionCalculation[]): number | null {

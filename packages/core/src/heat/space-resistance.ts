@@ -1,6 +1,6 @@
 import type { RoofSpace, UnheatedSpace } from "../project/types.ts";
 
-/** R of a ventilated space under a pitched roof, and the roof [m²·K/W]. Source: ISO 6946:2017 Table 9 (from memory). */
+/** R of a ventilated space and pitched roof above it [m²·K/W]. Source: ISO 6946:2017 Table 9 (from memory). */
 export const ROOF_SPACE_RESISTANCE: Readonly<Record<RoofSpace, number>> = {
   "tiles without underlay": 0.06,
   "felt or boards": 0.2,

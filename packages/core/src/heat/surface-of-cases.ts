@@ -6,7 +6,7 @@ import { assessSurface, lowestFactor, type SurfaceQuestion } from "./surface.ts"
 import type { HeatCalculation } from "./types.ts";
 
 /**
- * The surfaces of a build-up. With a slightly ventilated air layer, both its cases are assessed and the worse counts, for
+ * The surfaces of a build-up. With a slightly ventilated air layer both cases are assessed, and the worse counts, for
  * each face separately.
  *
  * @param buildUp - the build-up

@@ -4,11 +4,11 @@ import { shareLeftByGaps } from "../vapour/layer-sd.ts";
 import type { TightLayer } from "../vapour-layer/candidates.ts";
 
 /**
- * A build-up with its vapour layer more open, or left out: the worst case of faulty laps and holes.
+ * A build-up with its vapour layer more open, or removed: the worst effect of faults in laps and of holes.
  *
  * @param buildUp - the build-up
  * @param tightLayer - the vapour layer with its parts
- * @param factor - sd is divided by this; Infinity takes the layer's resistance to vapour away
+ * @param factor - divides the sd; Infinity removes the layer's vapour resistance
  * @returns the changed build-up; layers keep their places, boards their thermal resistance and at least μ 1
  * Source: this project's rule (METHOD.md, Sensitivity).
  */
@@ -22,7 +22,7 @@ export function withVapourLayerOpened(buildUp: BuildUp, tightLayer: TightLayer, 
   return { ...buildUp, layers };
 }
 
-/** The layer without its gaps but with the sd that they leave: that effective sd is opened. */
+/** The layer without its gaps but with the same effective sd, to which the factor then applies. */
 function withGapsSpread(layer: Layer): Layer {
   if (layer.type === "air" || layer.gaps === null) return layer;
   const by = 1 / shareLeftByGaps(layer, "dry");

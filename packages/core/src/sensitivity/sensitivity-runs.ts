@@ -14,7 +14,7 @@ export interface SensitivityRun {
   calculation: BuildUpCalculation;
 }
 
-/** The 1-in-10 years. They may refuse a build-up; other runs lead to a condition at most (a test holds this). */
+/** The 1-in-10 years. They can rule a build-up out; other runs make a condition at most (a test ensures this). */
 export const HARDER_YEARS = ["one in ten colder year", "one in ten warmer year"] as const;
 
 /** Whether a run is a harder year. */
@@ -32,7 +32,7 @@ export const ALL_RUNS: readonly SensitivityName[] = [
   "no vapour layer",
 ];
 
-/** The runs that the judgement depends on; the others are reported beside it (a test holds that they never change it). */
+/** The runs that the judgement uses; the others are reported beside it (a test ensures they never change it). */
 export const RUNS_THAT_JUDGE: readonly SensitivityName[] = [
   ...HARDER_YEARS,
   "heated every day",
@@ -40,17 +40,17 @@ export const RUNS_THAT_JUDGE: readonly SensitivityName[] = [
 ];
 
 /**
- * Calculates the build-up again: in a colder or warmer year, heated daily, with unfavourable μ, with the vapour layer
- * opened and left out, and with a wetter room.
+ * Calculates the build-up again: in a colder and a warmer year, heated every day, with unfavourable μ, with the vapour
+ * layer more open and left out, and with a wetter room.
  *
  * @param calculation - the reported figures
  * @param sites - the sites of the runs
  * @param tightLayer - the vapour layer, null without any
  * @param names - which runs
- * @param known - runs that have been made already
- * @returns those runs, in the order of `ALL_RUNS`; none that need a vapour layer where there is none, none in which
- *   nothing differs, and the warmer year only where vapour comes from outdoors
- * Source: ISO 13788:2012 clause 4.2 for the one-in-ten year (from memory); the others are this project's rules.
+ * @param known - runs already calculated
+ * @returns those runs, in the order of `ALL_RUNS`; without those that need a missing vapour layer or in which nothing
+ *   differs; the warmer year only where vapour comes from outdoors
+ * Source: ISO 13788:2012 clause 4.2 for the 1-in-10 year (from memory); the others are this project's rules.
  */
 export function sensitivityRuns(
   calculation: BuildUpCalculation,
@@ -99,7 +99,7 @@ function runOf(
   }
 }
 
-/** Whether either room that the build-up touches holds other air in any month. */
+/** Whether the air of a room on either side of the build-up differs in any month. */
 function isOtherAir({ room, faces }: BuildUp, reported: Site, other: Site): boolean {
   return [room, faces].some((name) => {
     const before = reported.rooms.get(name);
@@ -120,7 +120,7 @@ function differsFrom(others: readonly number[]): (value: number, month: number) 
   return (value, month) => others[month] !== value;
 }
 
-/** Whether vapour comes from outdoors: then the warmer year is the harder one. */
+/** Where vapour comes from outdoors, the warm year is the unfavourable one. */
 function isDrivenFromOutside({ room, faces }: BuildUp, { rooms, outdoor }: Site): boolean {
   return faces === "outdoors" && vapourDrive(rooms.get(room)!, outdoor).year === "outside";
 }

@@ -5,10 +5,10 @@ import { vapourDrive } from "../vapour/warm-side.ts";
 import { type InsulationPlace, type TightLayer, tightLayers } from "./candidates.ts";
 import { type DewPointMargin, dewPointMargin } from "./dew-point-margin.ts";
 
-/** The vapour layer as data: its result without the sentence. */
+/** The vapour layer as data: its result without the message. */
 export type VapourLayerData = Omit<VapourLayerResult, "message">;
 
-/** The vapour layer, and the tight layer that it is, with its parts. */
+/** The vapour layer's result, the tight layer it describes with its parts, and all tight layers. */
 export interface VapourLayerAssessment {
   tightLayer: TightLayer | null;
   tightLayers: readonly TightLayer[];
@@ -16,8 +16,8 @@ export interface VapourLayerAssessment {
 }
 
 /**
- * The vapour layer of a build-up: which it is, whether it lies on the warm side, and how far its warm face stays from
- * the dew point.
+ * The vapour layer of a build-up: which layer it is, whether it lies on the warm side, and how far its warm face stays
+ * above the dew point.
  *
  * @param calculation - the build-up's figures
  * @returns the vapour layer, the tight outer skin beside it, position and margin
@@ -59,7 +59,7 @@ export function assessVapourLayer(calculation: BuildUpCalculation): VapourLayerA
   return { tightLayer: vapourLayer, tightLayers: candidates, result };
 }
 
-/** The section between framing, or the only one. */
+/** The section between framing, or the first where there is none. */
 export function betweenFraming(calculation: BuildUpCalculation): SectionCalculation {
   return calculation.sections.find(({ path }) => path.through.length === 0) ?? calculation.sections[0]!;
 }
@@ -102,7 +102,7 @@ function marginOf(
   return dewPointMargin(section, face, warm === "inside" ? inside : farSide.months);
 }
 
-/** sd on the warm side of the main insulation over sd on its cold side, the insulation itself left out. */
+/** sd on the warm side of the main insulation divided by sd on its cold side, without the insulation itself. */
 function sdRatio(section: SectionCalculation, insulation: InsulationPlace | null, warm: WarmSide): number | null {
   if (insulation === null || warm === "neither") return null;
   let before = 0;

@@ -4,16 +4,16 @@ import type { HeatCalculation } from "../heat/types.ts";
 import type { SlicePart } from "../result/types.ts";
 import type { Slice } from "../vapour/section-slices.ts";
 
-/** A candidate has at least this sd [m] … (this project's rule, METHOD.md, Vapour layer). */
+/** Least sd of a candidate [m] (this project's rule, METHOD.md, Vapour layer). */
 export const LEAST_CANDIDATE_SD = 0.5;
-/** … and this share of the total, a tight outer skin left out [–]. */
+/** Least share of a candidate in the total sd, a tight outer skin left out [–]. */
 export const LEAST_CANDIDATE_SHARE = 0.1;
 
-/** A tight layer, or touching ones, with its place along the section. */
+/** A tight layer, or adjacent ones, with its place along the section. */
 export interface TightLayer {
   /** Layer indices. */
   layers: number[];
-  /** Which slices: a faced board has two facings of its own. */
+  /** Its slices: a faced board has two facings. */
   parts: { layer: number; part: SlicePart }[];
   name: string;
   sd: number;
@@ -33,10 +33,10 @@ export interface InsulationPlace {
 }
 
 /**
- * The tight layers of a section: sd at least 0.5 m and a tenth of the total; touching ones count as one.
+ * The tight layers of a section: sd at least 0.5 m and a tenth of the total; adjacent ones count as one.
  *
- * The tightest layer beyond the main insulation is left out of the total: under a steel sheet, polythene would
- * otherwise be three hundredths of it and no vapour layer at all.
+ * The total leaves out the tightest layer beyond the main insulation: otherwise polythene under a steel sheet would be
+ * three hundredths of the total and not count as a vapour layer.
  *
  * @param section - the section between framing
  * @param heat - heat figures
@@ -57,12 +57,12 @@ export function tightLayers(
 }
 
 /**
- * Every layer, or run of touching layers, with at least this sd, whatever its share of the total: a tanking is tight even
- * beside a foil.
+ * Every layer, or group of adjacent ones, with at least the given sd, whatever its share of the total: tanking beside a
+ * foil is still tight.
  *
  * @param section - the section between framing
  * @param heat - heat figures
- * @param leastSd - sd that counts [m]
+ * @param leastSd - least sd [m]
  * @returns layers from the room outwards
  */
 export function layersAsTightAs(section: SectionCalculation, heat: HeatCalculation, leastSd: number): TightLayer[] {
@@ -84,7 +84,7 @@ interface Piece {
   isMain: boolean;
 }
 
-/** Slices with their places; touching sheets and coatings (no resistance of their own) count as one. */
+/** Slices with their places; adjacent sheets and coatings (without thermal resistance) count as one. */
 function placeSlices(slices: readonly Slice[], main: number | null): Piece[] {
   const pieces: Piece[] = [];
   let resistance = 0;
@@ -143,7 +143,7 @@ function tightEnough(
   return (piece) => piece.sd >= LEAST_CANDIDATE_SHARE * (piece.sd === skin ? total : total - skin);
 }
 
-/** Candidates that touch are one, unless one of them is the main insulation itself. */
+/** Adjacent candidates count as one, unless one of them is the main insulation. */
 function joinTouching(candidates: readonly Piece[]): Piece[] {
   const joined: Piece[] = [];
   for (const piece of candidates) {
@@ -172,7 +172,7 @@ function withSides(piece: Piece, insulation: InsulationPlace | null): TightLayer
   return { layers, parts, name, sd, resistanceBefore, resistanceAfter, roomSide, farSide };
 }
 
-/** A sheet exactly at the outer face lies beyond the insulation, one exactly at the inner face before it. */
+/** A sheet exactly at the outer face lies outside the insulation; one exactly at the inner face lies inside it. */
 function isBeyond(piece: Piece, insulation: InsulationPlace): boolean {
   return !piece.isMain && piece.resistanceBefore >= insulation.outerFace - SAME_PLACE;
 }

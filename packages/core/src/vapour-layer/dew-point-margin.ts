@@ -5,13 +5,13 @@ import { facesOfSlices } from "../further-checks/section-nodes/places.ts";
 import type { AirMonths } from "../project/types.ts";
 import type { MonthName, Side } from "../result/types.ts";
 
-/** The least distance of a face from the dew point of the air on the warm side [K], and its month. */
+/** The smallest margin of a face above the dew point of the air on the warm side [K], and its month. */
 export interface DewPointMargin {
   margin: number;
   month: MonthName;
 }
 
-/** Slices of a section that lie together, by their indices from the room outwards, and the side vapour comes from. */
+/** Adjacent slices of a section, by their indices from the room outwards, and the side that vapour comes from. */
 export interface WarmFace {
   first: number;
   last: number;
@@ -19,14 +19,14 @@ export interface WarmFace {
 }
 
 /**
- * Least difference between the warm face of a tight layer and the dew point of the air on that side: the temperatures are those
- * of the section's nodes, a clear sky included.
+ * How far the warm face of a tight layer stays above the dew point of the air on that side. The temperatures are those
+ * of the section's nodes and include clear-sky cooling.
  *
  * @param section - the section
  * @param face - the slices of the layer, and the warm side
  * @param air - the air on that side [°C, Pa]
  * @returns the least difference over the year [K], negative where water can condense, and its month
- * Source: this project's rule (METHOD.md, Vapour layer): what decides is the margin.
+ * Source: this project's rule (METHOD.md, Vapour layer): the margin decides.
  */
 export function dewPointMargin(
   { line, slices, climate }: Pick<SectionCalculation, "line" | "slices" | "climate">,

@@ -2,19 +2,19 @@ import { hyperbolicCosine, hyperbolicTangent } from "../arithmetic/hyperbolic.ts
 import type { LayerGaps, StuffBeside } from "../project/types.ts";
 
 /**
- * Vapour that converges on an opening in a sheet from the material on either side. The share of open area alone is not
- * enough: most of the resistance lies on the way to the opening.
+ * Vapour converges on an opening in a sheet from the material on either side. The openings' share of the area does not
+ * give the resistance: most of it lies in the material that the vapour crosses to reach the opening.
  */
 
 /**
- * Resistance of the material on one side of a long slit, for each metre of it.
+ * Vapour resistance of the material on one side of a long slit, per metre of slit.
  *
  * @param factor - μ of the material beside the sheet [–], ≥ 1
  * @param depth - H, its thickness [m], above 0
  * @param width - w of the slit [m], above 0
- * @param spacing - from slit to slit [m], over the width; material further away than a third of it takes vapour evenly
+ * @param spacing - from slit to slit [m], over the width; further from the sheet than spacing/π, vapour flows evenly
  * @returns μ·K′/(2K) with the elliptic modulus tanh(πw/4H) [–], which is (μ/π)·ln(16H/(πw)) for a narrow slit; divided by
- *   the slit's length for each square metre it is an sd [m]
+ *   the length of slit per square metre it is an sd [m]
  * Source: METHOD.md, Gaps in the vapour layer (conformal mapping of a strip with a slit in one face; worked).
  * @example slitResistance(1, 0.1, 0.001, 1) // 1.984
  */
@@ -30,13 +30,13 @@ export function slitResistance(factor: number, depth: number, width: number, spa
 }
 
 /**
- * Resistance of the material on one side of a round hole.
+ * Vapour resistance of the material on one side of a round hole.
  *
  * @param factor - μ of the material beside the sheet [–], ≥ 1
  * @param depth - H, its thickness [m], above 0
  * @param radius - a of the hole [m], above 0
- * @returns μ·(1/(4a) − ln 2/(2πH)) [1/m], for holes as wide as the material is thick and wider that of the material over
- *   the hole; divided by the holes of a square metre it is an sd [m]
+ * @returns μ·(1/(4a) − ln 2/(2πH)) [1/m], or, for a radius over H, that value at a = H times
+ *   H²/a²; divided by the number of holes per square metre it is an sd [m]
  * Source: METHOD.md, Gaps in the vapour layer (spreading from a disc into a slab).
  * @example holeResistance(1, 0.1, 0.005) // 48.9
  */
@@ -46,12 +46,12 @@ export function holeResistance(factor: number, depth: number, radius: number): n
 }
 
 /**
- * sd of a sheet with laps left open or with holes, by what lies beside it.
+ * sd of a sheet with open laps or with holes, from the material beside it.
  *
  * @param whole - sd of the sheet without openings [m], above 0
  * @param thickness - of the layer that the openings go through [m]; 0 for a sheet
  * @param gaps - laps or holes, and the material on either side
- * @returns sd [m]; null where only a share is known
+ * @returns sd [m]; null where only the share of openings is known
  */
 export function sdWithOpenings(whole: number, thickness: number, gaps: LayerGaps): number | null {
   const { share, around } = gaps;
@@ -63,13 +63,13 @@ export function sdWithOpenings(whole: number, thickness: number, gaps: LayerGaps
   return Math.min(whole, Math.max(LEAST_SD, 1 / conductance - beside));
 }
 
-/** From this angle on a slit is so wide beside the depth that nothing converges to speak of [–]: its ends are under 1 %. */
+/** Angle from which a slit is so wide for the depth that convergence is negligible [–]: its edges count under 1 %. */
 const WIDE = 50;
 
-/** Openings leave at least this [m]: a node needs some (this project's rule). */
+/** Least sd with openings [m]: two nodes must differ in sd (this project's rule). */
 const LEAST_SD = 1e-5;
 
-/** sd of the way through the openings, the material beside the sheet counted in [m]. */
+/** sd of the path through the openings, with the material beside the sheet [m]. */
 function resistanceThrough(gaps: LayerGaps, thickness: number, around: readonly StuffBeside[]): number | null {
   const { share, laps, holes } = gaps;
   const sum = (of: (beside: StuffBeside) => number): number => around.reduce((total, beside) => total + of(beside), 0);
@@ -86,7 +86,7 @@ function resistanceThrough(gaps: LayerGaps, thickness: number, around: readonly 
   return eachHole / holes.perArea;
 }
 
-/** Arithmetic-geometric mean, of which K(k) = π/(2·agm(1, k′)) is made. Source: definition. */
+/** Arithmetic-geometric mean, which gives K(k) = π/(2·agm(1, k′)). Source: definition. */
 function meanOf(one: number, other: number): number {
   let arithmetic = one;
   let geometric = other;

@@ -1,17 +1,20 @@
 import type { Layer, LayerGaps, Material, SolidLayer } from "../project/types.ts";
 import { sdWithOpenings } from "./gap-resistance.ts";
 
-/** sd of an air layer whatever its thickness [m]. Source: ISO 13788:2012 clause 6.2 (from memory). */
+/** sd of an air layer of any thickness [m]. Source: ISO 13788:2012 clause 6.2 (from memory). */
 export const SD_OF_AIR_LAYER = 0.01;
 
-/** Air left in a gap of a sheet, as an sd [m]: still air of a sheet's order of thickness (this project's rule, METHOD.md, Gaps in the vapour layer). */
+/**
+ * sd of the air in a gap of a sheet [m]: still air about as thick as a sheet (this project's rule, METHOD.md, Gaps in
+ * the vapour layer).
+ */
 export const SD_OF_GAP = 0.01;
 
-/** Which of a material's two μ values: the dry one rules, the wet one makes the unfavourable run. */
+/** Which of a material's two μ values: dry for the main calculation, wet for the unfavourable one. */
 export type VapourValue = "dry" | "wet";
 
 /**
- * Equivalent air layer thickness of a whole layer, facings and gaps counted.
+ * Equivalent air layer thickness of a whole layer, with facings and gaps.
  *
  * @param layer - the layer
  * @param value - dry or wet μ
@@ -24,7 +27,7 @@ export function layerSd(layer: Layer, value: VapourValue): number {
 }
 
 /**
- * Equivalent air layer thickness of a solid layer without its facings, gaps counted.
+ * Equivalent air layer thickness of a solid layer without its facings, with gaps.
  *
  * @param layer - material or sheet
  * @param value - dry or wet μ
@@ -34,17 +37,17 @@ export function coreSd(layer: SolidLayer, value: VapourValue): number {
   return materialSd(layer.material, layer.thickness, value) * shareLeftByGaps(layer, value);
 }
 
-/** sd of a solid layer with its facings, as if nothing of it were missing [m]. */
+/** sd of a solid layer with its facings and without gaps [m]. */
 export function wholeSd(layer: SolidLayer, value: VapourValue): number {
   return layer.facingInner + materialSd(layer.material, layer.thickness, value) + layer.facingOuter;
 }
 
 /**
- * What gaps leave of a layer's sd. A gap goes through the whole layer, facings and core alike.
+ * Share of a layer's sd that gaps leave. A gap goes through the whole layer, facings and core alike.
  *
  * @param layer - material or sheet
  * @param value - dry or wet μ
- * @returns sd with gaps over sd without [–], 1 without gaps and for a layer taken out (sd 0)
+ * @returns sd with gaps over sd without [–], 1 without gaps and for a removed layer (sd 0)
  */
 export function shareLeftByGaps(layer: SolidLayer, value: VapourValue): number {
   const whole = wholeSd(layer, value);
@@ -52,12 +55,12 @@ export function shareLeftByGaps(layer: SolidLayer, value: VapourValue): number {
   return sdWithLayerGaps(whole, layer.thickness, layer.gaps) / whole;
 }
 
-/** sd with the gaps of a layer [m]: by the form of laps or holes where it is known, else by their share alone. */
+/** sd of a layer with its gaps [m]: from the shape of laps or holes where it is known, else from their share alone. */
 export function sdWithLayerGaps(whole: number, thickness: number, gaps: LayerGaps): number {
   return sdWithOpenings(whole, thickness, gaps) ?? sdWithGaps(whole, gaps.share);
 }
 
-/** sd of a material in a thickness [m]; a sheet has its own, and one that is given by humidity its wettest as the wet one. */
+/** sd of a material of some thickness [m]; a sheet has its own sd, or if given by humidity, its wettest as wet one. */
 export function materialSd(material: Material, thickness: number, value: VapourValue): number {
   const wettest = material.equivalentAirLayerThicknessByHumidity?.at(-1)?.[1];
   if (value === "wet" && wettest !== undefined) return wettest;
@@ -67,8 +70,8 @@ export function materialSd(material: Material, thickness: number, value: VapourV
 }
 
 /**
- * sd of a sheet with part of its area missing and nothing known of the form. No bound: vapour converges on narrow openings,
- * so that slits let more through than this says (`gap-resistance.ts`).
+ * sd of a sheet with openings of unknown shape. Not a lower bound: vapour converges on narrow openings, so slits let
+ * more through than this says (`gap-resistance.ts`).
  *
  * @param sd - of the whole sheet [m], above 0
  * @param share - area share of the gaps [–], 0 to 1

@@ -1,7 +1,7 @@
 import { wholeZeros, zeros } from "./number-lists.ts";
 import type { Slice } from "./section-slices.ts";
 
-/** Layers but air are cut so that no part has more than this [m²·K/W]. Source: ISO 13788:2012 clause 6.3 (from memory). */
+/** Largest R of a part; air is not divided [m²·K/W]. Source: ISO 13788:2012 clause 6.3 (from memory). */
 export const LARGEST_PART_RESISTANCE = 0.25;
 
 /** Nodes closer than this in sd are one node [m] (this project's rule). */
@@ -13,24 +13,24 @@ export interface NodeLine {
   count: number;
   /** sd from the room surface [m]. */
   sd: Float64Array;
-  /** Resistance from the room surface to the near and far member of the node's group [m²·K/W]; equal for a single node. */
+  /** Resistance from the room surface to the first and last member of the node's group [m²·K/W]; equal for one node. */
   resistanceFrom: Float64Array;
   resistanceTo: Float64Array;
   /** Depth from the room surface [m]. */
   depth: Float64Array;
-  /** Index of the layer that ends or is cut at the node; −1 at the room surface. */
+  /** Index of the layer that ends or is divided at the node; −1 at the room surface. */
   layer: Int32Array;
   /** Total resistance between the surfaces [m²·K/W]. */
   totalResistance: number;
 }
 
 /**
- * Cuts the slices of a section into parts and lays out its nodes.
+ * Divides the slices of a section into parts and sets out its nodes.
  *
  * @param slices - slices from the room outwards
  * @param largestPart - greatest resistance of a part [m²·K/W]
  * @returns the nodes; nodes closer than 10⁻⁶ m in sd are one
- * Source: ISO 13788:2012 clause 6.3 (from memory): parts of at most 0.25 m²·K/W; air layers are never cut.
+ * Source: ISO 13788:2012 clause 6.3 (from memory): parts of at most 0.25 m²·K/W; air layers are never divided.
  */
 export function nodeLine(slices: readonly Slice[], largestPart: number = LARGEST_PART_RESISTANCE): NodeLine {
   const most = 1 + slices.reduce((sum, slice) => sum + partsOf(slice, largestPart), 0);
@@ -60,12 +60,12 @@ export function nodeLine(slices: readonly Slice[], largestPart: number = LARGEST
   return line.count === most ? line : shortened(line);
 }
 
-/** Parts that a slice is cut into; air is never cut. */
+/** Number of parts of a slice; air is never divided. */
 function partsOf(slice: Slice, largestPart: number): number {
   return slice.isAir ? 1 : Math.max(1, Math.ceil(slice.resistance / largestPart - ROUNDING));
 }
 
-/** Adds a node, or widens the last one to a group where the new one is too close to it in sd. */
+/** Adds a node, or extends the last one to a group where the new one is too close to it in sd. */
 function placeNode(line: NodeLine, sd: number, resistance: number, depth: number, layer: number): void {
   const last = line.count - 1;
   if (sd - line.sd[last]! < CLOSEST_NODES) {
@@ -96,5 +96,5 @@ function shortened(line: NodeLine): NodeLine {
   };
 }
 
-/** Keeps a layer of exactly n parts from being cut once more by the last digit of a division. */
+/** Keeps a rounding error from dividing a layer of exactly n parts into n + 1. */
 const ROUNDING = 1e-9;

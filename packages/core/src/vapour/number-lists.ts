@@ -1,6 +1,6 @@
 /**
- * Lists of numbers cut from larger blocks. A calculation keeps a list for every node line, month and year; asking the
- * engine for the memory of each would cost more than the sums that fill it.
+ * Lists of numbers taken from larger blocks. A calculation keeps a list for every node line, month and year; allocating
+ * each one separately would cost more time than the sums that fill it.
  */
 
 /** Bytes of a block: 8192 numbers. */
@@ -10,11 +10,11 @@ let block = new ArrayBuffer(BLOCK_SIZE);
 let used = 0;
 
 /**
- * A list of its own, filled with zeros. Its memory is shared with no other list.
+ * A new list of zeros. It shares its memory with no other list.
  *
  * @param length - how many numbers, ≥ 0
  * @returns the list
- * @throws RangeError when the length is none; a length that is none leaves nothing behind for the next call
+ * @throws RangeError when the length is not a whole number ≥ 0; later calls are unaffected
  * @example zeros(2) // [0, 0]
  */
 export function zeros(length: number): Float64Array {
@@ -26,7 +26,7 @@ export function zeros(length: number): Float64Array {
 }
 
 /**
- * A list of whole numbers of its own, filled with zeros.
+ * A new list of whole numbers, all 0.
  *
  * @param length - how many numbers, ≥ 0
  * @returns the list
@@ -41,7 +41,7 @@ export function wholeZeros(length: number): Int32Array {
 }
 
 /**
- * A list of marks of its own, all 0.
+ * A new list of marks, all 0.
  *
  * @param length - how many marks, ≥ 0
  * @returns the list
@@ -67,7 +67,7 @@ export function copyOf(values: Float64Array): Float64Array {
   return copy;
 }
 
-/** Where the next bytes begin in the block, which is a new one where they do not fit. Numbers begin at multiples of 8. */
+/** Where the next bytes begin in the block; a new block where they do not fit. Numbers begin at multiples of 8. */
 function placeFor(bytes: number): number {
   if (used + bytes > BLOCK_SIZE) {
     block = new ArrayBuffer(BLOCK_SIZE);

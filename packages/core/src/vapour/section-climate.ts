@@ -4,18 +4,18 @@ import type { AirMonths } from "../project/types.ts";
 import type { NodeLine } from "./node-line.ts";
 import { wholeZeros, zeros } from "./number-lists.ts";
 
-/** What drives a section month by month: temperatures, saturation pressures, pressures at its two surfaces. */
+/** Boundary conditions of a section by month: temperatures, saturation pressures, pressures at its two surfaces. */
 export interface SectionClimate {
   /** θ of the nodes [°C], one list a month. */
   temperature: Float64Array[];
-  /** psat of the nodes [Pa], one list a month; the least of a group. */
+  /** psat of the nodes [Pa], one list a month; of a group, the lowest. */
   saturation: Float64Array[];
   /** p at the two surfaces [Pa]: that of the air, at most the surface's saturation pressure. */
   insideSurface: Float64Array;
   outsideSurface: Float64Array;
 }
 
-/** A line in the same air whose temperatures are known: it differs in resistances to vapour alone. */
+/** A node line in the same air with known temperatures; only its vapour resistances differ. */
 export interface KnownClimate {
   line: NodeLine;
   climate: SectionClimate;
@@ -26,12 +26,12 @@ export interface KnownClimate {
  *
  * @param line - the nodes
  * @param inside - room air [°C, Pa]
- * @param outside - air of the far side [°C, Pa]
+ * @param outside - air on the outer side [°C, Pa]
  * @param surfaceInside - Rsi [m²·K/W]
  * @param surfaceOutside - Rse [m²·K/W]
- * @param skyOffset - taken off the outer temperature in the profile only [K]; 2 under a clear sky
- * @param known - temperatures are taken from it where nodes lie alike
- * @returns month lists
+ * @param skyOffset - subtracted from the outer temperature, in the profile only [K]; 2 under a clear sky
+ * @param known - gives the temperatures of nodes at the same resistance
+ * @returns lists by month
  * Source: ISO 13788:2012 clauses 6.3 and 6.4 (from memory): temperatures linear in resistance.
  */
 export function sectionClimate(
@@ -65,7 +65,7 @@ export function sectionClimate(
         saturation[node] = known!.climate.saturation[month]![alike[node]!]!;
         continue;
       }
-      // Of a group of nodes the coldest: the far one where it gets colder outwards, else the near one.
+      // The coldest of a group of nodes: the outer one where temperature falls outwards, else the inner one.
       const resistance = fallPerResistance > 0 ? resistanceTo[node]! : resistanceFrom[node]!;
       const coldest = insideTemperature - fallPerResistance * (surfaceInside + resistance);
       temperature[node] = coldest;
@@ -79,7 +79,7 @@ export function sectionClimate(
   return climate;
 }
 
-/** For each node the known one that lies at the same resistance; −1 where there is none. */
+/** For each node, the known node at the same resistance; −1 without one. */
 function nodesAlike(line: NodeLine, known: NodeLine): Int32Array {
   const alike = wholeZeros(line.count);
   let other = 0;

@@ -19,19 +19,19 @@ export interface Slice {
 /** Chooses dry or wet μ for a layer. */
 export type VapourChoice = (layerIndex: number) => VapourValue;
 
-/** sd that replaces a layer's own, by layer index [m]: what-ifs and humidity-dependent sheets. */
+/** sd that replaces a layer's own, by layer index [m]: for variants and humidity-dependent sheets. */
 export type SdOverrides = ReadonlyMap<number, number>;
 
 /**
- * The slices along one way through, from the room outwards. Where framing is crossed its timber stands in the layer's
- * place, facings and all; slices with neither resistance nor sd are dropped.
+ * The slices along one heat-flow path, from the room outwards. Where the path runs through framing, this replaces the
+ * layer and its facings; slices with neither resistance nor sd are dropped.
  *
  * @param counted - counted layers
- * @param path - way through
+ * @param path - heat-flow path
  * @param choice - dry or wet μ, layer by layer
  * @param overrides - sd [m] that replaces a layer's own
  * @returns slices
- * Source: ISO 13788:2012 clause 6.2 (from memory); facings as sheets of their own is this project's rule.
+ * Source: ISO 13788:2012 clause 6.2 (from memory); treating facings as separate sheets is this project's rule.
  */
 export function sectionSlices(
   counted: readonly CountedLayer[],
@@ -70,7 +70,7 @@ function addSlices(
   }
 }
 
-/** Adds a slice, unless it has neither resistance nor sd. A facing has no thickness and is called by what it faces. */
+/** Adds a slice, unless it has neither resistance nor sd. A facing has no thickness and is named after its material. */
 function addSlice(
   slices: Slice[],
   { index, layer }: CountedLayer,

@@ -1,11 +1,11 @@
 import { VAPOUR_PERMEABILITY_OF_AIR } from "../constants.ts";
 
 /**
- * Solves the vapour pressure along a section and what each node gains.
+ * Solves the vapour pressure along a section and the gain of each node.
  *
- * The one rule: fixed nodes are the two surfaces and every wet node (there p = psat). Between neighbouring fixed nodes
- * the vapour pressure is the lower convex hull of the points (sd, psat) and the two fixed values. What an inner node
- * gains is the flow into it less the flow out of it; only corners of the hull gain or lose.
+ * Pressure is fixed at the two surfaces and at every wet node (p = psat). Between neighbouring fixed nodes, the vapour
+ * pressure is the lower convex hull of the points (sd, psat) and the two fixed values. The gain of an inner node is the
+ * flow into it minus the flow out of it; only corners of the hull gain or lose.
  *
  * @param sd - of the nodes [m], rising by at least 10⁻⁶
  * @param saturation - psat at the nodes [Pa]
@@ -58,7 +58,7 @@ function isStraight(
   return true;
 }
 
-/** The profile as the lower convex hull, and what its corners gain. */
+/** The profile as the lower convex hull, and the gain at its corners. */
 function bendAtSaturation(
   sd: Float64Array,
   saturation: Float64Array,
@@ -93,14 +93,14 @@ function bendAtSaturation(
   }
 }
 
-/** Whether the way from `first` over `middle` to `next` bends upwards at `middle`: then `middle` is a corner of the hull. */
+/** Whether the line from `first` to `next` bends upwards at `middle`: then `middle` is a corner of the hull. */
 function turnsUpward(sd: Float64Array, pressure: Float64Array, first: number, middle: number, next: number): boolean {
   const before = (pressure[middle]! - pressure[first]!) * (sd[next]! - sd[middle]!);
   const after = (pressure[next]! - pressure[middle]!) * (sd[middle]! - sd[first]!);
   return after > before;
 }
 
-/** One list of corner nodes, kept between calls: it never outlives one. */
+/** One list of corner nodes, reused by every call; its contents do not outlive the call. */
 let corners = new Int32Array(64);
 function cornerStack(size: number): Int32Array {
   if (corners.length < size) corners = new Int32Array(2 * size);

@@ -2,21 +2,21 @@ import { DAYS_IN_MONTH } from "../constants.ts";
 import type { AirMonths } from "../project/types.ts";
 import type { WarmSide } from "../result/types.ts";
 
-/** A difference below this in every month drives no vapour [Pa] (this project's rule, METHOD.md, Vapour layer). */
+/** Below this in every month, neither side is the warm side [Pa] (this project's rule, METHOD.md, Vapour layer). */
 export const SMALLEST_DRIVE = 10;
 
-/** The drive over the year and month by month. */
+/** The vapour drive over the year and month by month. */
 export interface VapourDrive {
   year: WarmSide;
   months: { from: WarmSide; pressure: number }[];
 }
 
 /**
- * Which side vapour is pushed from, over the year and month by month.
+ * The side that vapour comes from, over the year and month by month.
  *
  * @param inside - room air, vapour pressure [Pa]
- * @param outside - air of the far side, vapour pressure [Pa]
- * @returns the side by the sign of Σ days·(pi − pe), and each month's side and pressure [Pa, positive from the room]
+ * @param outside - air on the outer side, vapour pressure [Pa]
+ * @returns the side by the sign of Σ days·(pi − pe), and each month's side and pi − pe [Pa]
  * Source: this project's rule (METHOD.md, Vapour layer).
  */
 export function vapourDrive(inside: AirMonths, outside: AirMonths): VapourDrive {

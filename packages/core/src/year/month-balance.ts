@@ -6,17 +6,17 @@ import { solveVapourProfile } from "../vapour/vapour-profile.ts";
 /** A node is wet while it holds more than this [kg/m²] (this project's rule, METHOD.md, Water in the year). */
 export const WET_NODE = 1e-9;
 
-/** A section as the months need it: sd of its nodes, and its climate. */
+/** A section ready to be solved: sd of its nodes, and its boundary conditions. */
 export interface DrivenSection {
   sd: Float64Array;
   climate: SectionClimate;
 }
 
-/** The state of the water, changed in place by the two ways of carrying it through a month. */
+/** State of the water in a month, updated by both month rules. */
 export interface MonthState {
   /** Water held [kg/m²]: at the start on entry, at the end on return. */
   held: Float64Array;
-  /** Vapour pressure with which the month began [Pa]. */
+  /** Vapour pressure of the last solution [Pa]. */
   pressure: Float64Array;
   /** Gain rates of the last solution [kg/(m²·s)]. */
   gain: Float64Array;
@@ -24,7 +24,7 @@ export interface MonthState {
   writtenOff: number;
 }
 
-/** An empty month state for a section of so many nodes. */
+/** An empty month state for a section with this number of nodes. */
 export function emptyMonthState(nodes: number): MonthState {
   return {
     held: zeros(nodes),
@@ -40,7 +40,7 @@ export function secondsOfMonth(month: number): number {
   return DAYS_IN_MONTH[month]! * SECONDS_PER_DAY;
 }
 
-/** Solves the month's profile for the water held now. Returns whether it bends, that is, whether any node gains or loses water. */
+/** Solves the month's profile for the nodes marked wet; returns whether it bends, so that nodes gain or lose. */
 export function solveMonth(section: DrivenSection, month: number, state: MonthState): boolean {
   const { climate, sd } = section;
   return solveVapourProfile(
@@ -55,8 +55,8 @@ export function solveMonth(section: DrivenSection, month: number, state: MonthSt
 }
 
 /**
- * Carries the water through a month as the standard does: one solution for the month, then nodes under zero are set to
- * zero, and what that writes off is added up.
+ * Carries the water through a month as the standard does: one solution for the month. Nodes below zero are then set to
+ * zero, and the amount ignored is added to `writtenOff`.
  *
  * @param section - nodes and climate
  * @param month - 0 to 11
@@ -77,15 +77,15 @@ export function carryThroughMonth(section: DrivenSection, month: number, state: 
 }
 
 /**
- * Carries the water through a month with drying inside the month: to the first moment a node runs dry or the month
- * ends, then solved again. Water is conserved.
+ * Carries the water through a month with drying within the month: whenever a node runs dry, the rest of the month is
+ * solved again. Water is conserved.
  *
  * @param section - nodes and climate
  * @param month - 0 to 11
  * @param state - water held; changed in place
- * @param seconds - length of the time to carry through [s], default the whole month
- * @param observe - called before each stretch between two solutions is carried out, with its length [s]
- * @throws Error when nodes run dry more often than there are nodes (a fault of the program)
+ * @param seconds - duration [s], default the whole month
+ * @param observe - called after each solution, before the water changes, with the time it covers [s]
+ * @throws Error after 2n + 3 solutions for n nodes (a fault of the program)
  * Source: beyond ISO 13788:2012 (this project's rule, METHOD.md, Drying within the month).
  */
 export function carryThroughMonthDryingInside(

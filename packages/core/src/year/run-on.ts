@@ -9,25 +9,25 @@ import {
 import { NOTHING_HELD, sumOf } from "./section-year.ts";
 import type { RepeatingYear, SectionYear } from "./types.ts";
 
-/** Most years that are calculated [a] (this project's rule: longer than such a building lasts). */
+/** Most years calculated [a] (this project's rule: longer than such a building stands). */
 export const MOST_YEARS = 100;
 
-/** Water left after so many mean years meets the next 1-in-10 year and counts as staying [a] (this project's rule). */
+/** Mean years between two 1-in-10 years: water still there after them counts as staying [a] (this project's rule). */
 const YEARS_BETWEEN = 10;
 
-/** Yearly growth of a node that repeats to within this is steady [kg/m²]. */
+/** A node's yearly growth is steady when it repeats to within this [kg/m²]. */
 const SAME_GROWTH = 1e-9;
 
 /**
- * Repeats the year, with drying within the month, until nothing changes any more. A 1-in-10 year is not repeated: the
- * years after it are given, and its remaining water is carried through them.
+ * Repeats the year, with drying within the month, until its water no longer changes. A 1-in-10 year is not repeated:
+ * its residual moisture is carried through the given years that follow it.
  *
  * @param section - nodes and climate of the first year
  * @param startMonth - 0 to 11; null for a dry section
- * @param firstYear - the first year begun in that month with drying inside the month, where it is known
+ * @param firstYear - the first year from that month with drying within the month, where it is known
  * @param after - nodes and climate of the years that follow (default: the same year again)
- * @returns whether it settles, after how many years and at what level [kg/m²], 0 once a following year has cleared all;
- *   otherwise the growth per year [kg/m²], always that of a year that is repeated
+ * @returns whether it settles, after how many years and at what level [kg/m²], 0 once a following year has dried all;
+ *   otherwise the growth per year [kg/m²], always that of a repeated year
  * Source: METHOD.md, Repeated year and One-in-ten years (beyond ISO 13788:2012).
  */
 export function runOn(
@@ -67,7 +67,7 @@ export function runOn(
   throw new Error("unreachable: the last year always returns");
 }
 
-/** Carries the water through a year; gives the least total at a month's end [kg/m²]. */
+/** Carries the water through a year; returns the least total at a month's end [kg/m²]. */
 function carryThroughYear(section: DrivenSection, startMonth: number, state: MonthState): number {
   let least = Number.POSITIVE_INFINITY;
   for (let step = 0; step < MONTHS_PER_YEAR; step += 1) {

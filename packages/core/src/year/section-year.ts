@@ -15,19 +15,19 @@ import { type DryYear, startingMonths } from "./wet-months.ts";
 /** Amounts below this count as zero [kg/m²]: 1 mg/m² (this project's rule). */
 export const NOTHING_HELD = 1e-6;
 
-/** How water is carried through a month: the standard's way, or with drying within the month. */
+/** How water is carried through a month: as in the standard, or with drying within the month. */
 export type MonthRule = "standard" | "drying inside the month";
 
 /**
- * The year of a section: dry, or begun in the month from which it dries out, or else in the one that leaves most water.
+ * The year of a section: dry, or begun in the first month that lets it dry out, or else in the one that leaves most.
  *
  * @param section - nodes and climate
- * @param dryYear - which months are wet from dry
+ * @param dryYear - which months add water to a dry section
  * @param rule - how water is carried through a month
- * @param standard - the standard's year, where it is known: the year with drying inside the month is the same until the
- *   standard writes something off
- * @returns verdict, peak, carried over and every month's water
- * Source: ISO 13788:2012 clause 6.4, cases a, b, c (from memory); candidates for the start by METHOD.md, Water in the year.
+ * @param standard - the standard's year, where it is known: the year with drying within the month is the same until the
+ *   standard's monthly step first ignores drying
+ * @returns verdict, peak, residual moisture and every month's water
+ * Source: ISO 13788:2012 clause 6.4, cases a, b, c (from memory); starting months by METHOD.md, Water in the year.
  */
 export function sectionYear(
   section: DrivenSection,
@@ -50,7 +50,7 @@ export function sectionYear(
  * @param startMonth - 0 to 11
  * @param rule - how water is carried through a month
  * @param state - water held at the start; changed in place (default: none)
- * @param known - months that need not be worked out again
+ * @param known - months that need not be calculated again
  * @returns the year, its lists in calendar order
  * Source: ISO 13788:2012 clause 6.4 (from memory).
  */
@@ -130,11 +130,11 @@ export function runYear(
   };
 }
 
-/** Months that need not be worked out again. */
+/** Months that need not be calculated again. */
 interface KnownMonths {
-  /** The months of the dry section: a month that starts dry and adds no water is taken from them. */
+  /** The months of the dry section, used where a month finds the section dry and adds no water. */
   dryYear: DryYear | null;
-  /** A year from the same start that is the same until the month in which it first writes something off. */
+  /** A year from the same start, used up to the month before it first sets a node to zero. */
   sameUntilWrittenOff: SectionYear | null;
 }
 

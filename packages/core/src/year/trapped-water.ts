@@ -7,34 +7,34 @@ import {
   WET_NODE,
 } from "./month-balance.ts";
 
-/** Dry again when no node holds this much [kg/m²]. Source: ISO 13788:2012 clause 7 (from memory). */
+/** Dry again when no node holds more than this [kg/m²]. Source: ISO 13788:2012 clause 7 (from memory). */
 export const DRY_AGAIN = 0.001;
 
-/** Years after which the question is left open [a]. Source: ISO 13788:2012 clause 7 (from memory). */
+/** Most years calculated [a]. Source: ISO 13788:2012 clause 7 (from memory). */
 export const MOST_YEARS_OF_DRYING = 10;
 
 /** Drying of a given amount of water in a section. */
 export interface DryingRun {
-  /** Days until no node holds 0.001 kg/m² [d]; null when not within ten years. */
+  /** Days until no node holds more than 0.001 kg/m² [d]; null when not within ten years. */
   daysToDry: number | null;
-  /** Net water that left towards the room and towards the far side [kg/m²]. */
+  /** Water that left towards the room and towards the outer side, minus the water that entered there [kg/m²]. */
   toRoom: number;
   toFarSide: number;
-  /** Most held at neighbouring wet nodes other than where the water was put [kg/m²], and the node that held most of it. */
+  /** Most held by adjacent wet nodes other than the node of the water [kg/m²], and the one of them that held most. */
   mostHeldElsewhere: number;
   nodeElsewhere: number | null;
-  /** Water held at each month's end, the last entry at the moment it was dry [kg/m²]: one list of nodes each. */
+  /** Water held at each month's end and, last, at the moment the section is dry [kg/m²]: one list of nodes each. */
   held: Float64Array[];
 }
 
 /**
- * Follows water put into a node until the section is dry again, or for ten years, with drying within the month.
+ * Follows water placed at a node until the section is dry again, or for ten years, with drying within the month.
  *
  * @param section - nodes and climate
- * @param node - where the water is put; not a surface
+ * @param node - where the water is placed; not a surface
  * @param amount - water [kg/m²], ≥ 0
- * @param startMonth - 0 to 11; the water is there at its beginning
- * @returns days to dry, where the water went and what was held meanwhile; amount = toRoom + toFarSide + what is left
+ * @param startMonth - 0 to 11; the water is there from its beginning
+ * @returns days to dry, where the water went and what was held meanwhile; amount = toRoom + toFarSide + water left
  * @throws RangeError when the node is a surface or the amount is negative or not a number
  * Source: ISO 13788:2012 clause 7 (from memory); solving again when a node runs dry is this project's rule.
  */
@@ -81,7 +81,7 @@ export function followTrappedWater(
   return run;
 }
 
-/** The moment within a stretch at which no node holds too much [s]; null when there is no such moment. Water changes linearly within it. */
+/** Time within a stretch at which every node is dry enough [s], or null; water changes linearly within the stretch. */
 function timeUntilDry(state: MonthState, stretch: number): number | null {
   let from = 0;
   let until = stretch;
@@ -104,7 +104,7 @@ function addFlowsOut(run: DryingRun, { sd }: DrivenSection, { pressure }: MonthS
   run.toFarSide += towardsFarSide * seconds;
 }
 
-/** Neighbouring wet nodes are one zone; the greatest sum stands at the end of a stretch. */
+/** Adjacent wet nodes are one zone; its water is taken at the end of a stretch. */
 function noteWaterElsewhere(run: DryingRun, state: MonthState, source: number, seconds: number): void {
   let sum = 0;
   let most = 0;

@@ -1,16 +1,16 @@
 import type { VerdictWord } from "../result/types.ts";
 
-/** Totals of the water in a year: amounts per area of a section [kg/m²], in the plane per length [kg/m]. */
+/** The result of a year: amounts per area of a section [kg/m²], or in the plane per length [kg/m]. */
 export interface WaterOfYear {
   verdict: VerdictWord;
   /** Month index 0 to 11; null when dry. */
   startMonth: number | null;
-  /** Greatest month-end total and its month; 0 and null when dry. */
+  /** Maximum accumulation at a month's end and its month; 0 and null when dry. */
   peak: number;
   peakMonth: number | null;
-  /** Total after twelve months. */
+  /** Residual moisture after twelve months. */
   carriedOver: number;
-  /** First month at whose end all water is gone for good; null if dry, or if some stays. */
+  /** First month at whose end all water is gone until the year ends; null when dry or when water stays. */
   dryBy: number | null;
 }
 
@@ -24,27 +24,27 @@ export const NO_WATER: Readonly<WaterOfYear> = {
   dryBy: null,
 };
 
-/** One year of a section, months in calendar order of the year that begins at `startMonth`. */
+/** One year of a section that begins at `startMonth`; its lists are in calendar order. */
 export interface SectionYear extends WaterOfYear {
-  /** Water written off by setting nodes to zero [kg/m²]; 0 with drying within the month. */
+  /** Drying ignored by the standard's monthly step, which stops at zero [kg/m²]; 0 with drying within the month. */
   writtenOff: number;
-  /** Index from 0 of the first month, from the start on, in which anything was written off; null when nothing was. */
+  /** First month from the start, 0 to 11 by calendar, in which drying was ignored; null without one. */
   firstWrittenOff: number | null;
-  /** Water held at month end and change over the month [kg/m²], vapour pressure [Pa]: one list of nodes a calendar month. */
+  /** Water held at the month's end [kg/m²]: one list of nodes for each calendar month, as in the next two. */
   held: Float64Array[];
-  /** [kg/m²] */
+  /** Change over the month [kg/m²]. */
   change: Float64Array[];
-  /** [Pa] */
+  /** Vapour pressure [Pa]. */
   pressure: Float64Array[];
 }
 
-/** How the water develops when the year is repeated. */
+/** How the repeated year develops. */
 export interface RepeatingYear {
   settles: boolean;
-  /** Years until it repeats itself [a] (or until it is clear that it grows). */
+  /** Years until its water no longer changes, or until it clearly grows [a]. */
   years: number;
   /** Water left at the end of each repeated year [kg/m²]. */
   level: number;
-  /** [kg/m² a year] */
+  /** Growth of the water [kg/m² a year]. */
   growthPerYear: number;
 }

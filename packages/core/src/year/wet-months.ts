@@ -2,7 +2,7 @@ import { MONTHS_PER_YEAR } from "../constants.ts";
 import { zeros } from "../vapour/number-lists.ts";
 import { type DrivenSection, emptyMonthState, secondsOfMonth, solveMonth } from "./month-balance.ts";
 
-/** A month is wet if some node of the dry section would gain more than this [kg/m²]: 1 mg/m² (this project's rule). */
+/** A month is wet if some node of the dry section gains more than this [kg/m²]: 1 mg/m² (this project's rule). */
 export const WET_MONTH = 1e-6;
 
 /** The effect of each month on a dry section. */
@@ -16,10 +16,10 @@ export interface DryYear {
 }
 
 /**
- * Finds the wet months: those in which some node of the dry section would gain over 1 mg/m².
+ * Which months are wet: those in which some node of the dry section gains over 1 mg/m².
  *
  * @param section - nodes and climate
- * @returns a mark a month, and the dry section's vapour pressure [Pa]
+ * @returns marks by month, and the dry section's vapour pressure [Pa]
  * Source: ISO 13788:2012 clause 6.4 (from memory); the threshold is this project's.
  */
 export function yearFromDry(section: DrivenSection): DryYear {
@@ -48,7 +48,7 @@ function greatestOf(values: Float64Array): number {
 /**
  * Months in which the year may begin: every wet month that follows a dry one, in calendar order; January when all are wet.
  *
- * @param wet - a mark a month
+ * @param wet - marks by month
  * @returns month indices 0 to 11; empty when no month is wet
  * Source: ISO 13788:2012 clause 6.4 (from memory) takes the first wet month; trying all is this project's rule.
  * @example startingMonths([1, 1, 0, 0, 0, 0, 0, 0, 0, 0, 1, 1]) // [10]

@@ -10,7 +10,7 @@ type Codes =
   | "sound-as-used"
   | "damp-ground-below";
 
-/** Findings of what the answer takes as given. */
+/** Findings on assumptions of the answer. */
 export const ASSUMPTION_WORDINGS: Wordings<Codes> = {
   "humidity-needs-cooling-statement": () => ({
     says: "The room is cooled but has a humidity class, and classes are made for heated rooms: in the cooled months the answer is too favourable.",

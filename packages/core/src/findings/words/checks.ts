@@ -7,7 +7,7 @@ import type { Named, Wordings } from "./wording.ts";
 
 type Codes = "air-leakage" | "gaps-in-vapour-layer" | "two-season-check" | "variable-resistance";
 
-/** Findings of the checks beside the method. */
+/** Findings of the checks beside the monthly method. */
 export const CHECK_WORDINGS: Wordings<Codes & keyof CheckFindings> = {
   "air-leakage": ({ figures, severity }, buildUp) => ({
     ...leakInWords(figures, buildUp),

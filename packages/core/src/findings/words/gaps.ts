@@ -5,11 +5,11 @@ import { sectionInWords } from "./places.ts";
 import type { Named, Said } from "./wording.ts";
 
 /**
- * What gaps in a layer do, or the framed part without a vapour layer.
+ * The effect of gaps in a layer, or of the missing vapour layer in front of the framed part.
  *
  * @param gaps - as data
  * @param buildUp - for the name of the layer
- * @returns one sentence that can stand alone, and what follows it
+ * @returns one sentence that can stand alone, and the sentences after it
  */
 export function gapsInWords(gaps: GapsData, { layers }: Named): Pick<Said, "says" | "more"> {
   const { kind, laps, holes, share, sdWhole, sdEffective, verdict, peak, whole } = gaps;

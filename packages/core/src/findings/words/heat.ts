@@ -5,7 +5,7 @@ import type { Named, Wordings } from "./wording.ts";
 
 type Codes = Exclude<keyof HeatFindings, `${string}flat-roof${string}` | "insulation-below-deck" | "pitch-not-said">;
 
-/** Findings of the heat figures. */
+/** Findings on heat. */
 export const HEAT_WORDINGS: Wordings<Codes> = {
   "target-met": ({ figures }) => ({ ...againstTarget(figures, "meets"), source: "compared at two decimals" }),
   "target-missed": ({ figures }) => ({
@@ -50,7 +50,7 @@ export const HEAT_WORDINGS: Wordings<Codes> = {
   }),
 };
 
-/** With their numbers: another layer of the same name may have air in front of its foil. */
+/** Names with numbers, since another layer of the same name may have foil that does face air. */
 function numberedNamesOf(indices: readonly number[], { layers }: Named): string {
   return joined(indices.map((index) => `layer ${index + 1}, ${layers[index]!.name}`));
 }

@@ -2,7 +2,7 @@ import { formatNumber, formatQuantity } from "../../quantities/format-quantity.t
 import type { AssumedMeasure, JunctionChange, JunctionResult } from "../../result/types.ts";
 import { joined } from "../figures-in-words.ts";
 
-/** What the words of a junction are made of. */
+/** The data for the words of a junction. */
 export interface JunctionSaid extends Pick<JunctionResult, "name" | "kind" | "beyond"> {
   assumed: readonly AssumedMeasure[];
   figures: Omit<NonNullable<JunctionResult["figures"]>, "picture"> | null;
@@ -12,7 +12,7 @@ export interface JunctionSaid extends Pick<JunctionResult, "name" | "kind" | "be
  * Puts a junction into words.
  *
  * @param junction - its figures, or why there are none
- * @returns what is so in a sentence and in full, what to do, and the source
+ * @returns the finding in one sentence and in full, the advice, and the source
  */
 export function junctionInWords({
   name,

@@ -1,8 +1,8 @@
 import type { Named } from "./wording.ts";
 
 /**
- * What to keep where dampness is a condition, by where it comes from. A condition is something to keep; what has to be
- * changed is a remedy.
+ * What to maintain where dampness is a condition, by its origin. A condition is something to maintain; a change is a
+ * remedy.
  *
  * @param buildUp - what it is and what it faces
  * @returns advice, a sentence

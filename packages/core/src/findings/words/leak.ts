@@ -7,10 +7,10 @@ import type { Named, Said } from "./wording.ts";
 const LITRES_PER_CUBIC_METRE = 1000;
 
 /**
- * What air through the stated gap leaves, beside diffusion.
+ * Water deposited by air through the stated gap, beside diffusion.
  *
  * @param leak - as data
- * @returns one sentence that can stand alone, and what follows it
+ * @returns one sentence that can stand alone, and the sentences after it
  */
 export function leakInWords(
   { airVolume, total, diffusion, place, limit }: Omit<LeakData, "months">,
@@ -38,7 +38,7 @@ function besideDiffusion(total: number, diffusion: number): string {
     : `${compared}, more than the gap brings.`;
 }
 
-/** Litres below a cubic metre, whole cubic metres above it, thousands apart by a thin space. */
+/** Litres below a cubic metre, whole cubic metres above it, with thin spaces between thousands. */
 function airInWords(litres: number): string {
   if (litres < LITRES_PER_CUBIC_METRE) return `${formatNumber(litres, 0)} litres`;
   return `${formatNumber(litres / LITRES_PER_CUBIC_METRE, 0)} m³`;

@@ -3,7 +3,7 @@ import { joined } from "../figures-in-words.ts";
 import type { Named } from "./wording.ts";
 
 /**
- * A place by what meets there: layers by their names, framing by its material.
+ * A place, by the parts that meet there: layers by name, framing by its material.
  *
  * @param place - at one node, or over several
  * @param buildUp - for the names of its layers
@@ -25,7 +25,7 @@ export function placeInWords({ extent, inner, outer }: Place, { layers }: Pick<N
 }
 
 /**
- * A heat-flow path in words that follow what is there.
+ * A heat-flow path in words that can follow the name of a place.
  *
  * @param section - which path
  * @returns such as "between the framing", "at the studs"; "in the whole build-up" where there is one path only

@@ -69,7 +69,7 @@ function interruptedLayer(figures: Interrupted, buildUp: Named): Said {
   };
 }
 
-/** What was assumed of the joints. */
+/** The assumptions about the joints. */
 function asRun({ isSaid, framing }: Interrupted): string {
   if (isSaid.gap && isSaid.taped) return "";
   if (isSaid.gap) return "The file does not say whether the joints are taped (`taped`): calculated without tape.";
@@ -100,7 +100,7 @@ function whatBecomesOfIt({ verdict, dryBy, growthPerYear, yearsToGather }: Strip
   return `It does not dry within the year: ${grams(growthPerYear ?? 0)} more each year${until}.`;
 }
 
-/** Longer than this nobody waits for water, and what comes within the year needs no count [years]. */
+/** Longest time worth stating until water gathers [a]; a time within the year is not stated either. */
 const A_LIFETIME = 100;
 
 function limitOf({ limit, limitBy }: StripFigures): string {

@@ -4,7 +4,7 @@ import type { Named, Wordings } from "./wording.ts";
 const RULE = "METHOD.md, Rain (this project's rule on common practice)";
 const TRANSIENT = "Ask for a transient assessment to EN 15026.";
 
-/** Findings of rain on walls. */
+/** Findings on rain on walls. */
 export const RAIN_WORDINGS: Wordings<keyof RainFindings> = {
   "rain-not-said": ({ figures: { layer, kind } }, buildUp) => ({
     says: `Rain decides this wall: ${nameOf(layer, buildUp)} takes up water, and ${BEHIND[kind]} lies behind it with no drained, ventilated gap.`,
@@ -38,7 +38,7 @@ export const RAIN_WORDINGS: Wordings<keyof RainFindings> = {
   }),
 };
 
-/** What lies behind the cladding, in a sentence. */
+/** The materials behind the cladding, in words. */
 const BEHIND: Readonly<Record<CladdingKind, string>> = {
   masonry: "insulation or timber",
   render: "insulation or timber",
@@ -46,7 +46,7 @@ const BEHIND: Readonly<Record<CladdingKind, string>> = {
   boarding: "the frame",
 };
 
-/** What the trade does about it. */
+/** The usual remedy. */
 const CURE: Readonly<Record<CladdingKind, string>> = {
   masonry:
     "Insulate masonry outside, or inside only where rain is kept off: about R 1.0, bonded over its whole face, under plaster that is open to vapour.",

@@ -5,7 +5,7 @@ import type { Wordings } from "./wording.ts";
 
 type Codes = "pitch-not-said" | "cold-flat-roof-ventilated" | "cold-flat-roof-unventilated" | "insulation-below-deck";
 
-/** Findings of flat roofs. */
+/** Findings on flat roofs. */
 export const ROOF_WORDINGS: Wordings<Codes> = {
   "pitch-not-said": ({ figures: { flatUnder, matters } }) => ({
     says: matters
@@ -76,7 +76,7 @@ function faultInWords(figures: HeatFindings["cold-flat-roof-unventilated"]): str
   }
 }
 
-/** The continuous opening at each end that goes with the height. */
+/** The continuous opening needed at each end for the ventilated height. */
 function endOpening({ needed }: Pick<HeatFindings["cold-flat-roof-unventilated"], "needed">): string {
   return needed > VENTILATED_HEIGHT ? "30 mm" : "25 mm";
 }

@@ -1,20 +1,20 @@
 import { formatQuantity } from "../../quantities/format-quantity.ts";
 import type { SensitivityName, VerdictWord } from "../../result/types.ts";
 
-/** What a run comes to: amounts in kg/m². */
+/** The result of a run: amounts in kg/m². */
 interface YearInShort {
   verdict: VerdictWord;
   peak: number;
   carriedOver: number;
-  /** Whether the mean years that follow a year of one in ten clear what it leaves. */
+  /** Whether the mean years after a 1-in-10 year remove the water it leaves. */
   isCleared?: boolean;
 }
 
 /**
- * A run under another assumption in a sentence.
+ * A sensitivity run in a sentence.
  *
- * @param name - what is assumed otherwise
- * @param year - what the year comes to
+ * @param name - the changed assumption
+ * @param year - the result of the year
  * @returns such as "With no vapour layer it stays dry."
  */
 export function runInWords(name: SensitivityName, year: YearInShort): string {

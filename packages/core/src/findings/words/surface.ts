@@ -18,7 +18,7 @@ import type { Named, Said, Wordings } from "./wording.ts";
 
 const SURFACE = "ISO 13788:2012 clause 5";
 
-/** Findings of surfaces, of mould inside and of wood. */
+/** Findings on surfaces, on mould between layers and on wood. */
 export const SURFACE_WORDINGS: Wordings<keyof SurfaceFindings> = {
   "surface-needs-drier-air": ({ figures }) => needsDrierAir(figures, OWN_FACE, "its surface"),
   "surface-needs-drier-air-other-face": ({ figures }, buildUp) => {
@@ -141,11 +141,11 @@ function figure(factor: number): string {
   return formatNumber(factor, 2);
 }
 
-/** For masonry and logs that rain may wet: what dries them must not be shut off on the room side. */
+/** For masonry and logs that rain may wet: they must stay able to dry to the room side. */
 const INSULATED_OUTSIDE =
   "insulate outside and keep the rain off; a tighter layer on the room side would hold the rain in.";
 
-/** What lets wood dry, depending on where its water comes from. */
+/** How to let wood dry, by the origin of its water. */
 function drierWood(piece: string, { holdsRain, isOfRoom }: SurfaceFindings["wood-moisture"], { faces }: Named): string {
   if (holdsRain) return `Keep the air at ${piece} drier: ${INSULATED_OUTSIDE}`;
   if (faces === "void")
@@ -154,7 +154,7 @@ function drierWood(piece: string, { holdsRain, isOfRoom }: SurfaceFindings["wood
   return `Keep the air at ${piece} drier: a tighter vapour layer on the warm side, or more open layers on the cold side.`;
 }
 
-/** What keeps a place inside drier or warmer, by the side that the vapour comes from. */
+/** How to keep a place between layers drier or warmer, by the side that vapour comes from. */
 function drierOrWarmer({ warmSide, holdsRain }: SurfaceFindings["mould-at-interface"], { faces }: Named): string {
   if (holdsRain) return capital(INSULATED_OUTSIDE);
   if (faces === "void") {

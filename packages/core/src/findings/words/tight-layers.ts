@@ -7,7 +7,7 @@ import type { Named, Wordings } from "./wording.ts";
 type Codes = "tight-outer-skin" | "two-tight-layers" | "tight-sheet-under-floor";
 type SkinFigures = VapourLayerFindings["tight-outer-skin"];
 
-/** Findings of tight layers that are not the vapour layer. */
+/** Findings on tight layers other than the vapour layer. */
 export const TIGHT_LAYER_WORDINGS: Wordings<Codes> = {
   "tight-outer-skin": ({ figures }) => ({
     says: `The tight outer skin, ${figures.name} (sd ${formatQuantity(figures.sd, "sd")}), lets no vapour leave outwards.`,
@@ -40,7 +40,16 @@ export const TIGHT_LAYER_WORDINGS: Wordings<Codes> = {
   },
 };
 
-/** How many of the layers above a sheet are named: those next to it. */
+/** The place of a sheet that leaks and spills cannot dry through. */
+const WHERE_OUTSIDE: Readonly<Record<Named["element"], string>> = {
+  floor: "under the floor",
+  wall: "outside the wall",
+  partition: "outside the wall",
+  "flat roof": "over the insulation of the roof",
+  "pitched roof": "over the insulation of the roof",
+};
+
+/** Largest number of layers named above a sheet: those next to it. */
 const MOST_NAMED = 2;
 
 function namesOf(indices: readonly number[], { layers }: Named): string {
@@ -56,7 +65,7 @@ function dryingInwards({ level, amount, growthPerYear, yearsToGather }: SkinFigu
   return `${how}: ${grams(growthPerYear)} more each year${until}.`;
 }
 
-/** What has to be done between the skin and the layer inside it; the roof's weather skin lies on what carries it. */
+/** What to do between the skin and the layer inside it; the weather skin of a roof lies on its support. */
 function adviceAtSkin({ isOnFoam, isWeatherSkinOfRoof }: SkinFigures): string {
   const seal = "Seal the room side: room air must not reach the skin.";
   if (isOnFoam) return `The foam must be bonded to the skin without a void. ${seal}`;

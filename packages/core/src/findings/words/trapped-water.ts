@@ -8,12 +8,12 @@ import type { Named, Wordings } from "./wording.ts";
 
 const DAYS_PER_YEAR = 365;
 
-/** Share of the water [–] that may be left where all of it is said to be gone. */
+/** Largest remaining share of the water where the words say that all of it is gone [–]. */
 const TRACE_LEFT = 0.05;
 
 type Water = Omit<TrappedWaterData, "held" | "heldElsewhere">;
 
-/** Findings of water that is built in. */
+/** Findings on construction moisture. */
 export const TRAPPED_WATER_WORDINGS: Wordings<"trapped-water"> = {
   "trapped-water": ({ figures, severity }, buildUp) => {
     const { name } = buildUp.layers[figures.layer]!;
@@ -38,7 +38,7 @@ export const TRAPPED_WATER_WORDINGS: Wordings<"trapped-water"> = {
 };
 
 /**
- * What would let wet timber dry faster, in words that follow "gone after 90 days".
+ * A change that would let a wet layer dry faster, in words that follow "gone after 90 days".
  *
  * @param by - the change
  * @param buildUp - for the names of its layers
@@ -59,7 +59,7 @@ export function dryingChangeInWords(by: DryingChange, { layers }: Pick<Named, "l
 }
 
 function opening({ sectionId, amount, startMonth, daysToDry }: Water, name: string): string {
-  // Amounts are those of the section's own area: of framing, its face towards the room.
+  // Amounts are per area of the section itself: for framing, of its face towards the room.
   const face = sectionId.kind === "through framing" ? ", for each square metre of their own face," : "";
   const start = `${grams(amount)} of water ${whereItIs(sectionId, name)}${face} at the beginning of ${startMonth}`;
   if (daysToDry === null) return `${start} is not gone within ${MOST_YEARS_OF_DRYING} years.`;
@@ -67,7 +67,7 @@ function opening({ sectionId, amount, startMonth, daysToDry }: Water, name: stri
   return `${start} is gone after ${Math.ceil(daysToDry)} days${inMonths(daysToDry)}.`;
 }
 
-/** In a layer between framing, or in the framing that runs through it. */
+/** Place of the water: in a layer between framing, or in the framing that runs through it. */
 function whereItIs(section: Water["sectionId"], name: string): string {
   if (section.kind === "whole") return `in ${name}`;
   return section.kind === "through framing"
@@ -83,7 +83,7 @@ function framings({ through }: Water["sectionId"]): string {
   return through.join(" and ");
 }
 
-/** Timber framing also dries sideways, into what stands beside it; the method is one-dimensional. */
+/** Timber framing also dries sideways, into the material beside it; the method is one-dimensional. */
 function sideways({ sectionId }: Water): string {
   return sectionId.kind === "through framing" ? "Framing also dries sideways, so it will be quicker." : "";
 }
@@ -96,7 +96,7 @@ function drying(figures: Water, buildUp: Named): string[] {
   return [whereItGoes(figures), meanwhile(figures, buildUp), sideways(figures), fastest(figures, buildUp)];
 }
 
-/** Water that was built in leaves to both sides, or mixes with what comes in meanwhile. */
+/** Construction moisture leaves on both sides, or mixes with water that enters meanwhile. */
 function whereItGoes({ amount, toRoom, toFarSide }: Water): string {
   const isAllGone = amount - toRoom - toFarSide <= TRACE_LEFT * amount;
   if (isAllGone && toRoom >= 0 && toFarSide >= 0)

@@ -9,7 +9,7 @@ const TRIED = "calculated again for this build-up; the usual limits apply";
 
 type Codes = "vapour-layer-cold-side" | "no-vapour-layer-warm-side" | "depends-on-vapour-layer" | "forgives-gaps";
 
-/** Findings of where the vapour layer lies, and of what hangs on it. */
+/** Findings on the position of the vapour layer and on the dependence on it. */
 export const VAPOUR_LAYER_WORDINGS: Wordings<Codes & keyof VapourLayerFindings> = {
   "vapour-layer-cold-side": ({ figures }, buildUp) => {
     const side = sideInWords(figures.warmSide, buildUp);
@@ -83,7 +83,7 @@ function outcome(water: WaterWithout): string {
   }
 }
 
-/** How slowly a trace gathers where it does not dry out; nothing where it does. */
+/** How slowly a trace accumulates where it does not dry out; empty where it does. */
 function untilItGathers({ yearsToGather }: WaterWithout): string {
   return yearsToGather === null ? "" : ` in the first year, 200 g/m² after ${Math.round(yearsToGather)} years`;
 }

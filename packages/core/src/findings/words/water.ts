@@ -10,7 +10,7 @@ const AMOUNTS = "ISO 13788:2012 clause 6; amounts by DIN 4108-3 and common pract
 
 const DO_NOT_CLOSE = "Do not build it like this: take one of the remedies, or ask an adviser if none is listed.";
 
-/** Findings of water inside a build-up. */
+/** Findings on interstitial condensation. */
 export const WATER_WORDINGS: Wordings<keyof WaterFindings> = {
   "stays-dry": ({ figures: { amountInColderYear, levelInColderYear } }) => ({
     says: "No condensation in any month.",
@@ -99,13 +99,13 @@ export const WATER_WORDINGS: Wordings<keyof WaterFindings> = {
   }),
 };
 
-/** The first word of a sentence, behind the harder year that it tells of. */
+/** The first word of a sentence, after the name of the 1-in-10 year if it is about one. */
 function opened(year: YearOfWater, word: string): string {
   const opening = OPENING[year];
   return opening === "" ? word : `${opening}${word.toLowerCase()}`;
 }
 
-/** The beginning of a sentence on a harder year. */
+/** The opening of a sentence about each year. */
 const OPENING: Readonly<Record<YearOfWater, string>> = {
   reported: "",
   "one in ten colder year": "In a cold year (1 in 10), ",
@@ -141,7 +141,7 @@ export function limitInWords(by: LimitReason): string {
   }
 }
 
-/** What remains each year of a trace; an empty text where all of it evaporates. */
+/** The yearly growth of a small amount of water; empty where all of it dries. */
 function leftOver({ growthPerYear, yearsToGather }: WaterFigures): string {
   return yearsToGather === null
     ? ""
@@ -155,7 +155,7 @@ function growthInWords({ growthPerYear, yearsToGather, amount }: WaterFigures): 
     : `${grows} and reaches 200 g/m², a cup on every square metre, in ${yearsInWords(yearsToGather!)}.`;
 }
 
-/** Why what the standard does not pass may be judged sound all the same: nothing stays, or too little. */
+/** Why the judgement may pass what the standard does not: no water stays, or too little. */
 function whyJudgedAllTheSame({
   amount,
   growthPerYear,
@@ -175,7 +175,7 @@ function whyJudgedAllTheSame({
   return [stays, "So the judgement goes by the amount."];
 }
 
-/** Years, rounded to tens: the figures are no finer. */
+/** Years rounded to tens: the result is no more precise. */
 function decadesInWords(years: number): string {
   const decades = Math.round(years / 10);
   return decades < 1 ? yearsInWords(years) : decades > 20 ? "centuries" : `about ${decades * 10} years`;

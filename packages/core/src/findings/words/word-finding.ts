@@ -35,7 +35,7 @@ const WORDINGS: Wordings<FindingCode> = {
  *
  * @param ruled - as a rule gives it
  * @param buildUp - its build-up, for names
- * @returns what is so in a sentence and in full, what to do, and the source
+ * @returns the finding in one sentence and in full, the advice, and the source
  */
 export function wordFinding<Code extends FindingCode>(
   ruled: RuledFindingOf<Code>,

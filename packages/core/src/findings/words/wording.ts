@@ -2,18 +2,18 @@ import type { BuildUp } from "../../project/types.ts";
 import type { FindingCode } from "../../result/types.ts";
 import type { RuledFindingOf } from "../types.ts";
 
-/** What words may take from the build-up: names, and what it is. The result of a build-up has it as well. */
+/** The parts of a build-up that words may use: names and kind. The result of a build-up has them as well. */
 export interface Named extends Pick<BuildUp, "element" | "room" | "faces"> {
   layers: readonly { name: string }[];
 }
 
-/** What a finding says. */
+/** The words of a finding. */
 export interface Said {
   /** The finding in one sentence that can stand alone. */
   says: string;
   /** Sentences that follow it; empty ones are left out. */
   more?: readonly string[];
-  /** What to do, or what to ask; null where nothing follows. */
+  /** What to do, or what to ask for; null where nothing is needed. */
   advice?: string | null;
   /** Standard and clause, or "common practice". */
   source: string;

@@ -8,13 +8,13 @@ import { peakOfYear } from "../section-nodes/peak-of-year.ts";
 import { sdOfLayer, standardYear, whatIfSection, withSd } from "../section-nodes/what-if-section.ts";
 
 /**
- * The framed part without a vapour layer in front: as built if the vapour layer stops at the framing, or as an example if
- * the layer runs across it.
+ * The framed part without a vapour layer in front of it: the actual case where the vapour layer stops at the framing, a
+ * variant where the layer runs across it.
  *
  * @param calculation - the build-up's figures
  * @param layer - the vapour layer
  * @param index - its index
- * @returns one entry, of the worst way through framing; none without framing
+ * @returns one entry, for the worst section through framing; none without framing
  */
 export function framedPart(calculation: BuildUpCalculation, layer: SolidLayer, index: number): GapsData[] {
   const framed = calculation.sections.filter(({ path }) => path.through.length > 0);

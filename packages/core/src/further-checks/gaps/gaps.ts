@@ -8,18 +8,20 @@ import { vapourDrive } from "../../vapour/warm-side.ts";
 import { peakOfYear } from "../section-nodes/peak-of-year.ts";
 import { framedPart } from "./framed-part.ts";
 
-/** Share of the vapour layer assumed to be missing if the file says nothing [–] (this project's rule, METHOD.md, Gaps in the vapour layer). */
+/**
+ * Share of a vapour layer assumed missing where the file states no gaps [–] (this project's rule, METHOD.md, Gaps in
+ * the vapour layer).
+ */
 export const USUAL_SHARE_OF_GAPS = 0.001;
 
 /**
- * The effect of gaps: stated ones, a thousandth missing from a vapour layer without stated gaps, and the framed part
- * without a vapour layer in front.
+ * Gaps: the effect of stated gaps, the effect of gaps over a thousandth of a vapour layer without stated gaps, and the
+ * framed part without a vapour layer in front of it.
  *
  * @param calculation - the build-up's figures, stated gaps counted
  * @param site - outdoor air and rooms
  * @param vapourLayer - indices of the vapour layer's layers; empty without
- * @returns one entry a layer, then the framed part; what is missing of a layer whose file says
- *   nothing is an example
+ * @returns one entry for each layer, then the framed part; the entry of a layer without stated gaps is an example
  * Source: METHOD.md, Gaps in the vapour layer.
  */
 export function gaps(calculation: BuildUpCalculation, site: Site, vapourLayer: readonly number[]): GapsData[] {
@@ -34,7 +36,7 @@ export function gaps(calculation: BuildUpCalculation, site: Site, vapourLayer: r
   return [...stated, ...usual, ...framedPart(calculation, layer, index)];
 }
 
-/** The tightest of the vapour layer's layers: gaps through touching layers seldom line up. */
+/** The tightest of the vapour layer's layers: gaps through adjacent layers seldom line up. */
 function tightestOf(
   calculation: BuildUpCalculation,
   vapourLayer: readonly number[],
@@ -48,7 +50,7 @@ function tightestOf(
   return tightest;
 }
 
-/** Sheets and faced boards have laps and joints; a plain board or solid timber is as tight at its joints as it is itself. */
+/** Sheets and faced boards have laps and joints; plain board or solid timber is as tight at its joints as elsewhere. */
 export function canHaveGaps(layer: SolidLayer): boolean {
   return layer.type === "sheet" || layer.facingInner > 0 || layer.facingOuter > 0;
 }
@@ -79,7 +81,7 @@ function usualGaps(calculation: BuildUpCalculation, site: Site, layer: SolidLaye
   return { kind: "usual", layer: index, ...figures };
 }
 
-/** The facing on the warm side of a faced board, which is its vapour layer; null for a layer without one there. */
+/** The facing on the warm side of a faced board, its vapour layer; null for a layer without a facing there. */
 function warmFacing(calculation: BuildUpCalculation, layer: SolidLayer): "facingInner" | "facingOuter" | null {
   const { year } = vapourDrive(calculation.inside, calculation.farSide.months);
   const facing = year === "outside" ? "facingOuter" : "facingInner";

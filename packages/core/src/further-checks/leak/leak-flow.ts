@@ -1,7 +1,7 @@
 import { saturationPressure } from "../../air/saturation-pressure.ts";
 import { GAS_CONSTANT_OF_VAPOUR, ZERO_CELSIUS_IN_KELVIN } from "../../constants.ts";
 
-/** Part of the ideal flow that passes a sharp-edged gap [–]. Source: common practice, orifice flow. */
+/** Discharge coefficient of a sharp-edged gap [–]. Source: common practice, orifice flow. */
 export const DISCHARGE_FACTOR = 0.6;
 
 /** Density of air ρ [kg/m³] (this project's rule, METHOD.md, Air leakage; about 20 °C). */
@@ -25,14 +25,14 @@ export function leakAirFlow(area: number, pressure: number): number {
 }
 
 /**
- * Water that room air leaves at a cold plane it flows past.
+ * Water that room air deposits at a cold plane as it flows past.
  *
  * @param airFlow - V̇ [m³/s per m²]
  * @param roomPressure - pi [Pa], ≥ 0
  * @param roomTemperature - θi [°C]
  * @param planeTemperature - θ of the cold plane [°C]
- * @returns g = V̇·(pi − psat)/(461.5·Ti) [kg/(m²·s)]; 0 where the plane is too warm to take any
- * Source: ideal gas (METHOD.md, Air leakage): all the air is taken to cool to the plane, an upper bound.
+ * @returns g = V̇·(pi − psat)/(461.5·Ti) [kg/(m²·s)]; 0 where the plane is too warm for condensation
+ * Source: ideal gas (METHOD.md, Air leakage): all the air is assumed to cool to the plane, an upper bound.
  * @example leakWaterFlow(leakAirFlow(0.0001, 2), 1168.47, 20, 0) * 1e7 // 4.518
  */
 export function leakWaterFlow(

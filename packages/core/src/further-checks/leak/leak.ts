@@ -8,12 +8,13 @@ import { limitAtPlane } from "../two-season/plane-limit.ts";
 import { leakAirFlow, leakWaterFlow } from "./leak-flow.ts";
 
 /**
- * Air leakage in addition to diffusion: the water that air through a stated gap would leave at the cold face of the main
- * insulation, in the section where that face is coldest.
+ * Air leakage beside diffusion: water that air through a stated gap would deposit at the cold face of the main
+ * insulation, in the section where it deposits most.
  *
  * @param calculation - the build-up's figures
- * @returns month by month and over the wet season, beside what diffusion leaves; null when no gap is stated
- * Source: this project's rule (METHOD.md, Air leakage). Outward flow all the time; all the air cools to the plane: an upper bound.
+ * @returns amounts by month and over the year, beside the condensate from diffusion; null when no gap is stated
+ * Source: this project's rule (METHOD.md, Air leakage). An upper bound: air always flows outwards and all of it cools
+ *   to the plane.
  */
 export function leak(calculation: BuildUpCalculation): LeakData | null {
   const stated = calculation.buildUp.leak;
@@ -37,7 +38,7 @@ export function leak(calculation: BuildUpCalculation): LeakData | null {
   };
 }
 
-/** Water that the leak leaves at the cold face of the main insulation in one section [kg/m²]: by month and over the year. */
+/** Water from the leak at the cold face of the main insulation in one section [kg/m²]: by month, and over the year. */
 interface LeakAtPlane {
   amounts: number[];
   total: number;
@@ -46,7 +47,7 @@ interface LeakAtPlane {
 }
 
 /**
- * The plane of the section with the most water. The gap may open anywhere, so the upper bound takes the coldest plane, not
+ * The plane of the section that receives most. The gap may be anywhere, so the upper bound takes the coldest plane, not
  * that of the governing section: framing conducts heat to the plane and keeps it warmer.
  */
 function coldestPlane(calculation: BuildUpCalculation, airFlow: number): LeakAtPlane | null {
@@ -82,7 +83,7 @@ function leakAtPlane(
   return { amounts, total, place: placeOf(touching), limit: limitAtPlane(touching, buildUp, path) };
 }
 
-/** All condensate from diffusion in the wet months of the year, without deducting what dries again [kg/m²]. */
+/** All condensate from diffusion over the year, without subtracting evaporation [kg/m²]. */
 function condensedByDiffusion({ governing }: BuildUpCalculation): number {
   return governing.year.change.reduce(
     (sum, month) => month.reduce((inMonth, change) => inMonth + Math.max(0, change), sum),

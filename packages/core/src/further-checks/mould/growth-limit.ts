@@ -1,6 +1,6 @@
 import { MOULD_HUMIDITY } from "../../constants.ts";
 /**
- * Relative humidity above which mould can grow on a material that feeds it.
+ * Relative humidity above which mould can grow on material that feeds it.
  *
  * @param temperature - θ [°C]
  * @returns φcr as a fraction [–]; 1 at and below 0 °C, where nothing grows
@@ -21,6 +21,6 @@ export function growthLimit(temperature: number): number {
 /** Coefficients of θ in °C [%]. Source: Hukka and Viitanen 1999 (from memory). */
 const PERCENT_BY_TEMPERATURE = [100, -3.13, 0.16, -0.00267] as const;
 
-/** No growth at and below this [°C]; the limit is constant above this [°C]; that constant [–]. Same source. */
+/** No growth at or below the first temperature; a constant limit above the second [°C]. Same source. */
 const COLDEST_GROWTH = 0;
 const CONSTANT_ABOVE = 20;

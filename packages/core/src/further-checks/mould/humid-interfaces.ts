@@ -9,27 +9,27 @@ import { facesOfSlices, placeOf, slicesTouching, type Touching } from "../sectio
 import { waterThatWets } from "../water-that-wets.ts";
 import { growthLimit } from "./growth-limit.ts";
 
-/** An interface counts only if it is this much more humid than outdoors [–]: two percentage points (this project's rule). */
+/** An interface counts only where its humidity exceeds that outdoors by this [–]: two points (this project's rule). */
 export const MORE_HUMID_THAN_OUTDOORS = 0.02;
 
-/** An interface at which mould can grow, and the months in which it can. */
+/** An interface where mould can grow, with the months in which it can. */
 export interface HumidInterface {
   section: SectionId;
   node: number;
   place: Place;
-  /** The material that would feed mould there, and whether it is timber or a board. */
+  /** The material that would feed mould there, and whether it is timber or board. */
   food: string;
   isOnWood: boolean;
-  /** Whether that material is framing, and the water in its section or the bay beside it that could wet it [kg/m²]; null without limit. */
+  /** Whether framing touches it; the water of its section or the bay that could wet it [kg/m²], null without limit. */
   isOnFraming: boolean;
   water: number | null;
   months: { month: MonthName; temperature: number; relativeHumidity: number; limit: number; outdoors: number }[];
 }
 
 /**
- * Interfaces that are humid, though not necessarily wet: above the growth limit of mould at their temperature, more humid
- * than outdoors, and touching a material that feeds mould. The outermost node (the outer face, or the face towards a well-ventilated
- * layer) and the room surface are left out.
+ * Interfaces that are humid but need not be wet: above mould's growth limit at their temperature, more humid than
+ * outdoors, and next to a material that feeds mould. The room surface and the outermost node (the outer face, or the
+ * face towards a well-ventilated layer) are left out.
  *
  * @param calculation - the build-up's figures
  * @param outdoor - twelve months of outdoor air [°C, Pa]
@@ -80,13 +80,13 @@ function isFraming({ inner, outer }: Touching): boolean {
   return inner?.part === "framing" || outer?.part === "framing";
 }
 
-/** One timber through several layers has no faces inside. */
+/** A timber that runs through several layers has no interfaces inside it. */
 function isInsideTimber({ inner, outer }: Touching, { layers }: BuildUp): boolean {
   if (inner?.part !== "framing" || outer?.part !== "framing") return false;
   return layers[inner.layer]!.framing!.name === layers[outer.layer]!.framing!.name;
 }
 
-/** The first of the touching materials that mould feeds on, or null. */
+/** The innermost of the touching materials that feed mould, or null. */
 function foodForMould({ inner, outer }: Touching, buildUp: BuildUp, section: SectionCalculation): Material | null {
   for (const slice of [inner, outer]) {
     const material = slice === null ? null : materialOfSlice(slice, buildUp, section.path);

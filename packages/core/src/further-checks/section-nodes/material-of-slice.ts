@@ -3,10 +3,10 @@ import type { BuildUp, Layer, Material } from "../../project/types.ts";
 import type { Slice } from "../../vapour/section-slices.ts";
 
 /**
- * The material of a layer along a heat-flow path: its own, or that of the framing that the path runs through.
+ * The material of a layer along a heat-flow path: its own, or that of the framing the path runs through.
  *
  * @param layer - the layer
- * @param path - the way through
+ * @param path - the heat-flow path
  * @returns the material; null for air
  */
 export function materialAlong(layer: Layer, path: Path): Material | null {
@@ -19,7 +19,7 @@ export function isThroughFraming(layer: Layer, path: Path): boolean {
   return layer.framing !== null && path.through.includes(layer.framing.name);
 }
 
-/** Whether a slice is the body of its layer or the framing in its place, not one of the facings on it. */
+/** Whether a slice is the body of its layer, or the framing in its place, rather than a facing. */
 export function isBody(slice: Slice): boolean {
   return slice.part === "whole" || slice.part === "framing";
 }

@@ -9,11 +9,11 @@ export interface Faces {
 }
 
 /**
- * The nodes at the inner and outer face of every slice of a section.
+ * The nodes at the inner and outer faces of every slice of a section.
  *
  * @param line - the section's nodes
  * @param slices - the slices they were made from, in the same order
- * @returns two node numbers a slice; the same twice where a thin sheet shares its node with a neighbour
+ * @returns two node numbers for each slice; the same twice where a thin sheet shares its node with a neighbour
  */
 export function facesOfSlices(line: NodeLine, slices: readonly Slice[]): Faces[] {
   let sd = 0;
@@ -25,14 +25,14 @@ export function facesOfSlices(line: NodeLine, slices: readonly Slice[]): Faces[]
   });
 }
 
-/** Index [–] of the last node at or before an sd [m] from the room surface: a group of nodes begins at its first member. */
+/** Index [–] of the last node at or before an sd [m] from the room surface; a group has the sd of its first member. */
 export function nodeAt(line: NodeLine, sd: number): number {
   let node = line.count - 1;
   while (node > 0 && line.sd[node]! > sd) node -= 1;
   return node;
 }
 
-/** The slices that touch a node: both the same one where the node lies inside a slice; null at a surface. */
+/** The slices that touch a node: one slice twice where the node lies inside it; null at a surface. */
 export interface Touching {
   inner: Slice | null;
   outer: Slice | null;
@@ -44,7 +44,7 @@ export interface Touching {
  * @param slices - the section's slices
  * @param faces - their nodes, from `facesOfSlices`
  * @param node - node number
- * @returns the slice that ends at or goes on through the node, and the one that begins or goes on there
+ * @returns the slice that ends at or continues through the node, and the one that begins or continues there
  */
 export function slicesTouching(slices: readonly Slice[], faces: readonly Faces[], node: number): Touching {
   const innerIndex = faces.findLastIndex(({ inner, outer }) => inner < node && outer >= node);
@@ -52,7 +52,7 @@ export function slicesTouching(slices: readonly Slice[], faces: readonly Faces[]
   return { inner: slices[innerIndex] ?? null, outer: slices[outerIndex] ?? null };
 }
 
-/** Where a node is: what ends and what begins there. */
+/** The place of a node: the parts that end and begin there. */
 export function placeOf({ inner, outer }: Touching): Place {
   return { extent: "node", inner: partOf(inner), outer: partOf(outer) };
 }

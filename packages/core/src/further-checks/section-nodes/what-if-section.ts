@@ -8,7 +8,7 @@ import type { SectionYear } from "../../year/types.ts";
 import { yearFromDry } from "../../year/wet-months.ts";
 import { type Faces, facesOfSlices } from "./places.ts";
 
-/** A section with other slices under the same air on both sides. */
+/** A section with other slices and the same air on both sides. */
 export interface WhatIfSection extends DrivenSection {
   slices: readonly Slice[];
   line: NodeLine;
@@ -16,11 +16,11 @@ export interface WhatIfSection extends DrivenSection {
 }
 
 /**
- * A section of a calculated build-up with other slices, but the same air on both sides and the same surface resistances.
+ * A section of a calculated build-up with other slices; the air on both sides and the surface resistances are kept.
  *
  * @param calculation - the build-up's figures
  * @param slices - slices from the room outwards
- * @returns nodes and what drives them, month by month
+ * @returns nodes and their boundary conditions by month
  */
 export function whatIfSection(calculation: BuildUpCalculation, slices: readonly Slice[]): WhatIfSection {
   const line = nodeLine(slices);
@@ -36,7 +36,7 @@ export function standardYear(section: DrivenSection): SectionYear {
 }
 
 /**
- * The slices with another sd for a layer, facings counted in.
+ * The slices with another sd for one layer, facings included.
  *
  * @param slices - the section's slices
  * @param layer - index of the layer
@@ -50,7 +50,7 @@ export function withSd(slices: readonly Slice[], layer: number, sd: number): Sli
   return scaled.filter((slice) => slice.resistance > 0 || slice.sd > 0);
 }
 
-/** sd of a layer along the section [m], facings counted; 0 where it is not crossed. */
+/** sd of a layer along the section [m], with facings; 0 where the section does not cross it. */
 export function sdOfLayer(slices: readonly Slice[], layer: number): number {
   return slices.reduce((sum, slice) => sum + (slice.layer === layer ? slice.sd : 0), 0);
 }

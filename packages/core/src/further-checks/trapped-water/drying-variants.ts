@@ -3,27 +3,27 @@ import type { DryingChange } from "../../result/types.ts";
 import type { Slice } from "../../vapour/section-slices.ts";
 import { sdOfLayer, withSd } from "../section-nodes/what-if-section.ts";
 
-/** Factor by which a vapour layer is opened [–] (this project's rule, METHOD.md, Sensitivity). */
+/** Divisor for the sd of a more open vapour layer [–] (this project's rule, METHOD.md, Sensitivity). */
 export const MORE_OPEN = 10;
 
-/** A breather membrane [m] (common practice). */
+/** sd of a breather membrane [m] (common practice). */
 export const SD_OF_BREATHER = 0.2;
 
-/** μ of open wood fibre board [–]. Source: ISO 10456:2007 Table 3, fibreboard (from memory). */
+/** μ of vapour-open wood fibre board [–]. Source: ISO 10456:2007 Table 3, fibreboard (from memory). */
 export const FACTOR_OF_OPEN_BOARD = 5;
 
-/** A sheet tighter than this is worth exchanging [m] (this project's rule, as for a vapour layer). */
+/** sd from which a sheet is worth replacing [m] (this project's rule, as for a vapour layer). */
 const WORTH_EXCHANGING = 0.5;
 
-/** A change that might let a section dry faster: its slices with the change made. */
+/** A change that might let a section dry faster, with the changed slices. */
 export interface DryingVariant {
   by: DryingChange;
   slices: Slice[];
 }
 
 /**
- * Changes that might let a layer dry faster, each as a whole section: the vapour layer left out or opened, a tight outer
- * sheet replaced by a breather membrane, an outer board by an open one. Required layers stay.
+ * Changes that might let a layer dry faster, each as a whole section: the vapour layer left out or more open, a tight
+ * sheet further out replaced by a breather membrane, a board further out by a vapour-open one. Required layers stay.
  *
  * @param slices - the section's slices
  * @param wet - index of the layer that holds the water
@@ -43,7 +43,7 @@ export function dryingVariants(
   return [...openedVapourLayer(slices, slowing), ...openedOutside(slices, outside, buildUp)];
 }
 
-/** Layers other than the wet one that this section crosses in their own material and that may be changed. */
+/** Layers other than the wet one that the section crosses outside framing and that may change. */
 function crossedLayers(slices: readonly Slice[], wet: number, buildUp: BuildUp): number[] {
   const weatherSide = buildUp.faces === "outdoors" ? buildUp.layers.length - 1 : -1;
   return buildUp.layers.flatMap((layer, index) => {

@@ -3,11 +3,11 @@ import { readTimber } from "../../project/read-timber.ts";
 import type { BuildUp, Layer, TrappedWater } from "../../project/types.ts";
 import { isThroughFraming } from "../section-nodes/material-of-slice.ts";
 
-/** Timber at this reading is dry enough to close in [fraction of dry mass]. Source: common practice. */
+/** Highest reading of timber dry enough to enclose [fraction of dry mass]. Source: common practice. */
 export const DRY_ENOUGH_TIMBER = 0.18;
 
 /**
- * Water in excess of dry timber, from a moisture-meter reading.
+ * Construction moisture above that of dry timber, from a moisture-meter reading.
  *
  * @param reading - fraction of dry mass [–], 0 to 3
  * @param density - dry density ρ [kg/m³], above 0
@@ -30,8 +30,8 @@ export function waterFromReading(reading: number, density: number, thickness: nu
 const WETTEST_READING = 3;
 
 /**
- * Whether the stated water lies on a heat-flow path: a reading belongs to the timber that the meter reads, the layer or the
- * framing through it; an amount belongs to the layer itself.
+ * Whether stated water lies on a heat-flow path. A reading belongs to the timber that the meter reads: the layer's own,
+ * or the framing through it. An amount belongs to the layer itself.
  */
 export function liesAlong(stated: TrappedWater, layer: Layer, path: Path): boolean {
   const inFraming = stated.reading !== null && readTimber(layer)?.part === "framing";
@@ -43,7 +43,7 @@ export function liesAlong(stated: TrappedWater, layer: Layer, path: Path): boole
  *
  * @param stated - amount or reading
  * @param buildUp - its build-up
- * @returns water [kg/m²] of the area of what holds it
+ * @returns water per area of the part that holds it [kg/m²]
  * @throws RangeError when a reading is given for a layer without timber of known density
  */
 export function trappedAmount(stated: TrappedWater, buildUp: BuildUp): number {

@@ -10,15 +10,15 @@ import { cutInTheMiddle } from "./cut-in-the-middle.ts";
 import { dryingVariants } from "./drying-variants.ts";
 import { liesAlong, trappedAmount } from "./trapped-amount.ts";
 
-/** sd that each side must have for clause 7 to be meant [m]. Source: ISO 13788:2012 clause 7 (from memory). */
+/** Least sd on each side for clause 7 to apply [m]. Source: ISO 13788:2012 clause 7 (from memory). */
 export const TIGHT_SIDE = 10;
 
 /**
- * Trapped water: each stated amount or reading is followed until the build-up is dry again.
+ * Trapped water: follows each stated amount or reading until the build-up is dry again.
  *
  * @param calculation - the build-up's figures
  * @param vapourLayer - indices of the vapour layer's layers
- * @returns one result for each stated water whose layer counts, of the section that dries slowest
+ * @returns one result for each stated amount in a counted layer, for the section that dries slowest
  * Source: ISO 13788:2012 clause 7 (from memory), for a layer between two tight ones; other uses are this project's.
  */
 export function trappedWater(calculation: BuildUpCalculation, vapourLayer: readonly number[]): TrappedWaterData[] {
@@ -52,7 +52,7 @@ function runInSection(
   return started === null ? [] : [{ section, amount, ...started }];
 }
 
-/** Puts the water into the middle of its layer along these slices and follows it. */
+/** Places the water in the middle of its layer along these slices and follows it. */
 function startIn(
   slices: readonly Slice[],
   stated: TrappedWater,
@@ -74,7 +74,7 @@ function resultOf(
   vapourLayer: readonly number[],
 ): TrappedWaterData {
   const { buildUp } = calculation;
-  // A change that brings the water to the surface itself leaves nothing to follow, and is not offered.
+  // A change that puts the water at a surface leaves nothing to follow and is not offered.
   const variants = dryingVariants(section.slices, stated.layer, vapourLayer, buildUp).flatMap(({ by, slices }) => {
     const started = startIn(slices, stated, amount, calculation);
     return started === null ? [] : [{ by, daysToDry: started.run.daysToDry }];
@@ -100,7 +100,7 @@ function resultOf(
   };
 }
 
-/** Water at the nodes inside a layer, its faces left out [kg/m²]; always with the node where the water was put. */
+/** Water at the nodes inside a layer, without its faces [kg/m²]; always includes the node where water was placed. */
 function heldInLayer(held: Float64Array, wet: WhatIfSection, layer: number, node: number): number {
   return held.reduce((sum, amount, index) => {
     const { inner, outer } = slicesTouching(wet.slices, wet.faces, index);
@@ -119,13 +119,13 @@ function days({ run }: WetSection): number | null {
   return run.daysToDry;
 }
 
-/** Fewer days first; not dry within ten years last. */
+/** Fewest days first; not dry within ten years last. */
 function bySpeed(a: number | null, b: number | null): number {
   if (a === null || b === null) return Number(a === null) - Number(b === null);
   return a - b;
 }
 
-/** Whether stated water lies in a layer that does not count: at or outside a well-ventilated layer. */
+/** Whether stated water lies in a layer that is not counted: at or outside a well-ventilated layer. */
 export function liesOutsideCountedLayers(stated: TrappedWater, buildUp: BuildUp): boolean {
   const end = buildUp.layers.findIndex((layer) => layer.type === "air" && layer.ventilation === "well");
   return end !== -1 && stated.layer >= end;

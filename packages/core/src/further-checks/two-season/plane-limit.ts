@@ -6,13 +6,13 @@ import type { Touching } from "../section-nodes/places.ts";
 import { MOST_CONDENSATE, MOST_CONDENSATE_ON_TIGHT, MOST_IN_BOARD, MOST_IN_TIMBER } from "../water-limits.ts";
 
 /**
- * Most condensate accepted at a plane, depending on the two materials that meet there.
+ * The largest amount of condensate accepted at a plane, from the two materials that touch it.
  *
  * @param touching - the slices on either side
  * @param buildUp - the build-up
- * @param path - the way through
+ * @param path - the heat-flow path
  * @returns the least of the limits that apply [kg/m²]
- * Source: DIN 4108-3 (from memory). A material whose kind is not known counts as taking up no water.
+ * Source: DIN 4108-3 (from memory). A material of unknown kind counts as taking up no water.
  */
 export function limitAtPlane({ inner, outer }: Touching, buildUp: BuildUp, path: Path): number {
   const limits = [inner, outer].flatMap((slice) => (slice === null ? [] : limitsOf(slice, buildUp, path)));
@@ -30,7 +30,7 @@ function limitsOf(slice: Slice, buildUp: BuildUp, path: Path): number[] {
   return limits;
 }
 
-/** Timber, boards, paper and masonry absorb water; foam, foil, metal, glass, mineral wool and air do not. */
+/** Timber, board, paper and masonry take up water; foam, foil, metal, glass, mineral wool and air do not. */
 function takesUpWater(material: Material): boolean {
   if (material.kind === "mineral") return material.group !== "insulation" && material.group !== "glass";
   return material.kind === "wood" || material.kind === "board" || material.kind === "paper";

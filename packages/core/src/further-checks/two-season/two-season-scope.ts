@@ -3,10 +3,10 @@ import type { Room } from "../../project/types.ts";
 import type { TwoSeasonReason } from "../../result/types.ts";
 import { vapourExcessOfClass } from "../../rooms/humidity-class.ts";
 
-/** The wettest humidity class the check is meant for. Source: DIN 4108-3 (from memory), rooms of dwellings and offices. */
+/** Highest humidity class that the check covers. Source: DIN 4108-3 (from memory), rooms of dwellings and offices. */
 export const WETTEST_CLASS = 3;
 
-/** Relative tolerance for exceeding the class [–]: rounding only. */
+/** Relative tolerance for exceeding the class [–]: rounding errors only. */
 const SAME = 1e-9;
 
 /**

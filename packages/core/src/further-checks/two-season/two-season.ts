@@ -22,23 +22,23 @@ export const SEASON: number = 90 * SECONDS_PER_DAY;
 const WINTER_INSIDE = { temperature: 20, vapourPressure: 1168 };
 export const WINTER_OUTSIDE = { temperature: -5, vapourPressure: 321 };
 
-/** Summer: vapour pressure on both sides, saturation at the plane in walls and roofs [Pa]. Source: DIN 4108-3 (from memory). */
+/** Summer: p on both sides; psat at the plane in walls and roofs [Pa]. Source: DIN 4108-3 (from memory). */
 const SUMMER_AIR = 1200;
 const SUMMER_PLANE_IN_WALL = 1700;
 const SUMMER_PLANE_IN_ROOF = 2000;
 
-/** A node that gains less than this in the winter does not count as a plane [kg/m²]: 1 mg/m² (this project's rule). */
+/** Gain in winter below which a node is not a condensation plane [kg/m²]: 1 mg/m² (this project's rule). */
 const NO_PLANE = 1e-6;
 
 /**
- * The two-season check: a fixed winter that condenses and a fixed summer that dries, at one plane. A second method with
- * its own verdict; it never changes the monthly one.
+ * The two-season check: condensation in a fixed winter and drying in a fixed summer, at one plane. A second method with
+ * its own verdict, which never affects the monthly one.
  *
  * @param calculation - the build-up's figures
  * @param room - its room
  * @param outdoorTemperature - twelve outdoor temperatures [°C], for the humidity class
  * @param humidityMargin - factor on the vapour excess of humidity classes [–]
- * @returns condensate, limit and drying capacity of the section that does worst
+ * @returns condensate, limit and drying capacity of the worst section
  * Source: DIN 4108-3 (from memory).
  */
 export function twoSeasonCheck(
@@ -65,7 +65,7 @@ export function twoSeasonCheck(
   };
 }
 
-/** The result of the two seasons for a section; with several planes, that of the wettest. */
+/** Result of the two seasons in a section; where there are several planes, for the wettest. */
 interface Seasons {
   planes: number;
   condensate: number;
@@ -99,10 +99,10 @@ function seasonsOf(section: SectionCalculation, buildUp: BuildUp): Seasons {
 }
 
 /**
- * Condensate of the winter at every node.
+ * Winter condensate at every node.
  *
  * @param section - nodes of the section
- * @returns gain over 90 days [kg/m²], one a node
+ * @returns gain of each node over 90 days [kg/m²]
  * Source: DIN 4108-3 (from memory).
  */
 export function winterCondensate({ line }: Pick<SectionCalculation, "line">): number[] {
@@ -114,9 +114,9 @@ export function winterCondensate({ line }: Pick<SectionCalculation, "line">): nu
 }
 
 /**
- * Water that can leave a plane in the summer.
+ * Water that can evaporate from a plane in summer.
  *
- * @param planePressure - saturation at the plane [Pa]
+ * @param planePressure - saturation pressure at the plane [Pa]
  * @param sdInside - sd from the room surface to the plane [m], above 0
  * @param sdOutside - sd from the plane to the outer surface [m], above 0
  * @returns capacity over 90 days [kg/m²]
@@ -129,7 +129,7 @@ export function summerDrying(planePressure: number, sdInside: number, sdOutside:
   return flow * SEASON;
 }
 
-/** Roofs are warmed by the sun; walls and ceilings under roof spaces less so. */
+/** The sun warms roofs more than walls and ceilings under roof spaces. */
 function summerPlanePressure({ element, roofSpace }: BuildUp): number {
   return isRoof({ element }) && roofSpace === null ? SUMMER_PLANE_IN_ROOF : SUMMER_PLANE_IN_WALL;
 }
@@ -138,7 +138,7 @@ function passes({ condensate, limit, summerCapacity }: Seasons): boolean {
   return condensate <= limit && condensate <= summerCapacity;
 }
 
-/** Rank, worse ones higher: failing, then several planes, then more condensate. */
+/** The worse, the higher: one plane that fails, then several planes, then more condensate. */
 function rank(seasons: Seasons): number {
   if (seasons.planes <= 1 && !passes(seasons)) return 3 + seasons.condensate;
   return seasons.planes > 1 ? 2 : seasons.condensate;

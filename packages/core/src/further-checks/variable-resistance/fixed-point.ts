@@ -1,13 +1,13 @@
 import { type DrivenSection, type MonthState, markWetNodes, solveMonth } from "../../year/month-balance.ts";
 import { humidityOfSlices, stretchedSd, type VaryingSection } from "./varying-section.ts";
 
-/** Settled when no sd changes by more than this part of itself in a round [–] (this project's rule). */
+/** Largest relative change of an sd in a settled round [–] (this project's rule). */
 export const FIXED_POINT_TOLERANCE = 1e-8;
 
 /** Rounds after which a month counts as not settled (this project's rule). */
 export const MOST_ROUNDS = 1000;
 
-/** Step of each round towards the new sd [–]: at first, at least and at most; it is cut after a worse round. */
+/** Share of the way to the new sd taken in a round [–]: first and least; factors after a better and a worse round. */
 const FIRST_STEP = 0.5;
 const LEAST_STEP = 0.01;
 const GROWTH_AFTER_BETTER = 1.1;
@@ -24,15 +24,16 @@ export interface FixedPoint {
 }
 
 /**
- * A month's resistances at the fixed point: the sd of each layer belongs to the mean humidity that results from it, with
- * the water held at the beginning of the month. The state's pressures and gains are those of the fixed point.
+ * A month's resistances at the fixed point: each layer's sd fits the mean humidity that results from it, with the water
+ * held at the month's beginning. The state's pressures and gains are those of the fixed point.
  *
  * @param section - the section
  * @param month - 0 to 11
- * @param state - water held; only its pressures and gains are changed
- * @param start - sd of the slices to begin with [m]
+ * @param state - water held, which does not change; its wet marks, pressures and gains do
+ * @param start - initial sd of the slices [m]
  * @returns sd, humidity, rounds and whether it settled
- * Source: this project's rule (METHOD.md, Vapour resistance of layers): damped rounds, the step cut after a round that made it worse.
+ * Source: this project's rule (METHOD.md, Vapour resistance of layers): damped iteration, with a smaller step after a
+ *   worse round.
  */
 export function fixedPointOfMonth(
   section: VaryingSection,
@@ -61,7 +62,7 @@ export function fixedPointOfMonth(
   }
 }
 
-/** A slice too thin to have a humidity of its own keeps its sd. */
+/** A slice too thin to have its own humidity keeps its sd. */
 function sdWanted({ follow }: VaryingSection, slice: number, humidity: number, sd: number): number {
   const rule = follow[slice]!;
   return rule === null || Number.isNaN(humidity) ? sd : rule(humidity);

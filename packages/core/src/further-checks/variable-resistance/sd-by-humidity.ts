@@ -2,24 +2,24 @@ import type { BuildUp, Material, SolidLayer } from "../../project/types.ts";
 import { sdWithLayerGaps } from "../../vapour/layer-sd.ts";
 import type { Slice } from "../../vapour/section-slices.ts";
 
-/** sd of a slice as a function of the mean relative humidity in it. */
+/** sd of a slice as a function of its mean relative humidity. */
 export type SdByHumidity = (relativeHumidity: number) => number;
 
 /**
- * Mean humidity in the two cups with which μ is measured [–]: the dry cup lies between 0 and 50 %, the wet cup between
- * 50 and 100 %. Source: ISO 12572 conditions, rounded (from memory).
+ * Mean humidity in the two cup tests that measure μ [–]: dry cup between 0 and 50 %, wet cup between 50 and 100 %.
+ * Source: ISO 12572 conditions, rounded (from memory).
  */
 export const DRY_CUP_MEAN = 0.25;
 export const WET_CUP_MEAN = 0.75;
 
 /**
- * How a slice's sd follows its humidity.
+ * How a slice's sd depends on its humidity.
  *
  * @param slice - the slice
- * @param buildUp - its build-up; `variableResistance` asks for all layers, otherwise only sheets given by a table vary
- * @returns sd [m] by mean relative humidity, or null where it stays the same (air, facings, sheets of one sd)
- * Source: this project's rule: μ goes in a straight line from the dry value at 25 % to the wet one at 75 % and stays
- * the same beyond; a sheet follows its table in straight lines and keeps the end values beyond it.
+ * @param buildUp - its build-up; with `variableResistance` all its layers vary, otherwise only sheets given by a table
+ * @returns sd [m] by mean relative humidity, or null where it is constant (air, facings, sheets of one sd)
+ * Source: this project's rule: μ is linear from the dry value at 25 % to the wet value at 75 %, and constant beyond; a
+ * sheet is interpolated linearly in its table and keeps the end values beyond it.
  */
 export function sdByHumidity(slice: Slice, buildUp: BuildUp): SdByHumidity | null {
   const layer = buildUp.layers[slice.layer]!;
@@ -48,7 +48,7 @@ function byFactors(material: Material, thickness: number): SdByHumidity | null {
   return (humidity) => valueAt(points, humidity);
 }
 
-/** Gaps go through facings and core alike: the core keeps its part of what they leave. */
+/** Gaps go through facings and core alike: the core keeps its share of the sd that they leave. */
 function withGaps(own: SdByHumidity, layer: SolidLayer): SdByHumidity {
   if (layer.gaps === null) return own;
   const { gaps, thickness } = layer;
@@ -60,7 +60,7 @@ function withGaps(own: SdByHumidity, layer: SolidLayer): SdByHumidity {
 }
 
 /**
- * A value between the points of a table, in straight lines; the end values beyond its ends.
+ * A value interpolated linearly in a table; beyond its ends, the end values.
  *
  * @param points - pairs [position, value], positions rising, at least one
  * @param at - position

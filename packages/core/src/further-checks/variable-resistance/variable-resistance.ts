@@ -7,7 +7,7 @@ import { FIXED_POINT_TOLERANCE } from "./fixed-point.ts";
 import { type VaryingSection, varyingSection } from "./varying-section.ts";
 import { type VaryingYear, varyingYear } from "./varying-year.ts";
 
-/** Whether a build-up asks for vapour resistance by humidity, or has a sheet whose sd is given by humidity. */
+/** Whether a build-up asks for resistance by humidity, or has a layer given by humidity. */
 export function hasVariableResistance(buildUp: BuildUp): boolean {
   return buildUp.variableResistance || buildUp.layers.some(isGivenByHumidity);
 }
@@ -17,11 +17,12 @@ function isGivenByHumidity(layer: Layer): boolean {
 }
 
 /**
- * The year with each layer's vapour resistance by its own mean humidity, month by month.
+ * The year with each layer's vapour resistance taken from its own mean humidity, month by month.
  *
  * @param calculation - the build-up's figures with constant resistance
  * @returns the governing section's verdict and the resistances used, with rounds and tolerance
- * Source: this project's rule (METHOD.md, Vapour resistance of layers); the dry value rules, this stands beside it.
+ * Source: this project's rule (METHOD.md, Vapour resistance of layers); dry values govern, this is shown
+ *   beside them.
  */
 export function variableResistance(calculation: BuildUpCalculation): VariableResistanceResult {
   const { buildUp, sections } = calculation;
@@ -43,7 +44,7 @@ export function variableResistance(calculation: BuildUpCalculation): VariableRes
   };
 }
 
-/** A slice too thin for a part of its own has no mean humidity to report. */
+/** A slice too thin to have its own part has no humidity to report. */
 function layersOf(
   { slices, follow, partSlice }: VaryingSection,
   year: VaryingYear,

@@ -5,18 +5,18 @@ import type { Slice } from "../../vapour/section-slices.ts";
 import { humidityAtNode } from "../section-nodes/humidity-at-node.ts";
 import { type SdByHumidity, sdByHumidity } from "./sd-by-humidity.ts";
 
-/** A section whose slices change their sd with the humidity in them. */
+/** A section whose slices change their sd with their humidity. */
 export interface VaryingSection {
   slices: readonly Slice[];
-  /** How each slice's sd follows its humidity; null where it stays the same. */
+  /** How each slice's sd depends on its humidity; null where it is constant. */
   follow: readonly (SdByHumidity | null)[];
   climate: SectionClimate;
-  /** sd of each part between two nodes with the slices' own sd [m], and the slice it lies in. */
+  /** sd of each part between two nodes, from the slices' own sd [m], and the slice it lies in. */
   partSd: Float64Array;
   partSlice: Int32Array;
 }
 
-/** A section made ready for varying resistance. */
+/** A section prepared for varying resistance. */
 export function varyingSection(
   slices: readonly Slice[],
   line: NodeLine,
@@ -35,7 +35,7 @@ export function varyingSection(
   return { slices, follow: slices.map((slice) => sdByHumidity(slice, buildUp)), climate, partSd, partSlice };
 }
 
-/** The nodes' sd [m] when the slices have these sd: every part is stretched as its slice is. */
+/** The nodes' sd for the given sd of the slices [m]: every part scales with its slice. */
 export function stretchedSd({ slices, partSd, partSlice }: VaryingSection, sliceSd: Float64Array): Float64Array {
   const sd = new Float64Array(partSd.length + 1);
   for (let part = 0; part < partSd.length; part += 1) {
@@ -47,12 +47,12 @@ export function stretchedSd({ slices, partSd, partSlice }: VaryingSection, slice
 }
 
 /**
- * Mean relative humidity in every slice: over its parts, each the mean of its two ends.
+ * Mean relative humidity of every slice: the mean over its parts, each the mean of its two ends.
  *
  * @param section - the section
  * @param month - 0 to 11
  * @param pressure - p of the nodes [Pa]
- * @returns φ [–], one a slice; NaN for a slice too thin to have a part of its own
+ * @returns φ of each slice [–]; NaN for a slice too thin to have its own part
  */
 export function humidityOfSlices(section: VaryingSection, month: number, pressure: Float64Array): Float64Array {
   const { slices, climate, partSlice } = section;

@@ -7,7 +7,7 @@ import { startingMonths, WET_MONTH } from "../../year/wet-months.ts";
 import { type FixedPoint, fixedPointOfMonth } from "./fixed-point.ts";
 import type { VaryingSection } from "./varying-section.ts";
 
-/** A year in which every month has resistances of its own. */
+/** A year in which every month has its own resistances. */
 export interface VaryingYear {
   verdict: VerdictWord;
   /** Month index 0 to 11; null when dry. */
@@ -22,11 +22,11 @@ export interface VaryingYear {
 }
 
 /**
- * The standard's year with resistances by humidity: the start is sought and the months are run as ever, each with its
- * own fixed point.
+ * The standard's year with resistances by humidity: starting month and monthly steps as usual, each month with its own
+ * fixed point.
  *
  * @param section - the section
- * @returns verdict and the months of the run reported
+ * @returns verdict and months of the governing year
  * Source: ISO 13788:2012 clause 6.4 (from memory) for the year; resistance by humidity is this project's rule.
  */
 export function varyingYear(section: VaryingSection): VaryingYear {

@@ -1,12 +1,12 @@
 /**
- * Equilibrium moisture content of wood: the water that it would hold if it stayed in this air indefinitely.
+ * Equilibrium moisture content of wood in air of constant temperature and humidity.
  *
- * @param temperature - T [°C], −100 to 100; colder than the table goes counts as its coldest, −1.1 °C
+ * @param temperature - T [°C], −100 to 100; below the coldest line of the table, −1.1 °C, that line applies
  * @param relativeHumidity - H as a fraction [–], 0 to 1
  * @returns moisture content as a fraction of dry mass [–]
  * @throws RangeError when an input is out of range or not a number
- * Source: Hailwood and Horrobin two-hydrate form, FPL Wood Handbook chapter 4 (from memory). The same for wood-based
- * board, which in truth takes up a little less: the cautious side.
+ * Source: Hailwood and Horrobin two-hydrate form, FPL Wood Handbook chapter 4 (from memory). Also used for
+ * wood-based board, which takes up a little less: a cautious assumption.
  * @example equilibriumMoisture(10, 0.85) // 0.1836
  */
 export function equilibriumMoisture(temperature: number, relativeHumidity: number): number {
@@ -36,13 +36,13 @@ const DISSOLVED_ACTIVITY: Coefficients = [0.805, 0.000736, -0.00000273];
 const FIRST_HYDRATE: Coefficients = [6.27, -0.00938, -0.000303];
 const SECOND_HYDRATE: Coefficients = [1.91, 0.0407, -0.000293];
 
-/** Molar mass of water [g/mol], as the form takes it. Source: FPL Wood Handbook chapter 4 (from memory): 1800/W is for %. */
+/** Molar mass of water in the formula [g/mol]. Source: FPL Wood Handbook chapter 4 (from memory): 1800/W is for %. */
 const MOLAR_MASS_OF_WATER = 18;
 
-/** Coldest line of the table, 30 °F [°C]; the quadratics bend the wrong way below. Source: FPL Wood Handbook (from memory). */
+/** Coldest line of the table, 30 °F [°C]; the quadratics fail below it. Source: FPL Wood Handbook (from memory). */
 const COLDEST_OF_TABLE = -1.1;
 
-/** Temperatures accepted [°C] (this project's rule): wider than any building needs. */
+/** Accepted temperatures [°C] (this project's rule): more than any building needs. */
 const COLDEST = -100;
 const HOTTEST = 100;
 

@@ -8,10 +8,10 @@ import { isThroughFraming, materialOfSlice } from "../section-nodes/material-of-
 import { type Faces, facesOfSlices } from "../section-nodes/places.ts";
 import { equilibriumMoisture } from "./equilibrium-moisture.ts";
 
-/** Fibre saturation [fraction of dry mass]: held as long as this, wood decays. Source: common practice. */
+/** Fibre saturation [fraction of dry mass]: wood that stays at it decays. Source: common practice. */
 export const FIBRE_SATURATION = 0.28;
 
-/** Over this, wood can rot [fraction of dry mass]. Source: common practice. */
+/** Moisture content above which wood can rot [fraction of dry mass]. Source: common practice. */
 export const WOOD_MOISTURE_LIMIT = 0.2;
 
 /** A wooden piece along a section: a layer of wood or board, or the framing in a layer's place. */
@@ -28,7 +28,7 @@ export interface WoodenPiece {
  * Moisture of every wooden layer, and of the framing where a section runs through it, month by month at both faces.
  *
  * @param calculation - the build-up's figures
- * @returns one entry a wooden layer and section; the equilibrium with the air at its faces
+ * @returns one entry for each wooden layer and section: the equilibrium with the air at its faces
  * Source: this project's rule (METHOD.md, Wood moisture). An equilibrium overstates short wet spells.
  */
 export function woodMoisture(calculation: BuildUpCalculation): WoodResult[] {
@@ -65,7 +65,7 @@ export function woodenPieces(calculation: BuildUpCalculation): WoodenPiece[] {
   });
 }
 
-/** The bay beside a stud in the same layer: its section and the faces of what fills it; null where nothing does. */
+/** The bay beside a stud in the same layer: its section and the faces of its filling; null without either. */
 function besideFraming({ sections }: BuildUpCalculation, layer: number): WoodenPiece["beside"] {
   const section = sections.find(({ path }) => path.through.length === 0);
   if (section === undefined) return null;
@@ -77,7 +77,7 @@ function besideFraming({ sections }: BuildUpCalculation, layer: number): WoodenP
 }
 
 /**
- * Equilibrium moisture at a face of a piece. For a stud it is the higher of its own section and of the bay beside it at
+ * Equilibrium moisture content at a face of a piece; for a stud, the wetter of its own section and the bay beside it at
  * the same depth.
  *
  * @param piece - a wooden piece
@@ -105,7 +105,7 @@ export function pieceInWords({ layer, framing }: PieceOfWood, layers: readonly {
   return framing === null ? name : `${framing} in ${name}`;
 }
 
-/** Equilibrium moisture at a node in a month of the section's year [fraction of dry mass]. */
+/** Equilibrium moisture content at a node in a month of the section's year [fraction of dry mass]. */
 export function moistureAt({ year, climate }: SectionCalculation, node: number, month: number): number {
   const humidity = humidityAtNode(year.pressure[month]!, climate.saturation[month]!, node);
   return equilibriumMoisture(climate.temperature[month]![node]!, humidity);
