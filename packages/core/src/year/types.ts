@@ -28,7 +28,7 @@ export const NO_WATER: Readonly<WaterOfYear> = {
 export interface SectionYear extends WaterOfYear {
   /** Drying ignored by the standard's monthly step, which stops at zero [kg/m²]; 0 with drying within the month. */
   writtenOff: number;
-  /** First month from the start, 0 to 11 by calendar, in which drying was ignored; null without one. */
+  /** Index of the first month from the start in which drying was ignored, 0 to 11 by calendar; null without one. */
   firstWrittenOff: number | null;
   /** Water held at the month's end [kg/m²]: one list of nodes for each calendar month, as in the next two. */
   held: Float64Array[];

@@ -40,15 +40,6 @@ export const TIGHT_LAYER_WORDINGS: Wordings<Codes> = {
   },
 };
 
-/** The place of a sheet that leaks and spills cannot dry through. */
-const WHERE_OUTSIDE: Readonly<Record<Named["element"], string>> = {
-  floor: "under the floor",
-  wall: "outside the wall",
-  partition: "outside the wall",
-  "flat roof": "over the insulation of the roof",
-  "pitched roof": "over the insulation of the roof",
-};
-
 /** Largest number of layers named above a sheet: those next to it. */
 const MOST_NAMED = 2;
 
