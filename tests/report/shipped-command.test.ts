@@ -21,6 +21,9 @@ describe("What is shipped", () => {
   });
 });
 
+/** Commander, the names of commands and the beginnings of project files [bytes]. */
+const MOST_READ_AT_START = 300_000;
+
 describe("What is read when", () => {
   it("a page is rendered only where one is written", () => {
     const entry = join(command.bundle(), "warmside.mjs");
@@ -28,6 +31,12 @@ describe("What is read when", () => {
     const withVega = parts.filter((part) => readFileSync(join(command.bundle(), part), "utf8").includes("vega-lite"));
     expect(withVega).not.toEqual([]);
     expect(withVega.filter((part) => readAtStart(entry).has(part))).toEqual([]);
+  });
+
+  it("no more than the command line is read before a command begins: the library comes with its thread", () => {
+    const parts = [...readAtStart(command.entry()), "warmside.mjs"];
+    const bytes = parts.map((part) => readFileSync(join(command.bundle(), part)).length);
+    expect(bytes.reduce((sum, size) => sum + size, 0)).toBeLessThan(MOST_READ_AT_START);
   });
 
   function readAtStart(entry: string, seen = new Set<string>()): Set<string> {

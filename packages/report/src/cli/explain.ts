@@ -1,7 +1,5 @@
 import type { Command } from "commander";
-import { lookUp } from "../terms/look-up.ts";
 import type { Term } from "../terms/term.ts";
-import { TERMS } from "../terms/terms.ts";
 import { CommandProblem, type CommandResult, done } from "./command-result.ts";
 import { keyInWords, keysCalled, listOfKeys } from "./keys-in-words.ts";
 import { groups, type Line, line, paragraph } from "./lines.ts";
@@ -24,6 +22,7 @@ export const registerExplain: Registration = (program: Command, run): void => {
 };
 
 async function explain(word: string): Promise<CommandResult> {
+  const { TERMS } = await import("../terms/terms.ts");
   if (word.trim() === "")
     return done([
       paragraph(`Terms: ${TERMS.map(({ name }) => name).join(", ")}.`),
@@ -32,6 +31,7 @@ async function explain(word: string): Promise<CommandResult> {
   const { nearNames, projectKeys } = await import("@warmside/core");
   const all = projectKeys();
   if (/^keys?$/i.test(word.trim())) return done(listOfKeys(all));
+  const { lookUp } = await import("../terms/look-up.ts");
   const found = lookUp(word);
   const keys = keysCalled(all, word);
   if (found !== null || keys.length > 0)
