@@ -18,8 +18,8 @@ export interface RoofDeck {
 
 /**
  * The deck of a flat roof: the layer stated to be the deck, else the board that the main insulation lies on. A board
- * above insulation that rests on another layer is an overlay. Insulation between joists has its deck above it. A boarded
- * ceiling, an insulating board and decking over the weather skin are not decks.
+ * above insulation that rests on another layer is an overlay. Insulation between joists has its deck above it. A
+ * boarded ceiling, an insulating board and decking over the weather skin are not decks.
  *
  * @param layers - from the room outwards
  * @param insulation - index of the main insulation

@@ -3,31 +3,31 @@ import type { MonthName, Place } from "../places.ts";
 import type { VerdictWord } from "../words.ts";
 import type { LimitReason, WaterLevel } from "./water.ts";
 
-/** Water in the strip of 50 mm that holds most of it, held against its limit: amounts in kg/m². */
+/** Water in the strip of 50 mm that holds most, compared with its limit: amounts in kg/m². */
 export interface StripFigures {
   level: WaterLevel;
   verdict: VerdictWord;
-  /** Greatest month-end amount over the whole build-up, and in the strip [kg/m²]. */
+  /** Maximum accumulation over the whole build-up, and in the strip [kg/m²]. */
   mean: number;
   /** [kg/m²] */
   strip: number;
-  /** Null where it stays dry, as the rest. */
+  /** Null where it stays dry, as are the figures below. */
   month: MonthName | null;
   dryBy: MonthName | null;
   place: Place | null;
   /** [kg/m²] */
   limit: number | null;
   limitBy: LimitReason | null;
-  /** What a year leaves behind [kg/m² a year]: 0 where it settles, null where all of it dries. */
+  /** Yearly growth [kg/m² a year]: 0 where the water settles, null where all of it dries. */
   growthPerYear: number | null;
   /** [a] */
   yearsToGather: number | null;
 }
 
-/** The same joints in another state. */
+/** The result with the joints in another state. */
 export interface OtherJoints {
   verdict: VerdictWord;
-  /** Most in the strip [kg/m²]. */
+  /** Maximum accumulation in the strip [kg/m²]. */
   strip: number;
 }
 
@@ -37,19 +37,19 @@ export interface PlaneFindings {
     framing: string;
     /** The tight layers that end at the framing, from 0. */
     layers: number[];
-    /** Gap beside the framing [m] and tape over it, as run, and whether the file says them. */
+    /** Gap beside the framing [m] and tape over it, as calculated, and whether the file states them. */
     gap: number;
     taped: Taping;
     isSaid: { gap: boolean; taped: boolean };
     withTape: OtherJoints | null;
-    /** With its gap [m]. */
+    /** The result with a gap, and that gap [m]. */
     withGap: (OtherJoints & { gap: number }) | null;
   };
   "plane-too-wet": Record<string, never>;
   "water-at-channel": StripFigures & { framing: string };
   "channel-in-the-plane": {
     framing: string;
-    /** U without corrections and its bounds [W/(m²·K)]; fRsi over the channel and of the whole [–]. */
+    /** U without corrections, and its bounds [W/(m²·K)]; fRsi at the channel and of the whole surface [–]. */
     transmittance: number;
     /** [W/(m²·K)] */
     lower: number;
