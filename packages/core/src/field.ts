@@ -1,6 +1,6 @@
 /**
- * Heat and vapour in the plane: what the straight sections of a build-up cannot see. Runs in a browser as it is and reads
- * no file. Rules: METHOD.md, The plane.
+ * Heat and vapour in the plane: effects that straight sections of a build-up cannot show. Runs unchanged in a browser
+ * and reads no file. Rules: METHOD.md, The plane.
  */
 
 export { channelCell } from "./field/channel-cell.ts";
