@@ -24,7 +24,7 @@ export interface PlaneMonth {
 /** Relative amount by which pressure may exceed saturation before the node counts as wet [–]. */
 const SLACK = 1e-9;
 
-/** Relative error of a node's gain, which is a small difference of the flows through it [–]. */
+/** Error of a node's gain, a small difference of the flows through it, relative to those flows [–]. */
 const ROUNDING = 1e-12;
 
 /** Most multiplications for the months of one scene; the demo's wall takes 1.3·10⁵ (this project's rule). */

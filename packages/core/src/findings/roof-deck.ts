@@ -10,7 +10,7 @@ const THICKEST_DECK = 0.06;
 const THINNEST_SLAB = 0.04;
 const LEAST_JOIST_SPACE = 0.05;
 
-/** The deck of a roof, and whether that makes the roof a cold one; null where the framing of the insulation decides. */
+/** The deck of a roof, and whether its place makes the roof a cold roof, null where the deck alone does not decide. */
 export interface RoofDeck {
   index: number | null;
   isCold: boolean | null;

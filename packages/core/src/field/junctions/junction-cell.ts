@@ -23,7 +23,7 @@ export interface JunctionSurfaces {
 const AIR_STRIP = 0.02;
 
 /**
- * Drawn length of a side: at least 1 m [m], and at least three times its thickness [–].
+ * Drawn length of a side [m]: three times its thickness, and at least 1 m.
  * Source: ISO 10211:2017 clause 5.2 (from memory).
  */
 const REACH = { least: 1, thicknesses: 3 };
