@@ -1,6 +1,6 @@
 /**
- * Heat and vapour in the plane: the effects that straight sections of a build-up miss. Runs unchanged in a browser and
- * reads no files. Rules: METHOD.md, The plane.
+ * Heat and vapour in the plane: effects that straight sections of a build-up cannot show. Runs unchanged in a browser
+ * and reads no file. Rules: METHOD.md, The plane.
  */
 
 export { channelCell } from "./field/channel-cell.ts";

@@ -13,9 +13,9 @@ import { sensitivityResult } from "./sensitivity-result.ts";
 import { vapourLayerMessage } from "./vapour-layer-message.ts";
 
 /**
- * Makes the result of a build-up from all that is known about it.
+ * The result of a build-up, from its evidence.
  *
- * @param evidence - figures, surface, vapour layer, runs, checks
+ * @param evidence - figures, surface, vapour layer, sensitivity runs, checks
  * @param ruled - all findings with their effects
  * @param judgement - the judgement
  * @returns plain data; heat or moisture null where the build-up is beyond the method

@@ -15,7 +15,7 @@ type ChecksInWords = Pick<
 >;
 
 /**
- * The checks beside the method with names and words.
+ * The checks beside the monthly method, with names and words.
  *
  * @param checks - as data
  * @param buildUp - for names
@@ -57,7 +57,7 @@ function trappedWaterInWords(water: TrappedWaterData, buildUp: BuildUp): ChecksI
   };
 }
 
-/** The layer; for the framed part with its way through. */
+/** The name of the layer; for the framed part, with its section. */
 function nameOfGaps({ layer, framedPart }: GapsData, { layers }: BuildUp): string {
   const { name } = layers[layer]!;
   return framedPart === null ? name : `${name}, ${sectionName(framedPart.section)}`;

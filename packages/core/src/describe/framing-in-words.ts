@@ -1,7 +1,7 @@
 import type { Element, Framing } from "../project/types.ts";
 import { formatQuantity } from "../quantities/format-quantity.ts";
 
-/** Where a framing's share comes from, with its numbers. */
+/** The origin of a framing's share, with its numbers. */
 export function framingOriginInWords({ origin, share }: Framing): string {
   const percent = (value: number): string => formatQuantity(value, "share of the area");
   const millimetres = (value: number): string => formatQuantity(value, "width");

@@ -49,7 +49,7 @@ export function heatResult(calculation: BuildUpCalculation, surface: SurfaceResu
   };
 }
 
-/** The remark beside every figure of heat over the year. */
+/** The note beside every figure of heat loss over the year. */
 const NO_HEATING_LIMIT = "from monthly means without a heating limit, which overstates the cost";
 
 const NOTES_ON_HEAT: Readonly<Record<EndOfHeat, string>> = {

@@ -4,7 +4,7 @@ import { wordFinding } from "../findings/words/word-finding.ts";
 import type { BuildUp } from "../project/types.ts";
 import type { Finding, Judgement, VerdictWord } from "../result/types.ts";
 
-/** Findings in words, each by what a rule gave. */
+/** Findings in words, by the finding that a rule gave. */
 export type WordedFindings = ReadonlyMap<RuledFinding, Finding>;
 
 /**
@@ -28,8 +28,8 @@ export function findingsInWords(findings: readonly RuledFinding[], buildUp: Buil
 }
 
 /**
- * Puts a judgement into words: the decisive finding; beyond the method, first the finding by which the build-up fails even
- * so; and whether the standard does not pass it.
+ * Puts a judgement into words: the deciding finding; where it is beyond the method, first the finding that fails it
+ * even so; and where the standard does not pass it, that it does not.
  *
  * @param ruled - the judgement as data
  * @param worded - all findings of the build-up in words

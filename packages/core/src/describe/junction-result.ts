@@ -43,7 +43,7 @@ export function junctionResult(check: JunctionCheck, site: Site): JunctionResult
   };
 }
 
-/** Length of the sides shown from the room's corner, and of the air on both sides [m]. */
+/** Length of the sides shown from the room's corner, and depth of the air shown [m]. */
 const SHOWN = 0.22;
 const AIR = 0.04;
 

@@ -8,10 +8,10 @@ import { coreSd, layerSd, shareLeftByGaps } from "../vapour/layer-sd.ts";
 import { framingOriginInWords, usualFraming } from "./framing-in-words.ts";
 
 /**
- * The layers in the shape of the result, those beyond a well-ventilated layer included and marked as not counted.
+ * The layers in the shape of the result. Those beyond a well-ventilated layer are included and marked as not counted.
  *
  * @param calculation - the build-up's figures
- * @returns a row a layer
+ * @returns a row for each layer
  */
 export function layerResults({ buildUp, heat }: BuildUpCalculation): LayerResult[] {
   const coldFace = mainInsulation(heat.counted)?.index ?? -1;
@@ -58,7 +58,7 @@ function layerResult(
   };
 }
 
-/** sd of the facings beside that of what lies between them [m]. */
+/** sd of the facings and of the core between them [m]. */
 function sdParts(layer: Layer): LayerResult["sdParts"] {
   if (layer.type === "air" || (layer.facingInner === 0 && layer.facingOuter === 0)) return null;
   const left = shareLeftByGaps(layer, "dry");
@@ -78,7 +78,7 @@ function airRule(layer: Layer, counted: CountedLayer | undefined): string | null
  * The framings in the shape of the result.
  *
  * @param calculation - the build-up's figures
- * @returns a row a framing, with where its share comes from and the usual share beside it
+ * @returns a row for each framing, with the origin of its share and the usual share
  */
 export function framingResults(calculation: BuildUpCalculation): FramingResult[] {
   return distinctFramings(calculation.heat.counted).map((framing) => framingResult(framing, calculation.buildUp));

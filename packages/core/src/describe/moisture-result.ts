@@ -11,7 +11,7 @@ import type {
 } from "../result/types.ts";
 import type { SectionYear } from "../year/types.ts";
 
-/** A node is shown as a plane when it changes by more than this, or holds more than WATER_SHOWN [kg/m²]. */
+/** A node is shown as a plane when its water changes by more than this or exceeds WATER_SHOWN [kg/m²]. */
 const CHANGE_SHOWN = 1e-6;
 const WATER_SHOWN = 1e-9;
 
@@ -34,7 +34,7 @@ export function moistureResult(calculation: BuildUpCalculation): MoistureResult 
   };
 }
 
-/** Verdict, peak, carried over and the month by which all is gone. */
+/** Verdict, maximum accumulation, residual moisture and the month by which all water is gone. */
 export function yearSummary(year: SectionYear): YearSummary {
   return {
     verdict: year.verdict,
@@ -118,7 +118,7 @@ function nodeState(
   };
 }
 
-/** The least distance to saturation at the inner nodes over the year. */
+/** The smallest margin to saturation at the inner nodes over the year. */
 function leastMargin(section: SectionCalculation): SectionResult["leastMargin"] {
   const { line, climate, year } = section;
   let least: SectionResult["leastMargin"] = null;
@@ -135,7 +135,7 @@ function leastMargin(section: SectionCalculation): SectionResult["leastMargin"] 
   return least;
 }
 
-/** The month whose daily change of water is the greatest. */
+/** The month with the most condensation per day. */
 function monthOfGreatestChange(year: SectionYear): MonthName {
   let greatest = 0;
   let deciding = year.startMonth ?? 0;

@@ -7,7 +7,7 @@ import type { MonthOfAir } from "../result/types.ts";
  * Twelve months of air in the shape of the result.
  *
  * @param months - temperature [°C] and vapour pressure [Pa], January first
- * @returns a row a month, relative humidity as a fraction
+ * @returns a row for each month, with relative humidity as a fraction
  */
 export function monthsOfAir(months: AirMonths): MonthOfAir[] {
   return MONTH_NAMES.map((month, index) => {

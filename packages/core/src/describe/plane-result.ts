@@ -7,11 +7,11 @@ import type { AirMonths } from "../project/types.ts";
 import type { ChannelResult, MonthName, PlanePicture, PlaneResult, PlaneRunResult } from "../result/types.ts";
 
 /**
- * The two-dimensional calculation of a build-up, in the shape of the result.
+ * The result of the plane for a build-up, in the shape of the result.
  *
- * @param check - the runs; null where straight sections see all there is, or only the judgement was asked for
+ * @param check - the runs; null where straight sections are enough, or only the judgement was asked for
  * @param inside - room air [°C, Pa]
- * @param outside - air of the far side [°C, Pa]
+ * @param outside - air on the outer side [°C, Pa]
  * @returns plain data with a picture
  */
 export function planeResult(check: PlaneCheck | null, inside: AirMonths, outside: AirMonths): PlaneResult | null {
@@ -49,10 +49,10 @@ function runResult({ gap, taped, cell, year, strip, months }: PlaneRun): PlaneRu
   };
 }
 
-/** Width of a cell shown beside the framing [m]: its effect does not reach further. */
+/** Length of a cell shown beside the framing [m]: the effects there end within it. */
 const SHOWN_BESIDE = 0.14;
 
-/** Room for the words of the two sides [m]. */
+/** Space for the labels of the two sides [m]. */
 const SIDE = 0.02;
 
 function pictureOf({ cell, field, year, strip }: PlaneRun, month: number, airs: readonly number[]): PlanePicture {

@@ -8,11 +8,11 @@ import { rankOfVerdict } from "../year/verdicts.ts";
 import { yearSummary } from "./moisture-result.ts";
 
 /**
- * A run under another assumption in the shape of the result.
+ * A sensitivity run in the shape of the result.
  *
  * @param run - the run
- * @param reported - the figures it is held against
- * @returns verdict, peak, whether it is worse (by its verdict, or by more than a trace), and a sentence
+ * @param reported - the figures it is compared with
+ * @returns verdict, maximum accumulation, whether it is worse (by verdict, or by more than a trace), and a sentence
  */
 export function sensitivityResult(
   { name, calculation }: SensitivityRun,

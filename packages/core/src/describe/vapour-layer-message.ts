@@ -4,7 +4,7 @@ import { formatQuantity } from "../quantities/format-quantity.ts";
 import type { VapourLayerData } from "../vapour-layer/assess-vapour-layer.ts";
 
 /**
- * The vapour layer in a sentence. Never worded as "inside" when the warm side is meant.
+ * The vapour layer in a sentence, which never says "inside" for the warm side.
  *
  * @param result - the vapour layer without its sentence
  * @param name - its name, or null without any

@@ -4,17 +4,17 @@ import type { Framing } from "../project/types.ts";
 import { coreSd, SD_OF_AIR_LAYER } from "../vapour/layer-sd.ts";
 import type { Stuff } from "./scene.ts";
 
-/** Thickness in which sheets, facings and tapes are drawn [m]; their sd is their own, whatever it is. */
+/** Drawn thickness of sheets, facings and tapes [m]; their sd does not depend on it. */
 export const SHEET_THICKNESS = 1e-4;
 
-/** Heat passes a sheet unhindered: λ across it in that thickness [W/(m·K)], R 10⁻⁵ m²·K/W. */
+/** λ across a sheet of that thickness [W/(m·K)]: a negligible R of 10⁻⁵ m²·K/W. */
 const ACROSS_A_SHEET = 10;
 
-/** Next to nothing passes along a sheet: λ [W/(m·K)] and δ [kg/(m·s·Pa)]. Foil of 50 µm changes U by under 1 %. */
+/** λ [W/(m·K)] and δ [kg/(m·s·Pa)] along a sheet, both negligible. Foil of 50 µm changes U by under 1 %. */
 const HEAT_ALONG_A_SHEET = 1e-6;
 const VAPOUR_ALONG_A_SHEET = 1e-18;
 
-/** λ of still air in a gap of a few millimetres beside a board, a little radiation in it [W/(m·K)] (this project's rule). */
+/** λ of still air in a gap of a few millimetres beside a board, with some radiation [W/(m·K)] (this project's rule). */
 const CONDUCTIVITY_OF_GAP = 0.03;
 
 /** Still air in a gap beside framing. */
@@ -26,15 +26,15 @@ export const GAP: Stuff = {
   permeability: evenly(VAPOUR_PERMEABILITY_OF_AIR),
 };
 
-/** The same value along both directions. */
+/** The same value in both directions. */
 export function evenly(value: number): { x: number; y: number } {
   return { x: value, y: value };
 }
 
 /**
- * Stuff with λ alone, where the file names no material; no vapour is calculated there.
+ * Stuff with only a λ, for parts without a material in the file; not for calculations of vapour.
  *
- * @param name - what it is called
+ * @param name - its name
  * @param conductivity - λ [W/(m·K)], above 0
  * @returns the stuff
  */
@@ -43,13 +43,13 @@ export function plainStuff(name: string, conductivity: number): Stuff {
   return { name, material: null, isAir: false, conductivity: evenly(conductivity), permeability };
 }
 
-/** In the plane a sheet of lower sd counts as open [m]: much less would drown all other flows in rounding. */
+/** Least sd of a sheet in the plane, as open as no sheet [m]; much less would swamp other flows by rounding errors. */
 const LEAST_SD_OF_SHEET = 1e-4;
 
 /**
  * A sheet across y.
  *
- * @param name - what it is called
+ * @param name - its name
  * @param sd - its equivalent air layer thickness [m], above 0
  * @returns the stuff
  */
@@ -66,7 +66,7 @@ export function sheetStuff(name: string, sd: number): Stuff {
   };
 }
 
-/** Resistance that stands for none in the plane [m²·K/W]: an air layer may be stated to have none. */
+/** Least R of an air layer in the plane [m²·K/W]: negligible, for layers stated to have no resistance. */
 const LEAST_RESISTANCE = 1e-4;
 
 /**
@@ -102,7 +102,7 @@ export function framingStuff({ name, material }: Framing): Stuff {
   };
 }
 
-/** A layer with framing that runs across the plane: both side by side, by their shares. */
+/** A layer with framing that crosses the plane: the mean of both, weighted by their shares. */
 export function layerWithCrossing(counted: CountedLayer, crossing: Framing): Stuff {
   const [between, timber] = [layerStuff(counted), framingStuff(crossing)];
   const mean = (one: number, other: number): number => (1 - crossing.share) * one + crossing.share * other;

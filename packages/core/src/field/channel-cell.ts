@@ -10,9 +10,9 @@ import { emptyScene, fill } from "./scene.ts";
  *
  * @param question - layers, the framing (a channel, as deep as the layers it runs through), surfaces
  * @returns the cell
- * Source: ISO 6946:2017 clause 6.7.2.1 sends metal through insulation to ISO 10211 (from memory); sharp bends are this
+ * Source: ISO 6946:2017 clause 6.7.2.1 refers metal through insulation to ISO 10211 (from memory); sharp bends are this
  *   project's rule.
- * @throws RangeError when the framing is no channel, or runs through no layer
+ * @throws RangeError when the framing is not a channel, or runs through no layer
  */
 export function channelCell(question: Omit<CellQuestion, "jointOf">): Cell {
   requireCellQuestion(question);

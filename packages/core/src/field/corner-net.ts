@@ -3,17 +3,17 @@ import { type Carried, emptyNet, type Net } from "./net.ts";
 import type { Scene } from "./scene.ts";
 
 /**
- * The net with a node at every crossing of mesh lines. Each cell gives its four edges λ·h⊥/(2·h∥); a face towards air
- * gives each of its two ends half of length/Rs. Vapour has no resistance at surfaces.
+ * The net with a node at every crossing of mesh lines. Each cell adds λ·h⊥/(2·h∥) to its four edges; a face towards air
+ * adds half of length/Rs to each of its two ends. Surfaces have no resistance to vapour.
  *
- * Its field is one that heat might have between linear triangles, so that the heat between two airs is never less than
- * the true one (Dirichlet's principle).
+ * Its temperatures are linear on triangles and continuous, so the heat flow between two airs is never less than the
+ * true one (Dirichlet's principle).
  *
  * @param scene - the scene
  * @param mesh - its mesh
  * @param carried - heat or vapour
  * @returns the net
- * Source: finite elements on right triangles; ISO 10211:2017 clause 6 asks for such a net (from memory).
+ * Source: finite elements on right triangles; ISO 10211:2017 clause 6 requires such a net (from memory).
  */
 export function cornerNet(scene: Scene, mesh: Mesh, carried: Carried): Net {
   const { xs, ys, columns, rows, cells } = mesh;

@@ -3,20 +3,20 @@ import { airOf, cellAt, type Mesh, meshOn } from "./mesh.ts";
 import { conductanceX, conductanceY } from "./middle-net.ts";
 import type { HeatField } from "./plane-heat.ts";
 
-/** Part of the disagreement whose columns and rows are halved in one round [–]: found by trial. */
+/** Share of the disagreement covered by the columns and rows halved in one round [–]: found by trial. */
 const REFINED_PART = 0.7;
 
-/** Keeps a share of nothing from being a number over nothing. */
+/** Avoids a division of zero by zero. */
 const TINY = Number.MIN_VALUE;
 
 /**
- * A finer mesh: the columns and rows halved that carry most of the disagreement between the two nets. In a cell it is
- * Σ λ⁻¹·|q + λ·∇θ|²·area, with the flows q of the net of middles and the slopes ∇θ of the net of corners.
+ * A finer mesh: halves the columns and rows with most of the disagreement between the two nets. In a cell this is
+ * Σ λ⁻¹·|q + λ·∇θ|²·area, with the flows q of the net of middles and the gradients ∇θ of the net of corners.
  *
  * @param corners - heat on the net of corners
  * @param middles - heat on the net of middles, same mesh
  * @returns the mesh
- * Source: Prager and Synge (1947): the sum is the difference of the two bounds.
+ * Source: Prager and Synge (1947): the sum equals the difference between the two bounds.
  */
 export function refined(corners: HeatField, middles: HeatField): Mesh {
   const { scene, mesh } = corners;
@@ -72,8 +72,8 @@ function disagreements(corners: HeatField, middles: HeatField): { columnShare: F
 }
 
 /**
- * How far the flows through two opposite faces stand from the slopes along two opposite edges, squared and summed; and
- * how much of it is a change along the flow's own way (a matter of lines across it) rather than beside it.
+ * Sum of the squared differences between the flows through two opposite faces and the gradients along two opposite
+ * edges; and the share due to change along the flow (which needs lines across it) rather than beside it.
  */
 function apart(flows: [number, number], slopes: [number, number]): { square: number; alongWay: number } {
   let square = 0;
@@ -95,7 +95,7 @@ function flowY({ scene, mesh, shares }: HeatField, column: number, line: number)
   return fall === 0 ? 0 : fall * conductanceY(scene, mesh, column, line);
 }
 
-/** Temperature of a cell or of the air in its place [–]; where nothing is, no heat flows whatever it is. */
+/** Temperature of a cell or of the air in its place [–]; any value will do for an empty cell, without heat flow. */
 function potential(mesh: Mesh, share: Float64Array, column: number, row: number): number {
   const code = cellAt(mesh, column, row);
   if (code >= 0) return share[row * mesh.columns + column]!;

@@ -1,12 +1,12 @@
-/** A set of nodes that are eliminated together, and the nodes around it that are still there then. */
+/** A set of nodes eliminated together, and the surrounding nodes that remain at that time. */
 export interface Front {
   own: Int32Array;
   border: Int32Array;
-  /** Numbers of the fronts whose remainders come into this one. */
+  /** Numbers of the fronts whose remainders are added to this one. */
   parts: readonly number[];
 }
 
-/** A rectangle of this many nodes is not cut further [–]: found by trial. */
+/** Largest number of nodes of a rectangle that is not divided further [–]: found by trial. */
 const UNCUT_NODES = 24;
 
 interface NodeRectangle {
@@ -17,13 +17,13 @@ interface NodeRectangle {
 }
 
 /**
- * The order in which the nodes of a lattice are eliminated: a line of nodes cuts the rectangle in two, both halves go
- * first, each cut in the same way.
+ * The order in which the nodes of a lattice are eliminated: a line of nodes divides the rectangle in two, and both
+ * halves, divided in the same way, are eliminated before that line.
  *
  * @param columns - nodes in a row
  * @param rows - rows of nodes
- * @param free - 1 for a node that is unknown; the others take no part
- * @returns fronts, parts before what they are part of
+ * @param free - 1 for an unknown node; the others are ignored
+ * @returns fronts, each after its parts
  * Source: nested dissection (A. George, 1973).
  */
 export function dissect(columns: number, rows: number, free: Uint8Array): Front[] {
@@ -51,7 +51,7 @@ export function dissect(columns: number, rows: number, free: Uint8Array): Front[
   return fronts;
 }
 
-/** The line of nodes across the longer side, and the rectangles on its two sides. */
+/** The line of nodes that divides the longer side, and the rectangles on its two sides. */
 function cut(whole: NodeRectangle): { halves: NodeRectangle[]; own: NodeRectangle } {
   const { left, right, bottom, top } = whole;
   const width = right - left + 1;

@@ -1,11 +1,11 @@
 /**
  * Eliminates the first unknowns of a dense symmetric matrix: their columns become those of the triangular factor, and
- * what is left between the others stands in their place (lower triangles).
+ * the block of the other unknowns becomes the remaining matrix (lower triangles).
  *
  * @param matrix - size × size numbers, row by row; changed in place
  * @param size - rows of the matrix
- * @param count - how many unknowns are eliminated
- * @throws RangeError when the matrix is not positive definite, or holds something that is not a number
+ * @param count - number of unknowns to eliminate
+ * @throws RangeError when the matrix is not positive definite, or contains a value that is not a number
  * Source: Cholesky factorisation.
  */
 export function eliminate(matrix: Float64Array, size: number, count: number): void {

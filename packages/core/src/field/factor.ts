@@ -1,19 +1,19 @@
 import { dissect, type Front } from "./dissection.ts";
 import type { Net } from "./net.ts";
 
-/** A net's equations, factorised: solved for any load at little cost. */
+/** A net's factorised equations, which can be solved for any load at little cost. */
 export interface Factor {
   /**
    * Potentials of the free nodes, 0 elsewhere.
    *
-   * @param load - what enters at every free node [W/m] or [kg/(m·s)]
+   * @param load - flow into every free node [W/m] or [kg/(m·s)]
    */
   solve(load: Float64Array): Float64Array;
 }
 
 /**
- * A front with its eliminated matrix, size × size: the columns of its own nodes are those of the triangular factor. Of the
- * other nodes it has the couplings that are left between them (negative, lower triangle) and what joins each to held nodes.
+ * A front with its eliminated matrix, size × size: the columns of its own nodes are those of the triangular factor. For
+ * the other nodes it has the remaining couplings between them (negative, lower triangle), and from each to held nodes.
  */
 interface FactorisedFront extends Front {
   size: number;
@@ -25,13 +25,14 @@ interface FactorisedFront extends Front {
  * Sparse Cholesky factor of a net's equations, Σ g·(own − neighbour) = load at every free node.
  *
  * @param net - the net
- * @param free - 1 for an unknown node; the others are held at 0 (what they are held at goes into the load)
+ * @param free - 1 for an unknown node; the others are held at 0 (other values enter through the load)
  * @param fronts - order of elimination of the net's active nodes, where it is known
  * @returns the factor
- * @throws RangeError when some free node is joined to nothing that is held
- * Source: multifrontal Cholesky factorisation by nested dissection; every free node must reach air or a held node. Diagonals
- * are never subtracted from (Grassmann, Taksar and Heyman 1985, from memory): a node's is the sum of its couplings and of
- * what joins it to held nodes, so that metal beside an open gap, with conductances 1e16 apart, loses no digits.
+ * @throws RangeError when a free node is connected to no held node or air
+ * Source: multifrontal Cholesky factorisation by nested dissection; every free node must reach air or a held node.
+ * Nothing is subtracted from diagonals (Grassmann, Taksar and Heyman 1985, from memory): the diagonal of a node is the
+ * sum of its couplings to free and held nodes, so metal beside an open gap, with conductances 1e16 apart, loses no
+ * digits.
  */
 export function factorise(net: Net, free: Uint8Array = net.active, fronts: readonly Front[] = frontsOf(net)): Factor {
   const { columns, east, north, toAir } = net;
@@ -53,7 +54,7 @@ export function factorise(net: Net, free: Uint8Array = net.active, fronts: reado
       if (!(conductance > 0)) return;
       const own = place[node]!;
       if (free[neighbour] !== 1) toHeld[own]! += conductance;
-      // A neighbour of an earlier front has been eliminated: its coupling went in there.
+      // A neighbour in an earlier front is already eliminated, and its coupling was added there.
       else if (frontOf[neighbour] === number && place[neighbour]! > own)
         matrix[place[neighbour]! * size + own]! -= conductance;
     };
@@ -81,12 +82,12 @@ export function frontsOf({ columns, rows, active }: Net): Front[] {
   return dissect(columns, rows, active);
 }
 
-/** Multiplications that a factor takes at most [–]: every column of a front times the triangle beside it. */
+/** Upper bound of the multiplications of a factorisation [–]: each column of a front times the triangle beside it. */
 export function workOfFactor(fronts: readonly Front[]): number {
   return fronts.reduce((sum, { own, border }) => sum + (own.length * (own.length + border.length) ** 2) / 2, 0);
 }
 
-/** Adds what an eliminated part leaves between the nodes of its border, and between them and held nodes. */
+/** Adds the couplings that an eliminated part leaves between its border nodes, and from them to held nodes. */
 function addRemainder(matrix: Float64Array, toHeld: Float64Array, place: Int32Array, part: FactorisedFront): void {
   const { own, border } = part;
   const first = own.length;
@@ -102,7 +103,7 @@ function addRemainder(matrix: Float64Array, toHeld: Float64Array, place: Int32Ar
   }
 }
 
-/** Eliminates a front's first nodes: their columns become those of the triangular factor. Only sums of like sign are formed. */
+/** Eliminates a front's first nodes: their columns become those of the triangular factor. No sum mixes signs. */
 function eliminateFront(matrix: Float64Array, toHeld: Float64Array, count: number): void {
   const size = toHeld.length;
   const column = new Float64Array(size);

@@ -1,19 +1,19 @@
 import { MONTHS_PER_YEAR } from "../constants.ts";
 import { requireFinite, requireNumber, requireNumbers, requireObject } from "../require.ts";
 
-/** Refuses what is no scene, or has no air on two sides. */
+/** Rejects a value that is not a scene with air on two sides. */
 export function requireScene(value: unknown): void {
   requireObject(value, "scene", ["stuffs", "airs", "rectangles"]);
   const { airs, rectangles } = value as Readonly<Record<string, readonly unknown[]>>;
   if (airs!.length < 2 || rectangles!.length < 3) throw new RangeError("scene must have stuff between two airs");
 }
 
-/** Refuses what is no mesh. */
+/** Rejects a value that is not a mesh. */
 export function requireMesh(value: unknown): void {
   requireObject(value, "mesh", ["xs", "ys", "columns", "rows", "cells"]);
 }
 
-/** Refuses what is no rule for a mesh. */
+/** Rejects a value that is not a rule for a mesh. */
 export function requireMeshRule(value: unknown): void {
   requireObject(value, "rule", ["first", "growth", "greatest", "leastSteps"]);
   const { first, growth, greatest, leastSteps } = value as Readonly<Record<string, unknown>>;
@@ -23,19 +23,19 @@ export function requireMeshRule(value: unknown): void {
   requireNumber(leastSteps, "leastSteps", "", 1, 1000);
 }
 
-/** Refuses what is no field. */
+/** Rejects a value that is not a field. */
 export function requireField(value: unknown): void {
   requireObject(value, "field", ["scene", "mesh", "net", "shares", "conductance"]);
 }
 
-/** Refuses what is no Float64Array with a number for every node of a field or mesh. */
+/** Rejects a value that is not a Float64Array with a number for every node of a field or mesh. */
 export function requireOfNodes(value: unknown, name: string, nodes: number): void {
   if (!(value instanceof Float64Array)) throw new TypeError(`${name} must be a Float64Array with a number a node`);
   if (value.length !== nodes)
     throw new RangeError(`${name} must have ${nodes} numbers, one a node, had ${value.length}`);
 }
 
-/** Refuses what is no air of twelve months. Not by `given/`, whose words would make this entry half as large again. */
+/** Rejects what is not twelve months of air. Not by `given/`, which would make this entry half as large again. */
 export function requireAirMonths(value: unknown): void {
   requireObject(value, "each of airs", ["temperature", "vapourPressure"]);
   const { temperature, vapourPressure } = value as Readonly<Record<string, unknown>>;
@@ -43,20 +43,20 @@ export function requireAirMonths(value: unknown): void {
   requireNumbers(vapourPressure, "vapour pressure", "Pa", MONTHS_PER_YEAR);
 }
 
-/** Refuses what is no side of a junction. */
+/** Rejects a value that is not a side of a junction. */
 export function requireSide(value: unknown, name: string): void {
   requireResistances(value, name);
   requireObject(value, name, ["plies", "frame", "member", "thickness"]);
 }
 
-/** Refuses what has no resistances straight through a side. */
+/** Rejects a value without the resistances straight through a side. */
 export function requireResistances(value: unknown, name: string): void {
   requireObject(value, name, ["resistance", "inside", "outside", "outsideForMoisture"]);
   for (const [key, resistance] of Object.entries(value as object))
     if (typeof resistance === "number") requireFinite(resistance, `${name}.${key}`);
 }
 
-/** Refuses what has no surface resistances of both sides of a junction. */
+/** Rejects a value without surface resistances of both sides of a junction. */
 export function requireJunctionSurfaces(value: unknown): void {
   requireObject(value, "surfaces", ["inside", "outside"]);
   const { inside, outside } = value as Readonly<Record<string, unknown>>;
@@ -64,7 +64,7 @@ export function requireJunctionSurfaces(value: unknown): void {
   requireObject(outside, "surfaces.outside", ["level", "upright"]);
 }
 
-/** Refuses what a cell cannot be drawn of. */
+/** Rejects a value that a cell cannot be drawn from. */
 export function requireCellQuestion(value: unknown): void {
   requireObject(value, "question", ["counted", "framing", "surfaces", "sheets"]);
   const { framing, surfaces } = value as Readonly<Record<string, unknown>>;

@@ -1,8 +1,8 @@
-/** How mesh lines are spaced between two edges of a scene. */
+/** Spacing of mesh lines between two edges of a scene. */
 export interface MeshRule {
   /** First step beside an edge [m]. */
   first: number;
-  /** Each step over the one before it [–]. */
+  /** Ratio of each step to the one before it [–]. */
   growth: number;
   /** Greatest step [m]. */
   greatest: number;
@@ -10,15 +10,15 @@ export interface MeshRule {
   leastSteps: number;
 }
 
-/** Edges closer than this are one edge [m]. */
+/** Edges closer than this are the same [m]. */
 const SAME_PLACE = 1e-9;
 
 /**
  * Mesh lines along one direction: one at every edge, and graded steps that grow from both ends of each stretch.
  *
- * @param edges - places where something begins or ends [m], in any order
+ * @param edges - places where a part begins or ends [m], in any order
  * @param rule - the spacing
- * @returns the lines [m], rising
+ * @returns the lines, in ascending order [m]
  * @example gradedLines([0, 1], { first: 0.25, growth: 1, greatest: 0.25, leastSteps: 2 }) // [0, 0.25, 0.5, 0.75, 1]
  */
 export function gradedLines(edges: readonly number[], rule: MeshRule): Float64Array {
@@ -42,7 +42,7 @@ function distinctEdges(edges: readonly number[]): number[] {
   return rising.filter((edge, index) => index === 0 || edge - rising[index - 1]! > SAME_PLACE);
 }
 
-/** Steps that fill a stretch: graded from both ends, even in its middle. */
+/** Steps that fill a stretch: graded from both ends, uniform in the middle. */
 function stepsOver(length: number, { first, growth, greatest, leastSteps }: MeshRule): number[] {
   const graded: number[] = [];
   let step = Math.min(first, greatest);

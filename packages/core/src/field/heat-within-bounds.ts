@@ -6,11 +6,11 @@ import { meshOf } from "./mesh.ts";
 import { type HeatField, heatField } from "./plane-heat.ts";
 import type { Scene } from "./scene.ts";
 
-/** Heat between two airs, known from both sides. */
+/** Heat flow between two airs, with upper and lower bounds. */
 export interface BoundedHeat {
   corners: HeatField;
   middles: HeatField;
-  /** L2D between the first air and the last [W/(m·K)]: never less than the truth, never more, and their mean. */
+  /** L2D between the first and the last air [W/(m·K)]: upper bound, and below the lower bound and their mean. */
   upper: number;
   /** [W/(m·K)] */
   lower: number;
@@ -20,24 +20,24 @@ export interface BoundedHeat {
   rounds: number;
 }
 
-/** How near the bounds must come [–]: 1 %, the change by which ISO 10211 calls a mesh fine enough (from memory). */
+/** Largest relative difference of the bounds [–]: 1 %, the change at which ISO 10211 accepts a mesh (from memory). */
 export const BOUNDS_APART = 0.01;
 
-/** No mesh is made finer beyond this many cells, or this many rounds. */
+/** The mesh is not refined beyond this many cells, or this many rounds. */
 const MOST_CELLS = 60_000;
 const MOST_ROUNDS = 12;
 
-/** Mesh that the search begins with, for scenes as large as a wall's thickness. */
+/** First mesh, for scenes about as large as a wall is thick. */
 export const FIRST_MESH: MeshRule = { first: 0.006, growth: 2, greatest: 0.15, leastSteps: 2 };
 
 /**
- * Heat between two airs, on meshes made finer where the two nets disagree, until the bounds are near enough.
+ * Heat flow between two airs, on meshes refined where the two nets disagree, until the bounds are close enough.
  *
  * @param scene - a scene with two airs
- * @param apart - (upper − lower)/upper at which the search ends [–], above 0
+ * @param apart - (upper − lower)/upper at which refinement ends [–], above 0
  * @param rule - the first mesh
  * @returns both fields, the bounds and their mean
- * Source: bounds by the principles of Dirichlet and Thomson; where to refine by Prager and Synge (1947).
+ * Source: bounds by the principles of Dirichlet and Thomson; refinement by Prager and Synge (1947).
  */
 export function heatWithinBounds(scene: Scene, apart: number = BOUNDS_APART, rule: MeshRule = FIRST_MESH): BoundedHeat {
   requireScene(scene);

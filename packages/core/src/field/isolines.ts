@@ -2,14 +2,14 @@ import { requireNumbers } from "../require.ts";
 import { requireMesh, requireOfNodes } from "./given.ts";
 import type { Mesh } from "./mesh.ts";
 
-/** A line of equal value: places [m] in order, x then y. */
+/** A line of equal value: its points in order, x then y [m]. */
 export interface Isoline {
   /** In the unit of the field [°C], [Pa] or [–]. */
   value: number;
   points: readonly (readonly [number, number])[];
 }
 
-/** A piece of a line within one cell, between two of its edges; edges are numbered: twice a node, one more for the edge up. */
+/** A piece of a line in one cell, between two edges. Edge numbers: twice the node, plus one for the edge upwards. */
 interface Piece {
   from: number;
   to: number;
@@ -19,7 +19,7 @@ interface Piece {
  * Lines of equal value through a field given at the corners of a mesh.
  *
  * @param mesh - its mesh
- * @param values - at every crossing of its lines [any unit]; nodes that are not shown are not numbers
+ * @param values - at every crossing of its lines [any unit]; NaN for nodes that are not shown
  * @param levels - values of the lines [the same unit]
  * @returns lines, each from end to end or closed [m]
  * Source: marching squares with linear interpolation along the edges of the cells.
@@ -63,7 +63,7 @@ function piecesAt(
         crossing(node + across, node + across + 1),
         crossing(node, node + across),
       ].filter((edge) => edge !== null);
-      // Two crossings are a piece; four are two pieces, told apart in the order of the edges.
+      // Two crossings make one piece; four make two pieces, paired in the order of the edges.
       for (let edge = 0; edge + 1 < around.length; edge += 2)
         pieces.push({ from: around[edge]!, to: around[edge + 1]! });
     }
@@ -71,7 +71,7 @@ function piecesAt(
   return pieces;
 }
 
-/** Pieces put end to end: lists of edges. */
+/** Pieces joined end to end, as lists of edges. */
 function joined(pieces: readonly Piece[]): number[][] {
   const at = new Map<number, Piece[]>();
   for (const piece of pieces) {

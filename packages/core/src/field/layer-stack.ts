@@ -4,7 +4,7 @@ import { shareLeftByGaps } from "../vapour/layer-sd.ts";
 import { layerStuff, layerWithCrossing, SHEET_THICKNESS, sheetStuff } from "./cell-stuffs.ts";
 import type { Stuff } from "./scene.ts";
 
-/** A part of a layer that lies across the whole cell, from y0 to y1 [m] outwards of the room surface. */
+/** A part of a layer across the whole cell, from y0 to y1 outwards from the room surface [m]. */
 export interface StackRow {
   /** Index of the layer in the build-up. */
   layer: number;
@@ -16,16 +16,16 @@ export interface StackRow {
   isFramed: boolean;
 }
 
-/** A row before it has its place. */
+/** A row without its place. */
 type Slice = Pick<StackRow, "part" | "stuff"> & { thickness: number };
 
 /**
  * The layers of a build-up as rows across a cell.
  *
  * @param counted - counted layers, from the room outwards
- * @param framing - the framing that is drawn; layers with another, which crosses the plane, count by their shares
+ * @param framing - the framing drawn; layers with other framing, which crosses the plane, are averaged by share
  * @param sheets - with sheets and facings (for vapour), or without (for heat alone)
- * @param isTaped - framed layers on whose room side a thin row is kept for a tape, by index
+ * @param isTaped - by index, whether a framed layer has a thin row for tape on its room side
  * @returns rows with their places [m]
  */
 export function layerStack(

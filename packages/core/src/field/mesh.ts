@@ -2,9 +2,9 @@ import { requireMeshRule, requireScene } from "./given.ts";
 import { gradedLines, type MeshRule } from "./graded-lines.ts";
 import type { Scene } from "./scene.ts";
 
-/** A scene cut into cells by lines along both directions. */
+/** A scene divided into cells by lines in both directions. */
 export interface Mesh {
-  /** Lines [m], rising. */
+  /** Lines in ascending order [m]. */
   xs: Float64Array;
   /** [m] */
   ys: Float64Array;
@@ -12,11 +12,11 @@ export interface Mesh {
   columns: number;
   /** Count of the cells along y. */
   rows: number;
-  /** What fills each cell, row by row: index of a stuff, NOTHING, or an air (see `airOf`). */
+  /** Content of each cell, row by row: index of a stuff, NOTHING, or an air (see `airOf`). */
   cells: Int16Array;
 }
 
-/** A cell that lets nothing through. */
+/** An empty cell, which lets nothing through. */
 export const NOTHING = -1;
 
 /**
@@ -43,7 +43,7 @@ export function meshOf(scene: Scene, rule: MeshRule): Mesh {
 }
 
 /**
- * A mesh with lines at every edge of a scene and no more nodes than a number, where the edges alone leave room for it.
+ * A mesh with lines at every edge of a scene and at most a given number of nodes, if the edges alone allow it.
  *
  * @param scene - the scene
  * @param rule - spacing of the lines between edges; made coarser step by step
@@ -58,11 +58,11 @@ export function meshWithin(scene: Scene, rule: MeshRule, mostNodes: number): Mes
   return meshWithin(scene, coarser, mostNodes);
 }
 
-/** Growth of steps beyond which a mesh is not made coarser [–]. */
+/** Growth of steps above which a mesh is not made coarser [–]. */
 const COARSEST_GROWTH = 10;
 
 /**
- * A mesh on given lines; a cell is what its middle lies in.
+ * A mesh on given lines; each cell has the content at its middle.
  *
  * @param scene - the scene
  * @param xs - lines [m], rising
@@ -82,12 +82,12 @@ export function meshOn(scene: Scene, xs: Float64Array, ys: Float64Array): Mesh {
   return { xs, ys, columns, rows, cells };
 }
 
-/** Index of the air that a cell's code stands for [–]; −1 for stuff and for nothing. */
+/** Index of the air that a cell's code stands for [–]; −1 for stuff and empty cells. */
 export function airOf(code: number): number {
   return code < NOTHING ? NOTHING - 1 - code : -1;
 }
 
-/** Code of a cell [–]; nothing beyond the mesh. */
+/** Code of a cell [–]; NOTHING outside the mesh. */
 export function cellAt({ cells, columns, rows }: Mesh, column: number, row: number): number {
   return column >= 0 && column < columns && row >= 0 && row < rows ? cells[row * columns + column]! : NOTHING;
 }

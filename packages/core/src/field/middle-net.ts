@@ -3,10 +3,10 @@ import { emptyNet, type Net } from "./net.ts";
 import type { Scene } from "./scene.ts";
 
 /**
- * The heat net with a node in the middle of every cell: half cells in series, 1/(h/2λ + h′/2λ′); towards air the half
- * cell and Rs.
+ * The heat net with a node in the middle of every cell: half cells in series, 1/(h/2λ + h′/2λ′); towards air, the
+ * half cell and Rs in series.
  *
- * Its flows have no sources within a cell, so that the heat between two airs is never more than the true one (Thomson's
+ * Its flows have no sources within a cell, so the heat flow between two airs is never more than the true one (Thomson's
  * principle).
  *
  * @param scene - the scene

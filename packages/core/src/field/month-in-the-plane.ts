@@ -4,14 +4,14 @@ import { pressureAround, responseOf, type VapourNet } from "./vapour-net.ts";
 
 /** The boundary conditions of a month. */
 export interface MonthDrive {
-  /** psat of every node [Pa]; infinite in the midst of air, where no water can lie. */
+  /** psat of every node [Pa]; infinite inside air, where no water can lie. */
   limit: Float64Array;
-  /** Pressure with no water anywhere and no limit to it [Pa]. */
+  /** Pressure without water and without the limit of saturation [Pa]. */
   unlimited: Float64Array;
   seconds: number;
 }
 
-/** The end of a month. */
+/** The result of a month. */
 export interface PlaneMonth {
   /** Mean vapour pressure of the month [Pa]. */
   pressure: Float64Array;
@@ -21,41 +21,41 @@ export interface PlaneMonth {
   wet: Uint8Array;
 }
 
-/** A pressure may pass saturation by this part of it before its node counts as wet [–]. */
+/** Relative amount by which pressure may exceed saturation before the node counts as wet [–]. */
 const SLACK = 1e-9;
 
-/** A node gains what is left of the flows through it, which is known to this part of them [–]. */
+/** Error of a node's gain, a small difference of the flows through it, relative to those flows [–]. */
 const ROUNDING = 1e-12;
 
-/** Multiplications that the months of one scene may take; the demo's wall takes 1.3·10⁵ (this project's rule). */
+/** Most multiplications for the months of one scene; the demo's wall takes 1.3·10⁵ (this project's rule). */
 export const MOST_WORK = 1e8;
 
 /** Thrown if so much of a scene is wet that its months would take too long. */
 export class PlaneTooWet extends RangeError {}
 
-/** For this many rounds only the worst node of each run is taken; after that all are, which is certain to end. */
+/** Rounds in which only the worst node of each run becomes wet; after them all do, which is certain to end. */
 const CAREFUL_ROUNDS = 60;
 const MOST_ROUNDS = 500;
 
 /**
- * A month of vapour: the pressure p is nowhere above saturation, the water m nowhere less than none, and where there is
- * water at the month's end p is at saturation:
+ * A month of vapour: the pressure p is nowhere above saturation, the water m nowhere below 0, and where there is water
+ * at the month's end, p is at saturation:
  *
  *   m = m0 + Δt·gain(p) ≥ 0,   p ≤ psat,   m·(psat − p) = 0
  *
- * One step is exact for a month of constant air with drying inside the month: pressures only fall then, so that a node
- * that runs dry stays dry, and the month's mean pressure obeys the same lines. The matrix is of M type: there is exactly
- * one solution, and a search that takes and releases nodes ends. Few wet nodes are sources in the year's own
- * factor; where that takes more work than a factor, one is made for them.
+ * One step is exact for a month of constant air with drying within the month: pressures only fall then, so a node that
+ * runs dry stays dry, and the month's mean pressure satisfies the same equations. The matrix is an M-matrix: there is
+ * exactly one solution, and a search that wets and releases nodes ends. A few wet nodes are sources in the year's own
+ * factorisation; where that takes more work than a new factorisation, one is made for them.
  *
  * @param vapour - the net
  * @param drive - the month's saturation and unlimited pressures [Pa]
  * @param before - water at its beginning [kg/m]
  * @param guess - nodes that may be wet: those of the month before
  * @returns pressures and water at its end
- * @throws PlaneTooWet when the months of the scene together take too much work
- * Source: ISO 13788:2012 clause 6 in two dimensions, drying inside the month (this project's rule); a complementarity
- *   problem, solved by an active set.
+ * @throws PlaneTooWet when all months of the scene together take too much work
+ * Source: ISO 13788:2012 clause 6 in two dimensions, with drying within the month (this project's rule); a
+ *   complementarity problem, solved by an active set.
  */
 export function solvePlaneMonth(
   vapour: VapourNet,
@@ -86,11 +86,11 @@ export function solvePlaneMonth(
   throw new RangeError("a month of vapour in the plane has no solution");
 }
 
-/** A trial for a month: pressures with the wet nodes at saturation and the water of all others gone. */
+/** A trial for a month: the wet nodes at saturation, and all water of the other nodes gone. */
 export interface PlaneTry {
   pressure: Float64Array;
   wetNodes: number[];
-  /** What every wet node gains [kg/(m·s)]. */
+  /** Gain of every wet node [kg/(m·s)]. */
   gains: Float64Array;
 }
 
@@ -103,7 +103,7 @@ function withWetNodes(vapour: VapourNet, drive: MonthDrive, before: Float64Array
   return way(vapour, drive, before, wetNodes, wet);
 }
 
-/** Multiplications of a dense Cholesky of the wet nodes, and of their responses at every node. */
+/** Multiplications of a dense Cholesky factorisation of the wet nodes, and of their responses at every node. */
 function workAsSources({ inner }: VapourNet, wetNodes: number): number {
   return wetNodes ** 3 / 6 + wetNodes * inner.length;
 }
@@ -115,14 +115,14 @@ function countWork(vapour: VapourNet, work: number): void {
 }
 
 /**
- * The wet nodes as sources in the year's factor.
+ * Solves with the wet nodes as sources in the year's factorisation.
  *
  * @param vapour - the net
- * @param drive - what drives the month
+ * @param drive - the month's boundary conditions
  * @param before - water at its beginning [kg/m]
- * @param wetNodes - the wet nodes, rising
+ * @param wetNodes - the wet nodes, in ascending order
  * @param wet - the same, 1 for a wet node
- * @returns pressures, and what the wet nodes gain
+ * @returns pressures, and gains of the wet nodes
  */
 export function byResponses(
   vapour: VapourNet,
@@ -141,7 +141,7 @@ export function byResponses(
   return { pressure, wetNodes, gains };
 }
 
-/** The same with the wet nodes held at saturation, in a factor of their own. */
+/** The same with the wet nodes held at saturation, in their own factorisation. */
 export function byOwnFactor(
   vapour: VapourNet,
   { limit, unlimited, seconds }: MonthDrive,
@@ -157,12 +157,12 @@ export function byOwnFactor(
   return { pressure, wetNodes, gains };
 }
 
-/** Lowers pressures by what a node gains [kg/(m·s)]. */
+/** Lowers pressures by the effect of a node's gain [kg/(m·s)]. */
 function takeOut(pressure: Float64Array, response: Float64Array, gain: number): void {
   for (let node = 0; node < pressure.length; node += 1) pressure[node]! -= gain * response[node]!;
 }
 
-/** What nodes must gain [kg/(m·s)] so that their pressures fall by given amounts [Pa]: dense Cholesky. */
+/** Gains of nodes [kg/(m·s)] that lower their pressures by given amounts [Pa]: dense Cholesky. */
 function gainsOf(vapour: VapourNet, nodes: readonly number[], over: Float64Array): Float64Array {
   const size = nodes.length;
   const matrix = new Float64Array(size * size);
@@ -175,8 +175,8 @@ function gainsOf(vapour: VapourNet, nodes: readonly number[], over: Float64Array
 }
 
 /**
- * Nodes above saturation that are to be taken as wet. Of every run of them across the build-up only the worst, so that a
- * plane where water gathers is found at once and not by releasing a whole layer.
+ * Nodes above saturation that become wet. Of every run of them across the build-up only the worst is taken, so that a
+ * condensation plane is found directly, without releasing a whole layer afterwards.
  */
 function overSaturated(
   { net, inner }: VapourNet,

@@ -5,17 +5,17 @@
 export interface Net {
   columns: number;
   rows: number;
-  /** From a node to the one after it in its row. */
+  /** From a node to the next one in its row. */
   east: Float64Array;
   /** From a node to the one above it. */
   north: Float64Array;
   /** From a node to each air. */
   toAir: Float64Array[];
-  /** 1 for a node that stuff reaches. */
+  /** 1 for a node next to stuff. */
   active: Uint8Array;
 }
 
-/** Which of a stuff's two properties a net carries. */
+/** The quantity that a net carries. */
 export type Carried = "heat" | "vapour";
 
 /** A net without conductances. */
@@ -49,7 +49,7 @@ export function diagonalOf({ columns, east, north, toAir }: Net): Float64Array {
 }
 
 /**
- * What flows out of a node into its neighbours.
+ * Flow out of a node into its neighbours.
  *
  * @param net - the net
  * @param potential - of every node: temperature [°C] or vapour pressure [Pa]

@@ -8,7 +8,7 @@ import { middleNet } from "./middle-net.ts";
 import type { Net } from "./net.ts";
 import type { Scene } from "./scene.ts";
 
-/** Heat in a scene: one solution that serves every month. */
+/** Heat in a scene: one solution for all months. */
 export interface HeatField {
   scene: Scene;
   mesh: Mesh;
@@ -21,7 +21,7 @@ export interface HeatField {
   conductance: readonly (readonly number[])[];
 }
 
-/** Where the nodes of a heat net lie: at the crossings of the lines, or in the middle of the cells. */
+/** Places of the nodes of a heat net: at the crossings of the lines, or in the middle of the cells. */
 export type NodePlaces = "corners" | "middles";
 
 /**
@@ -29,7 +29,7 @@ export type NodePlaces = "corners" | "middles";
  *
  * @param scene - the scene
  * @param mesh - its mesh
- * @param places - which net: "corners" never gives less heat than the truth, "middles" never more
+ * @param places - which net: "corners" gives an upper bound of the heat flow, "middles" a lower bound
  * @returns shares of the airs and the conductances between them
  * Source: ISO 10211:2017 clauses 6 and 7 (from memory).
  */
@@ -40,7 +40,7 @@ export function heatField(scene: Scene, mesh: Mesh, places: NodePlaces = "corner
   const net = places === "corners" ? cornerNet(scene, mesh, "heat") : middleNet(scene, mesh);
   const fronts = frontsOf(net);
   const factor = factorise(net, net.active, fronts);
-  // The shares add up to 1, so that the last follows from the others.
+  // The shares add up to 1, so the last follows from the others.
   const shares = net.toAir.slice(0, -1).map((load) => factor.solve(load));
   shares.push(remainingShare(net, shares));
   const conductance = net.toAir.map((toAir, from) =>
@@ -66,7 +66,7 @@ function sumOfProducts(one: Float64Array, other: Float64Array): number {
  *
  * @param field - heat of the scene
  * @param airs - temperature of each air [°C]
- * @returns θ of every node [°C]; 0 where there is nothing
+ * @returns θ of every node [°C]; 0 at nodes without stuff
  * Source: superposition; ISO 10211:2017 clause 9 (from memory).
  */
 export function temperaturesOf(field: HeatField, airs: readonly number[]): Float64Array {
@@ -86,8 +86,9 @@ export function temperaturesOf(field: HeatField, airs: readonly number[]): Float
  *
  * @param field - heat between two airs, on the net of corners, with the Rsi of ISO 13788 [m²·K/W]
  * @param inside - index of the air whose surfaces are considered [–]
- * @param from - surfaces to the left of this place are left out [m]: a window's frame, which is judged by drops alone
- * @returns fRsi [–], 0 to 1, and where it is [m]
+ * @param from - surfaces to the left of this place are left out [m]: a window's frame, which is judged only for
+ *   condensation
+ * @returns fRsi [–], 0 to 1, and its place [m]
  * Source: ISO 10211:2017 clause 9 with ISO 13788:2012 clause 5.3 (from memory).
  */
 export function lowestSurfaceFactor(

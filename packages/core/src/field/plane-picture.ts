@@ -9,22 +9,22 @@ import { type Place, thinned } from "./thinned.ts";
 export type { DrawnStuff, PictureBox, PlanePicture };
 
 /**
- * How a scene is turned for a picture, in which x runs to the right and y down: a cell's depth to the right, a junction
- * with its y upwards, or as it is.
+ * Orientation of a scene in a picture, where x runs to the right and y down: a cell with its depth to the right, a
+ * junction with its y upwards, or unchanged.
  */
 export type PictureView = "depth to the right" | "y upwards" | "y downwards";
 
-/** What is shown of a field. */
+/** A field, and what to show of it. */
 export interface PictureQuestion {
   field: HeatField;
-  /** What is shown of the scene [m]. */
+  /** The part of the scene to show [m]. */
   frame: Box;
   view: PictureView;
   /** Temperature of every node [°C]. */
   temperature: Float64Array;
   /** Water at every node [kg/m]; null without. */
   held: Float64Array | null;
-  /** Where the words for the airs stand in the scene [m]. */
+  /** Positions of the labels of the airs in the scene [m]. */
   inside: Place;
   outside: Place;
   coldest: Place | null;
@@ -32,25 +32,25 @@ export interface PictureQuestion {
   strip: { middle: number; width: number } | null;
 }
 
-/** Places are rounded to this [m], and lines thinned by as much: finer than any print shows. */
+/** Rounding of places, and tolerance for thinning lines [m]: finer than any print shows. */
 const FINEST = 1e-4;
 
-/** Dots that are drawn at most [–]. */
+/** Most dots in a picture [–]. */
 const MOST_DOTS = 60;
 
-/** Less than this part of the wettest node's water is not shown [–]. */
+/** Least water shown, as a share of that of the wettest node [–]. */
 const LEAST_SHARE = 0.02;
 
-/** Steps between isotherms [K], and how many there may be. */
+/** Steps between isotherms [K], and the largest number of isotherms. */
 const STEPS = [0.5, 1, 2, 5, 10] as const;
 const MOST_ISOTHERMS = 12;
 
 /**
- * A picture as data: what stands where, isotherms, and where water lies.
+ * A picture as data: materials, isotherms and places of water.
  *
  * @param question - the field, what of it is shown, temperature [°C] and water [kg/m] of its nodes
- * @returns the picture, small enough to travel in a result
- * Source: none; what is shown is worked out elsewhere.
+ * @returns the picture, small enough to be part of a result
+ * Source: none; the figures are calculated elsewhere.
  */
 export function planePicture(question: PictureQuestion): PlanePicture {
   requireObject(question, "question", ["field", "frame", "view", "temperature", "held", "inside", "outside"]);
@@ -104,7 +104,7 @@ function turned({ x0, x1, y0, y1 }: Box, turn: (place: Place) => Place): Picture
 
 function drawnStuff(stuff: Stuff): DrawnStuff {
   const { name, material, isAir, conductivity } = stuff;
-  // Only sheets have other properties along than across.
+  // Only sheets have different conductivities along and across.
   const isSheet = conductivity.x !== conductivity.y;
   return {
     name,
@@ -131,7 +131,7 @@ function drawnRectangles({ rectangles }: Scene, frame: Box): { stuff: number; bo
     .filter(({ box }) => box.x1 > box.x0 && box.y1 > box.y0);
 }
 
-/** Whole steps between the least and the greatest temperature [°C]. */
+/** Values of the isotherms between the lowest and the highest temperature [°C]. */
 function levelsOf(shown: Float64Array): number[] {
   const [least, greatest] = shown.reduce(
     ([low, high], value) => (Number.isNaN(value) ? [low, high] : [Math.min(low, value), Math.max(high, value)]),
@@ -157,7 +157,7 @@ function stretchesWithin(points: readonly Place[], frame: Box): Place[][] {
   return stretches.filter(({ length }) => length > 1);
 }
 
-/** Where a line leaves the frame, from a place within it to one beyond. */
+/** The point where a line leaves the frame, from a place inside it to one outside. */
 function atEdge([x, y]: Place, [beyondX, beyondY]: Place, { x0, x1, y0, y1 }: Box): Place {
   const reach = (from: number, to: number, least: number, most: number): number => {
     if (to > most) return (most - from) / (to - from);

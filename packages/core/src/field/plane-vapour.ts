@@ -14,11 +14,11 @@ import { type MonthDrive, type PlaneMonth, solvePlaneMonth } from "./month-in-th
 import { type HeatField, temperaturesOf } from "./plane-heat.ts";
 import { unlimitedPressure, type VapourNet, vapourNet } from "./vapour-net.ts";
 
-/** A year of vapour in the plane, months in calendar order of the year that begins at `startMonth`. */
+/** A year of vapour in the plane that begins at `startMonth`; its lists are in calendar order. */
 export interface PlaneYear extends WaterOfYear {
   /** Water of every node a year after the twelve months [kg/m]; null where it dries. */
   yearLater: Float64Array | null;
-  /** One list of nodes a calendar month: θ [°C], psat [Pa], p [Pa], water at its end [kg/m]. */
+  /** One list of nodes for each calendar month: θ [°C], psat [Pa], p [Pa], water at its end [kg/m]. */
   temperature: readonly Float64Array[];
   /** [Pa] */
   saturation: readonly Float64Array[];
@@ -29,13 +29,14 @@ export interface PlaneYear extends WaterOfYear {
 }
 
 /**
- * The year of a scene's vapour, drying inside the month counted.
+ * The year of a scene's vapour, with drying within the month.
  *
- * @param field - its heat on the net of corners, sheets drawn
+ * @param field - its heat on the net of corners, with sheets drawn
  * @param airs - twelve months of each of its airs [°C, Pa]
- * @param skyOffset - taken off the last air's temperature in the profile only [K]; 2 under a clear sky
- * @returns verdict, greatest amount, what is left and every month's pressures and water
- * Source: ISO 13788:2012 clause 6 in two dimensions; start and thresholds as for a straight section (METHOD.md, Water in the year).
+ * @param skyOffset - subtracted from the last air's temperature, in the profile only [K]; 2 under a clear sky
+ * @returns verdict, maximum accumulation, residual moisture, and every month's pressures and water
+ * Source: ISO 13788:2012 clause 6 in two dimensions; start and thresholds as for a straight section (METHOD.md, Water
+ *   in the year).
  */
 export function planeYear(field: HeatField, airs: readonly AirMonths[], skyOffset = 0): PlaneYear {
   requireField(field);
@@ -129,7 +130,7 @@ interface PlaneClimate {
   drives: MonthDrive[];
 }
 
-/** Temperatures, saturation and what drives each month; at a surface p is the air's, at most saturation there. */
+/** Temperatures, saturation and boundary conditions by month; at a surface p is the air's, at most its saturation. */
 function climateOf(field: HeatField, vapour: VapourNet, airs: readonly AirMonths[], skyOffset: number): PlaneClimate {
   const climate: PlaneClimate = { temperature: [], saturation: [], drives: [] };
   const inAir = nodesInAir(field);
@@ -158,7 +159,7 @@ function climateOf(field: HeatField, vapour: VapourNet, airs: readonly AirMonths
   return climate;
 }
 
-/** Vapour pressure of every node [–] with one air at 1 and the others at 0; one list an air. */
+/** Vapour pressure of every node [–] with one air at 1 and the others at 0; one list for each air. */
 function vapourShares({ net }: HeatField, vapour: VapourNet): Float64Array[] {
   return net.toAir.map((conductances) =>
     unlimitedPressure(
@@ -168,7 +169,7 @@ function vapourShares({ net }: HeatField, vapour: VapourNet): Float64Array[] {
   );
 }
 
-/** Pressures of a month without water or limit [Pa]: of the airs together, unless a surface is at saturation. */
+/** Pressures of a month without water or limit [Pa]: superposed from the airs unless a surface is at saturation. */
 function withoutLimit(
   { net }: HeatField,
   vapour: VapourNet,
@@ -209,7 +210,7 @@ export function widthsOf({ mesh: { xs } }: HeatField): Float64Array {
   return xs.map((x, index) => ((xs[index + 1] ?? x) - (xs[index - 1] ?? x)) / 2);
 }
 
-/** Most water at one node per area [kg/m²]. */
+/** Largest water per area at one node [kg/m²]. */
 function wettestOf(held: Float64Array, widths: Float64Array): number {
   let most = 0;
   for (let node = 0; node < held.length; node += 1) most = Math.max(most, held[node]! / widths[node % widths.length]!);

@@ -8,15 +8,15 @@ import { requireCellQuestion } from "./given.ts";
 import { layerStack, type StackRow } from "./layer-stack.ts";
 import { emptyScene, fill, type Scene, surround } from "./scene.ts";
 
-/** The cell that a framed build-up repeats: x along the build-up, y from the room outwards. */
+/** The repeating cell of a framed build-up: x along the build-up, y from the room outwards. */
 export interface Cell {
   scene: Scene;
   rows: readonly StackRow[];
-  /** Length along x that the cell stands for [m]. */
+  /** Length that the cell represents, along x [m]. */
   width: number;
-  /** Place of the framing member's side [m]: x where the layers between the framing begin. */
+  /** x of the framing member's side, where the layers between the framing begin [m]. */
   framingEdge: number;
-  /** Depth of all that is drawn [m]. */
+  /** Depth of all drawn layers [m]. */
   depth: number;
 }
 
@@ -24,7 +24,7 @@ export interface Cell {
 export interface Joint {
   /** Gap of still air beside the framing [m], from 0. */
   gap: number;
-  /** Tape over the joint on the room side: its sd [m], and how far it reaches onto the framing [m]; null without. */
+  /** Tape over the joint on the room side: its sd [m], and its reach onto the framing [m]; null without tape. */
   tape: { sd: number; ontoFraming: number } | null;
 }
 
@@ -37,29 +37,29 @@ export interface CellSurfaces {
   outside: number;
 }
 
-/** What a cell is drawn of. */
+/** The data from which a cell is drawn. */
 export interface CellQuestion {
   counted: readonly CountedLayer[];
   framing: Framing;
   surfaces: CellSurfaces;
-  /** With sheets and facings, for vapour; heat alone passes them as if they were not there. */
+  /** Whether to draw sheets and facings, for vapour; for heat they are negligible. */
   sheets: boolean;
   /** The joint beside the framing, by the layer's index (default tight and without tape). */
   jointOf?: (layer: number) => Joint;
 }
 
-/** How far a tape reaches onto the board beside the joint [m] (this project's rule; what is more makes no difference). */
+/** Reach of a tape onto the board beside the joint [m] (this project's rule; more makes no difference). */
 const TAPE_ON_BOARD = 0.02;
 
-/** Depth of the air that is drawn on either side [m]; no figure depends on it. */
+/** Depth of the air drawn on either side [m]; no figure depends on it. */
 const AIR_STRIP = 0.02;
 
 /**
- * Half a spacing of a build-up framed with timber: from the middle of a member, at x = 0, to the middle between two.
+ * Half a spacing of a build-up framed with timber: from the middle of a member, at x = 0, to midway between two.
  *
- * @param question - layers, the framing that is drawn (at 600 mm where the file tells only its share), surfaces
+ * @param question - layers, the framing drawn (at 600 mm where the file states only its share), surfaces
  * @returns the cell
- * Source: ISO 10211:2017 clause 5: cut at planes of symmetry (from memory).
+ * Source: ISO 10211:2017 clause 5: cut-off planes at planes of symmetry (from memory).
  * @throws RangeError for a channel
  */
 export function repeatingCell(question: CellQuestion): Cell {
@@ -116,7 +116,7 @@ export function surroundCell(
 }
 
 /**
- * The framing that a build-up's cell is drawn with: a channel, else the first that vapour passes.
+ * The framing drawn in a build-up's cell: a channel, else the first vapour-open framing.
  *
  * @param counted - counted layers
  * @returns the framing; null without any
@@ -131,7 +131,7 @@ export function drawnFraming(counted: readonly CountedLayer[]): Framing | null {
   return framings.find(isChannel) ?? timber.find(isSpaced) ?? timber[0] ?? null;
 }
 
-/** Spacing at which framing is drawn that the file tells as a share only [m] (common practice). */
+/** Drawn spacing of framing where the file states only its share [m] (common practice). */
 const USUAL_SPACING = 0.6;
 
 function measuresOf({ name, share, origin }: Framing): { width: number; spacing: number } {

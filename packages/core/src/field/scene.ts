@@ -1,18 +1,18 @@
 import type { Material } from "../project/types.ts";
 import { requireList, requireObject } from "../require.ts";
 
-/** A property along the two directions of the plane. */
+/** A property in the two directions of the plane. */
 export interface Directions {
   x: number;
   y: number;
 }
 
-/** What a part of the plane is made of. Properties along x and y differ for sheets and air layers. */
+/** The filling of a part of the plane. Properties along x and y differ for sheets and air layers. */
 export interface Stuff {
   name: string;
-  /** The material it stands for; null for air, sheets, and what no material of the file is. */
+  /** The material it represents; null for air, sheets, and fillings without a material in the file. */
   material: Material | null;
-  /** Air: water can lie on what bounds it, not in it. */
+  /** Whether it is air: water can lie on its boundaries, not in it. */
   isAir: boolean;
   /** λ [W/(m·K)], above 0. */
   conductivity: Directions;
@@ -49,7 +49,7 @@ export interface Rectangle extends Box {
 
 /**
  * A section through a construction: rectangles of stuff and air, per metre of length into the paper.
- * A later rectangle covers the earlier ones. Where there is none, nothing passes.
+ * A later rectangle covers earlier ones. Without a rectangle, no heat or vapour passes.
  */
 export interface Scene {
   stuffs: Stuff[];
@@ -63,10 +63,10 @@ export type Piece = ({ stuff: Stuff } | { air: SurroundingAir }) & { box: Box };
 /**
  * A section drawn piece by piece.
  *
- * @param pieces - rectangles of stuff and air [m], a later one covers the earlier ones; the room's air first
+ * @param pieces - rectangles of stuff and air [m], later ones over earlier ones; the room's air first
  * @returns the scene
  * @throws TypeError when a piece has no box, or neither stuff nor air
- * Source: none; nothing is worked out here.
+ * Source: none; no calculation.
  */
 export function drawnScene(pieces: readonly Piece[]): Scene {
   requireList(pieces, "pieces");
@@ -84,8 +84,8 @@ export function drawnScene(pieces: readonly Piece[]): Scene {
 /**
  * A scene to draw in.
  *
- * @returns a scene with nothing in it
- * Source: none; nothing is worked out here.
+ * @returns an empty scene
+ * Source: none; no calculation.
  */
 export function emptyScene(): Scene {
   return { stuffs: [], airs: [], rectangles: [] };
@@ -95,9 +95,9 @@ export function emptyScene(): Scene {
  * Draws a rectangle of stuff. One without width or height is left out.
  *
  * @param scene - the scene, changed in place
- * @param stuff - what fills it
- * @param box - where [m]
- * Source: none; nothing is worked out here.
+ * @param stuff - its filling
+ * @param box - its place [m]
+ * Source: none; no calculation.
  */
 export function fill(scene: Scene, stuff: Stuff, box: Box): void {
   draw(scene, "stuff", placeIn(scene.stuffs, stuff), box);
@@ -108,8 +108,8 @@ export function fill(scene: Scene, stuff: Stuff, box: Box): void {
  *
  * @param scene - the scene, changed in place
  * @param air - the air
- * @param box - where [m]
- * Source: none; nothing is worked out here.
+ * @param box - its place [m]
+ * Source: none; no calculation.
  */
 export function surround(scene: Scene, air: SurroundingAir, box: Box): void {
   draw(scene, "air", placeIn(scene.airs, air), box);
@@ -119,7 +119,7 @@ function draw(scene: Scene, filling: Rectangle["filling"], index: number, { x0, 
   if (x1 > x0 && y1 > y0) scene.rectangles.push({ filling, index, x0, x1, y0, y1 });
 }
 
-/** Index of an entry, which is added where it is new. */
+/** Index of an entry, which is added if new. */
 function placeIn<T>(list: T[], entry: T): number {
   const known = list.indexOf(entry);
   return known >= 0 ? known : list.push(entry) - 1;

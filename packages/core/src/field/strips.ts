@@ -3,10 +3,10 @@ import { requireField, requireOfNodes } from "./given.ts";
 import type { HeatField } from "./plane-heat.ts";
 import { widthsOf } from "./plane-vapour.ts";
 
-/** Width over which water is averaged where it is worst [m] (this project's rule). */
+/** Width of the strip over which the worst water is averaged [m] (this project's rule). */
 export const STRIP_WIDTH = 0.05;
 
-/** Places of the strip that are tried across a cell [–]. */
+/** Number of places tried for the strip across a cell [–]. */
 const PLACES = 100;
 
 /** The strip of a cell that holds most water. */
@@ -18,7 +18,7 @@ export interface WorstStrip {
 }
 
 /**
- * The strip of 50 mm with most water, over the whole depth. Beyond its ends a cell goes on as its mirror image.
+ * The strip of 50 mm with most water, over the whole depth. Beyond its ends, a cell continues as its mirror image.
  *
  * @param field - heat field whose nodes hold the water
  * @param held - water at every node [kg/m]
@@ -54,7 +54,7 @@ export function worstStrip(field: HeatField, held: Float64Array, width: number =
   return worst;
 }
 
-/** A running sum at a place between its ends; nothing before the first, all after the last. */
+/** A running sum at a place between its ends; 0 before the first, the total after the last. */
 function valueUpTo(ends: Float64Array, upTo: Float64Array, place: number): number {
   if (!(place > 0)) return 0;
   let next = 1;

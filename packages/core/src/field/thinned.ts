@@ -2,11 +2,11 @@
 export type Place = readonly [number, number];
 
 /**
- * A line with the points left out that lie nearer to it than a distance: what is left shows the same line.
+ * A line without the points that lie within a distance of the simplified line, so that its shape is kept.
  *
  * @param points - places in order [m]
- * @param distance - greatest distance of what is left out [m]
- * @returns the points that stay, the ends among them
+ * @param distance - greatest distance of a point left out [m]
+ * @returns the remaining points, including the ends
  * Source: Douglas and Peucker (1973).
  * @example thinned([[0, 0], [1, 0.001], [2, 0]], 0.01) // [[0, 0], [2, 0]]
  */
@@ -27,7 +27,7 @@ export function thinned(points: readonly Place[], distance: number): Place[] {
   ];
 }
 
-/** Distance of a point to the stretch between two others [m]. */
+/** Distance from a point to the line segment between two others [m]. */
 function distanceTo(from: Place, to: Place, point: Place): number {
   const [alongX, alongY] = [to[0] - from[0], to[1] - from[1]];
   const [x, y] = [point[0] - from[0], point[1] - from[1]];

@@ -2,7 +2,7 @@ import type { Front } from "./dissection.ts";
 import { type Factor, factorise, frontsOf, workOfFactor } from "./factor.ts";
 import { diagonalOf, type Net } from "./net.ts";
 
-/** Vapour in a net with given pressures at its surfaces; one factor serves all months. */
+/** Vapour in a net with given pressures at its surfaces; one factorisation serves all months. */
 export interface VapourNet {
   net: Net;
   /** 1 for a node at a surface, whose pressure is given. */
@@ -14,11 +14,11 @@ export interface VapourNet {
   diagonal: Float64Array;
   /** The order in which nodes are eliminated. */
   fronts: readonly Front[];
-  /** Multiplications that a factor takes at most. */
+  /** Upper bound of the multiplications of a factorisation. */
   factorWork: number;
-  /** Pressure at every node for a flow of 1 kg/(m·s) into one [Pa·m·s/kg], by that node; filled as they are needed. */
+  /** Pressure at every node for a flow of 1 kg/(m·s) into one [Pa·m·s/kg], by that node; filled on demand. */
   responses: Map<number, Float64Array>;
-  /** Multiplications that months have taken so far. */
+  /** Multiplications used by the months so far. */
   work: number;
 }
 
@@ -32,7 +32,7 @@ export function vapourNet(net: Net, surface: Uint8Array, fronts: readonly Front[
 }
 
 /**
- * Pressures with given ones at the surfaces, nothing condensing.
+ * Pressures for given surface pressures, without condensation.
  *
  * @param vapour - the net
  * @param given - pressure at surface nodes [Pa]; elsewhere not read
@@ -43,12 +43,12 @@ export function unlimitedPressure({ net, surface, inner, factor }: VapourNet, gi
 }
 
 /**
- * Pressures with given ones at the surfaces and at wet nodes; its factor is made for these wet nodes alone.
+ * Pressures for given surface and wet-node pressures, with a factorisation made for these wet nodes only.
  *
  * @param vapour - the net
  * @param wet - 1 for a wet node
  * @param given - pressure at surface nodes and wet nodes [Pa]; elsewhere not read
- * @param load - what enters at every other node [kg/(m·s)]; changed in place
+ * @param load - flow into every other node [kg/(m·s)]; changed in place
  * @returns pressure of every node [Pa]
  */
 export function pressureAround(
@@ -87,7 +87,7 @@ function heldPressure(
 }
 
 /**
- * How pressures rise when 1 kg/(m·s) enters at a node, the surfaces held.
+ * Rise of pressures when 1 kg/(m·s) enters at a node, with surface pressures held.
  *
  * @param vapour - the net; the response is kept in it
  * @param node - index of an inner node

@@ -29,7 +29,7 @@ export const MOST_SHARE_BELOW_DECK = 0.5;
 
 /**
  * Flat roofs: a cold roof needs ventilated height above its insulation even where no condensation is predicted; a warm
- * roof needs most of its resistance above the deck. Where the pitch of a pitched roof is missing, a finding asks for it.
+ * roof needs most of its resistance above the deck. A pitched roof without a stated pitch is asked for it.
  * Source: METHOD.md, Roofs (BS 6229 and BS 5250:2021 for the figures, from memory).
  */
 export function flatRoofFindings(evidence: Evidence): RuledFinding[] {

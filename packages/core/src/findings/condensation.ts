@@ -60,7 +60,7 @@ function weight(findings: readonly RuledFinding[]): number {
 
 const WEIGHTS: readonly JudgementEffect[] = ["none", "condition", "change by number"];
 
-/** The worst zone with water that stays and the worst zone over its limit; without either, the worst zone. */
+/** The worst zone where water stays, and the zone furthest over its limit; without either, the worst zone. */
 function waterFindings(zones: readonly WaterJudged[], evidence: Evidence, year: YearOfWater): RuledFinding[] {
   const [worst] = zones;
   if (worst === undefined) return [];

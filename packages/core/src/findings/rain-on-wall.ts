@@ -45,8 +45,8 @@ export function rainFindings(evidence: Evidence): RuledFinding[] {
  * The outermost layer of a wall that faces outdoors, if it takes up rain; paint and other coatings on it do not count.
  *
  * @param buildUp - the build-up
- * @returns its index and kind; null for every other build-up, and where metal, tiles, glass, stone, plastic, insulation or
- *   a sheet lies outermost
+ * @returns its index and kind; null for every other build-up, and where metal, tiles, glass, stone, plastic, insulation
+ *   or a sheet lies outermost
  */
 export function absorbentCladding(buildUp: BuildUp): { index: number; kind: CladdingKind } | null {
   if (!isUpright(buildUp) || buildUp.element === "partition" || buildUp.faces !== "outdoors") return null;

@@ -10,7 +10,7 @@ const THICKEST_DECK = 0.06;
 const THINNEST_SLAB = 0.04;
 const LEAST_JOIST_SPACE = 0.05;
 
-/** The deck of a roof, and whether it makes the roof cold; null where the framing of the insulation decides. */
+/** The deck of a roof, and whether its place makes the roof a cold roof, null where the deck alone does not decide. */
 export interface RoofDeck {
   index: number | null;
   isCold: boolean | null;
@@ -18,8 +18,8 @@ export interface RoofDeck {
 
 /**
  * The deck of a flat roof: the layer stated to be the deck, else the board that the main insulation lies on. A board
- * above insulation that rests on another layer is an overlay. Insulation between joists has its deck above it. A boarded
- * ceiling, an insulating board and decking over the weather skin are not decks.
+ * above insulation that rests on another layer is an overlay. Insulation between joists has its deck above it. A
+ * boarded ceiling, an insulating board and decking over the weather skin are not decks.
  *
  * @param layers - from the room outwards
  * @param insulation - index of the main insulation

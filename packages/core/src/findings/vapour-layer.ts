@@ -57,7 +57,7 @@ function layerOnColdSide({ vapourLayer, tightLayer, tightLayers }: Evidence): Ti
   return tightLayers.find(({ layers }) => layers === outerSkin.layers) ?? null;
 }
 
-/** Whether a layer on the warm side is a board not meant as vapour layer and more open than any membrane sold as one. */
+/** Whether a layer on the warm side is a board not meant as vapour layer, more open than any membrane sold as one. */
 function isTooOpen(evidence: Evidence, layer: TightLayer): boolean {
   if (evidence.vapourLayer.onWarmSide !== true || layer.sd >= LEAST_VAPOUR_LAYER_SD) return false;
   return layer.parts.every(({ layer: index, part }) => {

@@ -5,7 +5,7 @@ import { vapourExcessOfClass } from "../rooms/humidity-class.ts";
 import { BEYOND, found } from "./found.ts";
 import type { Evidence, RuledFinding } from "./types.ts";
 
-/** A room is wetter than class 5 if its vapour excess in the coldest month is this many times that of the class [–]. */
+/** A room is wetter than class 5 if its vapour excess in the coldest month is over this many times the class's [–]. */
 const WETTER_THAN_CLASS_5 = 1.1;
 
 /** A room next to the build-up, its side and its air. */

@@ -1,11 +1,11 @@
 import { combinedLimits } from "../heat/combined-limits.ts";
 import { requireList, requireNumber, requireObject } from "../require.ts";
 
-/** A layer and, where framing bridges it, the resistance through the framing. */
+/** A layer, with the resistance through the framing where it is bridged. */
 export interface LayerForLimits {
   /** R [m²·K/W], 0 to 50. */
   resistance: number;
-  /** R through the framing [m²·K/W], 0.0001 to 50; left out where no framing runs through the layer. */
+  /** R through the framing [m²·K/W], 0.0001 to 50; omitted where no framing runs through the layer. */
   framingResistance?: number;
 }
 
@@ -24,13 +24,13 @@ export interface LimitsOfResistance {
 }
 
 /**
- * Limits of the total resistance of a build-up whose framing runs straight through the layers it bridges, and U.
+ * Limits of the total resistance, and U, of a build-up whose framing runs straight through the layers it bridges.
  *
  * @param layers - the layers, in any order
- * @param framingShare - part of the area that the framing takes [–], 0 to 0.95
+ * @param framingShare - share of the area that the framing takes [–], 0 to 0.95
  * @param surfaces - Rsi + Rse [m²·K/W], 0.01 to 1
  * @returns R′, R″, RT [m²·K/W], U [W/(m²·K)] and the possible error [–]
- * @throws TypeError or RangeError when an input is no number or out of range
+ * @throws TypeError or RangeError when an input is not a number or is out of range
  * Source: ISO 6946:2017 clause 6.7.2 (from memory).
  * @example limitsOfResistance([{ resistance: 4, framingResistance: 1.077 }], 0.15, 0.17).transmittance // 0.328
  */

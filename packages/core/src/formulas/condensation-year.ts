@@ -12,9 +12,9 @@ import { yearFromDry } from "../year/wet-months.ts";
 /** A year of condensation in one section. */
 export interface CondensationYear {
   verdict: VerdictWord;
-  /** Month in which water begins; null when dry. */
+  /** Month in which condensation begins; null when dry. */
   startMonth: MonthName | null;
-  /** Greatest month-end total and what is left after twelve months [kg/m²]. */
+  /** Maximum accumulation at a month's end, and below the residual moisture after twelve months [kg/m²]. */
   peak: number;
   /** [kg/m²] */
   carriedOver: number;
@@ -23,7 +23,7 @@ export interface CondensationYear {
 }
 
 /**
- * A year of condensation and drying from arrays alone.
+ * A year of condensation and evaporation, from lists of numbers only.
  *
  * @param resistances - R of the layers from the room outwards [m²·K/W], 0 to 50
  * @param sds - sd of the same layers [m], 0 to 10⁷
@@ -31,9 +31,9 @@ export interface CondensationYear {
  * @param outside - outdoor air, the same
  * @param surfaceInside - Rsi [m²·K/W], 0.01 to 1 (default 0.13)
  * @param surfaceOutside - Rse [m²·K/W], 0.01 to 1 (default 0.04)
- * @returns verdict and water [kg/m²] by the standard's month balance
- * @throws TypeError or RangeError when an input is no number or out of range
- * Source: ISO 13788:2012 clause 6 (from memory); layers are cut into parts of at most 0.25 m²·K/W.
+ * @returns verdict and water [kg/m²] by the standard's monthly balance
+ * @throws TypeError or RangeError when an input is not a number or is out of range
+ * Source: ISO 13788:2012 clause 6 (from memory); layers are divided into parts of at most 0.25 m²·K/W.
  */
 export function condensationYear(
   resistances: readonly number[],

@@ -2,12 +2,12 @@ import { SMALLEST_CORRECTION_SHARE } from "../heat/corrections.ts";
 import { requireList, requireNumber } from "../require.ts";
 
 /**
- * Transmittance with its corrections for air gaps, fasteners and rain; left out where they are under 3 % together.
+ * Transmittance corrected for air gaps, fasteners and rain; corrections under 3 % in all are left out.
  *
  * @param transmittance - U without corrections [W/(m²·K)], 0.001 to 100
  * @param corrections - ΔU of each [W/(m²·K)], 0 to 10
  * @returns U [W/(m²·K)]
- * @throws TypeError or RangeError when an input is no number or out of range
+ * @throws TypeError or RangeError when an input is not a number or is out of range
  * Source: ISO 6946:2017 clause 7 and Annex F (from memory).
  * @example correctedTransmittance(0.3, [0.01, 0.004]) // 0.314
  */

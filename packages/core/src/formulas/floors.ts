@@ -5,12 +5,12 @@ import type { Ground, UnderfloorVoid } from "../project/types.ts";
 import { requireNumber } from "../require.ts";
 
 /**
- * Transmittance of a slab on the ground.
+ * Transmittance of a slab on ground.
  *
  * @param ground - area [m²], exposed perimeter [m], wall thickness [m], soil, edge insulation
  * @param floorResistance - Rf of the floor's layers [m²·K/W], 0 to 50
  * @returns U [W/(m²·K)]
- * @throws TypeError or RangeError when an input is no number or out of range
+ * @throws TypeError or RangeError when an input is not a number or is out of range
  * Source: ISO 13370:2017 clauses 7.1 and 7.2, Annex D (from memory).
  * @example slabOnGround({ area: 100, perimeter: 40, wallThickness: 0.3, soil: "clay or silt", edgeInsulation: null, membrane: true }, 0) // 0.6026
  */
@@ -26,7 +26,7 @@ export function slabOnGround(ground: Ground, floorResistance: number): number {
  * @param space - the void: area [m²], perimeter [m], height [m], wall transmittance [W/(m²·K)], openings [m²/m], wind [m/s]
  * @param floorResistance - Rf of the floor's layers [m²·K/W], 0 to 50
  * @returns U [W/(m²·K)]
- * @throws TypeError or RangeError when an input is no number or out of range
+ * @throws TypeError or RangeError when an input is not a number or is out of range
  * Source: ISO 13370:2017 clause 7.3 (from memory).
  */
 export function suspendedFloor(space: UnderfloorVoid, floorResistance: number): number {

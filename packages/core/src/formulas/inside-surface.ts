@@ -8,7 +8,7 @@ import { requireNumber } from "../require.ts";
  * @param resistance - ΣR of the layers [m²·K/W], 0 to 50
  * @param surfaceOutside - Rse [m²·K/W], 0 to 1 (default 0.04)
  * @returns fRsi [–]
- * @throws TypeError or RangeError when an input is no number or out of range
+ * @throws TypeError or RangeError when an input is not a number or is out of range
  * Source: ISO 13788:2012 clause 5.3 (from memory).
  * @example surfaceTemperatureFactor(4.034) // 0.9422
  */
@@ -19,16 +19,16 @@ export function surfaceTemperatureFactor(resistance: number, surfaceOutside = 0.
 }
 
 /**
- * Temperature factor that a month asks of the inside surface.
+ * Temperature factor that a month requires of the inside surface.
  *
  * @param insideTemperature - θi [°C], −60 to 60
  * @param insideVapourPressure - pi [Pa], 1 to 20 000
  * @param outsideTemperature - θe [°C], −60 to 60
  * @param criticalHumidity - φcr [–], 0.1 to 1: 0.8 mould (default), 1 condensation
- * @returns required fRsi [–]: 0 where nothing is asked, over 1 where no construction meets it; null where θi − θe is
- *   under 3 K
- * @throws TypeError or RangeError when an input is no number or out of range
- * Source: ISO 13788:2012 clause 5.3 (from memory); the 3 K are this project's rule.
+ * @returns required fRsi [–]: 0 where nothing is required, over 1 where no construction can meet it; null where
+ *   θi − θe is under 3 K
+ * @throws TypeError or RangeError when an input is not a number or is out of range
+ * Source: ISO 13788:2012 clause 5.3 (from memory); the 3 K limit is this project's rule.
  * @example requiredSurfaceFactor(20, 1358.8, 5.8) // 0.6441
  */
 export function requiredSurfaceFactor(

@@ -12,7 +12,7 @@ import type { HeatFlowDirection } from "../result/types.ts";
  * @param emissivityOuter - ε2 [–], 0.001 to 1 (default 0.9)
  * @param width - b between framing [m], 0.001 and more (default undivided)
  * @returns R [m²·K/W]
- * @throws TypeError or RangeError when an input is no number or out of range
+ * @throws TypeError or RangeError when an input is not a number or is out of range
  * Source: ISO 6946:2017 Annex D.2 to D.4 (from memory), for temperature differences up to 5 K.
  * @example stillAirLayerResistance(0.025, "horizontal", 0.05) // 0.664
  */
@@ -31,5 +31,5 @@ export function stillAirLayerResistance(
   return airLayerResistance(thickness, direction, emissivityInner, emissivityOuter, width);
 }
 
-/** As wide as no wall is [m]. */
+/** Width of an undivided layer, wider than any wall [m]. */
 const UNDIVIDED = 1e6;

@@ -2,7 +2,7 @@ import { requireList, requireNumber } from "../require.ts";
 import { CLOSEST_NODES } from "../vapour/node-line.ts";
 import { solveVapourProfile } from "../vapour/vapour-profile.ts";
 
-/** Vapour pressure along a section, and what each node gains. */
+/** Vapour pressure along a section, and the gain of each node. */
 export interface VapourProfile {
   /** p at the nodes [Pa]. */
   pressure: number[];
@@ -11,7 +11,7 @@ export interface VapourProfile {
 }
 
 /**
- * Vapour pressure along a section in one condition.
+ * Vapour pressure along a section under steady conditions.
  *
  * @param sd - of the nodes from the room surface [m], rising by at least 10⁻⁶
  * @param saturation - psat at the nodes [Pa], 0.01 to 100 000
@@ -19,7 +19,7 @@ export interface VapourProfile {
  * @param outsideSurface - p at the last node [Pa], 0 to its saturation
  * @param wetNodes - nodes that hold water, from 0 (default none)
  * @returns pressure [Pa] and gain [kg/(m²·s)] of every node
- * @throws TypeError or RangeError when an input is no number or out of range
+ * @throws TypeError or RangeError when an input is not a number or is out of range
  * Source: ISO 13788:2012 clause 6.4 (from memory) as the lower convex hull.
  * @example vapourProfile([0, 2, 2.5], [2336.95, 475.46, 401], 1168, 321).gain[1] * 1e9 // 7.47
  */

@@ -8,7 +8,7 @@ import { requireNumber } from "../require.ts";
  * @param temperature - T [°C], −60 to 100
  * @param relativeHumidity - φ as a fraction [–], 0 to 1
  * @returns moisture content as a fraction of dry mass [–]
- * @throws TypeError or RangeError when an input is no number or out of range
+ * @throws TypeError or RangeError when an input is not a number or is out of range
  * Source: Hailwood and Horrobin two-hydrate form, FPL Wood Handbook chapter 4 (from memory).
  * @example equilibriumMoistureOfWood(10, 0.85) // 0.1836
  */
@@ -19,11 +19,11 @@ export function equilibriumMoistureOfWood(temperature: number, relativeHumidity:
 }
 
 /**
- * Relative humidity over which mould can grow on material that feeds it.
+ * Relative humidity above which mould can grow on material that feeds it.
  *
  * @param temperature - θ [°C], −60 to 100
  * @returns φcr as a fraction [–]; 1 at and below 0 °C
- * @throws TypeError or RangeError when the input is no number or out of range
+ * @throws TypeError or RangeError when the input is not a number or is out of range
  * Source: Hukka and Viitanen 1999 (from memory).
  * @example mouldGrowthLimit(10) // 0.8203
  */

@@ -11,7 +11,7 @@ import type { HeatFlowDirection } from "../result/types.ts";
  * @param inside - twelve room temperatures [°C]
  * @param outside - twelve temperatures of the outer side [°C]
  * @returns "upward", "horizontal" or "downward"
- * Source: ISO 6946:2017 clause 6.8 gives the three directions (from memory); the sign over the year is this project's.
+ * Source: ISO 6946:2017 clause 6.8 for the three directions (from memory); the yearly sign is this project's rule.
  */
 export function heatFlowDirection(
   buildUp: Pick<BuildUp, "element" | "pitch">,

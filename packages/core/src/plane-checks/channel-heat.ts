@@ -11,10 +11,10 @@ import type { ChannelHeat } from "./types.ts";
 /**
  * Heat through a build-up framed with metal channels, in the plane.
  *
- * @param heat - its heat figures by straight ways
+ * @param heat - its heat figures from straight paths
  * @param framing - the channels
  * @returns U without corrections [W/(m²·K)] with its bounds, and fRsi [–]
- * Source: ISO 6946:2017 clause 6.7.2.1 sends metal through insulation to ISO 10211 (from memory).
+ * Source: ISO 6946:2017 clause 6.7.2.1 refers metal through insulation to ISO 10211 (from memory).
  */
 export function channelHeat(
   { counted, surfaceResistances, addedOutside }: HeatCalculation,
@@ -38,10 +38,10 @@ export function channelHeat(
 }
 
 /**
- * A calculation with the U of the plane in place of the one by straight paths.
+ * A calculation with U from the plane instead of U from straight paths.
  *
  * @param calculation - a build-up's figures
- * @param channel - heat in the plane; null leaves them as they are
+ * @param channel - heat in the plane; null changes nothing
  * @returns the figures; limits are the bounds of the plane
  */
 export function withHeatOfChannels(calculation: BuildUpCalculation, channel: ChannelHeat | null): BuildUpCalculation {

@@ -2,10 +2,10 @@ import type { CountedLayer } from "../heat/types.ts";
 import type { Framing, SolidLayer } from "../project/types.ts";
 import { materialSd, wholeSd } from "../vapour/layer-sd.ts";
 
-/** A layer is tight from this sd on [m]: what makes a candidate for the vapour layer (METHOD.md, Vapour layer). */
+/** Least sd of a tight layer [m], as for a candidate for the vapour layer (METHOD.md, Vapour layer). */
 const TIGHT_FROM = 0.5;
 
-/** It also has this many times the sd of the framing beside it [–] (this project's rule): with less the difference is negligible. */
+/** Its least sd as a multiple of that of the framing beside it [–] (this project's rule): below, little effect. */
 const TIMES_THE_FRAMING = 10;
 
 /** A layer that framing interrupts. */
@@ -15,7 +15,7 @@ export interface InterruptedLayer {
 }
 
 /**
- * Tight layers that end at framing open to vapour, which passes round them through the timber or the gap beside it.
+ * Tight layers that end at vapour-open framing: vapour bypasses them, through the timber or the gap beside them.
  *
  * @param counted - counted layers
  * @param framing - the framing
@@ -29,7 +29,7 @@ export function interruptedLayers(counted: readonly CountedLayer[], framing: Fra
   });
 }
 
-/** Whether a layer is tight, and far tighter than framing as deep. */
+/** Whether a layer is tight, and far tighter than framing of its depth. */
 export function isTightBetween(layer: SolidLayer, framing: Framing): boolean {
   const sd = wholeSd(layer, "dry");
   const beside = materialSd(framing.material, layer.thickness, "dry");

@@ -10,7 +10,7 @@ import type { AssumedMeasure, JunctionChange, MonthName } from "../result/types.
 import type { Site } from "../surroundings/far-side-months.ts";
 import { drawnJunction, type SettledJunction } from "./junction-question.ts";
 
-/** The figures of a junction. */
+/** The result of a junction. */
 export interface JunctionCheck {
   junction: Junction;
   /** The build-ups that meet, the wall first; an outer corner of one wall has it once. */
@@ -18,25 +18,25 @@ export interface JunctionCheck {
   /** Why it is not calculated; null where it is. */
   beyond: "other rooms" | "not outdoors" | "metal" | null;
   assumed: readonly AssumedMeasure[];
-  /** fRsi that keeps mould away in the critical month [–]; null where no month asks. */
+  /** fRsi required against mould in the critical month [–]; null where no month requires one. */
   required: { factor: number; month: MonthName } | null;
   heat: JunctionHeat | null;
   /** Changes that make it warmer. */
   alternatives: readonly { change: JunctionChange; temperatureFactor: number }[];
 }
 
-/** Unfavourable values for what a file does not say: more timber than is usual, a frame of hardwood, flush outside. */
+/** Unfavourable values for dimensions not stated: more timber than usual, a hardwood frame, flush with the outside. */
 const UNFAVOURABLE = { posts: "solid", rim: 0.09, plates: 2, trimmers: 3, conductivity: 0.18, setBack: 0 } as const;
 
 /**
  * A junction's ψ and temperature factor, the factor required, and the effect of changes.
  *
- * @param junction - as the file tells it
+ * @param junction - as stated in the file
  * @param buildUps - the build-ups it names, the wall first
  * @param heats - their heat figures
  * @param site - outdoor air and rooms
  * @returns figures, or why there are none
- * Source: ISO 10211:2017 for the heat, ISO 13788:2012 clause 5 for what is asked (from memory).
+ * Source: ISO 10211:2017 for the heat, ISO 13788:2012 clause 5 for the requirement (from memory).
  */
 export function junctionCheck(
   junction: Junction,
@@ -69,7 +69,7 @@ export function partsOf(junction: Junction): readonly string[] {
   return [junction.wall, junction.kind === "floor edge" ? junction.floor : junction.roof];
 }
 
-/** The bounds and ψ hold for one room and outdoor air. */
+/** Why there is no result: ψ and its bounds hold for one room and outdoor air, without metal. */
 function whyNot(buildUps: readonly BuildUp[]): JunctionCheck["beyond"] {
   if (buildUps.some(({ room }) => room !== buildUps[0]!.room)) return "other rooms";
   if (buildUps.some(({ faces }) => faces !== "outdoors")) return "not outdoors";
@@ -124,15 +124,15 @@ function settle(junction: Junction, sides: readonly Side[]): { settled: SettledJ
   return { settled: { kind: junction.kind, sides: [wall, other], rim, plates }, assumed };
 }
 
-/** Insulation that is tried outside [m], λ [W/(m·K)]: wood fibre board; and in a reveal. */
+/** Insulation tried outside, as wood fibre board, and in a reveal [m]; its λ [W/(m·K)]. */
 const TRIED_OUTSIDE = 0.04;
 const TRIED_IN_REVEAL = 0.02;
 const TRIED_CONDUCTIVITY = 0.04;
 
-/** A rim or blocking of one usual timber [m]. */
+/** Thickness of a rim or blocking of one usual timber [m]. */
 const ONE_TIMBER = 0.045;
 
-/** What could make a junction warmer, each change on its own. */
+/** Changes that could make a junction warmer, each on its own. */
 function changesOf(settled: SettledJunction): { change: JunctionChange; changed: SettledJunction }[] {
   if (settled.kind === "window side") {
     const {

@@ -5,7 +5,7 @@ import type { Side, SideResistances } from "../field/junctions/side.ts";
 import { frameAsSide, windowSide } from "../field/junctions/window-side.ts";
 import type { CornerPosts } from "../project/types.ts";
 
-/** A junction with every measure settled [m], [W/(m·K)]. */
+/** A junction with every dimension known [m], [W/(m·K)]. */
 export type SettledJunction =
   | { kind: "outer corner"; sides: [Side, Side]; posts: CornerPosts }
   | { kind: "floor edge" | "roof edge"; sides: [Side, Side]; rim: number; plates: number }
@@ -22,7 +22,7 @@ export type SettledJunction =
       reveal: number;
     };
 
-/** How a settled junction is drawn, and the sides that ψ is told beside. */
+/** The drawing of a settled junction, and the sides to which its ψ refers. */
 export interface DrawnJunction {
   draw: JunctionDrawing;
   level: SideResistances;
@@ -32,8 +32,8 @@ export interface DrawnJunction {
 /**
  * The drawing of a settled junction. The first side is the wall; of two walls the first lies along x.
  *
- * @param junction - its sides and measures
- * @returns what draws it, and its sides
+ * @param junction - its sides and dimensions
+ * @returns the function that draws it, and its sides
  */
 export function drawnJunction(junction: SettledJunction): DrawnJunction {
   if (junction.kind === "window side") return drawnWindowSide(junction);

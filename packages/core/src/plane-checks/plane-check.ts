@@ -7,26 +7,26 @@ import { type InterruptedLayer, interruptedLayers } from "./interrupted-layers.t
 import { type JointCase, planeRun } from "./plane-run.ts";
 import type { PlaneCheck } from "./types.ts";
 
-/** Gap that hand-cut boards leave beside timber [m] (common practice): reported if the file does not state one. */
+/** Gap that boards cut by hand leave beside timber [m] (common practice): shown where the file states none. */
 export const USUAL_GAP = 0.002;
 
 /** Tape from board to board over the framing between them. */
 const OVER_THE_FRAMING: Taping = { kind: "over the framing" };
 
 /**
- * What the plane shows of a build-up that straight sections cannot: tight layers between framing, and channels.
+ * Effects in the plane that straight sections do not show: tight layers between framing, and metal channels.
  *
  * @param calculation - the build-up's figures
- * @param all - with the runs that are told beside the one judged
- * @returns null where straight sections see all there is; "too wet" where so much of the cross-section is wet that the
- *   plane would take too long
- * Source: METHOD.md, The plane. What the file does not say is run as boards that touch the framing, without tape.
+ * @param all - whether to add the runs shown beside the one judged
+ * @returns null where straight sections are enough; "too wet" where so much of the cross-section is wet that the plane
+ *   would take too long
+ * Source: METHOD.md, The plane. Where the file does not state the joints, boards touch the framing, without tape.
  */
 export function planeCheck(calculation: BuildUpCalculation, all: boolean): PlaneCheck | "too wet" | null {
   return whereItIsNotTooWet(() => checkPlane(calculation, all), "too wet");
 }
 
-/** What is worked out, or the other answer where so much of the cross-section is wet that it would take too long. */
+/** The result of the work, or the other answer where the cross-section is too wet for it. */
 function whereItIsNotTooWet<Worked, Other>(work: () => Worked, other: Other): Worked | Other {
   try {
     return work();

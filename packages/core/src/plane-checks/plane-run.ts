@@ -12,15 +12,15 @@ import { sumOf } from "../year/section-year.ts";
 import type { DepthInCell, PlaneRun, StripWater } from "./types.ts";
 
 /**
- * Mesh of a year of vapour. With foil-faced boards between studs the water over the whole is within 5 %, and that of the
- * worst strip within 8 %, of a mesh with seven times the nodes.
+ * Mesh for a year of vapour. With foil-faced boards between studs, the water over the whole cell is within 5 % of that
+ * on a mesh with seven times the nodes, and the water of the worst strip within 8 %.
  */
 export const VAPOUR_MESH: MeshRule = { first: 0.004, growth: 2.2, greatest: 0.1, leastSteps: 1 };
 
-/** With more nodes a year of vapour takes too long. */
+/** Most nodes of a mesh: with more, a year of vapour takes too long. */
 const MOST_NODES = 1500;
 
-/** sd of the foil tape that is sold for joints of foil-faced boards [m]: metal counts as at least 1500 m (METHOD.md, Materials). */
+/** sd of foil tape for joints of foil-faced boards [m]: metal counts as at least 1500 m (METHOD.md, Materials). */
 const SD_OF_TAPE = 1500;
 
 /** How the joints of interrupted layers are drawn, all alike. */
@@ -35,8 +35,8 @@ export interface JointCase {
  *
  * @param calculation - its figures
  * @param framing - the framing that is drawn
- * @param jointOf - how the joint of an interrupted layer is, by the layer's index; null for layers that are not
- * @param told - the case that the run is told as
+ * @param jointOf - the joint of an interrupted layer, by the layer's index; null for other layers
+ * @param told - the case under which the run is reported
  * @returns water month by month, over the cell and in its worst strip
  */
 export function planeRun(
@@ -83,7 +83,7 @@ function stripOf(field: HeatField, year: PlaneYear, months: PlaneRun["months"]):
   return { amount, month, middle, left, growthPerYear: later - left };
 }
 
-/** The depth at which most water lies in the fullest month. */
+/** The depth with most water in the month of maximum accumulation. */
 function wettestDepth({ mesh, net }: HeatField, { rows }: Cell, { held, peakMonth }: PlaneYear): DepthInCell {
   const byLine = new Float64Array(net.rows);
   for (const [node, amount] of held[peakMonth!]!.entries()) byLine[Math.floor(node / net.columns)]! += amount;
@@ -94,5 +94,5 @@ function wettestDepth({ mesh, net }: HeatField, { rows }: Cell, { held, peakMont
   return { inner, outer };
 }
 
-/** Depths closer than this are one [m]. */
+/** Depths closer than this are the same [m]. */
 const SAME_DEPTH = 1e-7;

@@ -8,7 +8,7 @@ import { surroundingsOf } from "../surroundings/surroundings.ts";
 import { type JunctionCheck, junctionCheck, partsOf } from "./junction-check.ts";
 
 /**
- * Every junction of a project.
+ * Calculates every junction of a project.
  *
  * @param project - the project
  * @param site - outdoor air and rooms of the reported year
@@ -23,8 +23,8 @@ export function checkJunctions({ junctions, buildUps }: Project, site: Site): Ju
 }
 
 /**
- * A project whose build-ups, and their variants, have the factors of the junctions that they are part of beside those that
- * the file states. Those of variants are the build-up's own.
+ * A project in which build-ups and their variants have the factors of their calculated junctions as well as those
+ * stated in the file. Variants have the factors of their build-up.
  *
  * @param project - the project
  * @param junctions - its junctions
@@ -35,8 +35,8 @@ export function withJunctions(project: Project, junctions: readonly JunctionChec
 }
 
 /**
- * One build-up of a project with the factors of the junctions that it is part of, as `assessProject` judges it:
- * `assessBuildUp` alone knows those only that the file states.
+ * One build-up of a project with the factors of its junctions, as `assessProject` judges it: `assessBuildUp` alone
+ * knows only those stated in the file.
  *
  * @param project - the project
  * @param buildUp - a build-up of it

@@ -11,7 +11,7 @@ export interface StripWater extends Omit<StripResult, "month"> {
   month: number;
 }
 
-/** A place on the depth of the cell: the rows that meet there; the same row twice within one. */
+/** A depth in the cell: the rows that meet there, or the same row twice inside it. */
 export interface DepthInCell {
   inner: StackRow | null;
   outer: StackRow | null;
@@ -29,29 +29,29 @@ export interface PlaneRun {
   months: readonly { mean: number; strip: number }[];
   /** Null where it stays dry. */
   strip: StripWater | null;
-  /** Where most of the water lies; null where it stays dry. */
+  /** The depth with most of the water; null where it stays dry. */
   place: DepthInCell | null;
 }
 
-/** Heat through channels in the plane, with what it was read from. */
+/** Heat through channels in the plane, with its field. */
 export interface ChannelHeat extends ChannelResult {
-  /** With the surface resistances of U. */
+  /** The field with the surface resistances for U. */
   heat: BoundedHeat;
 }
 
-/** What the plane tells of a build-up. */
+/** The result of the plane for a build-up. */
 export interface PlaneCheck {
   framing: Framing;
   /** Tight layers that the framing interrupts, by index; none with channels. */
   interrupted: readonly number[];
-  /** What the file says of their joints; what it does not say is run at its unfavourable value or as said in METHOD. */
+  /** Whether the file states gap and tape of their joints; unstated, boards touch the framing, without tape. */
   isSaid: { gap: boolean; taped: boolean };
-  /** Whether it is reported, with a picture, or used for the judgement only. */
+  /** Whether the report shows it, with a picture, or only the judgement uses it. */
   isTold: boolean;
   asBuilt: PlaneRun;
-  /** The same with tape over the framing; null with channels, and if it is already taped. Only reported, never judged. */
+  /** The same with tape over the framing; null with channels, and where it is taped so. Shown only, never judged. */
   withTape: PlaneRun | null;
-  /** The same with a gap of 2 mm; null where the file says the gap, or the joints are taped over the framing. */
+  /** The same with a gap of 2 mm; null where the file states the gap, or the joints are taped over the framing. */
   withGap: PlaneRun | null;
   /** Null without channels. */
   channel: ChannelHeat | null;

@@ -1,6 +1,6 @@
 import type { MonthName } from "./places.ts";
 
-/** The outdoor climate that was used, month by month. */
+/** The outdoor climate used, month by month. */
 export interface ClimateResult {
   name: string;
   severity: string;
@@ -12,7 +12,7 @@ export interface ClimateResult {
   longitude: number | null;
   /** [m] */
   altitude: number | null;
-  /** Correction for the height of the site, if requested: [m], [K/m]; its effect is given in the origin lines. */
+  /** Correction for the altitude of the site, if requested: [m], [K/m]; its effect is stated in the origin lines. */
   altitudeCorrection: { siteAltitude: number; lapseRate: number } | null;
   months: MonthOfAir[];
 }
@@ -31,7 +31,7 @@ export interface MonthOfAir {
 /** A room with its twelve months. */
 export interface RoomResult {
   name: string;
-  /** Where temperature and humidity come from, in words. */
+  /** The rules for temperature and humidity, in words. */
   temperatureRule: string;
   humidityRule: string;
   source: string;

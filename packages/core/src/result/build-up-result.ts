@@ -16,7 +16,7 @@ import type { PlaneResult } from "./plane-result.ts";
 import type { SpreadResult } from "./spread-study.ts";
 import type { SensitivityResult, VapourLayerResult } from "./vapour-layer-result.ts";
 
-/** A build-up, assessed. */
+/** The assessment of a build-up. */
 export interface BuildUpResult {
   name: string;
   slug: string;
@@ -29,30 +29,30 @@ export interface BuildUpResult {
   area: number | null;
   layers: LayerResult[];
   framings: FramingResult[];
-  /** The air on the far side month by month (outdoors, a room, a void, the ground). */
+  /** The air on the outer side, month by month (outdoors, a room, a void, the ground). */
   farSide: { name: string; rule: string; months: MonthOfAir[] };
   heat: HeatResult | null;
   surface: SurfaceResult | null;
   moisture: MoistureResult | null;
-  /** The same build-up under other assumptions: colder year, unfavourable μ, vapour layer opened or taken out, wetter room. */
+  /** The same build-up under other assumptions, listed in `SensitivityName`. */
   sensitivity: SensitivityResult[];
   vapourLayer: VapourLayerResult | null;
-  /** Results of the checks beside the method; null or empty where there is nothing to tell. */
+  /** Results of the checks beside the monthly method; null or empty where they do not apply. */
   wood: WoodResult[];
   trappedWater: TrappedWaterResult[];
   twoSeasonCheck: TwoSeasonResult | null;
   leak: LeakResult | null;
   gaps: GapsResult[];
   variableResistance: VariableResistanceResult | null;
-  /** Why heat or moisture is null, or what kind of assessment to ask for instead; null when within the method. */
+  /** Why heat or moisture is null, and which assessment to ask for instead; null when within the method. */
   beyond: { code: string; reason: string; askFor: string } | null;
-  /** Results in two dimensions that straight sections cannot show; null where those are enough. */
+  /** Effects in the plane that straight sections do not show; null where these are enough. */
   plane: PlaneResult | null;
   findings: Finding[];
   judgement: Judgement;
   remedies: Remedy[];
-  /** How the search went, in a sentence ("no single change …"); null when none was needed. */
+  /** Outcome of the search for remedies, in a sentence ("no single change …"); null when none was needed. */
   remedySearch: string | null;
-  /** How sure the answer is: the study of the spread; absent where it was not asked for. */
+  /** How sure the answer is: the spread study; absent where it was not requested. */
   spread?: SpreadResult;
 }

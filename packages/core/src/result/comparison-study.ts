@@ -2,9 +2,9 @@ import type { PriceUnit } from "../project/types.ts";
 import type { Peak } from "./moisture-result.ts";
 import type { JudgementWord, VerdictWord } from "./words.ts";
 
-/** The variants of the build-ups beside the build-ups themselves. */
+/** The build-ups compared with their variants. */
 export interface ComparisonStudy {
-  /** As the file has it; empty when it names none. */
+  /** As stated in the file; empty when it states none. */
   currency: string;
   /** [currency/h] */
   hourRate: number | null;
@@ -12,17 +12,17 @@ export interface ComparisonStudy {
   heatPricePerKilowattHour: number | null;
   /** Build-ups that have variants. */
   buildUps: ComparisonOfBuildUp[];
-  /** Remarks on the prices, in sentences: unused ones, and ones used for several thicknesses. */
+  /** Unusual prices, in sentences: unused ones, and one price for several thicknesses. */
   notes: string[];
-  /** The assumptions behind the figures, in sentences. */
+  /** Assumptions of the figures, in sentences. */
   assumptions: string[];
 }
 
-/** A build-up beside its variants. */
+/** A build-up and its variants. */
 export interface ComparisonOfBuildUp {
   name: string;
   slug: string;
-  /** Area without openings [m²], and length of the wall [m]; null if not stated. */
+  /** Area without openings [m²], and length of the wall [m]; null when not stated. */
   area: number | null;
   /** [m] */
   length: number | null;
@@ -35,10 +35,10 @@ export interface ComparisonRow {
   /** Null for the build-up as drawn. */
   variant: string | null;
   slug: string;
-  /** In words, one each. */
+  /** The changes in words, one for each. */
   changes: string[];
   judgement: JudgementWord;
-  /** The judgement's reason in a sentence. */
+  /** The reason for the judgement, in a sentence. */
   reason: string;
   /** [W/(m²·K)]; figures are null where the variant is beyond the method. */
   transmittance: number | null;
@@ -54,22 +54,22 @@ export interface ComparisonRow {
   carriedOver: number | null;
   /** Of the whole build-up [m]. */
   thickness: number;
-  /** Floor area that a wall of the stated length stands on [m²]; null for roofs and floors, or without a length. */
+  /** Floor area taken up by a wall of the stated length [m²]; null for roofs and floors, or without a length. */
   floorArea: number | null;
-  /** On the warm side, with its sd [m]; null without one there. */
+  /** The one on the warm side, with its sd [m]; null without one there. */
   vapourLayer: { name: string; sd: number } | null;
-  /** Whether it must be continuous; null without a vapour layer, or if there is too much water anyway. */
+  /** Whether it must be unbroken; null without a vapour layer, or where there is too much water anyway. */
   dependence: "forgives gaps" | "depends on its vapour layer" | null;
-  /** Most water in a year with the vapour layer ten times more open [kg/m²]; null without a vapour layer. */
+  /** Maximum accumulation with the vapour layer ten times more open [kg/m²]; null without a vapour layer. */
   whenOpened: { verdict: VerdictWord; peak: number } | null;
-  /** The same with none [kg/m²]. */
+  /** The same without the vapour layer [kg/m²]. */
   whenLeftOut: { verdict: VerdictWord; peak: number } | null;
-  /** [kWh/m²] and [kWh] */
+  /** Heat loss over the year [kWh/m²], and below in all [kWh]. */
   heatPerYear: number | null;
   /** [kWh a year] */
   heatPerYearInAll: number | null;
   goods: GoodsResult[];
-  /** Null when nothing in it has a price. */
+  /** Null when none of its goods has a price. */
   cost: CostResult | null;
   /** Null for the build-up as drawn. */
   againstBase: AgainstBase | null;
@@ -77,21 +77,21 @@ export interface ComparisonRow {
   sentence: string | null;
 }
 
-/** One thing to buy for a build-up; waste is left out of `perArea` and `inAll`. */
+/** One item of the quantities for a build-up; `perArea` and `inAll` exclude waste. */
 export interface GoodsResult {
   use: "layer" | "framing" | "tape";
   material: string;
-  /** Of the layer, or depth of the framing [m]; null for sheets and tape. */
+  /** Thickness of the layer, or depth of the framing [m]; null for sheets and tape. */
   thickness: number | null;
-  /** For a square metre of the build-up; null for tape, which is counted for the whole build-up only. */
+  /** For a square metre of the build-up; null for tape, which is counted only for the whole. */
   perArea: GoodsAmounts | null;
-  /** For the whole build-up without its openings; null if no area is stated. */
+  /** For the whole build-up without openings; null where no area is stated. */
   inAll: GoodsAmounts | null;
-  /** The price used, in the file's currency, and what a roll or sheet covers [m²]; null where nothing is priced. */
+  /** The price used, in the file's currency, and the area that a roll or sheet covers [m²]; null without a price. */
   unitPrice: { amount: number; per: PriceUnit; covers: number | null } | null;
-  /** Share that goes to waste [–]; 0 where no price states one. */
+  /** Share of waste [–]; 0 where no price states one. */
   waste: number;
-  /** Count of whole rolls and sheets to order, or the quantity, with waste; null without a price or size. */
+  /** Quantity to order, with waste, in whole rolls and sheets; null without a price or size. */
   toBuy: { count: number; unit: PriceUnit } | null;
   /** [currency/m²] */
   costPerArea: number | null;
@@ -103,7 +103,7 @@ export interface GoodsResult {
   note: string | null;
 }
 
-/** Area [m²], volume [m³] and length [m]; null where it is not counted that way or not known. */
+/** Area [m²], volume [m³] and length [m]; null where not counted that way or unknown. */
 export interface GoodsAmounts {
   /** [m²] */
   area: number | null;
@@ -113,15 +113,15 @@ export interface GoodsAmounts {
   length: number | null;
 }
 
-/** Money in the file's currency. */
+/** Costs in the file's currency. */
 export interface CostResult {
   /** [currency/m²] */
   materialsPerArea: number;
   /** [currency/m²]; null without an hour rate. */
   labourPerArea: number | null;
-  /** Materials and labour for a square metre, rolls and sheets by their share [currency/m²]. */
+  /** Materials and labour for a square metre, with partial rolls and sheets [currency/m²]. */
   perArea: number;
-  /** For the whole, whole rolls and sheets [currency]; null without an area. */
+  /** For the whole build-up, with whole rolls and sheets [currency]; null without an area. */
   inAll: number | null;
   /** Hours for a square metre [h/m²]. */
   hoursPerArea: number;
@@ -151,6 +151,6 @@ export interface AgainstBase {
   extraCost: number | null;
   /** [currency] */
   extraCostInAll: number | null;
-  /** [a]; null without a heat price, where nothing is saved, or where the extra cost is not known. */
+  /** [a]; null without a heat price, without savings, or where the extra cost is unknown. */
   yearsToPay: number | null;
 }

@@ -38,16 +38,16 @@ export interface TrappedWaterData {
   daysToDry: number | null;
   /** [kg/m²] */
   mostHeldElsewhere: number;
-  /** Where that is; null where none is. */
+  /** Place of that water; null without any. */
   place: Place | null;
-  /** Water gone to the room side and outwards [kg/m²]. */
+  /** Water that left to the room side and to the outer side [kg/m²]. */
   toRoom: number;
   /** [kg/m²] */
   toFarSide: number;
   withinScope: boolean;
-  /** Held in the layer at each month end from the start, until dry or ten years [kg/m²]. */
+  /** Water in the layer at each month's end from the start, until dry or for ten years [kg/m²]. */
   held: number[];
-  /** Held everywhere else at the same times [kg/m²]. */
+  /** Water everywhere else at the same times [kg/m²]. */
   heldElsewhere: number[];
   /** Changes that were tried, fastest first, with the days to dry [d]. */
   variants: { by: DryingChange; daysToDry: number | null }[];
@@ -86,7 +86,7 @@ export interface TwoSeasonData {
   /** [kg/m²] */
   summerCapacity: number;
   passes: boolean | null;
-  /** The section that does worst, and its wettest plane; null where nothing condenses. */
+  /** The worst section, and its wettest plane, null where nothing condenses. */
   sectionId: SectionId;
   place: Place | null;
 }
@@ -97,7 +97,7 @@ export interface TwoSeasonResult extends TwoSeasonData {
   plane: string | null;
 }
 
-/** Water from leaking air, in addition to diffusion, as data. */
+/** Water from air leakage, beside diffusion, as data. */
 export interface LeakData {
   /** [m²/m²], [Pa] */
   area: number;
@@ -107,14 +107,14 @@ export interface LeakData {
   airFlow: number;
   /** [m³/m² a year] */
   airVolume: number;
-  /** Left each month [kg/m²]. */
+  /** Deposited in each month [kg/m²]. */
   months: { month: MonthName; amount: number }[];
-  /** [kg/m²] over the wet season, beside diffusion's. */
+  /** Deposited over the year, beside the condensate from diffusion [kg/m²]. */
   total: number;
   /** [kg/m² a year] */
   diffusion: number;
   place: Place;
-  /** Greatest amount accepted at that place [kg/m²]. */
+  /** The largest amount accepted at that place [kg/m²]. */
   limit: number;
 }
 
@@ -129,17 +129,17 @@ export interface GapsYear {
   peak: Peak;
 }
 
-/** A sheet with part of its area missing, as data. */
+/** A layer with gaps, as data. */
 export interface GapsData extends GapsYear {
-  /** Stated in the file, the usual share, or the framed part without a vapour layer. */
+  /** Gaps as stated, usual gaps, or the framed part without a vapour layer. */
   kind: "stated" | "usual" | "framed part";
   /** Index of the layer, from 0. */
   layer: number;
   /** [–] */
   share: number;
-  /** Open laps as stated: width and spacing [m]; null where they are not. */
+  /** Open laps as stated: width and spacing [m]; null where not stated. */
   laps: { width: number; spacing: number } | null;
-  /** Round holes as stated: diameter [m] and number [1/m²]; null where they are not. */
+  /** Round holes as stated: diameter [m] and number [1/m²]; null where not stated. */
   holes: { diameter: number; perArea: number } | null;
   /** [m] */
   sdWhole: number;
@@ -157,14 +157,14 @@ export interface GapsResult extends GapsData {
   message: string;
 }
 
-/** The year with each layer's vapour resistance following its own humidity. */
+/** The year with each layer's vapour resistance taken from its own humidity. */
 export interface VariableResistanceResult {
   /** Count. */
   rounds: number;
   /** [–] */
   tolerance: number;
   converged: boolean;
-  /** The way through that governs. */
+  /** Name of the governing section. */
   section: string;
   sectionId: SectionId;
   verdict: VerdictWord;

@@ -2,7 +2,7 @@ import type { EdgeInsulation, Soil, UnderfloorVoid } from "../project/types.ts";
 import type { MonthName, SectionId } from "./places.ts";
 import type { HeatFlowDirection } from "./words.ts";
 
-/** The input of a floor to ISO 13370, for retracing it. */
+/** Input of the calculation of a floor to ISO 13370, for a hand check. */
 export interface FloorBasis {
   /** A [m²] and exposed perimeter P [m] */
   area: number;
@@ -21,14 +21,14 @@ export interface FloorBasis {
   surfaceResistanceOutside: number;
   /** Insulation along the edge of a slab; null without. */
   edgeInsulation: EdgeInsulation | null;
-  /** What is known of the void below a suspended floor, with fw, its wind shielding [–]; null for a slab on the ground. */
+  /** Data of the void below a suspended floor, with its wind shielding factor fw [–]; null for a slab on ground. */
   void:
     | (Pick<
         UnderfloorVoid,
         "height" | "wallTransmittance" | "openings" | "windSpeed" | "shelter" | "groundInsulation"
       > & {
         windShielding: number;
-        /** True where the file states the void's air; its temperatures follow from the transmittances otherwise. */
+        /** True where the file states the void's air; otherwise its temperatures follow from the transmittances. */
         isAirStated: boolean;
       })
     | null;
@@ -59,7 +59,7 @@ export interface HeatCorrection {
   formula: string;
 }
 
-/** A named value [`unit`] of a longer working, for people who retrace it. */
+/** A named value [`unit`] of a longer calculation, for a hand check. */
 export interface WorkingValue {
   name: string;
   symbol: string;
@@ -68,9 +68,9 @@ export interface WorkingValue {
   unit: string;
 }
 
-/** The two cases that a slightly ventilated air layer lies between, closed and well ventilated. */
+/** The two cases that bound a slightly ventilated air layer: closed and well ventilated. */
 export interface SlightVentilation {
-  /** How far it is from the one to the other, (Av − 500)/1000 with Av in mm² [–], 0 to 1. */
+  /** Weight of the well-ventilated case, (Av − 500)/1000 with Av in mm² [–], 0 to 1. */
   openShare: number;
   /** Combined total resistance [m²·K/W]. */
   closedResistance: number;
@@ -82,7 +82,7 @@ export interface SlightVentilation {
   openCorrection: number;
 }
 
-/** Figures of heat as they are worked out: resistances [m²·K/W], transmittances [W/(m²·K)]. */
+/** Heat figures as calculated: resistances [m²·K/W], transmittances [W/(m²·K)]. */
 export interface HeatFigures extends CombinedResistance {
   direction: HeatFlowDirection;
   /** U with framing and corrections [W/(m²·K)]. */
@@ -93,13 +93,13 @@ export interface HeatFigures extends CombinedResistance {
   correction: number;
   /** Corrections to ISO 6946 Annex F. */
   corrections: readonly HeatCorrection[];
-  /** True where they come to under 3 % and are left out. */
+  /** True where they are under 3 % of U and are left out. */
   correctionsLeftOut: boolean;
   /** [–] */
   framingShare: number;
   /** Floors: the working of ISO 13370; null otherwise. */
   ground: readonly WorkingValue[] | null;
-  /** Rg, resistance of the ground below a slab, behind the layers in every temperature [m²·K/W]; null for all else. */
+  /** Rg, resistance of the ground below a slab, included in all temperatures [m²·K/W]; null for all else. */
   groundResistance: number | null;
   /** Null without a slightly ventilated layer; with one `paths` and `lowerLimitLayers` are those of the closed case. */
   slightVentilation: SlightVentilation | null;
@@ -118,24 +118,24 @@ export interface HeatResult extends HeatFigures {
   surfaceResistanceOutside: number;
   /** [m²·K/W] */
   surfaceResistanceOutsideMoisture: number;
-  /** The distinct ways through: share of the area [–], total resistance of each (upper limit) and of its layers [m²·K/W]. */
+  /** The heat-flow paths: share of the area [–], total resistance (upper limit) and those of the layers [m²·K/W]. */
   paths: { id: SectionId; name: string; share: number; resistance: number; layerResistances: number[] }[];
   /** Each layer's resistance in the lower limit, with its bridging [m²·K/W]; layers by index from 0. */
   lowerLimitLayers: { layer: number | null; name: string; resistance: number }[];
-  /** What the working of `ground` starts from; null where that is. */
+  /** Input of `ground`; null where that is null. */
   groundBasis: FloorBasis | null;
-  /** Heat over the heating year [kWh/m²]; null where there is none. */
+  /** Heat loss over the year [kWh/m²]; null where there is none. */
   heatPerYear: number | null;
   heatPerYearNote: string | null;
 }
 
-/** The inside surface: temperature factors [–] against what mould, drops and corrosion require. */
+/** The inside surface: temperature factors [–], and those required against mould, condensation and corrosion. */
 export interface SurfaceResult {
   /** Factors [–]; `sectionId` is null for the face as a whole; `where` is the name in words. */
   temperatureFactors: { where: string; sectionId: SectionId | null; factor: number }[];
   /** Required factor each month for mould, condensation and corrosion; null where the month does not count. */
   required: { month: MonthName; mould: number | null; condensation: number | null; corrosion: number | null }[];
-  /** The month with the highest requirement of each kind, with its factor [–]. */
+  /** The critical month for each, with the factor it requires [–]. */
   critical: {
     /** [–] */
     mould: { month: MonthName; factor: number } | null;
@@ -146,13 +146,13 @@ export interface SurfaceResult {
   };
   /** Why a critical month is null. */
   reason: string | null;
-  /** Room relative humidity that the coldest surface would withstand in its worst month [–], before mould and before drops. */
+  /** Room humidity above which mould risk, and condensation, begins on the coldest surface in the worst month [–]. */
   humidityStood: { month: MonthName; mould: number; condensation: number } | null;
   /** The coldest part of the surface in the critical month [°C], with the humidity on it [–]; null without such a month. */
   coldest: { month: MonthName; temperature: number; relativeHumidity: number } | null;
   /**
-   * The other face of a partition, judged by the other room's air; null otherwise. `temperatureFactor` is the lowest,
-   * at `where`; `required` and `criticalMonth` keep mould away, `condensation` drops.
+   * The other face of a partition, assessed with the other room's air; null otherwise. `temperatureFactor` is the
+   * lowest, at `where`; `required` and `criticalMonth` are for mould.
    */
   otherFace: {
     /** [–] */
@@ -164,11 +164,11 @@ export interface SurfaceResult {
     /** [–] */
     required: number | null;
     criticalMonth: MonthName | null;
-    /** Factor [–] that keeps drops away. */
+    /** Factor that prevents condensation [–], and its month. */
     condensation: { month: MonthName; factor: number } | null;
     condensationMonths: MonthName[];
   } | null;
-  /** Junctions against what this face asks, or the other one where only that room is the warmer. */
+  /** Junctions compared with the requirement of this face, or of the other face where only that room is warmer. */
   junctions: {
     name: string;
     /** [–] */
@@ -177,8 +177,8 @@ export interface SurfaceResult {
     meetsMould: boolean | null;
     meetsCondensation: boolean | null;
   }[];
-  /** Months in which the room surface itself is at saturation. */
+  /** Months with condensation on the room surface. */
   condensationMonths: MonthName[];
-  /** The case of a slightly ventilated air layer that gives the lower factor, given here; null without such a layer. */
+  /** The case of a slightly ventilated air layer reported here, with the lower factor; null without such a layer. */
   slightVentilationCase?: "closed" | "open" | null;
 }

@@ -13,9 +13,9 @@ interface FindingOf<Code extends FindingCode> {
   severity: FindingSeverity;
   /** The finding in one sentence that can stand alone. */
   short: string;
-  /** That, and what follows it, in plain words with its figures. */
+  /** That sentence and those after it, in plain words with figures. */
   message: string;
-  /** What to do, or what to ask; null where nothing follows. */
+  /** What to do, or what to ask for; null where nothing is needed. */
   advice: string | null;
   /** Standard and clause, or "common practice". */
   source: string;
@@ -23,7 +23,7 @@ interface FindingOf<Code extends FindingCode> {
   figures: FindingFigures[Code];
 }
 
-/** One result worth reporting, with its figures and what to do; the code determines the figures. */
+/** A finding, with the figures behind it and advice; its code determines its figures. */
 export type Finding<Code extends FindingCode = FindingCode> = Code extends FindingCode ? FindingOf<Code> : never;
 
 /** The judgement with its reasons. */
@@ -31,23 +31,23 @@ export interface Judgement {
   word: JudgementWord;
   /** Ids of findings. */
   reasons: string[];
-  /** Id of the finding that decides; null where none speaks against the build-up. */
+  /** Id of the finding that decides; null where none counts against the build-up. */
   decisive: string | null;
-  /** Id of the finding by which it fails even by this mild method, where it is beyond it; null for all else. */
+  /** Where it is beyond the method, id of a finding that fails it even so; otherwise null. */
   failsEvenSo: string | null;
-  /** Verdict of the year with drying within the month: told if no finding decides. */
+  /** Verdict of the year with drying within the month, shown where no finding decides. */
   verdict: VerdictWord;
-  /** The answer in one sentence, and with what follows it. */
+  /** The answer in one sentence, and in full. */
   short: string;
   message: string;
-  /** Ids of the findings that it rests on, and their advice in words, each once; none unless it is sound with conditions. */
+  /** Ids of the findings that make conditions, and their advice, each once; empty unless sound with conditions. */
   conditionsFrom: string[];
   conditions: string[];
 }
 
-/** A change that was calculated to change the judgement or to meet the target, with its result. */
+/** A change that improves the judgement or meets the target, with its calculated result. */
 export interface Remedy {
-  /** What is done: one change, or two that go together; and in words. */
+  /** The steps: one change, or two together; and in words. */
   does: readonly RemedyStep[];
   change: string;
   judgement: JudgementWord;
@@ -59,14 +59,14 @@ export interface Remedy {
   thicknessInside: number;
   /** [m] */
   thicknessOutside: number;
-  /** The findings behind *sound with conditions*, and their messages; otherwise empty. */
+  /** For *sound with conditions*, the findings that make the conditions, and their messages; otherwise empty. */
   conditionFindings: Finding[];
   conditions: string[];
-  /** What is done to the layers, in the language of variants; empty where the layers stay. */
+  /** The changes of the layers, in the form of variants; empty where the layers stay. */
   changes: LayerChange[];
   /** Keys of the build-up that are no longer stated. */
   removes: readonly "leak"[];
-  /** What is done to a room; null where none is changed. */
+  /** The change of a room; null without one. */
   roomChange: RoomChange | null;
   /** The changed build-up's layers. */
   layers: LayerResult[];

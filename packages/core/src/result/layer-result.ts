@@ -1,8 +1,8 @@
 import type { AirLayer, InsulationFit, LayerPurpose, MaterialKind, ValueBasis, Ventilation } from "../project/types.ts";
 
-/** A layer with the properties that were used and where they come from, in SI. */
+/** A layer with the properties used and their origin, in SI. */
 export interface LayerResult {
-  /** Number on the pages: from 1, from the room outwards. */
+  /** Number as in the report: from 1, from the room outwards. */
   number: number;
   name: string;
   type: "material" | "sheet" | "air";
@@ -18,9 +18,9 @@ export interface LayerResult {
   vapourResistanceFactor: number | null;
   /** [m], the dry value used */
   sd: number;
-  /** [m], the unfavourable value of the second run */
+  /** [m], the unfavourable value of the sensitivity run */
   sdUnfavourable: number;
-  /** What `sd` is made of where the layer has facings [m]; null without. */
+  /** The parts of `sd` where the layer has facings [m]; null without. */
   sdParts: { innerFacing: number; core: number; outerFacing: number } | null;
   /** [kg/m³] */
   density: number | null;
@@ -43,21 +43,21 @@ export interface LayerResult {
   counted: boolean;
 }
 
-/** A framing with its share of the area and where that comes from. */
+/** A framing with its share of the area and the origin of that share. */
 export interface FramingResult {
   name: string;
   material: string;
   /** [W/(m·K)] */
   conductivity: number;
-  /** μ, dry; null for metal and mineral framing, which is counted for heat alone. */
+  /** μ, dry; null for metal and mineral framing, which counts for heat only. */
   vapourResistanceFactor: number | null;
   source: string;
   basis: ValueBasis;
   /** [–] */
   share: number;
-  /** Where the share comes from, in words with its numbers. */
+  /** Origin of the share, in words with its numbers. */
   origin: string;
-  /** The usual share of such an element for comparison, in words (common practice). */
+  /** The usual share in such an element, for comparison, in words (common practice). */
   usual: string;
   /** Indices, from 0, of the layers it runs through. */
   layers: number[];

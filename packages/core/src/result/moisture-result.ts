@@ -1,14 +1,14 @@
 import type { MonthName, SectionId, SlicePart } from "./places.ts";
 import type { VerdictWord } from "./words.ts";
 
-/** The greatest month-end total of held water, and its month; null when dry. */
+/** Maximum accumulation at a month's end, and its month, null when dry. */
 export interface Peak {
   /** [kg/m²] */
   amount: number;
   month: MonthName | null;
 }
 
-/** What the year comes to: verdict, peak, water left after twelve months [kg/m²], the month by which all is gone. */
+/** Result of the year: verdict, maximum accumulation, residual moisture [kg/m²], the month by which all is gone. */
 export interface YearSummary {
   verdict: VerdictWord;
   peak: Peak;
@@ -17,41 +17,41 @@ export interface YearSummary {
   dryBy: MonthName | null;
 }
 
-/** The moisture side: what the governing section comes to, and every section. */
+/** The moisture side: the result of the governing section, and every section. */
 export interface MoistureResult extends YearSummary {
   /** Name of the governing section. */
   section: string;
-  /** The governing section, one of `sections`: worst verdict, then most carried over, then highest peak. */
+  /** The governing section, one of `sections`: worst verdict, then most residual moisture, then highest peak. */
   governing: SectionResult;
-  /** Taken off the outer temperature in the profile, under a clear sky [K]; 0 without. */
+  /** Subtracted from the outer temperature in the profile, for a clear sky [K]; 0 without. */
   skyOffset: number;
   sections: SectionResult[];
 }
 
-/** One straight way through, with its twelve months. Amounts are per m² of its own area. */
+/** One section, with its twelve months. Amounts are per m² of its own area. */
 export interface SectionResult extends YearSummary {
-  /** Its place among the sections of the build-up, from 0. */
+  /** Its index among the sections of the build-up, from 0. */
   index: number;
-  /** Which way through it is; `name` is its name in words. */
+  /** Its heat-flow path; `name` is its name in words. */
   id: SectionId;
   name: string;
   /** [–] */
   share: number;
   startMonth: MonthName | null;
-  /** Water written off by setting nodes to zero at month ends [kg/m²]. */
+  /** Drying ignored by the standard's monthly step [kg/m²]. */
   writtenOff: number;
   withinMonth: YearSummary;
-  /** The year repeated: how many [a], what is left at the end of each [kg/m²], and what each adds [kg/m² a year]. */
+  /** The repeated year: number of years [a], level at the end of each [kg/m²] and growth [kg/m² a year]. */
   repeating: { settles: boolean; years: number; level: number; growthPerYear: number };
-  /** The least distance to saturation over the year, psat − p [Pa], and the humidity there [–]; null when wet. */
+  /** The smallest margin to saturation over the year, psat − p [Pa], and the humidity there [–]; null when wet. */
   leastMargin: { node: number; month: MonthName; margin: number; relativeHumidity: number } | null;
-  /** The deciding month: the greatest change, or when dry the least distance to saturation. */
+  /** The critical month: that of most condensation per day or, when dry, of the smallest margin to saturation. */
   decidingMonth: MonthName;
-  /** Layers of this way through that were counted, with R [m²·K/W] and sd [m] each. */
+  /** The slices of this section from the room outwards, each with R [m²·K/W] and sd [m]. */
   layers: {
     layer: number;
     name: string;
-    /** Which part of the layer it is: the timber in its place, a facing, or the layer itself. */
+    /** The part of the layer: the framing in its place, a facing, or the layer itself. */
     part: SlicePart;
     material: string;
     resistance: number;
@@ -61,7 +61,7 @@ export interface SectionResult extends YearSummary {
   months: SectionMonth[];
 }
 
-/** One month of a section: the air on both sides [°C], [Pa], every node, and the nodes where water comes or goes [kg/m²]. */
+/** One month of a section: the air on both sides [°C], [Pa], every node, and the nodes with water [kg/m²]. */
 export interface SectionMonth {
   month: MonthName;
   /** [°C], [Pa] */
@@ -69,7 +69,7 @@ export interface SectionMonth {
   /** [°C], [Pa] */
   indoor: { temperature: number; vapourPressure: number };
   nodes: NodeState[];
-  /** Gained over the month, and held at its end [kg/m²]. */
+  /** Gain over the month, and water held at its end [kg/m²]. */
   planes: { node: number; change: number; held: number }[];
 }
 
@@ -77,7 +77,7 @@ export interface SectionMonth {
 export interface NodeState {
   /** Index from 0. */
   node: number;
-  /** Number of the layer (from 0) that ends or is cut here; null at the room surface. */
+  /** Index, from 0, of the layer that ends or is divided here; null at the room surface. */
   layer: number | null;
   /** Its name. */
   after: string | null;

@@ -2,7 +2,7 @@ import type { Peak } from "./moisture-result.ts";
 import type { MonthName, WarmSide } from "./places.ts";
 import type { JudgementWord, VerdictWord } from "./words.ts";
 
-/** Where the vapour layer lies in a cell of the placement study; the far side is outdoors, a void or another room. */
+/** Position of the vapour layer in a cell of the placement study; the outer side is outdoors, a void or a room. */
 export type PlacementPosition =
   | "towards the room"
   | "within the insulation"
@@ -21,14 +21,14 @@ export interface PlacementStudy {
 export interface PlacementOfBuildUp {
   name: string;
   slug: string;
-  /** The layer that is moved about, and its sd [m]; null where the build-up is left out. */
+  /** The layer that is moved, and its sd [m]; null where the build-up is left out. */
   layer: { name: string; sd: number; added: boolean } | null;
   /** Why the build-up is left out; null where it is not. */
   leftOut: string | null;
-  /** The positions, in the order of the cells, with their words and whether the file draws it so. */
+  /** The positions, in the order of the cells, in words, and whether the file has the layer there. */
   positions: { position: PlacementPosition; words: string; isDrawn: boolean }[];
   rows: PlacementRow[];
-  /** One sentence that says what the grid shows; null where the build-up is left out. */
+  /** The result of the grid in one sentence; null where the build-up is left out. */
   message: string | null;
 }
 
@@ -39,19 +39,19 @@ export interface PlacementRow {
   /** The room's rules in words. */
   temperatureRule: string;
   humidityRule: string;
-  /** The side that vapour is pushed from, and its name: a room's, or "outdoors"; null where the row has no cells. */
+  /** The side that vapour comes from, and its name: a room's, or "outdoors"; null where the row has no cells. */
   warmSide: WarmSide | null;
   warmSideName: string | null;
-  /** Why the row has no cells: a room that cannot exist there, or that is the same as in the row before; null otherwise. */
+  /** Why the row has no cells: the room is impossible there, or the same as in the row before; null otherwise. */
   leftOut: string | null;
   cells: PlacementCell[];
 }
 
-/** What the build-up comes to with the vapour layer in one position. */
+/** The result of the build-up with the vapour layer in one position. */
 export interface PlacementCell {
   position: PlacementPosition;
   judgement: JudgementWord;
-  /** Null where the case is beyond the method, as the figures beside it are. */
+  /** Null, like the figures below, where the case is beyond the method. */
   verdict: VerdictWord | null;
   peak: Peak | null;
   /** [kg/m²] */

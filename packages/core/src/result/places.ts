@@ -13,20 +13,20 @@ export type MonthName =
   | "November"
   | "December";
 
-/** A side of a build-up: that of its own room, or the far one. */
+/** A side of a build-up: that of its own room, or the outer side. */
 export type Side = "inside" | "outside";
 
-/** The side from which vapour is pushed over the year. */
+/** The side that vapour comes from over the year. */
 export type WarmSide = Side | "neither";
 
-/** A straight way through a build-up: all of it, between its framing, or through the framings named. */
+/** A heat-flow path through a build-up: the only one, between framing, or through the framings named. */
 export interface SectionId {
   kind: "whole" | "between framing" | "through framing";
   /** Names of framings, in the order of the layers; empty for the other kinds. */
   through: readonly string[];
 }
 
-/** Which part of a layer: the layer itself, a facing of it, or the framing in its place. */
+/** A part of a layer: the layer itself, a facing of it, or the framing in its place. */
 export type SlicePart = "whole" | "inner facing" | "outer facing" | "framing";
 
 /** A part of a layer along a section. */
@@ -45,10 +45,10 @@ export interface PieceOfWood {
   framing: string | null;
 }
 
-/** Where something is: at one node or over several neighbouring ones. */
+/** A place: one node, or several adjacent ones. */
 export interface Place {
   extent: "node" | "zone";
-  /** What ends there and what begins there; the same twice inside a part, null at a surface. */
+  /** The parts that end and begin there; the same twice inside a part, null at a surface. */
   inner: PartOfLayer | null;
   outer: PartOfLayer | null;
 }

@@ -12,7 +12,7 @@ export interface PictureBox {
   y1: number;
 }
 
-/** What a rectangle of a picture is drawn as. */
+/** The material of a rectangle in a picture. */
 export interface DrawnStuff {
   name: string;
   type: "material" | "air" | "sheet";
@@ -24,21 +24,21 @@ export interface DrawnStuff {
   density: number | null;
 }
 
-/** A section in the plane as data for a drawing: places in metres, to a tenth of a millimetre. */
+/** A section in the plane, as data for a drawing: coordinates in metres, to a tenth of a millimetre. */
 export interface PlanePicture {
-  /** What is shown [m]. */
+  /** The part shown [m]. */
   frame: PictureBox;
   stuffs: DrawnStuff[];
   /** Later ones cover earlier ones; `stuff` is an index into `stuffs`. */
   rectangles: (PictureBox & { stuff: number })[];
-  /** Lines of equal temperature [°C], each with its places [m]. */
+  /** Isotherms [°C], each with its points [m]. */
   isotherms: { value: number; points: [number, number][] }[];
-  /** Places with water, the wettest first: part of the most at one of them [–]. */
+  /** Places with water, the wettest first; the share is relative to the wettest [–]. */
   water: { x: number; y: number; share: number }[];
-  /** Where the words for the two airs stand [m]. */
+  /** Positions of the labels of the air on both sides [m]. */
   airs: { side: "inside" | "outside"; x: number; y: number }[];
-  /** The coldest place of the room's surface [m]; null where the picture tells of water. */
+  /** The coldest place of the room's surface [m]; null where the picture shows water. */
   coldest: { x: number; y: number } | null;
-  /** The strip of 50 mm with most water, as it runs through the picture from y0 to y1 [m]; null without water. */
+  /** The strip of 50 mm with most water, from y0 to y1 of the picture [m]; null without water. */
   strip: { y0: number; y1: number } | null;
 }

@@ -5,12 +5,12 @@ import type { VerdictWord } from "./words.ts";
 
 /** Water in the strip of 50 mm that holds most [kg/m²]. */
 export interface StripResult {
-  /** Greatest month-end amount, and its month [kg/m²]. */
+  /** Maximum accumulation at a month's end [kg/m²], and its month. */
   amount: number;
   month: MonthName;
   /** Middle of the strip from the middle of a framing member [m]. */
   middle: number;
-  /** Left after twelve months, and what the next year adds [kg/m²]. */
+  /** Residual moisture after twelve months [kg/m²], and growth in the next year. */
   left: number;
   /** [kg/m² a year] */
   growthPerYear: number;
@@ -18,11 +18,11 @@ export interface StripResult {
 
 /** A year of vapour in the plane. */
 export interface PlaneRunResult {
-  /** Gap beside the framing [m], and the tape over it. */
+  /** Gap beside the framing [m], and tape over it. */
   gap: number;
   taped: Taping;
   verdict: VerdictWord;
-  /** Greatest month-end amount over the whole build-up [kg/m²]; month null where it stays dry. */
+  /** Maximum accumulation over the whole build-up [kg/m²]; month null where it stays dry. */
   peak: { amount: number; month: MonthName | null };
   /** [kg/m²] */
   carriedOver: number;
@@ -33,7 +33,7 @@ export interface PlaneRunResult {
   months: { month: MonthName; mean: number; strip: number }[];
 }
 
-/** Channels in the plane: U [W/(m²·K)] without corrections and its bounds, fRsi [–] over the channel and as a whole. */
+/** Channels in the plane: U without corrections, its bounds [W/(m²·K)]; fRsi at the channel and of the whole [–]. */
 export interface ChannelResult {
   /** [W/(m²·K)] */
   transmittance: number;
@@ -47,24 +47,24 @@ export interface ChannelResult {
   wholeTemperatureFactor: number;
 }
 
-/** What the plane tells of a build-up. */
+/** The result of the plane for a build-up. */
 export interface PlaneResult {
   framing: string;
-  /** Tight layers that the framing interrupts, from 0. */
+  /** Indices, from 0, of the tight layers that the framing interrupts. */
   interrupted: number[];
-  /** What the file says of their joints. */
+  /** Whether the file states the gap and the tape of their joints. */
   isSaid: { gap: boolean; taped: boolean };
   asBuilt: PlaneRunResult;
-  /** With tape over the framing, and with a gap of 2 mm, told beside it; null where that is no question. */
+  /** For comparison, with tape over the framing and with a gap of 2 mm; null where not applicable. */
   withTape: PlaneRunResult | null;
   withGap: PlaneRunResult | null;
   channel: ChannelResult | null;
-  /** In the month with most water in a strip, or January. */
+  /** For the month with most water in a strip, or January. */
   picture: PlanePicture;
   pictureMonth: MonthName;
 }
 
-/** A measure of a junction that the file does not say, with the unfavourable value that it was run with. */
+/** A dimension of a junction that the file does not state, with the unfavourable value assumed. */
 export type AssumedMeasure =
   | { key: "posts"; value: CornerPosts }
   /** Timbers [–]. */
@@ -74,38 +74,38 @@ export type AssumedMeasure =
   /** [W/(m·K)] */
   | { key: "conductivity"; value: number };
 
-/** A change that makes a junction warmer; measures in m. */
+/** A change that makes a junction warmer; dimensions in m. */
 export type JunctionChange =
   | { kind: "posts"; posts: CornerPosts }
   | { kind: "rim" | "blocking" | "set back"; measure: number }
   | { kind: "insulation outside" | "insulation in the reveal"; thickness: number };
 
-/** A junction of build-ups, worked out in the plane. */
+/** A junction of build-ups, calculated in the plane. */
 export interface JunctionResult {
   name: string;
   kind: "outer corner" | "floor edge" | "roof edge" | "window side";
   /** Slugs of the build-ups that meet, the wall first. */
   buildUps: string[];
-  /** What is so in a sentence, and in full with what follows; what to do; the source. */
+  /** The finding in one sentence and in full; the advice; the source. */
   short: string;
   message: string;
   advice: string | null;
   source: string;
-  /** Why it is not worked out; null where it is. */
+  /** Why it is not calculated; null where it is. */
   beyond: "other rooms" | "not outdoors" | "metal" | null;
   assumed: AssumedMeasure[];
-  /** The figures; null where it is not worked out. */
+  /** The figures; null where it is not calculated. */
   figures: {
     /** Lowest fRsi of the room's surfaces [–]. */
     temperatureFactor: number;
-    /** The factor [–] that keeps mould away in the critical month; null where no month asks. */
+    /** The factor [–] required against mould in the critical month; null where no month requires one. */
     required: { factor: number; month: MonthName } | null;
     meetsMould: boolean | null;
-    /** ψ by outer dimensions [W/(m·K)], and how far the bounds lie from it. */
+    /** ψ for external dimensions [W/(m·K)], and the distance of its bounds. */
     linearTransmittance: number;
     /** [–] */
     uncertainty: number;
-    /** What other framing or a thermal break would do: the lowest fRsi with each [–]. */
+    /** The effect of other framing or a thermal break: the lowest fRsi with each [–]. */
     alternatives: { change: JunctionChange; temperatureFactor: number; meetsMould: boolean | null }[];
     picture: PlanePicture;
   } | null;

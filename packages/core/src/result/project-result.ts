@@ -5,7 +5,7 @@ import type { PlacementStudy } from "./placement-study.ts";
 import type { JunctionResult } from "./plane-result.ts";
 import type { VariationStudy } from "./variation-study.ts";
 
-/** A whole project, assessed. */
+/** The assessment of a whole project. */
 export interface ProjectResult {
   format: 2;
   method: "ISO 13788:2012 clause 6";
@@ -23,14 +23,14 @@ export interface ProjectResult {
   /** The rooms that any build-up uses, with their twelve months in the reported year. */
   rooms: RoomResult[];
   buildUps: BuildUpResult[];
-  /** Odd but possible values; `accepted` when the file acknowledges them. */
+  /** Unusual but possible values; `accepted` when the file acknowledges them. */
   oddities: { code: string; path: string; message: string; accepted: boolean }[];
-  /** Where build-ups meet, worked out in the plane, in the order of the file. */
+  /** Junctions of build-ups, calculated in the plane, in the order of the file. */
   junctions: JunctionResult[];
-  /** The vapour layer in each sensible position, in several climates; only when the study was asked for. */
+  /** The vapour layer in each sensible position, in several climates; only when the study was requested. */
   placement?: PlacementStudy;
-  /** The variants beside the build-ups they belong to; only where the file has any. */
+  /** The build-ups compared with their variants; only where the file has variants. */
   comparison?: ComparisonStudy;
-  /** One layer in many thicknesses; only when the study was asked for. */
+  /** One layer in many thicknesses; only when the study was requested. */
   variation?: VariationStudy;
 }

@@ -1,11 +1,11 @@
-/** What a framing is in the project file: its name, or its values where it belongs to one layer. */
+/** A framing as the project file states it: its name, or its values where it belongs to one layer. */
 export type FramingAsWritten =
   | string
   | { material: string; fraction: string }
   | { material: string; width: string; spacing: string; "other timber"?: string }
   | { material: string; spacing: string; channel: { sheet: string; flange: string; lip: string } };
 
-/** A layer as the project file takes it: quantities with their units. */
+/** A layer as the project file states it: quantities with their units. */
 export interface LayerAsWritten {
   material?: string;
   thickness?: string;
@@ -20,7 +20,7 @@ export interface LayerAsWritten {
   open?: string;
 }
 
-/** One change in the language of variants: exactly one verb, naming a layer. */
+/** One change in the form of variants: exactly one verb that names a layer. */
 export type ChangeAsWritten =
   | { swap: string; for: LayerAsWritten }
   | ({ set: string } & LayerAsWritten)
@@ -30,17 +30,17 @@ export type ChangeAsWritten =
   | { move: string; before: string }
   | { move: string; after: string };
 
-/** A change of the layers, to be made in its turn. */
+/** A change of the layers, one of an ordered list. */
 export interface LayerChange {
-  /** Index, from 0, of the layer that it is made to, or that the added layer gets, in the layers as changed so far. */
+  /** Index, from 0, of the changed or added layer, among the layers as changed so far. */
   at: number;
-  /** Index, from 0, where a moved layer stands afterwards; null for the other changes. */
+  /** Index, from 0, of a moved layer after the move; null for other changes. */
   to: number | null;
-  /** The same for a variant of the build-up; a name that two layers share does not tell them apart, `at` does. */
+  /** The change as a variant states it; where two layers share a name, only `at` tells them apart. */
   change: ChangeAsWritten;
 }
 
-/** A change of a room: what its humidity says afterwards, as the project file takes it. */
+/** A change of a room: its new humidity, as the project file states it. */
 export interface RoomChange {
   room: string;
   humidity: string | readonly string[] | { production: string; volume: string; "air changes": string };

@@ -11,7 +11,7 @@ export interface NamedSheet {
   sd: number;
 }
 
-/** What a board that comes to lie outermost needs over it, cladding and covering ventilated; null where something lies over it already. */
+/** The ventilated protection that a new outermost board needs; null where a layer already covers it. */
 export type OuterProtection = "lining" | "cladding" | "roof covering" | null;
 
 /** How a room is kept drier: by class, by points of relative humidity [–], by its use, by air changes [1/s]. */
@@ -21,7 +21,7 @@ export type DrierBy =
   | { kind: "use" }
   | { kind: "air changes"; airChanges: number; was: number };
 
-/** What one change of a remedy does, by its kind: layers by name, thicknesses [m]. */
+/** One change of a remedy, by kind: layers by name, thicknesses [m]. */
 export type RemedyStep =
   | { kind: "gaps closed"; layers: readonly string[] }
   | { kind: "leak closed" }
@@ -40,13 +40,13 @@ export type RemedyStep =
       kind: "insulation moved";
       board: string;
       thickness: number;
-      /** The layer that it comes to lie on; null on the frame itself. */
+      /** The layer on which it is placed; null on the frame itself. */
       outside: string | null;
-      /** The vapour layer that it lies on, where one is put in. */
+      /** The vapour layer under it, where one is added. */
       sheet: NamedSheet | null;
       protection: OuterProtection;
       isRoof: boolean;
-      /** Sheets taken out with it. */
+      /** Sheets removed with it. */
       takenOut: readonly string[];
     }
   | { kind: "room kept drier"; room: string; by: DrierBy };

@@ -1,6 +1,6 @@
 import type { JudgementWord, VerdictWord } from "./words.ts";
 
-/** The vapour sheet of a build-up in every gap between its layers: what would come of each. */
+/** The results of a vapour sheet at every place between the layers of a build-up. */
 export interface SheetPlaces {
   /** The build-up's own sheet, by its index among the layers; null where an ordinary one is tried. */
   own: number | null;
@@ -12,17 +12,17 @@ export interface SheetPlaces {
   places: SheetPlace[];
 }
 
-/** One place of the sheet, assessed. */
+/** The assessment of one place of the sheet. */
 export interface SheetPlace {
   /** Index at which the sheet would stand among the layers without it; null where it is left out. */
   at: number | null;
-  /** Whether the build-up is drawn so. */
+  /** Whether the build-up has the sheet there. */
   isDrawn: boolean;
-  /** Where that is: "between gypsum plasterboard and mineral wool slab", "left out". */
+  /** The place in words: "between gypsum plasterboard and mineral wool slab", "left out". */
   words: string;
   judgement: JudgementWord;
-  /** What the judgement follows: the year with drying counted inside the month; null beyond the method. */
+  /** Verdict behind the judgement, of the year with drying within the month; null beyond the method. */
   verdict: VerdictWord | null;
-  /** The most water at a month's end [kg/m²]. */
+  /** Maximum accumulation at a month's end [kg/m²]. */
   peak: number;
 }

@@ -1,8 +1,8 @@
 import type { JudgementWord, VerdictWord } from "./words.ts";
 
-/** The same build-up worked out many times, with every input somewhere within its spread. */
+/** The same build-up calculated many times, with every input varied within its spread. */
 export interface SpreadResult {
-  /** Count of the samples worked out; fewer than `asked` when the study was interrupted. */
+  /** Count of the samples calculated; fewer than `asked` when the study was interrupted. */
   samples: number;
   /** Count of the samples asked for. */
   asked: number;
@@ -10,28 +10,28 @@ export interface SpreadResult {
   seed: number;
   sampling: "Latin hypercube";
   inputs: SpreadInputResult[];
-  /** Every word that came up, most often first. */
+  /** Every word that occurred, most frequent first. */
   verdicts: SpreadProbability<VerdictWord>[];
   judgements: SpreadProbability<JudgementWord>[];
   /** [W/(m²·K)] */
   transmittance: SpreadQuantiles;
-  /** Peak and carried over [kg/m²]. */
+  /** Maximum accumulation and residual moisture [kg/m²]. */
   peak: SpreadQuantiles;
   carriedOver: SpreadQuantiles;
-  /** Names of the inputs that matter most, for each of the three; null where it comes out the same in every sample. */
+  /** The most influential input for each of the three; null where the result is the same in every sample. */
   decidesJudgement: string | null;
   decidesWater: string | null;
   decidesTransmittance: string | null;
   /**
-   * How often the judgement is worse than with the values as stated, and the worst that comes up then; null where that is
-   * no more than a quarter [–] of the samples, or where the stated judgement is not known.
+   * Share of samples with a judgement worse than for the stated values [–], and the worst judgement among them; null
+   * where that share is at most a quarter, or where the stated judgement is unknown.
    */
   worse: { word: JudgementWord; probability: number } | null;
   /** One plain sentence or two. */
   message: string;
 }
 
-/** One input of the spread study, with how much it matters. */
+/** One input of the spread study, and its influence. */
 export interface SpreadInputResult {
   name: string;
   kind: SpreadInputKind;
@@ -42,11 +42,11 @@ export interface SpreadInputResult {
   /** [`unit`] */
   high: number;
   unit: "W/(m·K)" | "–" | "m" | "share";
-  /** Where the width comes from, in words. */
+  /** Origin of the width, in words. */
   origin: string;
   /**
-   * Rank correlation [–] with the judgement (worse words higher), with how near it comes to water and how much there is,
-   * and with the transmittance.
+   * Rank correlation [–] with the judgement (worse words higher), with water (nearness to it, then its amount), and
+   * with the transmittance.
    */
   influenceOnJudgement: number;
   /** [–] */
@@ -55,7 +55,7 @@ export interface SpreadInputResult {
   influenceOnTransmittance: number;
 }
 
-/** What an input of the spread study is. */
+/** Kind of an input of the spread study. */
 export type SpreadInputKind =
   | "conductivity"
   | "vapour resistance factor"
@@ -64,10 +64,10 @@ export type SpreadInputKind =
   | "gap share"
   | "indoor humidity";
 
-/** How often a word came up. */
+/** Frequency of a word. */
 export interface SpreadProbability<Word> {
   word: Word;
-  /** How many. */
+  /** Number of samples with the word. */
   count: number;
   /** count over samples, with the standard error of a share among independent samples [–]. */
   probability: number;
@@ -75,7 +75,7 @@ export interface SpreadProbability<Word> {
   standardError: number;
 }
 
-/** One, five, fifty, ninety-five and ninety-nine of a hundred lie below, in the unit of the figure they are of. */
+/** Percentiles 1, 5, 50, 95 and 99, in the unit of the figure. */
 export interface SpreadQuantiles {
   /** [unit of the figure] */
   one: number;

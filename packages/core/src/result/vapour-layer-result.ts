@@ -2,20 +2,20 @@ import type { Peak } from "./moisture-result.ts";
 import type { MonthName, WarmSide } from "./places.ts";
 import type { VerdictWord } from "./words.ts";
 
-/** The vapour layer: which it is, on which side it lies, and how far from the dew point. */
+/** The vapour layer: which layer it is, on which side it lies, and its margin to the dew point. */
 export interface VapourLayerResult {
   present: boolean;
   /** 0-based layer indices. */
   layers: number[];
   /** [m] */
   sd: number | null;
-  /** The side that vapour is pushed from over the year, and its name: a room's, or "outdoors"; null for neither. */
+  /** The side that vapour comes from over the year, and its name: a room's, or "outdoors"; null for neither. */
   warmSide: WarmSide;
   warmSideName: string | null;
   onWarmSide: boolean | null;
   /** Count of months. */
   monthsOnWarmSide: number | null;
-  /** The drive month by month: which side vapour is pushed from, and by what difference of pressure [Pa]. */
+  /** The vapour drive month by month: the side that vapour comes from, and the pressure difference [Pa]. */
   drive: { month: MonthName; from: WarmSide; pressure: number }[];
   /** [–] */
   resistanceShareWarmSide: number | null;
@@ -32,7 +32,7 @@ export interface VapourLayerResult {
   message: string;
 }
 
-/** What is assumed otherwise in a run. */
+/** The changed assumption of a sensitivity run. */
 export type SensitivityName =
   | "one in ten colder year"
   | "one in ten warmer year"
@@ -42,7 +42,7 @@ export type SensitivityName =
   | "no vapour layer"
   | "wetter room";
 
-/** The same build-up under one other assumption. */
+/** The same build-up with one assumption changed. */
 export interface SensitivityResult {
   name: SensitivityName;
   verdict: VerdictWord;
@@ -50,7 +50,7 @@ export interface SensitivityResult {
   peak: Peak;
   /** [kg/m²] */
   carriedOver: number;
-  /** True when the verdict is worse than the reported one, or the peak higher by more than a trace. */
+  /** True when the verdict is worse than the reported one, or the peak is higher by more than a trace. */
   worse: boolean;
   /** One plain sentence. */
   message: string;

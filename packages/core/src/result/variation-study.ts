@@ -4,7 +4,7 @@ import type { JudgementWord, VerdictWord } from "./words.ts";
 /** One layer of a build-up in many thicknesses. */
 export interface VariationStudy {
   buildUp: { name: string; slug: string };
-  /** `index` counts from 0, `number` as the pages do from 1. */
+  /** `index` counts from 0, `number` from 1 as in the report. */
   layer: { index: number; number: number; name: string };
   /** [m] */
   from: number;
@@ -13,16 +13,16 @@ export interface VariationStudy {
   /** [m] */
   step: number;
   points: VariationPoint[];
-  /** Where the judgement turns, thinnest first. */
+  /** Thicknesses at which the judgement changes, thinnest first. */
   turns: VariationTurn[];
-  /** Least thickness that meets the target, compared at two decimals [m]; null without a target, or where none does. */
+  /** Least thickness that meets the target, compared at two decimals [m]; null without a target or such a thickness. */
   meetsTargetFrom: number | null;
   /** [W/(m²·K)] */
   target: number | null;
   message: string;
 }
 
-/** One thickness of the layer that is varied. */
+/** One thickness of the varied layer. */
 export interface VariationPoint {
   /** [m]; 0 is the build-up without the layer. */
   thickness: number;
@@ -41,7 +41,7 @@ export interface VariationPoint {
   heatPerYear: number | null;
 }
 
-/** A thickness at which the judgement turns. */
+/** A thickness at which the judgement changes. */
 export interface VariationTurn {
   /** Found by halving, to a tenth of a millimetre [m]: the thinnest with the new judgement. */
   thickness: number;

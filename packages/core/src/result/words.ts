@@ -1,11 +1,11 @@
-/** What the monthly method says: ISO 13788 cases a, b and c. */
+/** Verdict of the monthly method: ISO 13788 cases a, b and c. */
 export type VerdictWord = "dry" | "dries out" | "stays wet";
 
-/** What a careful adviser makes of it. */
+/** The overall judgement of a build-up. */
 export type JudgementWord = "sound" | "sound with conditions" | "change it" | "beyond this method";
 
-/** How much a finding matters. */
+/** Severity of a finding. */
 export type FindingSeverity = "note" | "caution" | "fault";
 
-/** Which way heat goes through the build-up over the year. */
+/** Direction of heat flow through the build-up over the year. */
 export type HeatFlowDirection = "upward" | "horizontal" | "downward";

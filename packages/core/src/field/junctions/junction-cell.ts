@@ -1,36 +1,39 @@
 import { emptyScene, type Scene, surround } from "../scene.ts";
 import type { Side } from "./side.ts";
 
-/** A junction drawn: outdoors is below and to the left of it, the room above and to the right. */
+/** The drawing of a junction: outdoors is below and to the left, the room above and to the right. */
 export interface JunctionCell {
   scene: Scene;
-  /** Lengths of the sides in the drawing by outer dimensions [m]. */
+  /** Lengths of the sides in the drawing, by external dimensions [m]. */
   levelLength: number;
   uprightLength: number;
-  /** Surfaces to the left of this place are no part of the construction [m]: the frame of a window. */
+  /** Surfaces to the left of this place belong to the frame of a window, not to the construction [m]. */
   surfacesFrom: number;
   /** The room's corner [m]. */
   corner: { x: number; y: number };
 }
 
-/** Surface resistances of a drawing [m²·K/W]: of the level side and of the upright one. */
+/** Surface resistances of the level and the upright side of a drawing [m²·K/W]. */
 export interface JunctionSurfaces {
   inside: { level: number; upright: number };
   outside: { level: number; upright: number };
 }
 
-/** Depth of the air that is drawn around a junction [m]; no figure depends on it. */
+/** Depth of the air drawn around a junction [m]; no figure depends on it. */
 const AIR_STRIP = 0.02;
 
-/** How far a side is drawn [m]: three times its thickness, a metre at least. Source: ISO 10211:2017 clause 5.2 (from memory). */
+/**
+ * Drawn length of a side [m]: three times its thickness, and at least 1 m.
+ * Source: ISO 10211:2017 clause 5.2 (from memory).
+ */
 const REACH = { least: 1, thicknesses: 3 };
 
 /**
- * A scene in which nothing but its airs is drawn yet: the room's comes last, over all else.
+ * A junction without any rectangles yet, with its lengths and the room's corner.
  *
  * @param level - the side along x
  * @param upright - the side along y
- * @returns the scene and its measures [m]
+ * @returns the scene and its dimensions [m]
  */
 export function emptyJunction(level: Side, upright: Side): JunctionCell {
   const reach = reachOf(Math.max(level.thickness, upright.thickness));
@@ -43,13 +46,13 @@ export function emptyJunction(level: Side, upright: Side): JunctionCell {
   };
 }
 
-/** How far a junction is drawn from the sides' inner faces [m]. */
+/** Drawn length of a junction from the inner faces of its sides [m]. */
 export function reachOf(thickness: number): number {
   return Math.max(REACH.least, REACH.thicknesses * thickness);
 }
 
 /**
- * Draws the airs of a junction of two sides: the room first in the scene's list.
+ * Draws the two airs of a junction; the room comes first in the scene's list.
  *
  * @param cell - the junction, its scene changed in place
  * @param surfaces - surface resistances [m²·K/W]

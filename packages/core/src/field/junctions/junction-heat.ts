@@ -10,7 +10,7 @@ import { clearTransmittanceOf, type SideResistances } from "./side.ts";
 export interface ColdestOfJunction {
   /** Lowest fRsi of the room's surfaces [–]. */
   temperatureFactor: number;
-  /** Where it is [m]. */
+  /** Its place [m]. */
   place: { x: number; y: number };
   /** The drawing with the surface resistances for humidity, and its heat. */
   cell: JunctionCell;
@@ -19,9 +19,9 @@ export interface ColdestOfJunction {
 
 /** Heat figures of a junction. */
 export interface JunctionHeat extends ColdestOfJunction {
-  /** Linear thermal transmittance by outer dimensions [W/(m·K)], beside the U between the framing of both sides. */
+  /** Linear thermal transmittance for external dimensions and the U between framing of both sides [W/(m·K)]. */
   linearTransmittance: number;
-  /** Heat through the whole drawing [W/(m·K)], and the bounds it lies between. */
+  /** L2D of the whole drawing [W/(m·K)], and its bounds. */
   conductance: number;
   /** [W/(m·K)] */
   lower: number;
@@ -35,7 +35,7 @@ export type JunctionDrawing = (surfaces: JunctionSurfaces) => JunctionCell;
 /**
  * ψ and the lowest temperature factor of a junction.
  *
- * @param draw - the junction, for the surface resistances of U and for those of the surface's humidity
+ * @param draw - draws the junction, for the surface resistances of U and for those for surface humidity
  * @param level - the side along x
  * @param upright - the side along y, or the frame of a window
  * @returns ψ = L2D − Σ U·l [W/(m·K)] and fRsi [–]
@@ -62,7 +62,7 @@ export function junctionHeat(draw: JunctionDrawing, level: SideResistances, upri
  * @param draw - the junction
  * @param level - the side along x
  * @param upright - the side along y, or the frame of a window
- * @returns fRsi [–], where it is, and the heat behind it
+ * @returns fRsi [–], its place, and the field behind it
  * Source: ISO 13788:2012 clause 5.3 with Rsi 0.25 (from memory).
  */
 export function coldestOfJunction(

@@ -7,15 +7,15 @@ import type { Side } from "./side.ts";
 
 /** Timber at the edge of a floor or roof [m]. */
 export interface EdgeTimber {
-  /** Thickness of the rim joist, or of the blocking between joists, in the wall's line. */
+  /** Thickness of the rim joist, or of the blocking between joists, in line with the wall. */
   rim: number;
   /** Plates of the wall, each as thick as a stud is wide. */
   plates: number;
 }
 
 /**
- * Where a wall stands on a raised floor, cut upright: the deck runs under the wall, the wall's outer layers run down past
- * the floor's edge.
+ * A wall on a raised floor, in vertical section: the deck runs under the wall, and the wall's outer layers run down
+ * past the edge of the floor.
  *
  * @param floor - the floor, along x
  * @param wall - the wall, along y
@@ -29,7 +29,7 @@ export function floorEdge(floor: Side, wall: Side, timber: EdgeTimber, surfaces:
 }
 
 /**
- * Where a flat roof lies on a wall, cut upright and drawn upside down: the roof's outer face is below. The ceiling stops
+ * A flat roof on a wall, in vertical section and drawn upside down: the roof's outer face is below. The ceiling stops
  * at the wall's frame.
  *
  * @param roof - the roof, along x

@@ -5,21 +5,21 @@ import { emptyJunction, type JunctionCell, type JunctionSurfaces, surroundJuncti
 import { ringsOf } from "./rings.ts";
 import type { Side } from "./side.ts";
 
-/** What stands in an outer corner: 2 or 3 posts, or the whole corner filled with timber. */
+/** The timber in an outer corner: 2 or 3 posts, or the whole corner filled. */
 export type Posts = (typeof KINDS_OF_POSTS)[number];
 
 const KINDS_OF_POSTS = [2, 3, "solid"] as const;
 
 /**
- * Outer corner of two walls, seen from above. The level wall's layers run past the other's; a post stands at the end of
- * each wall's frame, a third where the lining needs a nailing edge.
+ * Outer corner of two walls, in horizontal section. The layers of the level wall run past those of the other; a post
+ * stands at the end of each wall's frame, and a third where the lining needs a nailing edge.
  *
  * @param level - the wall along x
  * @param upright - the wall along y
- * @param posts - what stands in the corner; without framing nothing does
+ * @param posts - timber in the corner; none where the walls have no framing
  * @param surfaces - surface resistances [m²·K/W]
  * @returns the junction
- * Source: ISO 10211:2017 clause 5 for where a drawing is cut (from memory); its posts are common practice.
+ * Source: ISO 10211:2017 clause 5 for the extent of the drawing (from memory); its posts are common practice.
  */
 export function outerCorner(level: Side, upright: Side, posts: Posts, surfaces: JunctionSurfaces): JunctionCell {
   requireSide(level, "level");

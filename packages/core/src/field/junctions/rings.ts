@@ -4,7 +4,7 @@ import type { Ply, Side } from "./side.ts";
 export interface Ring {
   level: Ply | null;
   upright: Ply | null;
-  /** Where the ring lies: outside the main frames, the frames themselves, or inside them. */
+  /** Position of the ring: outside the main frames, the frames themselves, or inside them. */
   place: "outer" | "frame" | "inner";
   /** Outer edges of the two plies [m] from the outer corner: x of the upright one, y of the level one. */
   x: number;

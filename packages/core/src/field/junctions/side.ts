@@ -3,11 +3,11 @@ import { requireObject } from "../../require.ts";
 import { framingStuff, layerStuff } from "../cell-stuffs.ts";
 import type { Stuff } from "../scene.ts";
 
-/** A layer as a junction is drawn with it. */
+/** A layer in the drawing of a junction. */
 export interface Ply {
   thickness: number;
   stuff: Stuff;
-  /** What the framing through it is made of; null without. */
+  /** The stuff of the framing through it; null without framing. */
   timber: Stuff | null;
 }
 
@@ -15,7 +15,7 @@ export interface Ply {
 export interface SideResistances {
   /** ΣR between the framing. */
   resistance: number;
-  /** Rsi for U, Rse for U, Rse for the surface's humidity. */
+  /** Rsi for U; below, Rse for U and Rse for surface humidity. */
   inside: number;
   outside: number;
   outsideForMoisture: number;
@@ -32,15 +32,15 @@ export interface Side extends SideResistances {
   thickness: number;
 }
 
-/** Width of a framing member where the file tells only a share [m] (common practice in timber frames). */
+/** Width of a framing member where the file states only a share [m] (common practice in timber frames). */
 const USUAL_MEMBER = 0.045;
 
 /**
- * A build-up as a side of a junction; sheets are left out, they pass heat as if they were not there.
+ * A build-up as a side of a junction, without sheets, whose resistance to heat is negligible.
  *
  * @param heat - heat figures of the build-up
  * @returns its plies from outside inwards [m]
- * Source: layers and resistances as ISO 6946 counts them.
+ * Source: layers and resistances as in ISO 6946.
  */
 export function sideOf(heat: HeatCalculation): Side {
   requireObject(heat, "heat", ["counted", "surfaceResistances", "addedOutside"]);
@@ -75,7 +75,7 @@ function plyOf(counted: CountedLayer): Ply {
   };
 }
 
-/** U between the framing [W/(m²·K)]: what ψ is told beside. */
+/** U between the framing, to which ψ refers [W/(m²·K)]. */
 export function clearTransmittanceOf({ inside, resistance, outside }: SideResistances): number {
   return 1 / (inside + resistance + outside);
 }

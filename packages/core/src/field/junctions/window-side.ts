@@ -5,33 +5,33 @@ import { emptyScene, fill, surround } from "../scene.ts";
 import { type JunctionCell, type JunctionSurfaces, reachOf } from "./junction-cell.ts";
 import type { Side, SideResistances } from "./side.ts";
 
-/** The frame of a window [m], its λ [W/(m·K)], and how it stands in the wall. */
+/** The frame of a window [m], its λ [W/(m·K)], and its position in the wall. */
 export interface WindowFrameMeasures {
   width: number;
   depth: number;
   conductivity: number;
-  /** From the outer face of all that is drawn of the wall [m]. */
+  /** Distance from the outer face of the wall as drawn [m]. */
   setBack: number;
   /** Insulation behind the reveal's lining [m], λ 0.04 W/(m·K); none by default. */
   reveal?: number;
 }
 
-/** Places closer than this are one [m]. */
+/** Places closer than this are the same [m]. */
 const SAME_PLACE = 1e-9;
 
-/** Depth of the air that is drawn [m]; no figure depends on it. */
+/** Depth of the air drawn [m]; no figure depends on it. */
 const AIR_STRIP = 0.05;
 
 /**
- * The side of a window in a wall, seen from above: the wall to the right of x = 0, the frame to its left, the reveal lined
- * as the wall is. The pane is left out: no heat passes the frame's far end.
+ * The side of a window in a wall, in horizontal section: the wall to the right of x = 0, the frame to its left, the
+ * reveal lined like the wall. The pane is left out: no heat passes the outer end of the frame.
  *
  * @param wall - the wall, along x
  * @param trimmers - studs beside the window [–], from 0
  * @param frame - the window's frame
  * @param surfaces - surface resistances [m²·K/W]
  * @returns the junction; its level length is that of the wall, its upright length the frame's width
- * Source: ISO 10211:2017 clause 5 for where a drawing is cut (from memory).
+ * Source: ISO 10211:2017 clause 5 for the extent of the drawing (from memory).
  */
 export function windowSide(
   wall: Side,
@@ -74,9 +74,9 @@ export function windowSide(
 const REVEAL_CONDUCTIVITY = 0.04;
 
 /**
- * What the frame is beside the wall, for ψ: heat straight through it.
+ * The frame as a side of the junction, for ψ: heat straight through it.
  *
- * @param wall - the wall that it stands in
+ * @param wall - the wall around it
  * @param frame - the frame
  * @returns its resistances [m²·K/W]
  * Source: resistances in series.

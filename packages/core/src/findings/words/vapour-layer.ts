@@ -83,7 +83,7 @@ function outcome(water: WaterWithout): string {
   }
 }
 
-/** How slowly a trace accumulates where it does not dry out; empty where it does. */
+/** How slowly a trace accumulates; empty where it does not. */
 function untilItGathers({ yearsToGather }: WaterWithout): string {
   return yearsToGather === null ? "" : ` in the first year, 200 g/m² after ${Math.round(yearsToGather)} years`;
 }

@@ -141,7 +141,7 @@ export function limitInWords(by: LimitReason): string {
   }
 }
 
-/** The yearly growth of a small amount of water; empty where all of it dries. */
+/** The yearly growth of a small amount of water; empty where it does not grow. */
 function leftOver({ growthPerYear, yearsToGather }: WaterFigures): string {
   return yearsToGather === null
     ? ""

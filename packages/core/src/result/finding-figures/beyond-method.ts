@@ -1,17 +1,17 @@
-/** A room that a build-up touches. */
+/** A room next to a build-up. */
 export interface TouchedRoomFigures {
   room: string;
   side: "inside" | "outside";
 }
 
-/** Nothing but the code itself. */
+/** No figures: the code says it all. */
 export type NoFigures = Readonly<Record<string, never>>;
 
 /** Figures of findings that put a build-up beyond the method, by code. */
 export interface BeyondFindings {
   /** Conductivities [W/(m·K)]; a channel is beyond the method only next to the ground or a void. */
   "metal-bridging": { framing: string; material: string; conductivity: number; limit: number; isChannel: boolean };
-  /** Layers that are hardly ever at that end of a list, by index from 0. */
+  /** Indices, from 0, of layers that are unlikely at that end of a list. */
   "layers-from-outside": { innermost: number | null; outermost: number | null };
   "unheated-metal-skin": NoFigures;
   "ground-feeds-water": NoFigures;

@@ -12,11 +12,11 @@ export interface YearInShort {
   carriedOver: number;
 }
 
-/** Figures of findings of the checks beside the method and of assumptions, by code. */
+/** Figures of findings on the checks beside the monthly method and on assumptions, by code. */
 export interface CheckFindings {
   "air-leakage": Omit<LeakData, "months">;
   "gaps-in-vapour-layer": GapsData;
-  /** `daysToDry` and so on; for water outside the counted layers only its place. */
+  /** `daysToDry` and the like; for water outside the counted layers, only its layer. */
   "trapped-water":
     | ({ isCounted: true } & Omit<TrappedWaterData, "held" | "heldElsewhere">)
     | { isCounted: false /** Index from 0. */; layer: number };
@@ -40,10 +40,10 @@ export interface CheckFindings {
   /** Fraction of saturation [–]. */
   "one-humidity-all-year": { humidity: number };
   "unfavourable-vapour-resistance": YearInShort & {
-    /** The limit that is exceeded [kg/m²]; null if none is. */
+    /** The limit that is exceeded [kg/m²]; null where none is. */
     limitPassed: number | null;
   };
-  /** `amount` includes the level that settles; `limit` is the one for it [kg/m²]. */
+  /** `amount` includes the level at which water settles; `limit` is the limit for it [kg/m²]. */
   "sound-as-used": YearInShort & { amount: number; limit: number };
   "damp-ground-below": NoFigures;
 }

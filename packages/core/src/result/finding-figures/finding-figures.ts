@@ -7,7 +7,7 @@ import type { SurfaceFindings } from "./surface.ts";
 import type { VapourLayerFindings } from "./vapour-layer.ts";
 import type { WaterFindings } from "./water.ts";
 
-/** The data of each finding, by its code: ids, indices from 0 and figures in SI, no sentences. */
+/** The data behind each finding, by its code: ids, indices from 0 and figures in SI, no sentences. */
 export interface FindingFigures
   extends BeyondFindings,
     CheckFindings,

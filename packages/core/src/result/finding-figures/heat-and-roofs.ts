@@ -1,4 +1,4 @@
-/** The U-value against its target [W/(m²·K)]. */
+/** U and its target [W/(m²·K)]. */
 export interface TargetFigures {
   /** [W/(m²·K)] */
   transmittance: number;
@@ -19,11 +19,11 @@ export type RoofAirFault =
   | "openings not told"
   | "span too long";
 
-/** Figures of findings of heat and of flat roofs, by code. */
+/** Figures of findings on heat and on flat roofs, by code. */
 export interface HeatFindings {
   "target-met": TargetFigures;
   "target-missed": TargetFigures;
-  /** Ratio of the upper to the lower limit of R, and the greatest error of their mean [–]. */
+  /** Ratio of the upper to the lower limit of R, and the largest error of their mean [–]. */
   "limits-far-apart": { limitsRatio: number; possibleError: number };
   /** Layer indices, from 0. */
   "foil-without-air": { layers: readonly number[] };
@@ -40,7 +40,7 @@ export interface HeatFindings {
   "inverted-roof-rain": {
     /** Index from 0. */
     layer: number;
-    /** [W/(m²·K)]: as it is without rain, and the target; null without one. */
+    /** U without rain, and the target, null without one [W/(m²·K)]. */
     transmittance: number;
     /** [W/(m²·K)] */
     target: number | null;
@@ -58,8 +58,7 @@ export interface HeatFindings {
     /** [m²/m] */
     openingsNeeded: number;
   };
-  /** Degrees from level; `matters` if the build-up would be judged differently as a flat roof. */
-  /** Pitch [°] under which a roof is flat. */
+  /** Pitch below which a roof is flat [°]; `matters` where the judgement would differ for a flat roof. */
   "pitch-not-said": { flatUnder: number; matters: boolean };
   /** Shares of the resistance [–]. */
   "insulation-below-deck": { shareBelow: number; usual: number };

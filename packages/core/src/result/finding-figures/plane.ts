@@ -7,27 +7,27 @@ import type { LimitReason, WaterLevel } from "./water.ts";
 export interface StripFigures {
   level: WaterLevel;
   verdict: VerdictWord;
-  /** Greatest month-end amount over the whole build-up, and in the strip [kg/m²]. */
+  /** Maximum accumulation over the whole build-up, and in the strip [kg/m²]. */
   mean: number;
   /** [kg/m²] */
   strip: number;
-  /** Null where it stays dry, as the rest. */
+  /** Null where it stays dry, as are the figures below. */
   month: MonthName | null;
   dryBy: MonthName | null;
   place: Place | null;
   /** [kg/m²] */
   limit: number | null;
   limitBy: LimitReason | null;
-  /** What a year leaves behind [kg/m² a year]: 0 where it settles, null where all of it dries. */
+  /** Yearly growth [kg/m² a year]: 0 where the water settles, null where all of it dries. */
   growthPerYear: number | null;
   /** [a] */
   yearsToGather: number | null;
 }
 
-/** The same joints in another state. */
+/** The result with the joints in another state. */
 export interface OtherJoints {
   verdict: VerdictWord;
-  /** Most in the strip [kg/m²]. */
+  /** Maximum accumulation in the strip [kg/m²]. */
   strip: number;
 }
 
@@ -42,14 +42,14 @@ export interface PlaneFindings {
     taped: Taping;
     isSaid: { gap: boolean; taped: boolean };
     withTape: OtherJoints | null;
-    /** With its gap [m]. */
+    /** The result with a gap, and that gap [m]. */
     withGap: (OtherJoints & { gap: number }) | null;
   };
   "plane-too-wet": Record<string, never>;
   "water-at-channel": StripFigures & { framing: string };
   "channel-in-the-plane": {
     framing: string;
-    /** U without corrections and its bounds [W/(m²·K)]; fRsi over the channel and of the whole [–]. */
+    /** U without corrections, and its bounds [W/(m²·K)]; fRsi at the channel and of the whole surface [–]. */
     transmittance: number;
     /** [W/(m²·K)] */
     lower: number;

@@ -1,4 +1,4 @@
-/** How the outside of a wall responds to rain. */
+/** Kind of the outside of a wall that rain can wet. */
 export type CladdingKind = "masonry" | "render" | "log" | "boarding";
 
 /** The layer that takes up rain, by its index from 0. */
@@ -8,7 +8,7 @@ export interface RainOnLayer {
   kind: CladdingKind;
 }
 
-/** Figures of findings of rain on walls, by code. */
+/** Figures of findings on rain on walls, by code. */
 export interface RainFindings {
   "rain-not-said": RainOnLayer;
   "rain-kept-off": RainOnLayer & { said: "no" | "sheltered" };

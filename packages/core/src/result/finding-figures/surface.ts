@@ -13,7 +13,7 @@ export interface FaceMould {
   factor: number;
   /** The section with that factor; null for the face as a whole. */
   section: SectionId | null;
-  /** Of the face as a whole [–]. */
+  /** Factor of the face as a whole [–]. */
   combined: number;
   /** [–] */
   required: number;
@@ -32,7 +32,7 @@ export interface FaceCondensation {
   months: readonly MonthName[];
 }
 
-/** Figures of findings of surfaces, of mould inside and of wood, by code. */
+/** Figures of findings on surfaces, on mould between layers and on wood, by code. */
 export interface SurfaceFindings {
   "surface-needs-drier-air": FaceNeedsDrierAir;
   "surface-needs-drier-air-other-face": FaceNeedsDrierAir;
@@ -40,7 +40,7 @@ export interface SurfaceFindings {
   "surface-mould-other-face": FaceMould;
   "surface-condensation": FaceCondensation;
   "surface-condensation-other-face": FaceCondensation;
-  /** Metal over a heated room, without insulation: its layer by index from 0, and the months in which it drips. */
+  /** Uninsulated metal over a heated room: index of its layer, from 0, and the months in which it drips. */
   "metal-drips": { layer: number; months: readonly MonthName[] };
   /** A room of a partition that is itself over the growth limit: its name, and the most humid month. */
   "room-too-damp": {
@@ -59,7 +59,7 @@ export interface SurfaceFindings {
     holdsRain: boolean;
     section: SectionId;
     place: Place;
-    /** The material that mould would feed on. */
+    /** The material that would feed mould. */
     food: string;
     /** Months at 95 % or more on timber or board. */
     monthsNearlyWet: readonly MonthName[];
@@ -92,7 +92,7 @@ export interface SurfaceFindings {
     /** Months over the limit due to the build-up, and the same including those due to outdoor air alone. */
     months: readonly MonthName[];
     monthsWithOutdoors: readonly MonthName[];
-    /** Months at fibre saturation that the build-up makes. */
+    /** Months at fibre saturation that the build-up causes. */
     monthsSaturated: readonly MonthName[];
     /** Other pieces over the limit. */
     others: readonly PieceOfWood[];

@@ -2,7 +2,7 @@ import type { Side } from "../places.ts";
 import type { VerdictWord } from "../words.ts";
 import type { WaterLevel } from "./water.ts";
 
-/** Water with the vapour layer opened or left out: amounts in kg/m². */
+/** The water with the vapour layer more open or left out: amounts in kg/m². */
 export interface WaterWithout {
   verdict: VerdictWord;
   level: WaterLevel;
@@ -14,7 +14,7 @@ export interface WaterWithout {
   yearsToGather: number | null;
 }
 
-/** A tight layer that a finding speaks of. */
+/** A tight layer that a finding is about. */
 export interface TightLayerFigures {
   name: string;
   /** Layer indices, from 0. */
@@ -23,24 +23,24 @@ export interface TightLayerFigures {
   sd: number;
 }
 
-/** Why the design depends on its vapour layer. */
+/** The figures for the design's dependence on its vapour layer. */
 export interface DependenceFigures extends TightLayerFigures {
-  /** The usual missing share [–] and the water that it lets in [kg/m²]; null if it was not calculated. */
+  /** The usual share of gaps [–] and the water they bring [kg/m²]; null where not calculated. */
   usualShare: number | null;
   /** [kg/m²] */
   usualAmount: number | null;
   whenOpened: WaterWithout;
-  /** Null if it was not calculated, which never happens in a result. */
+  /** Null where it was not calculated, which is never so in a result. */
   whenLeftOut: WaterWithout | null;
-  /** What has to be sealed: joints of boards, or laps of a sheet. */
+  /** What to seal: joints of boards, or laps of a sheet. */
   joints: "boards" | "sheet";
 }
 
-/** Figures of findings of vapour layers and other tight layers, by code. */
+/** Figures of findings on vapour layers and other tight layers, by code. */
 export interface VapourLayerFindings {
   "vapour-layer-cold-side": TightLayerFigures & {
     warmSide: Side;
-    /** Count of the months in which the air at its warm face stands at 80 % or more. */
+    /** Number of months with 80 % relative humidity or more at its warm face. */
     dampMonths: number;
   };
   "no-vapour-layer-warm-side": {
@@ -67,9 +67,9 @@ export interface VapourLayerFindings {
     isOnFoam: boolean;
   };
   "two-tight-layers": {
-    /** Layer indices, from 0, of the two and of the layers between them that can hold water. */
+    /** Indices, from 0, of the two, and of the layers between them that can hold water. */
     inner: readonly number[];
-    /** [–] */
+    /** Indices from 0. */
     outer: readonly number[];
     /** Indices from 0. */
     between: readonly number[];
