@@ -91,7 +91,7 @@ export interface GoodsResult {
   unitPrice: { amount: number; per: PriceUnit; covers: number | null } | null;
   /** Share of waste [–]; 0 where no price states one. */
   waste: number;
-  /** Quantity to order, with waste, in whole rolls and sheets; null without a price or size. */
+  /** Count of whole rolls and sheets to order, or the quantity, with waste; null without a price or size. */
   toBuy: { count: number; unit: PriceUnit } | null;
   /** [currency/m²] */
   costPerArea: number | null;

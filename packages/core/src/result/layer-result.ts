@@ -49,7 +49,7 @@ export interface FramingResult {
   material: string;
   /** [W/(m·K)] */
   conductivity: number;
-  /** μ, dry; null for metal and mineral framing, which counts for heat only. */
+  /** μ, dry [–]; null for metal and mineral framing, which counts for heat only. */
   vapourResistanceFactor: number | null;
   source: string;
   basis: ValueBasis;
