@@ -16,7 +16,7 @@ const [folderAsked] = process.argv.slice(2);
 if (folderAsked !== undefined) await writeDocuments("core", folderAsked, "model.json");
 else for (const name of Object.keys(ENTRIES)) await writeDocuments(name, join(root, "packages", name, "docs"));
 
-/** Made beside its place and moved there file by file: whoever packs meanwhile finds each whole. */
+/** Made in a temporary folder and moved into place file by file, so that a package packed meanwhile has complete files. */
 async function writeDocuments(name, out, model = null) {
   const made = `${out}.new-${process.pid}`;
   try {
@@ -41,7 +41,7 @@ async function makeDocuments(name, out, model) {
       skipErrorChecking: true,
       readme: "none",
       outputs: [{ name: "markdown", path: out }],
-      // Where a name stands in the sources says nothing to whoever has the package.
+      // Source locations mean nothing to users of the package.
       disableSources: true,
       validation: false,
       logLevel: "Error",

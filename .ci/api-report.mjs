@@ -73,7 +73,7 @@ ${inFence(named, checker)}
 `;
 }
 
-/** What a name stands for, behind re-exports. */
+/** The declaration behind a re-exported name. */
 function behind(symbol, checker) {
   return symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
 }
@@ -83,7 +83,7 @@ function onlyIn(some, others, checker) {
   return only.length === 0 ? "" : `\nOnly here:\n\n${inFence(only, checker)}\n`;
 }
 
-/** Types of the package's own that the declarations mention, and those that these mention, until there are no more. */
+/** All types of the package that the declarations refer to, directly or indirectly. */
 function typesNamedBy(symbols, checker) {
   const seen = new Set(symbols);
   const found = [];

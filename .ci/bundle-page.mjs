@@ -34,7 +34,7 @@ export async function bundlePage(root, alike) {
   return { page: document(script, style), inputs };
 }
 
-/** Kinds of drawing that the plotting library brings and no plot here is: maps, networks, clouds of words and others. */
+/** Kinds of drawing in the plotting library that no plot here uses: maps, networks, clouds of words and others. */
 const withoutUnused = {
   name: "without kinds of drawing that no plot here is",
   setup({ onResolve, onLoad }) {
@@ -71,7 +71,7 @@ const tablesByColumn = {
   },
 };
 
-/** The one file that is imported for what it does: the package says of its files that they do nothing by being imported. */
+/** The only file imported for its side effects: the package declares that its files have none. */
 const forItsEffect = {
   name: "a file for its effect",
   setup({ onResolve }) {

@@ -56,7 +56,7 @@ const isOfRegistry = (pnpm, pinned) => {
   process.exit(1);
 };
 
-/** Does the step unless its inputs are as they were when it was last done and its output is there. */
+/** Runs the step unless its inputs are unchanged since it last ran and its output exists. */
 const step = async (name, inputs, output, work) => {
   const stamp = join(stamps, name);
   const now = hashOf(inputs);
@@ -133,7 +133,7 @@ if (process.argv.includes("--build")) {
   );
 }
 
-/** Takes out of a package's dist what no source gives any more, so that it is not published. */
+/** Removes from a package's dist what no source produces any more, so that it is not published. */
 function removeStale(folder) {
   for (const file of filesBelow(`${folder}/dist`)) {
     const source = file.replace("/dist/", "/src/").replace(/(\.d)?\.ts$|\.js$/, ".ts");

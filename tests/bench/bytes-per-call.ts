@@ -6,7 +6,7 @@ import { WALLS } from "./over-floor.ts";
 import { sixLayerWall, surroundings } from "./six-layer-wall.ts";
 import type { Measure } from "./table.ts";
 
-/** Few enough that the engine clears nothing away meanwhile. */
+/** Few enough that no garbage collection runs meanwhile. */
 const CALLS = 60;
 const ROUNDS = 15;
 

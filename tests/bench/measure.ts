@@ -40,7 +40,7 @@ function warmUp({ work, calls }: Measured): void {
   for (let spent = 0; spent < WARM_UP; ) spent += timeOfRound(work, calls) * calls;
 }
 
-/** What the measured calls gave, added up: kept so that no engine may leave them out. */
+/** Sum of the measured calls' results, kept so that no engine can optimise them away. */
 let kept = 0;
 
 /** Processor time of a call: what else the machine does meanwhile does not count, what the engine clears away does. */

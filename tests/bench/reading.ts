@@ -6,7 +6,7 @@ import type { Measure } from "./table.ts";
 /** How full the files are. */
 const MANY = 5000;
 
-/** Cost of a character of the slowest bad file over that of a valid one: no text may be dear to refuse. */
+/** Cost per character of the slowest bad file over that of a valid one: no text may be expensive to refuse. */
 export function badOverValidFile(): Measure[] {
   const valid = inLayers(MANY, () => PLYWOOD);
   const ratios = Object.values(CROWDED_FILES).map((make) => {

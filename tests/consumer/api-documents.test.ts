@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { ROOT } from "./consumer-folder.ts";
 
-/** What the document tool tells of a name: of its kinds only those that are asked about here. */
+/** What the document tool says of a name; only the kinds used here. */
 interface Told {
   name: string;
   kind: number;

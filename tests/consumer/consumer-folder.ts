@@ -29,7 +29,7 @@ export interface Manifest {
   dependencies: Record<string, string>;
 }
 
-/** A project of somebody else's, outside the workspace, with both packages in it as they are published. */
+/** A user's project outside the workspace, with both packages installed as published. */
 export interface Consumer {
   folder(): string;
   /** The packed file of a package. */

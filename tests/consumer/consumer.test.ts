@@ -52,7 +52,7 @@ const importedBy = (name: PackageName): string[] => {
   return [...new Set(packages)].sort();
 };
 
-/** Tried and done without: vega measures texts with it where it is there. The other stands in a loader of old, never used. */
+/** Optional: vega measures texts with it if present. The other is in an old loader that is never used. */
 const DONE_WITHOUT = ["canvas", "exports"];
 
 describe.each(PACKAGES)("the packed %s", (name) => {
@@ -263,7 +263,7 @@ describe("the calculation in a page", () => {
   });
 });
 
-/** What is asked, as it travels into a page. */
+/** The question, as it is sent into a page. */
 type Asked = Pick<Project, "climate" | "humidityMargin" | "buildUps"> & { rooms: [string, unknown][] };
 
 /** All figures of a project's build-ups, as text; run here and in the page. */

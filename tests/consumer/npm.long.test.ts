@@ -2,7 +2,7 @@ import { join } from "node:path";
 import { expect, it } from "vitest";
 import { consumerOfPackages, installWithNpm, ROOT, run } from "./consumer-folder.ts";
 
-/** The registry is asked here, so it belongs to what takes longer. */
+/** It uses the registry, so it belongs to the long tests. */
 const consumer = consumerOfPackages(installWithNpm);
 
 it("npm installs both tarballs, and the command works", () => {

@@ -32,7 +32,7 @@ export function blocksOf(name: "core" | "report"): Block[] {
 
 const STATED = /^(?!import|const|let|\/\/| )(.+); \/\/ (.+)$/;
 
-/** What a block says of its lines. */
+/** What a block states about its lines. */
 export function statedIn({ code }: Block): Stated[] {
   return code.split("\n").flatMap((line) => {
     const [, expression, value] = STATED.exec(line) ?? [];

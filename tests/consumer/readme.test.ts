@@ -13,7 +13,7 @@ const MODULES: Record<string, unknown> = {
   "@warmside/report": report,
 };
 
-/** What the lines of the blocks give, in order, when they are run one after the other. */
+/** The values of the lines of the blocks, in order, when they are run one after another. */
 async function run(blocks: readonly Block[]): Promise<unknown[]> {
   const { outputText } = ts.transpileModule(asProgram(blocks, "finish"), {
     compilerOptions: { module: ts.ModuleKind.ESNext, target: ts.ScriptTarget.ES2023, verbatimModuleSyntax: true },

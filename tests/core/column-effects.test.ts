@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { MATERIAL_COLUMNS } from "../../packages/core/src/materials/read-material-table.ts";
 import { projectOf } from "./project-texts.ts";
 
-/** Two cells of a column, and what they must make a difference to: what is worked out, unless another part is named. */
+/** Two cells of a column, and the part of the answer that must differ: the results, unless another part is named. */
 const EFFECTS: Readonly<Record<string, readonly [one: string, other: string, part?: "layers" | "spread"]>> = {
   conductivity_W_mK: ["0.13", "0.15"],
   mu_dry: ["50", "60"],

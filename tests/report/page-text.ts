@@ -1,4 +1,4 @@
-/** What a test asks of a page: its text without markup, its attributes. */
+/** What tests need of a page: its text without markup, its attributes. */
 
 /** The text a reader sees, white space as single blanks. */
 export function visibleText(page: string): string {
@@ -42,7 +42,7 @@ export function decoded(text: string): string {
 }
 
 /**
- * What of “dry”, “dries out” and “sound” on a page does not say what it covers: in a sentence the limit follows the
+ * Every “dry”, “dries out” and “sound” on a page that does not say what it covers: in a sentence the limit follows the
  * word, in a table it stands once below it.
  */
 export function uncoveredWords(page: string): { words: number; uncovered: string[] } {

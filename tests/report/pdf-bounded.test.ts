@@ -16,7 +16,7 @@ import { printToPdf } from "../../packages/report/src/cli/pdf/print-to-pdf.ts";
 const base = mkdtempSync(join(tmpdir(), "warmside-pdf-"));
 afterAll(() => rmSync(base, { recursive: true, force: true }));
 
-/** A browser of a few lines of shell, which notes its own number and that of what it starts; and a place to print. */
+/** A browser made of a few lines of shell, which records its process number and that of its child; and a place to print. */
 function browserThat(script: string): { browser: string; within: string; started: () => number[] } {
   const folder = mkdtempSync(join(base, "browser-"));
   const browser = join(folder, "browser");
@@ -28,13 +28,13 @@ function browserThat(script: string): { browser: string; within: string; started
   return { browser, within, started: () => readFileSync(notes, "utf8").trim().split("\n").map(Number) };
 }
 
-/** Whether a process is there and not only waiting to be counted out. */
+/** Whether a process is running, and not merely a zombie. */
 function isAlive(id: number): boolean {
   if (!existsSync(`/proc/${id}/stat`)) return false;
   return !/^.*\) Z/.test(readFileSync(`/proc/${id}/stat`, "latin1"));
 }
 
-/** What was killed is waited for, however busy the machine is. */
+/** Waits for killed processes, however busy the machine is. */
 const WAITED_FOR = { timeout: 30_000 };
 const STUBBORN = "trap '' TERM HUP INT";
 

@@ -8,7 +8,7 @@ import { pathWords } from "../../packages/report/src/words.ts";
 import { everyPart } from "./every-part.ts";
 import { annexPart, visibleText } from "./page-text.ts";
 
-/** What somebody who reads the printed report against its own figures must not stumble over. */
+/** What must not puzzle someone who checks the printed report against its own figures. */
 
 const CASES = new URL("../practice/cases/", import.meta.url);
 

@@ -1,4 +1,4 @@
-/** The formulas once more, from the standards and from what the page itself says, for whoever has only the page. */
+/** The formulas again, from the standards and from the page itself, for someone who has only the page. */
 
 export const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 export const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];

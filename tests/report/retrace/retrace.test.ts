@@ -119,7 +119,7 @@ function sheetsOf(page: string): Sheet[] {
   });
 }
 
-/** What the hand check says of the surfaces: Rsi, the layers, Rse, and the outer surface under a clear sky. */
+/** The surfaces in the hand check: Rsi, the layers, Rse, and the outer surface under a clear sky. */
 function surfacesOf({ annex, outside }: Sheet): { inside: number; total: number; offset: number } {
   const hand = plain(annex.slice(annex.indexOf('data-by-hand="moisture"')));
   const [, inside, total] = /air to air: ([\d.]+) \(room surface\)[^=]*= ([\d.]+) m²/.exec(hand)!;
