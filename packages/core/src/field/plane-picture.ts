@@ -4,7 +4,7 @@ import { requireField } from "./given.ts";
 import { isolines } from "./isolines.ts";
 import type { HeatField } from "./plane-heat.ts";
 import type { Box, Scene, Stuff } from "./scene.ts";
-import { type Place, thinned } from "./thinned.ts";
+import { type Point, thinned } from "./thinned.ts";
 
 export type { DrawnStuff, PictureBox, PlanePicture };
 
@@ -25,9 +25,9 @@ export interface PictureQuestion {
   /** Water at every node [kg/m]; null without. */
   held: Float64Array | null;
   /** Positions of the labels of the airs in the scene [m]. */
-  inside: Place;
-  outside: Place;
-  coldest: Place | null;
+  inside: Point;
+  outside: Point;
+  coldest: Point | null;
   /** The strip with most water, by its middle and width along x [m]. */
   strip: { middle: number; width: number } | null;
 }
@@ -59,11 +59,11 @@ export function planePicture(question: PictureQuestion): PlanePicture {
   const { mesh, net, scene } = field;
   const turn = VIEWS[view];
   const shown = temperature.map((value, node) => (net.active[node] === 1 ? value : Number.NaN));
-  const point = (place: Place): [number, number] => {
+  const point = (place: Point): [number, number] => {
     const [x, y] = turn(place);
     return [fine(x), fine(y)];
   };
-  const at = (place: Place): { x: number; y: number } => {
+  const at = (place: Point): { x: number; y: number } => {
     const [x, y] = point(place);
     return { x, y };
   };
@@ -85,13 +85,13 @@ export function planePicture(question: PictureQuestion): PlanePicture {
   };
 }
 
-const VIEWS: Readonly<Record<PictureView, (place: Place) => Place>> = {
+const VIEWS: Readonly<Record<PictureView, (place: Point) => Point>> = {
   "depth to the right": ([x, y]) => [y, x],
   "y upwards": ([x, y]) => [x, -y],
   "y downwards": (place) => place,
 };
 
-function turned({ x0, x1, y0, y1 }: Box, turn: (place: Place) => Place): PictureBox {
+function turned({ x0, x1, y0, y1 }: Box, turn: (place: Point) => Point): PictureBox {
   const [one, other] = [turn([x0, y0]), turn([x1, y1])];
   const sorted = (axis: 0 | 1): [number, number] => [
     Math.min(one[axis], other[axis]),
@@ -144,8 +144,8 @@ function levelsOf(shown: Float64Array): number[] {
 }
 
 /** The parts of a line that lie within the frame, cut at its edges. */
-function stretchesWithin(points: readonly Place[], frame: Box): Place[][] {
-  const stretches: Place[][] = [[]];
+function stretchesWithin(points: readonly Point[], frame: Box): Point[][] {
+  const stretches: Point[][] = [[]];
   for (const [index, place] of points.entries()) {
     const before = points[index - 1];
     const isInside = isWithin(place, frame);
@@ -158,7 +158,7 @@ function stretchesWithin(points: readonly Place[], frame: Box): Place[][] {
 }
 
 /** The point where a line leaves the frame, from a place inside it to one outside. */
-function atEdge([x, y]: Place, [beyondX, beyondY]: Place, { x0, x1, y0, y1 }: Box): Place {
+function atEdge([x, y]: Point, [beyondX, beyondY]: Point, { x0, x1, y0, y1 }: Box): Point {
   const reach = (from: number, to: number, least: number, most: number): number => {
     if (to > most) return (most - from) / (to - from);
     return to < least ? (least - from) / (to - from) : 1;
@@ -168,7 +168,7 @@ function atEdge([x, y]: Place, [beyondX, beyondY]: Place, { x0, x1, y0, y1 }: Bo
 }
 
 /** Places of water, the wettest first. */
-function waterOf({ mesh, net }: HeatField, held: Float64Array, frame: Box): { place: Place; share: number }[] {
+function waterOf({ mesh, net }: HeatField, held: Float64Array, frame: Box): { place: Point; share: number }[] {
   const most = held.reduce((greatest, amount) => Math.max(greatest, amount), 0);
   if (!(most > 0)) return [];
   return Array.from(held, (amount, node) => ({
@@ -180,7 +180,7 @@ function waterOf({ mesh, net }: HeatField, held: Float64Array, frame: Box): { pl
     .slice(0, MOST_DOTS);
 }
 
-function isWithin([x, y]: Place, { x0, x1, y0, y1 }: Box): boolean {
+function isWithin([x, y]: Point, { x0, x1, y0, y1 }: Box): boolean {
   return x >= x0 - FINEST && x <= x1 + FINEST && y >= y0 - FINEST && y <= y1 + FINEST;
 }
 

@@ -1,5 +1,5 @@
 /** A place in the plane [m]. */
-export type Place = readonly [number, number];
+export type Point = readonly [number, number];
 
 /**
  * A line without the points that lie within a distance of the simplified line, so that its shape is kept.
@@ -10,7 +10,7 @@ export type Place = readonly [number, number];
  * Source: Douglas and Peucker (1973).
  * @example thinned([[0, 0], [1, 0.001], [2, 0]], 0.01) // [[0, 0], [2, 0]]
  */
-export function thinned(points: readonly Place[], distance: number): Place[] {
+export function thinned(points: readonly Point[], distance: number): Point[] {
   const first = points[0];
   const last = points.at(-1);
   if (first === undefined || last === undefined || points.length < 3) return [...points];
@@ -28,7 +28,7 @@ export function thinned(points: readonly Place[], distance: number): Place[] {
 }
 
 /** Distance from a point to the line segment between two others [m]. */
-function distanceTo(from: Place, to: Place, point: Place): number {
+function distanceTo(from: Point, to: Point, point: Point): number {
   const [alongX, alongY] = [to[0] - from[0], to[1] - from[1]];
   const [x, y] = [point[0] - from[0], point[1] - from[1]];
   const length = Math.hypot(alongX, alongY);

@@ -5,7 +5,7 @@ import { keptApart } from "../label-spacing.ts";
 import { MILLIMETRES_PER_METRE, millimetres } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import type { SectionView } from "../section-view.ts";
-import { vapourLayerStanding } from "../vapour-layer-standing.ts";
+import { vapourLayerKind } from "../vapour-layer-kind.ts";
 import { sideWords } from "../words.ts";
 import { curvesOver } from "./curves.ts";
 import { AIR, type Geometry, geometryOf, placed, type Stretch } from "./geometry.ts";
@@ -115,7 +115,7 @@ function framings(geometry: Geometry, id: string): string {
 
 /** A heavy dashed line along the warm face of the vapour layer; nothing where there is none. */
 function vapourLayer({ vapourLayer: found }: BuildUpResult, geometry: Geometry): string {
-  if (found === null || vapourLayerStanding(found) !== "vapour layer") return "";
+  if (found === null || vapourLayerKind(found) !== "vapour layer") return "";
   const layer = geometry.layers[found.layers[0] ?? -1];
   if (layer === undefined) return "";
   const at = found.warmSide === "outside" ? layer.to : layer.from;

@@ -10,7 +10,7 @@ import { isUnsaved } from "./state/state.ts";
 import { begin, keepNow, redo, show, state, stateOf, undo } from "./state/store.ts";
 import { takeFocus } from "./view/focus.ts";
 import { type Known, Page } from "./view/page.tsx";
-import { isOneColumn, watchPaper, watchWidth } from "./view/width.ts";
+import { isOneColumn, watchPrinting, watchWidth } from "./view/width.ts";
 import { workHere } from "./work/as-worker.ts";
 import { askBeside, helpFrom } from "./work/ask.ts";
 import type { Beside } from "./work/work.ts";
@@ -56,7 +56,7 @@ async function openPage(script: string): Promise<void> {
     if (isUnsaved(state())) event.preventDefault();
   });
   addEventListener("pagehide", keepNow);
-  watchPaper(draw);
+  watchPrinting(draw);
   addEventListener("dragover", (event) => event.preventDefault());
   addEventListener("drop", (event) => {
     event.preventDefault();

@@ -3,7 +3,7 @@ import { answerSentence } from "../decision/answer-sentence.ts";
 import { shorten } from "../escape.ts";
 import { type Html, html } from "../html.ts";
 import { millimetres } from "../numbers.ts";
-import { vapourLayerStanding } from "../vapour-layer-standing.ts";
+import { vapourLayerKind } from "../vapour-layer-kind.ts";
 import { climatePlace } from "../words.ts";
 
 /**
@@ -88,7 +88,7 @@ function values({ layers }: BuildUpResult): string[] {
 const NOTHING_TO_SEAL: ReadonlySet<string> = new Set(["vapour-layer-cold-side", "no-vapour-layer-warm-side"]);
 
 function sealing({ layers, vapourLayer, findings }: BuildUpResult): string[] {
-  const isVapourLayer = vapourLayerStanding(vapourLayer) === "vapour layer";
+  const isVapourLayer = vapourLayerKind(vapourLayer) === "vapour layer";
   if (!isVapourLayer || findings.some(({ code }) => NOTHING_TO_SEAL.has(code))) return [];
   const names = vapourLayer!.layers.map((index) => layers[index]).filter((layer) => layer !== undefined);
   return [

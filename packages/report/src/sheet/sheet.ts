@@ -9,7 +9,7 @@ import { stretchedSd } from "../plots/stretched-sd.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { brokenWords, vapourPlot } from "../plots/vapour-plot.ts";
 import { governingView, type SectionView } from "../section-view.ts";
-import { vapourLayerStanding } from "../vapour-layer-standing.ts";
+import { vapourLayerKind } from "../vapour-layer-kind.ts";
 import { ELEMENT_WORDS, fromRoomToFarSide, sentence } from "../words.ts";
 import { findingsList } from "./findings-list.ts";
 import { heatLines } from "./heat-lines.ts";
@@ -81,7 +81,7 @@ function drawing(buildUp: BuildUpResult, view: SectionView | null, id: string, p
     view === null
       ? ""
       : `${view.deciding.month}: temperature unbroken, dew point dashed${view.wetNodes.length > 0 ? "; drops where water lies" : ""}. `;
-  const layer = vapourLayerStanding(buildUp.vapourLayer) === "vapour layer" ? "Heavy dashes: vapour layer. " : "";
+  const layer = vapourLayerKind(buildUp.vapourLayer) === "vapour layer" ? "Heavy dashes: vapour layer. " : "";
   return html`<figure>${sectionDrawing(buildUp, view, id)}<figcaption>Section to scale, mm. ${curves}${layer}${plane}</figcaption></figure>`;
 }
 

@@ -1,7 +1,7 @@
 import type { BuildUpResult } from "@warmside/core";
 import { type Html, html } from "../html.ts";
 import { fixed, percent, trimmed } from "../numbers.ts";
-import { vapourLayerStanding } from "../vapour-layer-standing.ts";
+import { vapourLayerKind } from "../vapour-layer-kind.ts";
 import { sentence } from "../words.ts";
 
 /**
@@ -13,7 +13,7 @@ import { sentence } from "../words.ts";
 export function vapourLayerLines(buildUp: BuildUpResult): Html | null {
   const found = buildUp.vapourLayer;
   if (found === null) return null;
-  const isLayer = vapourLayerStanding(found) === "vapour layer";
+  const isLayer = vapourLayerKind(found) === "vapour layer";
   const figures = [
     found.dewPointMargin === null || !isLayer
       ? null

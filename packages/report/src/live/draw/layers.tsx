@@ -1,6 +1,6 @@
 import { METAL_CONDUCTIVITY } from "@warmside/core";
 import { hatchOf, patternDefinitions, patternId } from "../../drawing/patterns.ts";
-import { vapourLayerStanding } from "../../vapour-layer-standing.ts";
+import { vapourLayerKind } from "../../vapour-layer-kind.ts";
 import { isFarSideWarm } from "../view/sides-in-words.ts";
 import { curvesOf, shareOf } from "./curves.ts";
 import { Label, widthOf } from "./label.tsx";
@@ -71,7 +71,7 @@ function Framing({ result, layout }: Drawn) {
 
 function VapourLayer({ result, layout }: Drawn) {
   const found = result.vapourLayer;
-  const standing = vapourLayerStanding(found);
+  const standing = vapourLayerKind(found);
   const band = layout.bands[found?.layers[0] ?? -1];
   if (band === undefined || (standing !== "vapour layer" && standing !== "on the cold side")) return null;
   const along = isFarSideWarm(result) ? band.to : band.from;

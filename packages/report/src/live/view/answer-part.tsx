@@ -1,7 +1,7 @@
 import { type BuildUpResult, type JudgementWord, meetsTarget, type SectionResult } from "@warmside/core";
 import { CLASSES } from "../../judgement-icons.ts";
 import { fixed } from "../../numbers.ts";
-import { vapourLayerStanding } from "../../vapour-layer-standing.ts";
+import { vapourLayerKind } from "../../vapour-layer-kind.ts";
 import { waterHeadline } from "../../water-headline.ts";
 import { NOT_COVERED, sentence } from "../../words.ts";
 import { state } from "../state/store.ts";
@@ -81,7 +81,7 @@ function Water({ result: { moisture } }: { result: BuildUpResult }) {
 }
 
 function VapourLayer({ result: { vapourLayer, layers } }: { result: BuildUpResult }) {
-  const standing = vapourLayerStanding(vapourLayer);
+  const standing = vapourLayerKind(vapourLayer);
   const names = (vapourLayer?.layers ?? []).map((index) => layers[index]?.name).join(" and ");
   if (standing === "vapour layer") {
     const margin = vapourLayer?.dewPointMargin;

@@ -31,7 +31,7 @@ export function watchWidth(draw: () => void): void {
 }
 
 /** Draws for paper and back again, before and after it is printed. */
-export function watchPaper(draw: () => void): void {
+export function watchPrinting(draw: () => void): void {
   const turn = (onPaper: boolean) => (): void => {
     isOnPaper = onPaper;
     draw();
