@@ -3,33 +3,33 @@ import type { Mark } from "./decision/marks.ts";
 import { type Html, markup } from "./html.ts";
 
 /**
- * A sign for a judgement that differs in shape, so that it reads without colour.
+ * An icon for a judgement that differs in shape, so that it reads without colour.
  *
  * @param word - the judgement
  * @returns a small decorative drawing; the word itself always stands beside it
  */
 export function judgementIcon(word: JudgementWord): Html {
-  return sign(CLASSES[word], JUDGEMENT_SHAPES[word]);
+  return icon(CLASSES[word], JUDGEMENT_SHAPES[word]);
 }
 
 /**
- * A sign for one of the three marks.
+ * An icon for one of the three marks.
  *
  * @param mark - pass, conditions, fail or untold
  * @returns a small decorative drawing; words stand beside it
  */
 export function markIcon(mark: Mark): Html {
-  return sign(MARK_CLASSES[mark], JUDGEMENT_SHAPES[JUDGEMENT_OF_MARK[mark]]);
+  return icon(MARK_CLASSES[mark], JUDGEMENT_SHAPES[JUDGEMENT_OF_MARK[mark]]);
 }
 
 /**
- * A sign for a finding's severity.
+ * An icon for a finding's severity.
  *
  * @param severity - note, caution or fault
  * @returns a small decorative drawing; the word itself always stands beside it
  */
 export function severityIcon(severity: FindingSeverity): Html {
-  return sign(severity, SEVERITY_SHAPES[severity]);
+  return icon(severity, SEVERITY_SHAPES[severity]);
 }
 
 /** Name of the style for each judgement. */
@@ -71,7 +71,7 @@ const SEVERITY_SHAPES: Readonly<Record<FindingSeverity, string>> = {
   note: OPEN_RING,
 };
 
-function sign(name: string, shape: string): Html {
+function icon(name: string, shape: string): Html {
   return markup(
     `<svg class="sign ${name}" viewBox="0 0 20 20" width="20" height="20" aria-hidden="true">${shape}</svg>`,
   );

@@ -40,16 +40,16 @@ export const LEAST_IMPERIAL_R = 10;
 
 /** Inches and feet with a fraction in halves, quarters, down to 64ths, as a decimal number. */
 function withoutFraction(plain: string): string {
-  const signs = plain.replace(/ ?([½¼¾⅛⅜⅝⅞])/g, (_, sign: string) => ` ${FRACTIONS[sign]}`).trim();
   const [, whole = "0", above, below, unit] =
-    /^(?:(\d+)[ -])?(\d+)\/(2|4|8|16|32|64) ?(in|inch|inches|ft|feet)$/.exec(signs) ?? [];
+    /^(?:(\d+)[ -])?(\d+)\/(2|4|8|16|32|64) ?(in|inch|inches|ft|feet)$/.exec(fractionsInDigits(plain)) ?? [];
   if (unit === undefined) return plain;
   return `${Number(whole) + Number(above) / Number(below)} ${unit}`;
 }
 
-const FRACTIONS: Readonly<Record<string, string>> = {
-  "½": "1/2", "¼": "1/4", "¾": "3/4", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8",
-}; // biome-ignore format: seven signs
+/** `5½ in` as `5 1/2 in`. */
+export function fractionsInDigits(plain: string): string {
+  return plain.replace(/ ?([½¼¾⅓⅔⅛⅜⅝⅞])/g, (_, sign: string) => ` ${sign.normalize("NFKD").replace("⁄", "/")}`).trim();
+}
 
 /** Quantities for which data sheets give a least value, such as "> 100 m"; that value is taken. */
 const LEAST_VALUES: ReadonlySet<string> = new Set(["equivalent air layer thickness sd", "vapour resistance"]);

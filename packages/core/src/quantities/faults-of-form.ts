@@ -1,5 +1,5 @@
 import type { ProblemCode } from "../problems/wordings.ts";
-import { R_VALUE } from "./datasheet-forms.ts";
+import { fractionsInDigits, R_VALUE } from "./datasheet-forms.ts";
 import { plainDigits } from "./format-quantity.ts";
 import { asWritten, NUMBER_ALONE, NUMBER_AND_UNIT, type QuantityFault } from "./quantity-form.ts";
 import { unknownUnitNames } from "./unit-reader.ts";
@@ -33,34 +33,6 @@ export function faultOfForm(plain: string, quantity: Quantity): QuantityFault | 
   const { write = asWritten(alone) } = faultOfUnitForm(alone, quantity)?.details ?? {};
   return fault("unit-unknown", write, plain.slice(alone.length).trim().replace(/\.$/, ""));
 }
-
-/** What follows a spacing in the trade: on centres. */
-const ON_CENTRES = / ?(?:o\.? ?\/?c\.?|c\/c|crs\.?|(?:on )?cent(?:re|er)s?)$/i;
-
-/** The two sides of a timber: `45 x 145 mm`, `2x4`. */
-const SECTION = /^(\d+(?:\.\d+)?) ?(?:mm|in|")? ?[x×] ?\d+(?:\.\d+)? ?(?:mm|in|")?$/;
-
-/** A width in millimetres as it stands; sawn sizes in inches are planed to less (common practice, from memory). */
-function widthOfTimber(written: number): string | null {
-  const width = written < SMALLEST_IN_MILLIMETRES ? PLANED[written] : written;
-  return width === undefined ? null : `${width} mm`;
-}
-
-const SMALLEST_IN_MILLIMETRES = 12;
-const PLANED: Readonly<Record<number, number>> = { 1: 19, 2: 38, 3: 64, 4: 89, 6: 140 };
-
-/** `5 1/2 in` as `5.5 in`; null where the decimals do not end, or it is no fraction of whole numbers. */
-function fractionAsDecimal(plain: string, quantity: Quantity): string | null {
-  const spelled = plain.replace(/[½¼¾⅓⅔⅛⅜⅝⅞]/g, (sign) => ` ${sign.normalize("NFKD").replace("⁄", "/")}`).trim();
-  const [, whole, above, below, unit = ""] = /^(?:(\d+)[ -])?(\d+) ?\/ ?(\d+) ?(\D+)$/.exec(spelled) ?? [];
-  const value = Number(whole ?? 0) + Number(above) / Number(below);
-  const digits = plainDigits(Number(value.toFixed(DECIMALS_OF_FRACTION)));
-  if (!(Math.abs(Number(digits) - value) < ROUNDING)) return null;
-  return withUnitMeant(digits, unit, quantity) ?? asWritten(`${digits} ${unit}`);
-}
-
-const DECIMALS_OF_FRACTION = 4;
-const ROUNDING = 1e-9;
 
 function faultOfBareForm(plain: string): QuantityFault {
   if (NUMBER_ALONE.test(plain)) return fault("number-in-quotes", plain);
@@ -107,3 +79,31 @@ function withDigitsBesidePoint(plain: string): string {
 
 /** Longest text that can be a quantity [characters]; nothing the trade writes is half as long. */
 const LONGEST_QUANTITY = 60;
+
+/** What follows a spacing in the trade: on centres. */
+const ON_CENTRES = / ?(?:o\.? ?\/?c\.?|c\/c|crs\.?|(?:on )?cent(?:re|er)s?)$/i;
+
+/** The two sides of a timber: `45 x 145 mm`, `2x4`. */
+const SECTION = /^(\d+(?:\.\d+)?) ?(?:mm|in|")? ?[x×] ?\d+(?:\.\d+)? ?(?:mm|in|")?$/;
+
+/** A width in millimetres as it stands; sawn sizes in inches are planed to less (common practice, from memory). */
+function widthOfTimber(written: number): string | null {
+  const width = written < SMALLEST_IN_MILLIMETRES ? PLANED[written] : written;
+  return width === undefined ? null : `${width} mm`;
+}
+
+const SMALLEST_IN_MILLIMETRES = 12;
+const PLANED: Readonly<Record<number, number>> = { 1: 19, 2: 38, 3: 64, 4: 89, 6: 140 };
+
+/** `5 1/2 in` as `5.5 in`; null where the decimals do not end, or it is no fraction of whole numbers. */
+function fractionAsDecimal(plain: string, quantity: Quantity): string | null {
+  const [, whole, above, below, unit = ""] =
+    /^(?:(\d+)[ -])?(\d+) ?\/ ?(\d+) ?(\D+)$/.exec(fractionsInDigits(plain)) ?? [];
+  const value = Number(whole ?? 0) + Number(above) / Number(below);
+  const digits = plainDigits(Number(value.toFixed(DECIMALS_OF_FRACTION)));
+  if (!(Math.abs(Number(digits) - value) < ROUNDING)) return null;
+  return withUnitMeant(digits, unit, quantity) ?? asWritten(`${digits} ${unit}`);
+}
+
+const DECIMALS_OF_FRACTION = 4;
+const ROUNDING = 1e-9;

@@ -10,8 +10,8 @@ import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 import { mustStay } from "./what-must-stay.ts";
 
 /** Thicknesses that are tried [m]: from the thinnest board sold to the thickest that fixings hold (common practice). */
-export const THICKNESS_STEP = 0.005;
-export const THINNEST_BOARD = 0.02;
+const THICKNESS_STEP = 0.005;
+const THINNEST_BOARD = 0.02;
 export const THICKEST_BOARD = 0.3;
 
 /** A better judgement is worth this many more steps of thickness: 20 mm. */
@@ -70,9 +70,18 @@ export function boardsFor({ element }: BuildUp): Material[] {
 
 /** Thicknesses of a board in steps of 5 mm, up to that at which it would itself be a tight layer [m]. */
 export function thicknesses(board: Material): number[] {
-  const steps = Math.round((THICKEST_BOARD - THINNEST_BOARD) / THICKNESS_STEP);
-  return Array.from(
-    { length: steps + 1 },
-    (_, step) => (THINNEST_BOARD * 1000 + step * THICKNESS_STEP * 1000) / 1000,
-  ).filter((thickness) => board.vapourResistanceFactorDry! * thickness < TIGHT);
+  return thicknessesFrom(THINNEST_BOARD).filter((thickness) => board.vapourResistanceFactorDry! * thickness < TIGHT);
 }
+
+/** Whole steps of thickness from a least one to the thickest board [m]. */
+export function thicknessesFrom(least: number): number[] {
+  const first = Math.ceil(least / THICKNESS_STEP - ROUNDING);
+  const steps = Math.round(THICKEST_BOARD / THICKNESS_STEP) - first + 1;
+  return Array.from(
+    { length: Math.max(0, steps) },
+    (_, step) => Math.round((first + step) * THICKNESS_STEP * 1000) / 1000,
+  );
+}
+
+/** Keeps a thickness of whole steps from counting as a little more. */
+const ROUNDING = 1e-9;

@@ -1,4 +1,5 @@
 import { formatQuantity } from "../quantities/format-quantity.ts";
+import { THICKEST_BOARD } from "./insulate-outside.ts";
 import { type Goal, MOST_CALCULATIONS } from "./trials.ts";
 
 /** Insulation that was tried where only the target is missed: sorts of board, or thicknesses of one on the ground. */
@@ -56,7 +57,7 @@ function target(wanted: number, { tried, found, isOnGround, isSpent }: TargetTri
   const what = `meets the target of ${formatQuantity(wanted, "transmittance")} without a worse judgement${end(isSpent)}`;
   const which = isOnGround ? "thicknesses of its insulation" : `${count(tried, "kind")} of insulation tried outside`;
   return found === 0
-    ? `Only the target is missed. None of the ${which} ${isOnGround ? "up to 300 mm " : ""}${what}.`
+    ? `Only the target is missed. None of the ${which} ${isOnGround ? `up to ${formatQuantity(THICKEST_BOARD, "thickness")} ` : ""}${what}.`
     : `Only the target is missed. Of the ${which}, this is the least that ${what}.`;
 }
 

@@ -1,6 +1,5 @@
-import type { BuildUp, SolidLayer } from "../project/types.ts";
 import { replaceLayer } from "./edit-layers.ts";
-import { CLOSE_THICKNESSES, THICKEST_BOARD, THICKNESS_STEP } from "./insulate-outside.ts";
+import { CLOSE_THICKNESSES, thicknessesFrom } from "./insulate-outside.ts";
 import { bestInsulation } from "./places.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 
@@ -16,9 +15,10 @@ export function thickenInsulation({ buildUp }: Situation): Change[] {
   const layer = at === null ? undefined : buildUp.layers[at];
   if (layer?.type !== "material" || layer.framing !== null) return [];
   const { name, thickness: was } = layer;
-  const steps = thicker(was).map((thickness) => ({
+  const thicker = thicknessesFrom(was).filter((thickness) => thickness > was + ROUNDING);
+  const steps = thicker.map((thickness) => ({
     does: [{ kind: "insulation thickened" as const, layer: name, thickness, was }],
-    buildUp: withThickness(buildUp, at!, layer, thickness),
+    buildUp: replaceLayer(buildUp, at!, { ...layer, thickness }),
     surroundings: null,
     thicknessInside: 0,
     thicknessOutside: thickness - was,
@@ -26,19 +26,5 @@ export function thickenInsulation({ buildUp }: Situation): Change[] {
   return changeOf({ key: `${name} thicker`, effort: EFFORT.insulateOutside, steps, closeSteps: CLOSE_THICKNESSES });
 }
 
-/** Thicknesses above the present one, in whole steps [m]. */
-function thicker(was: number): number[] {
-  const most = Math.round(THICKEST_BOARD / THICKNESS_STEP);
-  const least = Math.floor(was / THICKNESS_STEP + ROUNDING) + 1;
-  return Array.from(
-    { length: Math.max(0, most - least + 1) },
-    (_, step) => ((least + step) * THICKNESS_STEP * 1e3) / 1e3,
-  );
-}
-
-/** Keeps a thickness of whole steps from counting as a little less. */
+/** Keeps the present thickness from counting as a thicker one. */
 const ROUNDING = 1e-9;
-
-function withThickness(buildUp: BuildUp, at: number, layer: SolidLayer, thickness: number): BuildUp {
-  return replaceLayer(buildUp, at, { ...layer, thickness });
-}

@@ -1,3 +1,4 @@
+import { isRoof } from "../../project/is-roof.ts";
 import { formatQuantity } from "../../quantities/format-quantity.ts";
 import type { VapourLayerFindings } from "../../result/types.ts";
 import { DROPS_GATHER } from "../amount-limits.ts";
@@ -27,8 +28,7 @@ export const TIGHT_LAYER_WORDINGS: Wordings<Codes> = {
     source: "common practice; ISO 13788:2012 clause 7 for the trapped water",
   }),
   "tight-sheet-under-floor": ({ figures: { layer, above } }, buildUp) => {
-    const roof = buildUp.element === "pitched roof" || buildUp.element === "flat roof";
-    const where = buildUp.element === "floor" ? "below" : roof ? "over" : "outside";
+    const where = buildUp.element === "floor" ? "below" : isRoof(buildUp) ? "over" : "outside";
     return {
       says: `A tight sheet, ${namesOf([layer], buildUp)}, lies ${where} ${namesOf(above.slice(-MOST_NAMED), buildUp)}: leaks, spills and wet timber cannot dry through it.`,
       advice:

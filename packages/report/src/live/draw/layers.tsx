@@ -71,16 +71,16 @@ function Framing({ result, layout }: Drawn) {
 
 function VapourLayer({ result, layout }: Drawn) {
   const found = result.vapourLayer;
-  const standing = vapourLayerKind(found);
+  const kind = vapourLayerKind(found);
   const band = layout.bands[found?.layers[0] ?? -1];
-  if (band === undefined || (standing !== "vapour layer" && standing !== "on the cold side")) return null;
+  if (band === undefined || (kind !== "vapour layer" && kind !== "on the cold side")) return null;
   const along = isFarSideWarm(result) ? band.to : band.from;
   return (
     <>
       <path d={lineAcross(layout, along)} class="vapour-layer-ground" />
       <path
         d={lineAcross(layout, along)}
-        class={standing === "vapour layer" ? "vapour-layer" : "vapour-layer is-cold"}
+        class={kind === "vapour layer" ? "vapour-layer" : "vapour-layer is-cold"}
       />
     </>
   );

@@ -81,9 +81,9 @@ function Water({ result: { moisture } }: { result: BuildUpResult }) {
 }
 
 function VapourLayer({ result: { vapourLayer, layers } }: { result: BuildUpResult }) {
-  const standing = vapourLayerKind(vapourLayer);
+  const kind = vapourLayerKind(vapourLayer);
   const names = (vapourLayer?.layers ?? []).map((index) => layers[index]?.name).join(" and ");
-  if (standing === "vapour layer") {
+  if (kind === "vapour layer") {
     const margin = vapourLayer?.dewPointMargin;
     const spare =
       margin === null || margin === undefined
@@ -96,7 +96,7 @@ function VapourLayer({ result: { vapourLayer, layers } }: { result: BuildUpResul
       </Row>
     );
   }
-  if (standing === "on the cold side") {
+  if (kind === "on the cold side") {
     return (
       <Row name="Vapour layer" mark="change it">
         <strong>none on the warm side</strong>; tight on the cold side: {names}
@@ -105,7 +105,7 @@ function VapourLayer({ result: { vapourLayer, layers } }: { result: BuildUpResul
   }
   return (
     <Row name="Vapour layer" mark={null}>
-      {standing === "none" ? <strong>none</strong> : "nothing drives vapour through"}
+      {kind === "none" ? <strong>none</strong> : "nothing drives vapour through"}
     </Row>
   );
 }
