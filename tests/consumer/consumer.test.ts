@@ -131,8 +131,7 @@ describe("the bundle of the packed report", () => {
 });
 
 describe("a strict TypeScript program", () => {
-  const COMPILERS = { "5.9": "typescript-5", "the workspace's own": "typescript" };
-  const settings = (outDir: string): string =>
+  const settings = (emitted: { outDir: string } | { noEmit: true }): string =>
     JSON.stringify({
       compilerOptions: {
         target: "es2022",
@@ -143,22 +142,31 @@ describe("a strict TypeScript program", () => {
         lib: ["es2023", "dom"],
         types: [],
         rootDir: "src",
-        outDir,
+        ...emitted,
       },
       include: ["src"],
     });
 
-  it.each(Object.entries(COMPILERS))("compiles with TypeScript %s, and runs", (_, compiler) => {
+  const compile = (compiler: "typescript" | "typescript-5", emitted: { outDir: string } | { noEmit: true }): void => {
     const print =
       "declare const console: { log(text: string): void };\nconst print = (given: unknown[]): void => console.log(JSON.stringify(given));\n";
     for (const name of PACKAGES) consumer.write(`src/readme-${name}.ts`, print + asProgram(blocksOf(name), "print"));
     consumer.write("src/by-hand.ts", ownProgram("by-hand.ts"));
-    consumer.write(`tsconfig-${compiler}.json`, settings(`out-${compiler}`));
+    consumer.write(`tsconfig-${compiler}.json`, settings(emitted));
+    // It ends with another code than 0, which throws, where a type is wrong.
     consumer.node(join(ROOT, "node_modules", compiler, "bin/tsc"), "-p", `tsconfig-${compiler}.json`);
-    const [first] = JSON.parse(consumer.node(`out-${compiler}/readme-core.js`));
+  };
+
+  it("compiles with TypeScript 5.9", () => {
+    expect(() => compile("typescript-5", { noEmit: true })).not.toThrow();
+  });
+
+  it("compiles with the workspace's own TypeScript, and runs", () => {
+    compile("typescript", { outDir: "out" });
+    const [first] = JSON.parse(consumer.node("out/readme-core.js"));
     expect(first).toBe("change it");
-    expect(JSON.parse(consumer.node(`out-${compiler}/readme-report.js`))).toContain(true);
-    expect(JSON.parse(consumer.node(`out-${compiler}/by-hand.js`)).verdict).toBe("stays wet");
+    expect(JSON.parse(consumer.node("out/readme-report.js"))).toContain(true);
+    expect(JSON.parse(consumer.node("out/by-hand.js")).verdict).toBe("stays wet");
   });
 });
 

@@ -10,6 +10,7 @@ import { JUDGEMENTS, spreadQuestion } from "../../packages/core/src/studies/spre
 import type { Site } from "../../packages/core/src/surroundings/far-side-months.ts";
 import { type Surroundings, surroundingsOf } from "../../packages/core/src/surroundings/surroundings.ts";
 import { VERDICTS } from "../../packages/core/src/year/verdicts.ts";
+import { howMany } from "../how-many.ts";
 import { situations } from "../laws/random-build-ups.ts";
 import { caseFiles } from "../practice/cases.ts";
 
@@ -203,19 +204,21 @@ describe("limiting cases of the spread", () => {
   });
 });
 
+const HALF = howMany(600, 2_000);
+
 describe("law of large numbers", () => {
-  it("the two halves of 4 000 samples agree within four standard errors of their difference", () => {
+  it(`the two halves of ${2 * HALF} samples agree within four standard errors of their difference`, () => {
     for (const name of ["Studio wall", "Warm flat roof"]) {
       const { inputs, workOut } = spreadQuestion(named(name), surroundings);
-      const { judgement, verdict } = workOut(latinHypercube(4_000, inputs.length, 12));
+      const { judgement, verdict } = workOut(latinHypercube(2 * HALF, inputs.length, 12));
       let decided = 0;
       for (const [column, words] of [[judgement, JUDGEMENTS.length] as const, [verdict, VERDICTS.length] as const]) {
         for (let word = 0; word < words; word += 1) {
-          const [first, second] = [column.slice(0, 2_000), column.slice(2_000)].map(
-            (half) => half.filter((place) => place === word).length / 2_000,
+          const [first, second] = [column.slice(0, HALF), column.slice(HALF)].map(
+            (half) => half.filter((place) => place === word).length / HALF,
           ) as [number, number];
           const both = (first + second) / 2;
-          expect(Math.abs(first - second)).toBeLessThanOrEqual(4 * Math.sqrt((2 * both * (1 - both)) / 2_000));
+          expect(Math.abs(first - second)).toBeLessThanOrEqual(4 * Math.sqrt((2 * both * (1 - both)) / HALF));
           if (both > 0.02 && both < 0.98) decided += 1;
         }
       }
@@ -245,7 +248,7 @@ describe("what the judgement depends on", () => {
     expect(new Set(words)).toEqual(new Set(JUDGEMENTS));
   });
 
-  it("and in 300 random build-ups, with a much colder year, half of them with a gap that leaks air", () => {
+  it(`and in ${howMany(120, 300)} random build-ups, with a much colder year, half of them with a gap that leaks air`, () => {
     const words = new Set<string>();
     const turned = { byColderYear: 0, byLeak: 0 };
     fc.assert(
@@ -270,7 +273,7 @@ describe("what the judgement depends on", () => {
         if (inSameYear.judgement.word !== word) turned.byColderYear += 1;
         if (leaks && judgeBuildUp(buildUp, around).judgement.word !== word) turned.byLeak += 1;
       }),
-      { numRuns: 300, seed: 9, endOnFailure: true },
+      { numRuns: howMany(120, 300), seed: 9, endOnFailure: true },
     );
     expect(words.size).toBeGreaterThanOrEqual(3);
     expect(turned.byColderYear).toBeGreaterThan(0);

@@ -154,6 +154,14 @@ describe("a year of vapour in the plane", () => {
   const field = heatField(cell.scene, meshOf(cell.scene, { first: 0.005, growth: 2, greatest: 0.1, leastSteps: 2 }));
   const vapour = cornerNet(cell.scene, field.mesh, "vapour");
 
+  const { xs, ys } = field.mesh;
+  const within = (value: number, from: number, to: number): boolean => value > from + 1e-9 && value < to - 1e-9;
+  /** The air on the room side of the foil, and that between it and the stud. */
+  const isInGap = (node: number): boolean => {
+    const [along, depth] = [xs[node % xs.length]!, ys[Math.floor(node / xs.length)]!];
+    return within(depth, 0.0125, 0.0175) || within(along, 0.0225, 0.0245);
+  };
+
   it("30 random climates: no pressure above saturation, no negative water, and water only at saturation; water in is water kept, to 10⁻¹²", () => {
     let wetYears = 0;
     fc.assert(
@@ -170,8 +178,13 @@ describe("a year of vapour in the plane", () => {
           let kept = 0;
           let moved = 0;
           for (const node of vapour.active.keys()) {
-            expect(held[node]!).toBeGreaterThanOrEqual(0);
-            if (held[node]! > 0) expect(Math.abs(pressure[node]! / saturation[node]! - 1)).toBeLessThan(1e-12);
+            const humidity: number = pressure[node]! / saturation[node]!;
+            // Water lies on a surface, not in the air of a gap; a node is wet from a billionth above saturation.
+            const isLawful =
+              held[node]! === 0
+                ? humidity < 1 + 1e-8 || isInGap(node)
+                : held[node]! > 0 && Math.abs(humidity - 1) < 1e-12;
+            if (!isLawful) throw new Error(`node ${node} of month ${month}: ${held[node]} at ${humidity}`);
             const isSurface = field.net.toAir.some((toAir) => toAir[node]! > 0);
             const flow = flowFrom(vapour, pressure, node) * seconds;
             if (isSurface) [entered, moved] = [entered + flow, moved + Math.abs(flow)];

@@ -25,6 +25,8 @@ export interface Stage {
   open: (width: number, scheme?: "light" | "dark") => Promise<Opened>;
 }
 
+const AS_USUAL: ReportOptions = {};
+
 /**
  * Tests in the real browser, on a report written to disk. Without a browser they are skipped with one sentence,
  * or fail where the run requires one.
@@ -33,7 +35,7 @@ export function describeInBrowser(
   title: string,
   result: () => ProjectResult,
   tests: (stage: Stage) => void,
-  options: ReportOptions = {},
+  options: ReportOptions = AS_USUAL,
 ): void {
   if (!browserIsHere && !browserIsRequired) {
     describe.skip(`${title}: skipped, since no Chromium was found on this machine`, () => {
@@ -48,7 +50,7 @@ export function describeInBrowser(
     beforeAll(async () => {
       folder = mkdtempSync(join(tmpdir(), "warmside-page-"));
       const file = join(folder, "report.html");
-      writeFileSync(file, await renderReport(result(), options));
+      writeFileSync(file, await rendered(result, options));
       address = pathToFileURL(file).href;
       browser = await launchBrowser();
     });
@@ -71,6 +73,16 @@ export function describeInBrowser(
       },
     });
   });
+}
+
+const RENDERED = new Map<() => ProjectResult, Map<ReportOptions, Promise<string>>>();
+
+/** The report of a result, made once for all tests that are about it. */
+function rendered(result: () => ProjectResult, options: ReportOptions): Promise<string> {
+  const ofResult = RENDERED.get(result) ?? new Map<ReportOptions, Promise<string>>();
+  const page = ofResult.get(options) ?? renderReport(result(), options);
+  RENDERED.set(result, ofResult.set(options, page));
+  return page;
 }
 
 /** Pages of a PDF as text, in the order of the page. */

@@ -54,6 +54,15 @@ async function contentsOf(page: Page): Promise<{ title: string; page: number }[]
   );
 }
 
+/** Makes something when it is first asked for, and only then. */
+function once<Made>(make: () => Promise<Made>): () => Promise<Made> {
+  let made: Promise<Made> | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
+}
+
 /** The lines of a page that say something. */
 function linesOf(text: string): string[] {
   return text
@@ -64,16 +73,20 @@ function linesOf(text: string): string[] {
 
 for (const [title, result, most] of REPORTS) {
   describeInBrowser(`${title} on paper`, result, ({ open }) => {
+    const printed = once(async () => {
+      const { page } = await open(1280);
+      const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true });
+      return { page, pdf };
+    });
+
     testOnPaper(
       `at most ${most} A4 pages, each with its running head and number; every part on the page that the contents name; sheets of two pages`,
       async () => {
-        const { page } = await open(1280);
-        const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true });
+        const { page, pdf } = await printed();
         const entries = await contentsOf(page);
         const headings = await page.evaluate(() =>
           [...document.querySelectorAll("h2,h3,h4,caption")].map((heading) => heading.textContent!.trim()),
         );
-        await page.close();
         const box = /\/MediaBox\s*\[\s*0 0 ([\d.]+) ([\d.]+)/.exec(Buffer.from(pdf).toString("latin1"))!;
         expect(Math.abs(Number(box[1]) - A4.width)).toBeLessThan(1.5);
         expect(Math.abs(Number(box[2]) - A4.height)).toBeLessThan(1.5);
@@ -102,10 +115,7 @@ for (const [title, result, most] of REPORTS) {
     testOnPaper(
       "no text under 8 pt, running text 9.5 pt",
       async () => {
-        const { page } = await open(1280);
-        const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true });
-        await page.close();
-        const sizes = sizesOf(pdf);
+        const sizes = sizesOf((await printed()).pdf);
         const small = [...sizes].filter(([size]) => size < SMALLEST);
         expect(small).toEqual([]);
         const body = [...sizes].filter(([size]) => size >= BODY).reduce((sum, [, count]) => sum + count, 0);
