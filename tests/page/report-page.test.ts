@@ -6,7 +6,7 @@ import { everyPart } from "../report/every-part.ts";
 import { oneWall } from "../report/one-wall.ts";
 import { axeFaults, slidesSideways } from "./axe-faults.ts";
 import { describeInBrowser } from "./browser.ts";
-import { STUDIES } from "./studies.ts";
+import { studiesOf, twoOfDemo } from "./studies.ts";
 
 const PHONE = 390;
 const DESK = 1280;
@@ -23,36 +23,24 @@ const VIEWS = [
 ] as const;
 const ALL_VIEWS = [...VIEWS, [PHONE, "dark"], [DESK, "light"]] as const;
 
+const STUDIES = studiesOf(twoOfDemo);
+
 const REPORTS: [string, () => ProjectResult, typeof ALL_VIEWS | typeof VIEWS][] = [
   ["the demo's report in the browser", demoResult, ALL_VIEWS],
   ["a report with every part in the browser", everyPart, VIEWS],
 ];
 
 for (const [title, result, views] of REPORTS) {
-  describeInBrowser(title, result, ({ open }) => {
+  describeInBrowser(title, result, ({ look }) => {
     test.each([PHONE, DESK])(
       "%i px: asks for nothing, says nothing to the console, does not scroll sideways",
       async (width) => {
-        const { page, requests, messages } = await open(width);
+        const { page, requests, messages } = await look(width);
         await page.evaluate(async () => {
           for (let y = 0; y < document.body.scrollHeight; y += 5000) window.scrollTo(0, y);
         });
         const wide = await slidesSideways(page);
         expect({ requests, messages, wide }).toEqual({ requests: [], messages: [], wide: 0 });
-        await page.close();
-      },
-      LONG,
-    );
-
-    test.each(views)(
-      "%i px, %s: axe-core finds nothing",
-      async (width, scheme) => {
-        const { page } = await open(width, scheme);
-        await page.evaluate(() => {
-          for (const folded of document.querySelectorAll("details")) folded.open = true;
-        });
-        expect(await axeFaults(page)).toEqual([]);
-        await page.close();
       },
       LONG,
     );
@@ -60,7 +48,7 @@ for (const [title, result, views] of REPORTS) {
     test.each([PHONE, DESK])(
       "%i px: drawings and plots stand within the page, their words within them",
       async (width) => {
-        const { page } = await open(width);
+        const { page } = await look(width);
         const problems = await page.evaluate(() => {
           const out: string[] = [];
           for (const svg of document.querySelectorAll<SVGSVGElement>("figure svg")) {
@@ -78,7 +66,6 @@ for (const [title, result, views] of REPORTS) {
           return out;
         });
         expect(problems).toEqual([]);
-        await page.close();
       },
       LONG,
     );
@@ -86,7 +73,7 @@ for (const [title, result, views] of REPORTS) {
     test(
       "a table that is wider than the page slides in a frame with a shade at its edge, and lies open in print",
       async () => {
-        const { page } = await open(PHONE);
+        const { page } = await look(PHONE);
         const shaded = (): Promise<boolean[]> =>
           page.evaluate(() =>
             [...document.querySelectorAll<HTMLElement>(".scroll")].map((frame) =>
@@ -96,7 +83,7 @@ for (const [title, result, views] of REPORTS) {
         expect((await shaded()).every((isShaded) => isShaded)).toBe(true);
         await page.emulateMedia({ media: "print" });
         expect((await shaded()).some((isShaded) => isShaded)).toBe(false);
-        await page.close();
+        await page.emulateMedia({ media: null });
       },
       LONG,
     );
@@ -104,7 +91,7 @@ for (const [title, result, views] of REPORTS) {
     test(
       "on a telephone no row stands higher than half a screen: long texts keep room to run on",
       async () => {
-        const { page } = await open(PHONE);
+        const { page } = await look(PHONE);
         const high = await page.evaluate(
           (most) =>
             [...document.querySelectorAll("tbody tr")]
@@ -113,7 +100,6 @@ for (const [title, result, views] of REPORTS) {
           HIGHEST_ROW,
         );
         expect(high).toEqual([]);
-        await page.close();
       },
       LONG,
     );
@@ -121,7 +107,7 @@ for (const [title, result, views] of REPORTS) {
     test(
       "names of layers in plots do not lie on each other",
       async () => {
-        const { page } = await open(DESK);
+        const { page } = await look(DESK);
         const overlaps = await page.evaluate(() => {
           const out: string[] = [];
           for (const svg of document.querySelectorAll<SVGSVGElement>("figure svg")) {
@@ -140,7 +126,18 @@ for (const [title, result, views] of REPORTS) {
           return out;
         });
         expect(overlaps).toEqual([]);
-        await page.close();
+      },
+      LONG,
+    );
+
+    test.each(views)(
+      "%i px, %s: axe-core finds nothing",
+      async (width, scheme) => {
+        const { page } = await look(width, scheme);
+        await page.evaluate(() => {
+          for (const folded of document.querySelectorAll("details")) folded.open = true;
+        });
+        expect(await axeFaults(page)).toEqual([]);
       },
       LONG,
     );

@@ -1,31 +1,50 @@
-import { type ProjectResult, spreadQuestion, studyPlacement, surroundingsOf, varyThickness } from "@warmside/core";
+import {
+  assessProject,
+  type Project,
+  type ProjectResult,
+  spreadQuestion,
+  studyPlacement,
+  surroundingsOf,
+  varyThickness,
+} from "@warmside/core";
 import type { ReportOptions } from "@warmside/report";
 import { finished, noteOutcomes, openStudy } from "../../packages/report/src/cli/spread/studies.ts";
 import { spreadResult } from "../../packages/report/src/spread-study/spread-result.ts";
-import { demoProject, demoResult } from "../report/demo.ts";
+import { demoProject } from "../report/demo.ts";
 
-/** Studies of the demo that a report is about, and how it is rendered. */
-export const STUDIES: readonly (readonly [string, () => ProjectResult, ReportOptions?])[] = [
-  ["the study of places", () => ({ ...demoResult(), placement: studyPlacement(demoProject()) })],
-  [
-    "the study of thicknesses",
-    () => ({
-      ...demoResult(),
-      variation: varyThickness(demoProject(), { buildUp: 0, layer: 2, from: 0, to: 0.2, step: null }),
-    }),
-  ],
-  ["the variants compared", demoResult, { comparison: "whole" }],
-  ["the study of the spread", withSpread],
-];
+type Study = readonly [title: string, result: () => ProjectResult, options?: ReportOptions];
 
-/** The demo with a spread of few samples beside every build-up. */
-function withSpread(): ProjectResult {
+/** Studies of a project that a report is about, and how it is rendered. */
+export function studiesOf(project: () => Project): readonly Study[] {
+  const result = (): ProjectResult => assessProject(project());
+  return [
+    ["the study of places", () => ({ ...result(), placement: studyPlacement(project()) })],
+    [
+      "the study of thicknesses",
+      () => ({
+        ...result(),
+        variation: varyThickness(project(), { buildUp: 0, layer: 2, from: 0, to: 0.2, step: null }),
+      }),
+    ],
+    ["the variants compared", result, { comparison: "whole" }],
+    ["the study of the spread", () => withSpread(project())],
+  ];
+}
+
+/** The demo with its first two build-ups, which have variants: a study says of more what it says of these. */
+export function twoOfDemo(): Project {
   const project = demoProject();
-  const buildUps = demoResult().buildUps.map((buildUp, place) => {
+  return { ...project, buildUps: project.buildUps.slice(0, 2) };
+}
+
+/** A project with a spread of few samples beside every build-up. */
+function withSpread(project: Project): ProjectResult {
+  const result = assessProject(project);
+  const buildUps = result.buildUps.map((buildUp, place) => {
     const study = openStudy(project, place, { samples: 200, seed: 1 });
     const question = spreadQuestion(project.buildUps[place]!, surroundingsOf(project));
     noteOutcomes(study, 0, question.workOut(study.samples));
     return { ...buildUp, spread: spreadResult(finished(study)) };
   });
-  return { ...demoResult(), buildUps };
+  return { ...result, buildUps };
 }
