@@ -7,6 +7,7 @@ import { build } from "esbuild";
 import type { Browser } from "playwright-core";
 import ts from "typescript-5";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { expectSame } from "../expect-same.ts";
 import { browserIsHere, browserIsRequired, launchBrowser } from "../page/chromium.ts";
 import {
   consumerOfPackages,
@@ -178,7 +179,7 @@ describe("a plain JavaScript program", () => {
     expect(told.materials).toBeGreaterThanOrEqual(120);
     expect(told.schemaType).toBe("object");
     const expected = assessProject(readProjectOrThrow(readFileSync(DEMO, "utf8")));
-    expect(told.result).toEqual(JSON.parse(JSON.stringify(expected)));
+    expectSame(told.result, JSON.parse(JSON.stringify(expected)));
   });
 });
 

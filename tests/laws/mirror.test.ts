@@ -6,13 +6,14 @@ import { nodeLine } from "../../packages/core/src/vapour/node-line.ts";
 import { sectionClimate } from "../../packages/core/src/vapour/section-climate.ts";
 import { sectionYear } from "../../packages/core/src/year/section-year.ts";
 import { yearFromDry } from "../../packages/core/src/year/wet-months.ts";
+import { hold } from "../hold.ts";
 import { plainSlices } from "../published/plain-section.ts";
 import { between, sections } from "../published/random-sections.ts";
 import { situations } from "./random-build-ups.ts";
 
 /** Water to within a tenth of a milligram a m²: mirrored sums are added in another order. */
 const sameWater = (one: number, other: number): void => {
-  if (!(Math.abs(one - other) < 1e-7 + 1e-9 * Math.abs(one))) throw new Error(`${one} and, mirrored, ${other}`);
+  hold(Math.abs(one - other) < 1e-7 + 1e-9 * Math.abs(one), () => `${one} and, mirrored, ${other}`);
 };
 
 function expectMirrored(

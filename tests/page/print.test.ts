@@ -4,10 +4,10 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
-import { demoProject, demoResult } from "../report/demo.ts";
+import { demoResult } from "../report/demo.ts";
 import { oneWall, roofFloorWall } from "../report/one-wall.ts";
 import { describeInBrowser, pagesOf, testOnPaper } from "./browser.ts";
-import { studiesOf } from "./studies.ts";
+import { studiesOf, twoOfDemo } from "./studies.ts";
 
 const A4 = { width: 595, height: 842 };
 const LONG = 60_000;
@@ -126,7 +126,7 @@ for (const [title, result, most] of REPORTS) {
   });
 }
 
-for (const [title, study, options] of studiesOf(demoProject)) {
+for (const [title, study, options] of studiesOf(twoOfDemo)) {
   describeInBrowser(
     `${title} on paper`,
     study,
