@@ -20,3 +20,15 @@ describe("style rules of the caller's own", () => {
     await expect(renderReport(result, { style: "</style><script>alert(1)</script>" })).rejects.toThrow(RangeError);
   });
 });
+
+describe("the style sheet", () => {
+  it("has no rule that hangs on theme and width at once: to look at each once is enough", async () => {
+    const [, style] = /<style>([\s\S]*?)<\/style>/.exec(await renderReport(result))!;
+    const conditions = [...style!.matchAll(/@media ([^{]*)\{/g)].map(([, condition]) => condition!);
+    expect(conditions.some((condition) => condition.includes("prefers-color-scheme"))).toBe(true);
+    expect(conditions.some((condition) => condition.includes("width"))).toBe(true);
+    expect(conditions.filter((condition) => /prefers-color-scheme/.test(condition) && /width/.test(condition))).toEqual(
+      [],
+    );
+  });
+});
