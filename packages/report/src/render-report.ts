@@ -75,7 +75,7 @@ async function assessment(result: ProjectResult, strip: Html, isAnnexOpen: boole
   const order = rowOrder(result);
   const plan = pagePlan(result, order);
   const sheets = await Promise.all(result.buildUps.map((buildUp, index) => sheet(result, buildUp, index + 1, true)));
-  const breaks = plan.breaks.map((place) => order[place]!);
+  const breaks = plan.breaks.map((index) => order[index]!);
   return {
     first: html`${head("Moisture and heat assessment", result.project, strip, decision(result, order, breaks))}
 <div class="after-decision${plan.conditionsApart ? " page" : null}">${conditions(result)}${contents(plan.entries)}</div>`,

@@ -12,10 +12,10 @@ export function exponential(power: number): number {
   if (power < LOWEST) return 0;
   const sixteenths = Math.round(power * SIXTEENTHS_IN_ONE);
   const rest = power - sixteenths * SIXTEENTH_HIGH - sixteenths * SIXTEENTH_LOW;
-  const place = sixteenths & 15;
+  const remainder = sixteenths & 15;
   const higher = 1 / 120 + rest * (1 / 720 + rest * (1 / 5040));
   const series = rest * (1 + rest * (1 / 2 + rest * (1 / 6 + rest * (1 / 24 + rest * higher))));
-  const root = ROOTS_OF_TWO[place]!;
+  const root = ROOTS_OF_TWO[remainder]!;
   return (root + root * series) * powerOfTwo(sixteenths >> 4);
 }
 

@@ -36,7 +36,7 @@ interface FactorisedFront extends Front {
  */
 export function factorise(net: Net, free: Uint8Array = net.active, fronts: readonly Front[] = frontsOf(net)): Factor {
   const { columns, east, north, toAir } = net;
-  const place = new Int32Array(east.length);
+  const position = new Int32Array(east.length);
   const frontOf = new Int32Array(east.length).fill(-1);
   const factorised: FactorisedFront[] = [];
   for (let number = 0; number < fronts.length; number += 1) {
@@ -46,17 +46,17 @@ export function factorise(net: Net, free: Uint8Array = net.active, fronts: reado
     const matrix = new Float64Array(size * size);
     for (let index = 0; index < size; index += 1) {
       const node = index < own.length ? own[index]! : border[index - own.length]!;
-      place[node] = index;
+      position[node] = index;
       frontOf[node] = number;
     }
     const toHeld = new Float64Array(size);
     const couple = (node: number, neighbour: number, conductance: number): void => {
       if (!(conductance > 0)) return;
-      const own = place[node]!;
+      const own = position[node]!;
       if (free[neighbour] !== 1) toHeld[own]! += conductance;
       // A neighbour in an earlier front is already eliminated, and its coupling was added there.
-      else if (frontOf[neighbour] === number && place[neighbour]! > own)
-        matrix[place[neighbour]! * size + own]! -= conductance;
+      else if (frontOf[neighbour] === number && position[neighbour]! > own)
+        matrix[position[neighbour]! * size + own]! -= conductance;
     };
     for (let index = 0; index < own.length; index += 1) {
       const node = own[index]!;
@@ -70,7 +70,7 @@ export function factorise(net: Net, free: Uint8Array = net.active, fronts: reado
       if (node > 0) couple(node, node - 1, east[node - 1]!);
       if (node >= columns) couple(node, node - columns, north[node - columns]!);
     }
-    for (const part of parts) addRemainder(matrix, toHeld, place, factorised[part]!);
+    for (const part of parts) addRemainder(matrix, toHeld, position, factorised[part]!);
     eliminateFront(matrix, toHeld, own.length);
     factorised.push({ own, border, parts, size, matrix, toHeld });
   }
@@ -88,16 +88,16 @@ export function workOfFactor(fronts: readonly Front[]): number {
 }
 
 /** Adds the couplings that an eliminated part leaves between its border nodes, and from them to held nodes. */
-function addRemainder(matrix: Float64Array, toHeld: Float64Array, place: Int32Array, part: FactorisedFront): void {
+function addRemainder(matrix: Float64Array, toHeld: Float64Array, position: Int32Array, part: FactorisedFront): void {
   const { own, border } = part;
   const first = own.length;
   const size = toHeld.length;
   for (let row = 0; row < border.length; row += 1) {
-    const one = place[border[row]!]!;
+    const one = position[border[row]!]!;
     const start = (first + row) * part.size + first;
     toHeld[one]! += part.toHeld[first + row]!;
     for (let column = 0; column < row; column += 1) {
-      const other = place[border[column]!]!;
+      const other = position[border[column]!]!;
       matrix[one > other ? one * size + other : other * size + one]! += part.matrix[start + column]!;
     }
   }

@@ -46,11 +46,11 @@ function piecesAt(
     const [low, high] = [values[one]! - level, values[other]! - level];
     if (!(low < 0 !== high < 0) || Number.isNaN(low + high)) return null;
     const share = low / (low - high);
-    const place = (lines: Float64Array, from: number, to: number): number =>
+    const crossing = (lines: Float64Array, from: number, to: number): number =>
       lines[from]! + share * (lines[to]! - lines[from]!);
     const key = 2 * one + (other === one + 1 ? 0 : 1);
     const row = (node: number): number => Math.floor(node / across);
-    crossings.set(key, [place(xs, one % across, other % across), place(ys, row(one), row(other))]);
+    crossings.set(key, [crossing(xs, one % across, other % across), crossing(ys, row(one), row(other))]);
     return key;
   };
   const pieces: Piece[] = [];

@@ -96,9 +96,9 @@ function codeOfAir(index: number): number {
   return NOTHING - 1 - index;
 }
 
-/** The first step whose middle lies at or beyond a place [–]. */
-function firstMiddleFrom(lines: Float64Array, place: number): number {
+/** The first step whose middle lies at or beyond a coordinate [–]. */
+function firstMiddleFrom(lines: Float64Array, at: number): number {
   let step = 0;
-  while (step + 1 < lines.length && (lines[step]! + lines[step + 1]!) / 2 < place) step += 1;
+  while (step + 1 < lines.length && (lines[step]! + lines[step + 1]!) / 2 < at) step += 1;
   return step;
 }

@@ -32,7 +32,7 @@ export interface PictureQuestion {
   strip: { middle: number; width: number } | null;
 }
 
-/** Rounding of places, and tolerance for thinning lines [m]: finer than any print shows. */
+/** Rounding of points, and tolerance for thinning lines [m]: finer than any print shows. */
 const FINEST = 1e-4;
 
 /** Most dots in a picture [–]. */
@@ -46,7 +46,7 @@ const STEPS = [0.5, 1, 2, 5, 10] as const;
 const MOST_ISOTHERMS = 12;
 
 /**
- * A picture as data: materials, isotherms and places of water.
+ * A picture as data: materials, isotherms and points with water.
  *
  * @param question - the field, what of it is shown, temperature [°C] and water [kg/m] of its nodes
  * @returns the picture, small enough to be part of a result
@@ -59,12 +59,12 @@ export function planePicture(question: PictureQuestion): PlanePicture {
   const { mesh, net, scene } = field;
   const turn = VIEWS[view];
   const shown = temperature.map((value, node) => (net.active[node] === 1 ? value : Number.NaN));
-  const point = (place: Point): [number, number] => {
-    const [x, y] = turn(place);
+  const pointInView = (point: Point): [number, number] => {
+    const [x, y] = turn(point);
     return [fine(x), fine(y)];
   };
-  const at = (place: Point): { x: number; y: number } => {
-    const [x, y] = point(place);
+  const at = (point: Point): { x: number; y: number } => {
+    const [x, y] = pointInView(point);
     return { x, y };
   };
   return {
@@ -73,8 +73,8 @@ export function planePicture(question: PictureQuestion): PlanePicture {
     rectangles: drawnRectangles(scene, frame).map(({ stuff, box }) => ({ ...turned(box, turn), stuff })),
     isotherms: isolines(mesh, shown, levelsOf(shown))
       .flatMap(({ value, points }) => stretchesWithin(points, frame).map((stretch) => ({ value, stretch })))
-      .map(({ value, stretch }) => ({ value, points: thinned(stretch, FINEST).map(point) })),
-    water: held === null ? [] : waterOf(field, held, frame).map(({ place, share }) => ({ ...at(place), share })),
+      .map(({ value, stretch }) => ({ value, points: thinned(stretch, FINEST).map(pointInView) })),
+    water: held === null ? [] : waterOf(field, held, frame).map(({ point, share }) => ({ ...at(point), share })),
     airs: [
       { side: "inside", ...at(question.inside) },
       { side: "outside", ...at(question.outside) },
@@ -85,13 +85,13 @@ export function planePicture(question: PictureQuestion): PlanePicture {
   };
 }
 
-const VIEWS: Readonly<Record<PictureView, (place: Point) => Point>> = {
+const VIEWS: Readonly<Record<PictureView, (point: Point) => Point>> = {
   "depth to the right": ([x, y]) => [y, x],
   "y upwards": ([x, y]) => [x, -y],
-  "y downwards": (place) => place,
+  "y downwards": (point) => point,
 };
 
-function turned({ x0, x1, y0, y1 }: Box, turn: (place: Point) => Point): PictureBox {
+function turned({ x0, x1, y0, y1 }: Box, turn: (point: Point) => Point): PictureBox {
   const [one, other] = [turn([x0, y0]), turn([x1, y1])];
   const sorted = (axis: 0 | 1): [number, number] => [
     Math.min(one[axis], other[axis]),
@@ -146,18 +146,18 @@ function levelsOf(shown: Float64Array): number[] {
 /** The parts of a line that lie within the frame, cut at its edges. */
 function stretchesWithin(points: readonly Point[], frame: Box): Point[][] {
   const stretches: Point[][] = [[]];
-  for (const [index, place] of points.entries()) {
+  for (const [index, point] of points.entries()) {
     const before = points[index - 1];
-    const isInside = isWithin(place, frame);
+    const isInside = isWithin(point, frame);
     if (before !== undefined && isWithin(before, frame) !== isInside)
-      stretches.at(-1)!.push(isInside ? atEdge(place, before, frame) : atEdge(before, place, frame));
-    if (isInside) stretches.at(-1)!.push(place);
+      stretches.at(-1)!.push(isInside ? atEdge(point, before, frame) : atEdge(before, point, frame));
+    if (isInside) stretches.at(-1)!.push(point);
     else if (stretches.at(-1)!.length > 0) stretches.push([]);
   }
   return stretches.filter(({ length }) => length > 1);
 }
 
-/** The point where a line leaves the frame, from a place inside it to one outside. */
+/** The point where a line leaves the frame, from a point inside it to one outside. */
 function atEdge([x, y]: Point, [beyondX, beyondY]: Point, { x0, x1, y0, y1 }: Box): Point {
   const reach = (from: number, to: number, least: number, most: number): number => {
     if (to > most) return (most - from) / (to - from);
@@ -167,15 +167,15 @@ function atEdge([x, y]: Point, [beyondX, beyondY]: Point, { x0, x1, y0, y1 }: Bo
   return [x + share * (beyondX - x), y + share * (beyondY - y)];
 }
 
-/** Places of water, the wettest first. */
-function waterOf({ mesh, net }: HeatField, held: Float64Array, frame: Box): { place: Point; share: number }[] {
+/** Points with water, the wettest first. */
+function waterOf({ mesh, net }: HeatField, held: Float64Array, frame: Box): { point: Point; share: number }[] {
   const most = held.reduce((greatest, amount) => Math.max(greatest, amount), 0);
   if (!(most > 0)) return [];
   return Array.from(held, (amount, node) => ({
-    place: [mesh.xs[node % net.columns]!, mesh.ys[Math.floor(node / net.columns)]!] as const,
+    point: [mesh.xs[node % net.columns]!, mesh.ys[Math.floor(node / net.columns)]!] as const,
     share: Math.round((100 * amount) / most) / 100,
   }))
-    .filter(({ place, share }) => share >= LEAST_SHARE && isWithin(place, frame))
+    .filter(({ point, share }) => share >= LEAST_SHARE && isWithin(point, frame))
     .sort((one, other) => other.share - one.share)
     .slice(0, MOST_DOTS);
 }
@@ -184,6 +184,6 @@ function isWithin([x, y]: Point, { x0, x1, y0, y1 }: Box): boolean {
   return x >= x0 - FINEST && x <= x1 + FINEST && y >= y0 - FINEST && y <= y1 + FINEST;
 }
 
-function fine(place: number): number {
-  return Math.round(place / FINEST) / Math.round(1 / FINEST) + 0;
+function fine(point: number): number {
+  return Math.round(point / FINEST) / Math.round(1 / FINEST) + 0;
 }

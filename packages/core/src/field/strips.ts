@@ -7,7 +7,7 @@ import { widthsOf } from "./plane-vapour.ts";
 export const STRIP_WIDTH = 0.05;
 
 /** Number of places tried for the strip across a cell [–]. */
-const PLACES = 100;
+const STEPS = 100;
 
 /** The strip of a cell that holds most water. */
 export interface WorstStrip {
@@ -46,20 +46,20 @@ export function worstStrip(field: HeatField, held: Float64Array, width: number =
   const mirrored = (from: number, to: number): number =>
     between(Math.max(from, 0), Math.min(to, whole)) + between(0, -from) + between(2 * whole - to, whole);
   let worst: WorstStrip = { amount: 0, middle: begin };
-  for (let place = 0; place <= PLACES; place += 1) {
-    const middle = (whole * place) / PLACES;
+  for (let step = 0; step <= STEPS; step += 1) {
+    const middle = (whole * step) / STEPS;
     const amount = mirrored(middle - width / 2, middle + width / 2) / width;
     if (amount > worst.amount) worst = { amount, middle: begin + middle };
   }
   return worst;
 }
 
-/** A running sum at a place between its ends; 0 before the first, the total after the last. */
-function valueUpTo(ends: Float64Array, upTo: Float64Array, place: number): number {
-  if (!(place > 0)) return 0;
+/** A running sum at a coordinate between its ends; 0 before the first, the total after the last. */
+function valueUpTo(ends: Float64Array, upTo: Float64Array, along: number): number {
+  if (!(along > 0)) return 0;
   let next = 1;
-  while (next < ends.length && ends[next]! < place) next += 1;
+  while (next < ends.length && ends[next]! < along) next += 1;
   if (next === ends.length) return upTo[next - 1]!;
-  const part = (place - ends[next - 1]!) / (ends[next]! - ends[next - 1]!);
+  const part = (along - ends[next - 1]!) / (ends[next]! - ends[next - 1]!);
   return upTo[next - 1]! + part * (upTo[next]! - upTo[next - 1]!);
 }

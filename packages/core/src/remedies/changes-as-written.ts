@@ -24,8 +24,8 @@ function movedLayers(before: readonly Layer[], after: readonly Layer[]): Layer[]
     runs.reduce((most, run) => (run.length > most.length ? run : most), []);
   const runs: (readonly Layer[])[] = [];
   for (const layer of stayed) {
-    const place = after.indexOf(layer);
-    runs.push([...longest(runs.filter((run) => after.indexOf(run[run.length - 1]!) < place)), layer]);
+    const position = after.indexOf(layer);
+    runs.push([...longest(runs.filter((run) => after.indexOf(run[run.length - 1]!) < position)), layer]);
   }
   const kept = longest(runs);
   return stayed.filter((layer) => !kept.includes(layer));
@@ -37,9 +37,9 @@ function moveInDraft(layer: Layer, draft: Layer[], after: readonly Layer[]): Lay
   draft.splice(at, 1);
   const next = after.slice(after.indexOf(layer) + 1).find((other) => draft.includes(other));
   const to = next === undefined ? draft.length : draft.indexOf(next);
-  const place = besideAt(draft, to);
+  const beside = besideAt(draft, to);
   draft.splice(to, 0, layer);
-  return { at, to, change: { move: layer.name, ...place } };
+  return { at, to, change: { move: layer.name, ...beside } };
 }
 
 /** Makes the changed layers of the draft, from the room outwards. */

@@ -24,17 +24,17 @@ export function moveSheet(situation: Situation): Change[] {
     if (isThere || !moves || mustStay(buildUp, index) || holdsStatedWater(buildUp, index)) return [];
     const breather = situation.warmSide === "room" && cold.includes(index) ? sheetLayer(BREATHER_SHEETS[0]!) : null;
     const left = breather === null ? removeLayer(buildUp, index) : replaceLayer(buildUp, index, breather);
-    const place = breather === null && index < at ? at - 1 : at;
+    const to = breather === null && index < at ? at - 1 : at;
     const step = {
       does: [
         {
           kind: "sheet moved" as const,
           layer: layer.name,
-          place: betweenLayers(left, place),
+          place: betweenLayers(left, to),
           leaves: breather?.name ?? null,
         },
       ],
-      buildUp: insertLayers(left, place, layer),
+      buildUp: insertLayers(left, to, layer),
       surroundings: null,
       thicknessInside: 0,
       thicknessOutside: 0,

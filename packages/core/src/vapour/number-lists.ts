@@ -21,8 +21,8 @@ export function zeros(length: number): Float64Array {
   requireLength(length);
   const bytes = length * Float64Array.BYTES_PER_ELEMENT;
   if (bytes > BLOCK_SIZE) return new Float64Array(length);
-  const place = placeFor(bytes);
-  return new Float64Array(block, place, length);
+  const offset = offsetFor(bytes);
+  return new Float64Array(block, offset, length);
 }
 
 /**
@@ -36,8 +36,8 @@ export function wholeZeros(length: number): Int32Array {
   requireLength(length);
   const bytes = length * Int32Array.BYTES_PER_ELEMENT;
   if (bytes > BLOCK_SIZE) return new Int32Array(length);
-  const place = placeFor(bytes);
-  return new Int32Array(block, place, length);
+  const offset = offsetFor(bytes);
+  return new Int32Array(block, offset, length);
 }
 
 /**
@@ -50,8 +50,8 @@ export function wholeZeros(length: number): Int32Array {
 export function zeroMarks(length: number): Uint8Array {
   requireLength(length);
   if (length > BLOCK_SIZE) return new Uint8Array(length);
-  const place = placeFor(length);
-  return new Uint8Array(block, place, length);
+  const offset = offsetFor(length);
+  return new Uint8Array(block, offset, length);
 }
 
 /**
@@ -68,14 +68,14 @@ export function copyOf(values: Float64Array): Float64Array {
 }
 
 /** Where the next bytes begin in the block; a new block where they do not fit. Numbers begin at multiples of 8. */
-function placeFor(bytes: number): number {
+function offsetFor(bytes: number): number {
   if (used + bytes > BLOCK_SIZE) {
     block = new ArrayBuffer(BLOCK_SIZE);
     used = 0;
   }
-  const place = used;
+  const offset = used;
   used += Math.ceil(bytes / Float64Array.BYTES_PER_ELEMENT) * Float64Array.BYTES_PER_ELEMENT;
-  return place;
+  return offset;
 }
 
 function requireLength(length: number): void {

@@ -29,20 +29,20 @@ export interface PlaneWords {
  * @returns an SVG element with title and description
  */
 export function planeDrawing(picture: PlanePicture, words: PlaneWords, id: string): Html {
-  const place = placedIn(picture);
+  const scale = scaleOf(picture);
   const hatches = picture.stuffs.map(hatchOfStuff);
   const parts = [
     patternDefinitions(id, hatches),
-    picture.rectangles.map((box) => rectangle(box, place, patternId(id, hatches[box.stuff]!))).join(""),
-    picture.isotherms.map((line) => isotherm(line, place)).join(""),
-    numbersOnLines(picture, place),
-    picture.water.map((drop) => dot(drop, place)).join(""),
-    airs(picture, words, place),
-    stripBracket(picture, words, place),
-    coldestRing(picture, words, place),
-    scaleBar(place),
+    picture.rectangles.map((box) => rectangle(box, scale, patternId(id, hatches[box.stuff]!))).join(""),
+    picture.isotherms.map((line) => isotherm(line, scale)).join(""),
+    numbersOnLines(picture, scale),
+    picture.water.map((drop) => dot(drop, scale)).join(""),
+    airs(picture, words, scale),
+    stripBracket(picture, words, scale),
+    coldestRing(picture, words, scale),
+    scaleBar(scale),
   ];
-  const [width, height] = [tenth(place.width), tenth(place.height)];
+  const [width, height] = [tenth(scale.width), tenth(scale.height)];
   const attributes = `class="drawing" id="${id}" role="img" aria-labelledby="${id}-title ${id}-text"`;
   const box = `viewBox="0 0 ${width} ${height}" width="${width}" height="${height}"`;
   const about = `<title id="${id}-title">${escapeText(words.title)}</title><desc id="${id}-text">${escapeText(words.description)}</desc>`;
@@ -55,7 +55,7 @@ const MOST_HEIGHT = 380;
 const MARGIN = { left: 12, right: 152, top: 12, bottom: 40 };
 
 /** From the picture's metres to the drawing's pixels. */
-interface Placed {
+interface Scale {
   x: (metres: number) => number;
   y: (metres: number) => number;
   pixelsPerMetre: number;
@@ -65,7 +65,7 @@ interface Placed {
   bottom: number;
 }
 
-function placedIn({ frame }: PlanePicture): Placed {
+function scaleOf({ frame }: PlanePicture): Scale {
   const [wide, high] = [frame.x1 - frame.x0, frame.y1 - frame.y0];
   const pixelsPerMetre = Math.min(MOST_WIDTH / wide, MOST_HEIGHT / high);
   const right = MARGIN.left + wide * pixelsPerMetre;
@@ -85,18 +85,18 @@ function hatchOfStuff({ type, ...stuff }: DrawnStuff): ReturnType<typeof hatchOf
   return hatchOf({ type, ...stuff });
 }
 
-function rectangle({ x0, x1, y0, y1 }: PlanePicture["frame"], { x, y }: Placed, pattern: string): string {
+function rectangle({ x0, x1, y0, y1 }: PlanePicture["frame"], { x, y }: Scale, pattern: string): string {
   const box = `x="${tenth(x(x0))}" y="${tenth(y(y0))}" width="${tenth(x(x1) - x(x0))}" height="${tenth(y(y1) - y(y0))}"`;
   return `<rect ${box} fill="url(#${pattern})" stroke="${PALETTE.ink.light}" stroke-width="0.8"/>`;
 }
 
-function isotherm({ points }: PlanePicture["isotherms"][number], { x, y }: Placed): string {
+function isotherm({ points }: PlanePicture["isotherms"][number], { x, y }: Scale): string {
   const path = points.map(([across, down], index) => `${index === 0 ? "M" : "L"}${tenth(x(across))} ${tenth(y(down))}`);
   return `<path d="${path.join("")}" fill="none" stroke="${PALETTE.temperature.light}" stroke-width="1.4"/>`;
 }
 
-/** Every line has its number on it, at a place where no other stands. */
-function numbersOnLines({ isotherms }: PlanePicture, { x, y }: Placed): string {
+/** Every line has its number on it, at a point where no other stands. */
+function numbersOnLines({ isotherms }: PlanePicture, { x, y }: Scale): string {
   const taken: [number, number][] = [];
   return isotherms
     .flatMap(({ value, points }) => {
@@ -117,7 +117,7 @@ function apart(one: [number, number], other: [number, number]): boolean {
 }
 
 /** Water as a dot whose area goes by its share. */
-function dot({ x: across, y: down, share }: PlanePicture["water"][number], { x, y }: Placed): string {
+function dot({ x: across, y: down, share }: PlanePicture["water"][number], { x, y }: Scale): string {
   const radius = LEAST_RADIUS + (MOST_RADIUS - LEAST_RADIUS) * Math.sqrt(share);
   return `<circle cx="${tenth(x(across))}" cy="${tenth(y(down))}" r="${tenth(radius)}" fill="${PALETTE.water.light}" stroke="${PALETTE.paper.light}" stroke-width="1"/>`;
 }
@@ -125,9 +125,9 @@ function dot({ x: across, y: down, share }: PlanePicture["water"][number], { x, 
 const LEAST_RADIUS = 1.5;
 const MOST_RADIUS = 6;
 
-function airs({ airs: places, frame }: PlanePicture, words: PlaneWords, { x, y }: Placed): string {
-  const isCell = places.every(({ y: down }) => down === places[0]!.y);
-  return places
+function airs({ airs: drawn, frame }: PlanePicture, words: PlaneWords, { x, y }: Scale): string {
+  const isCell = drawn.every(({ y: down }) => down === drawn[0]!.y);
+  return drawn
     .map(({ side, x: across, y: down }) => {
       const word = escapeText(shorten(side === "inside" ? words.inside : words.outside, LONGEST_WORD));
       const at = `translate(${tenth(x(across))} ${tenth(y(isCell ? (frame.y0 + frame.y1) / 2 : down))})`;
@@ -140,7 +140,7 @@ function airs({ airs: places, frame }: PlanePicture, words: PlaneWords, { x, y }
 const LONGEST_WORD = 30;
 
 /** A bracket along the strip, beside the section, with its words. */
-function stripBracket({ strip }: PlanePicture, { strip: word }: PlaneWords, { y, right }: Placed): string {
+function stripBracket({ strip }: PlanePicture, { strip: word }: PlaneWords, { y, right }: Scale): string {
   if (strip === null || word === null) return "";
   const [top, bottom] = [y(strip.y0), y(strip.y1)];
   const path = `M${tenth(right + 4)} ${tenth(top)}h8V${tenth(bottom)}h-8`;
@@ -149,7 +149,7 @@ function stripBracket({ strip }: PlanePicture, { strip: word }: PlaneWords, { y,
 }
 
 /** A ring round the coldest place, and its words beside the section. */
-function coldestRing({ coldest }: PlanePicture, { coldest: word }: PlaneWords, { x, y, right }: Placed): string {
+function coldestRing({ coldest }: PlanePicture, { coldest: word }: PlaneWords, { x, y, right }: Scale): string {
   if (coldest === null || word === null) return "";
   const [across, down] = [x(coldest.x), y(coldest.y)];
   const ring = `<circle cx="${tenth(across)}" cy="${tenth(down)}" r="7" fill="none" stroke="${PALETTE.ink.light}" stroke-width="2.5"/>`;
@@ -178,7 +178,7 @@ function onPaper(x: number, y: number, anchor: string, text: string, fill: strin
 /** Length of the scale bar [m]. */
 const BAR = 0.05;
 
-function scaleBar({ pixelsPerMetre, bottom }: Placed): string {
+function scaleBar({ pixelsPerMetre, bottom }: Scale): string {
   const [left, y] = [MARGIN.left, bottom + 14];
   const end = left + BAR * pixelsPerMetre;
   const path = `M${left} ${tenth(y - 4)}v8M${left} ${tenth(y)}H${tenth(end)}M${tenth(end)} ${tenth(y - 4)}v8`;

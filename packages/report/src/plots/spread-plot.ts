@@ -99,7 +99,7 @@ export function mostDecisive({ inputs, decidesJudgement }: SpreadResult): Decisi
 
 function described(entries: readonly SpreadProbability<string>[]): string {
   const often = ofHundred(entries);
-  return entries.map((entry, place) => `${entry.word} ${often[place]}`).join(", ");
+  return entries.map((entry, index) => `${entry.word} ${often[index]}`).join(", ");
 }
 
 const rows: Y = {

@@ -91,11 +91,11 @@ function ticks({ bands, at }: StretchedSd): Row[] {
   let last = Number.NEGATIVE_INFINITY;
   const end = at(sd) * FIELD;
   return faces.map((face, index) => {
-    const place = at(face) * FIELD;
+    const along = at(face) * FIELD;
     const isLast = index === faces.length - 1;
-    const hasRoom = place - last >= FIGURE_DISTANCE && (isLast || end - place >= FIGURE_DISTANCE);
-    if (hasRoom) last = place;
-    return { at: place / FIELD, words: hasRoom || isLast ? trimmed(face, face < 10 ? 2 : face < 100 ? 1 : 0) : "" };
+    const hasRoom = along - last >= FIGURE_DISTANCE && (isLast || end - along >= FIGURE_DISTANCE);
+    if (hasRoom) last = along;
+    return { at: along / FIELD, words: hasRoom || isLast ? trimmed(face, face < 10 ? 2 : face < 100 ? 1 : 0) : "" };
   });
 }
 

@@ -66,11 +66,11 @@ export function humidityOfSlices(section: VaryingSection, month: number, pressur
   return sum.map((total, slice) => total / parts[slice]!);
 }
 
-function sliceAt(slices: readonly Slice[], place: number): number {
+function sliceAt(slices: readonly Slice[], depth: number): number {
   let sd = 0;
   for (let index = 0; index < slices.length - 1; index += 1) {
     sd += slices[index]!.sd;
-    if (place < sd) return index;
+    if (depth < sd) return index;
   }
   return slices.length - 1;
 }

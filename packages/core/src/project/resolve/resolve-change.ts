@@ -48,7 +48,7 @@ export function applyChange(
     const beside = find(key);
     if (beside === null || added.layer === null) return null;
     const words = `${layerInWords(added.layer)} added ${key} ${nameAt(draft, beside)}`;
-    return { layers: draft.toSpliced(placeBeside(key, beside), 0, added), words };
+    return { layers: draft.toSpliced(indexBeside(key, beside), 0, added), words };
   }
   if (change.remove !== undefined) {
     const at = find("remove");
@@ -120,17 +120,17 @@ function moved(
   context: ReadingContext,
 ): AppliedChange | null {
   if (from === null || beside === null) return null;
-  const place = placeBeside(key, beside);
-  if (place === from || place === from + 1) {
+  const to = indexBeside(key, beside);
+  if (to === from || to === from + 1) {
     context.collector.add("change-moves-nothing", [...path, key], { name: nameAt(draft, from) });
     return null;
   }
   const without = draft.toSpliced(from, 1);
-  const layers = without.toSpliced(place > from ? place - 1 : place, 0, draft[from]!);
+  const layers = without.toSpliced(to > from ? to - 1 : to, 0, draft[from]!);
   return { layers, words: `${nameAt(draft, from)} moved ${key} ${nameAt(draft, beside)}` };
 }
 
-function placeBeside(key: "before" | "after", beside: number): number {
+function indexBeside(key: "before" | "after", beside: number): number {
   return key === "before" ? beside : beside + 1;
 }
 

@@ -56,8 +56,8 @@ export function spreadQuestion(buildUp: BuildUp, surroundings: Surroundings): Sp
   const workOut = (samples: SampleTable): SpreadOutcomes => {
     const outcomes = emptyOutcomes(samples.count);
     for (let sample = 0; sample < samples.count; sample += 1) {
-      inputs.forEach((input, place) => {
-        input.set(samples.values[sample * samples.dimensions + place]!);
+      inputs.forEach((input, index) => {
+        input.set(samples.values[sample * samples.dimensions + index]!);
       });
       noteOutcome(outcomes, sample, judgeBuildUp(copy.buildUp, copy.surroundings, "what the judgement depends on"));
     }

@@ -74,10 +74,10 @@ function pageWith(project: GivenProject | null): string {
 
 /** Beside the bundled command; from the sources, in the folder of bundles. */
 function builtPage(): URL {
-  const places = ["./warmside-page.html", "../../../bundle/warmside-page.html"].map(
-    (place) => new URL(place, import.meta.url),
+  const addresses = ["./warmside-page.html", "../../../bundle/warmside-page.html"].map(
+    (address) => new URL(address, import.meta.url),
   );
-  const found = places.find((place) => existsSync(place));
+  const found = addresses.find((address) => existsSync(address));
   if (found === undefined) throw new Error("the page was not built with the command");
   return found;
 }

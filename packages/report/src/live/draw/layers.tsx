@@ -78,10 +78,7 @@ function VapourLayer({ result, layout }: Drawn) {
   return (
     <>
       <path d={lineAcross(layout, along)} class="vapour-layer-ground" />
-      <path
-        d={lineAcross(layout, along)}
-        class={kind === "vapour layer" ? "vapour-layer" : "vapour-layer is-cold"}
-      />
+      <path d={lineAcross(layout, along)} class={kind === "vapour layer" ? "vapour-layer" : "vapour-layer is-cold"} />
     </>
   );
 }
