@@ -32,7 +32,7 @@ const stateOf = (isWet: Uint8Array): MonthState => {
 
 const questions = fc
   .tuple(varyingSections, months)
-  .chain(([section, month]) => wetNodes(section.partSd.length + 1).map((isWet) => ({ section, month, isWet })));
+  .chain(([section, month]) => wetNodes(section.intervalSd.length + 1).map((isWet) => ({ section, month, isWet })));
 
 describe("second solver at the fixed point: quadratic programme by quadprog, 300 random sections with held water", () => {
   test("its pressures are ours within 0.01 Pa, and the humidity it gives asks for the sd that was used", () => {
@@ -90,7 +90,7 @@ describe("the rounds", () => {
 
   test("a rule that jumps never settles, and that is told", () => {
     const section = varying((humidity) => (humidity > 0.55 ? 0.5 : 5));
-    const point = fixedPointOfMonth(section, 0, emptyMonthState(section.partSd.length + 1), ownSd(section));
+    const point = fixedPointOfMonth(section, 0, emptyMonthState(section.intervalSd.length + 1), ownSd(section));
     expect(point).toMatchObject({ converged: false, rounds: 1000 });
   });
 });

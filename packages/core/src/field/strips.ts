@@ -6,7 +6,7 @@ import { widthsOf } from "./plane-vapour.ts";
 /** Width of the strip over which the worst water is averaged [m] (this project's rule). */
 export const STRIP_WIDTH = 0.05;
 
-/** Number of places tried for the strip across a cell [–]. */
+/** Number of steps tried for the strip across a cell [–]. */
 const STEPS = 100;
 
 /** The strip of a cell that holds most water. */
@@ -60,6 +60,6 @@ function valueUpTo(ends: Float64Array, upTo: Float64Array, along: number): numbe
   let next = 1;
   while (next < ends.length && ends[next]! < along) next += 1;
   if (next === ends.length) return upTo[next - 1]!;
-  const part = (along - ends[next - 1]!) / (ends[next]! - ends[next - 1]!);
-  return upTo[next - 1]! + part * (upTo[next]! - upTo[next - 1]!);
+  const share = (along - ends[next - 1]!) / (ends[next]! - ends[next - 1]!);
+  return upTo[next - 1]! + share * (upTo[next]! - upTo[next - 1]!);
 }

@@ -30,6 +30,6 @@ export function vapourExcessOfClass(humidityClass: HumidityClass, outdoorTempera
   if (!Number.isFinite(outdoorTemperature))
     throw new RangeError(`temperature must be finite, was ${outdoorTemperature}`);
   const span = NO_EXCESS_ABOVE - FULL_EXCESS_BELOW;
-  const part = (NO_EXCESS_ABOVE - outdoorTemperature) / span;
-  return VAPOUR_EXCESS_IN_FROST[humidityClass] * Math.min(1, Math.max(0, part));
+  const share = (NO_EXCESS_ABOVE - outdoorTemperature) / span;
+  return VAPOUR_EXCESS_IN_FROST[humidityClass] * Math.min(1, Math.max(0, share));
 }

@@ -46,11 +46,11 @@ export function variableResistance(calculation: BuildUpCalculation): VariableRes
 
 /** A slice too thin to have its own part has no humidity to report. */
 function layersOf(
-  { slices, follow, partSlice }: VaryingSection,
+  { slices, follow, intervalSlice }: VaryingSection,
   year: VaryingYear,
 ): VariableResistanceResult["layers"] {
   return slices.flatMap(({ layer, name }, slice) => {
-    if (follow[slice] === null || !partSlice.includes(slice)) return [];
+    if (follow[slice] === null || !intervalSlice.includes(slice)) return [];
     const months = MONTH_NAMES.map((month, index) => ({
       month,
       relativeHumidity: year.months[index]!.humidity[slice]!,

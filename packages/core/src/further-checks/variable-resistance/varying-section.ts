@@ -11,9 +11,9 @@ export interface VaryingSection {
   /** How each slice's sd depends on its humidity; null where it is constant. */
   follow: readonly (SdByHumidity | null)[];
   climate: SectionClimate;
-  /** sd of each part between two nodes, from the slices' own sd [m], and the slice it lies in. */
-  partSd: Float64Array;
-  partSlice: Int32Array;
+  /** sd of each interval of two nodes, from the slices' own sd [m], and the slice it lies in. */
+  intervalSd: Float64Array;
+  intervalSlice: Int32Array;
 }
 
 /** A section prepared for varying resistance. */
@@ -23,54 +23,58 @@ export function varyingSection(
   climate: SectionClimate,
   buildUp: BuildUp,
 ): VaryingSection {
-  const parts = line.count - 1;
-  const partSd = new Float64Array(parts);
-  const partSlice = new Int32Array(parts);
-  for (let part = 0; part < parts; part += 1) {
-    const from = line.sd[part]!;
-    const to = line.sd[part + 1]!;
-    partSd[part] = to - from;
-    partSlice[part] = sliceAt(slices, (from + to) / 2);
+  const intervals = line.count - 1;
+  const intervalSd = new Float64Array(intervals);
+  const intervalSlice = new Int32Array(intervals);
+  for (let interval = 0; interval < intervals; interval += 1) {
+    const from = line.sd[interval]!;
+    const to = line.sd[interval + 1]!;
+    intervalSd[interval] = to - from;
+    intervalSlice[interval] = sliceAt(slices, (from + to) / 2);
   }
-  return { slices, follow: slices.map((slice) => sdByHumidity(slice, buildUp)), climate, partSd, partSlice };
+  return { slices, follow: slices.map((slice) => sdByHumidity(slice, buildUp)), climate, intervalSd, intervalSlice };
 }
 
-/** The nodes' sd for the given sd of the slices [m]: every part scales with its slice. */
-export function stretchedSd({ slices, partSd, partSlice }: VaryingSection, sliceSd: Float64Array): Float64Array {
-  const sd = new Float64Array(partSd.length + 1);
-  for (let part = 0; part < partSd.length; part += 1) {
-    const slice = partSlice[part]!;
+/** The nodes' sd for the given sd of the slices [m]: every interval scales with its slice. */
+export function stretchedSd(
+  { slices, intervalSd, intervalSlice }: VaryingSection,
+  sliceSd: Float64Array,
+): Float64Array {
+  const sd = new Float64Array(intervalSd.length + 1);
+  for (let interval = 0; interval < intervalSd.length; interval += 1) {
+    const slice = intervalSlice[interval]!;
     const stretch = sliceSd[slice]! / slices[slice]!.sd;
-    sd[part + 1] = sd[part]! + partSd[part]! * stretch;
+    sd[interval + 1] = sd[interval]! + intervalSd[interval]! * stretch;
   }
   return sd;
 }
 
 /**
- * Mean relative humidity of every slice: the mean over its parts, each the mean of its two ends.
+ * Mean relative humidity of every slice: the mean over its intervals, each the mean of its two ends.
  *
  * @param section - the section
  * @param month - 0 to 11
  * @param pressure - p of the nodes [Pa]
- * @returns φ of each slice [–]; NaN for a slice too thin to have its own part
+ * @returns φ of each slice [–]; NaN for a slice too thin to have its own interval
  */
 export function humidityOfSlices(section: VaryingSection, month: number, pressure: Float64Array): Float64Array {
-  const { slices, climate, partSlice } = section;
+  const { slices, climate, intervalSlice } = section;
   const saturation = climate.saturation[month]!;
   const sum = new Float64Array(slices.length);
-  const parts = new Float64Array(slices.length);
-  partSlice.forEach((slice, part) => {
-    sum[slice]! += (humidityAtNode(pressure, saturation, part) + humidityAtNode(pressure, saturation, part + 1)) / 2;
-    parts[slice]! += 1;
+  const intervals = new Float64Array(slices.length);
+  intervalSlice.forEach((slice, interval) => {
+    sum[slice]! +=
+      (humidityAtNode(pressure, saturation, interval) + humidityAtNode(pressure, saturation, interval + 1)) / 2;
+    intervals[slice]! += 1;
   });
-  return sum.map((total, slice) => total / parts[slice]!);
+  return sum.map((total, slice) => total / intervals[slice]!);
 }
 
-function sliceAt(slices: readonly Slice[], depth: number): number {
+function sliceAt(slices: readonly Slice[], at: number): number {
   let sd = 0;
   for (let index = 0; index < slices.length - 1; index += 1) {
     sd += slices[index]!.sd;
-    if (depth < sd) return index;
+    if (at < sd) return index;
   }
   return slices.length - 1;
 }

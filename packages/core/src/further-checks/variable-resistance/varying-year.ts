@@ -30,7 +30,7 @@ export interface VaryingYear {
  * Source: ISO 13788:2012 clause 6.4 (from memory) for the year; resistance by humidity is this project's rule.
  */
 export function varyingYear(section: VaryingSection): VaryingYear {
-  const nodes = section.partSd.length + 1;
+  const nodes = section.intervalSd.length + 1;
   const own = Float64Array.from(section.slices, ({ sd }) => sd);
   const dry = Array.from({ length: MONTHS_PER_YEAR }, (_, month) => {
     const state = emptyMonthState(nodes);
@@ -48,7 +48,7 @@ export function varyingYear(section: VaryingSection): VaryingYear {
 }
 
 function runFrom(section: VaryingSection, startMonth: number, own: Float64Array): VaryingYear {
-  const state: MonthState = emptyMonthState(section.partSd.length + 1);
+  const state: MonthState = emptyMonthState(section.intervalSd.length + 1);
   const months: FixedPoint[] = new Array(MONTHS_PER_YEAR);
   const held: Float64Array[] = new Array(MONTHS_PER_YEAR);
   let peak = 0;

@@ -38,7 +38,7 @@ function resolveJunction(
 ): Junction | null {
   const { name } = written;
   const find = (key: keyof WrittenJunction, ...wanted: (readonly Element[])[]): string[] | null =>
-    findParts(written[key] as string | string[], [...path, key], wanted, known, context);
+    findBuildUps(written[key] as string | string[], [...path, key], wanted, known, context);
   const plates = written.plates ?? null;
   if (written["outer corner"] !== undefined) {
     const walls = find("outer corner", WALLS, WALLS);
@@ -46,22 +46,22 @@ function resolveJunction(
     return walls && { kind: "outer corner", name, walls: [walls[0]!, walls[1] ?? walls[0]!], posts };
   }
   if (written["floor edge"] !== undefined) {
-    const parts = find("floor edge", WALLS, FLOORS);
+    const met = find("floor edge", WALLS, FLOORS);
     const rim = written.rim?.value ?? null;
-    return parts && { kind: "floor edge", name, wall: parts[0]!, floor: parts[1]!, rim, plates };
+    return met && { kind: "floor edge", name, wall: met[0]!, floor: met[1]!, rim, plates };
   }
   if (written["roof edge"] !== undefined) {
-    const parts = find("roof edge", WALLS, ROOFS);
+    const met = find("roof edge", WALLS, ROOFS);
     const blocking = written.blocking?.value ?? null;
-    return parts && { kind: "roof edge", name, wall: parts[0]!, roof: parts[1]!, blocking, plates };
+    return met && { kind: "roof edge", name, wall: met[0]!, roof: met[1]!, blocking, plates };
   }
-  const parts = find("window side", WALLS);
+  const met = find("window side", WALLS);
   const trimmers = written.trimmers ?? null;
-  return parts && { kind: "window side", name, wall: parts[0]!, trimmers, frame: frameOf(written.frame!) };
+  return met && { kind: "window side", name, wall: met[0]!, trimmers, frame: frameOf(written.frame!) };
 }
 
 /** The build-ups that a junction names, which may be written in any order, in the order of its kind. */
-function findParts(
+function findBuildUps(
   written: string | readonly string[],
   path: ProblemPath,
   wanted: readonly (readonly Element[])[],
