@@ -184,6 +184,6 @@ function isWithin([x, y]: Point, { x0, x1, y0, y1 }: Box): boolean {
   return x >= x0 - FINEST && x <= x1 + FINEST && y >= y0 - FINEST && y <= y1 + FINEST;
 }
 
-function fine(point: number): number {
-  return Math.round(point / FINEST) / Math.round(1 / FINEST) + 0;
+function fine(coordinate: number): number {
+  return Math.round(coordinate / FINEST) / Math.round(1 / FINEST) + 0;
 }

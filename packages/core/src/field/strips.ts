@@ -23,7 +23,7 @@ export interface WorstStrip {
  * @param field - heat field whose nodes hold the water
  * @param held - water at every node [kg/m]
  * @param width - of the strip [m], above 0
- * @returns amount [kg/m²] and place [m]
+ * @returns amount [kg/m²] and middle [m]
  * Source: this project's rule (METHOD.md, The plane): water in a strip depends on its width, which is fixed.
  */
 export function worstStrip(field: HeatField, held: Float64Array, width: number = STRIP_WIDTH): WorstStrip {

@@ -70,12 +70,14 @@ export function boardsFor({ element }: BuildUp): Material[] {
 
 /** Thicknesses of a board in steps of 5 mm, up to that at which it would itself be a tight layer [m]. */
 export function thicknesses(board: Material): number[] {
-  return thicknessesFrom(THINNEST_BOARD).filter((thickness) => board.vapourResistanceFactorDry! * thickness < TIGHT);
+  return thicknessesAbove(THINNEST_BOARD - THICKNESS_STEP).filter(
+    (thickness) => board.vapourResistanceFactorDry! * thickness < TIGHT,
+  );
 }
 
-/** Whole steps of thickness from a least one to the thickest board [m]. */
-export function thicknessesFrom(least: number): number[] {
-  const first = Math.ceil(least / THICKNESS_STEP - ROUNDING);
+/** Whole steps of thickness above a given one, up to the thickest board [m]. */
+export function thicknessesAbove(thickness: number): number[] {
+  const first = Math.floor(thickness / THICKNESS_STEP + ROUNDING) + 1;
   const steps = Math.round(THICKEST_BOARD / THICKNESS_STEP) - first + 1;
   return Array.from(
     { length: Math.max(0, steps) },
@@ -83,5 +85,5 @@ export function thicknessesFrom(least: number): number[] {
   );
 }
 
-/** Keeps a thickness of whole steps from counting as a little more. */
+/** Keeps a thickness of whole steps from counting as a little less. */
 const ROUNDING = 1e-9;

@@ -1,5 +1,5 @@
 import { replaceLayer } from "./edit-layers.ts";
-import { CLOSE_THICKNESSES, thicknessesFrom } from "./insulate-outside.ts";
+import { CLOSE_THICKNESSES, thicknessesAbove } from "./insulate-outside.ts";
 import { bestInsulation } from "./places.ts";
 import { type Change, changeOf, EFFORT, type Situation } from "./types.ts";
 
@@ -15,8 +15,7 @@ export function thickenInsulation({ buildUp }: Situation): Change[] {
   const layer = at === null ? undefined : buildUp.layers[at];
   if (layer?.type !== "material" || layer.framing !== null) return [];
   const { name, thickness: was } = layer;
-  const thicker = thicknessesFrom(was).filter((thickness) => thickness > was + ROUNDING);
-  const steps = thicker.map((thickness) => ({
+  const steps = thicknessesAbove(was).map((thickness) => ({
     does: [{ kind: "insulation thickened" as const, layer: name, thickness, was }],
     buildUp: replaceLayer(buildUp, at!, { ...layer, thickness }),
     surroundings: null,
@@ -25,6 +24,3 @@ export function thickenInsulation({ buildUp }: Situation): Change[] {
   }));
   return changeOf({ key: `${name} thicker`, effort: EFFORT.insulateOutside, steps, closeSteps: CLOSE_THICKNESSES });
 }
-
-/** Keeps the present thickness from counting as a thicker one. */
-const ROUNDING = 1e-9;

@@ -60,18 +60,18 @@ function levelEdge(
   const cell = emptyJunction(level, wall);
   const { scene, levelLength, uprightLength, corner } = cell;
   const rings = ringsOf(level, wall);
-  const middle = rings.find(({ ring }) => ring === "frame")!;
+  const middle = rings.find(({ position }) => position === "frame")!;
   const frame = {
     x0: middle.x,
     x1: middle.x + middle.upright!.thickness,
     y0: middle.y,
     y1: middle.y + middle.level!.thickness,
   };
-  for (const { level: one, upright: other, ring, x, y } of rings) {
+  for (const { level: one, upright: other, position, x, y } of rings) {
     const [across, along] = [x + (other?.thickness ?? 0), y + (one?.thickness ?? 0)];
-    const begins = { outer: across, frame: x, inner: deckUnderWall ? frame.x0 : frame.x1 }[ring];
+    const begins = { outer: across, frame: x, inner: deckUnderWall ? frame.x0 : frame.x1 }[position];
     if (other !== null)
-      fill(scene, other.stuff, { x0: x, x1: across, y0: ring === "outer" ? y : along, y1: uprightLength });
+      fill(scene, other.stuff, { x0: x, x1: across, y0: position === "outer" ? y : along, y1: uprightLength });
     if (one !== null) fill(scene, one.stuff, { x0: begins, x1: levelLength, y0: y, y1: along });
   }
   const [joist, stud] = [level.plies[level.frame]!.timber, wall.plies[wall.frame]!.timber];

@@ -29,11 +29,11 @@ export function outerCorner(level: Side, upright: Side, posts: Posts, surfaces: 
   const cell = emptyJunction(level, upright);
   const { scene, levelLength, uprightLength } = cell;
   const frame = { x0: 0, x1: 0, y0: 0, y1: 0 };
-  for (const { level: one, upright: other, ring, x, y } of ringsOf(level, upright)) {
+  for (const { level: one, upright: other, position, x, y } of ringsOf(level, upright)) {
     const [across, along] = [x + (other?.thickness ?? 0), y + (one?.thickness ?? 0)];
     if (one !== null) fill(scene, one.stuff, { x0: x, x1: levelLength, y0: y, y1: along });
     if (other !== null) fill(scene, other.stuff, { x0: x, x1: across, y0: along, y1: uprightLength });
-    if (ring === "frame") Object.assign(frame, { x0: x, x1: across, y0: y, y1: along });
+    if (position === "frame") Object.assign(frame, { x0: x, x1: across, y0: y, y1: along });
   }
   const { x0, x1, y0, y1 } = frame;
   const [post, otherPost] = [level.plies[level.frame]!.timber, upright.plies[upright.frame]!.timber];

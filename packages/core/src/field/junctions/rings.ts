@@ -5,7 +5,7 @@ export interface Ring {
   level: Ply | null;
   upright: Ply | null;
   /** Position of the ring: outside the main frames, the frames themselves, or inside them. */
-  ring: "outer" | "frame" | "inner";
+  position: "outer" | "frame" | "inner";
   /** Outer edges of the two plies [m] from the outer corner: x of the upright one, y of the level one. */
   x: number;
   y: number;
@@ -27,7 +27,7 @@ export function ringsOf(level: Side, upright: Side): Ring[] {
     const ring: Ring = {
       level: level.plies[level.frame + step] ?? null,
       upright: upright.plies[upright.frame + step] ?? null,
-      ring: step < 0 ? "outer" : step === 0 ? "frame" : "inner",
+      position: step < 0 ? "outer" : step === 0 ? "frame" : "inner",
       x,
       y,
     };

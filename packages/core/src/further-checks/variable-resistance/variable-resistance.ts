@@ -44,7 +44,7 @@ export function variableResistance(calculation: BuildUpCalculation): VariableRes
   };
 }
 
-/** A slice too thin to have its own part has no humidity to report. */
+/** A slice too thin to have its own interval has no humidity to report. */
 function layersOf(
   { slices, follow, intervalSlice }: VaryingSection,
   year: VaryingYear,
