@@ -15,10 +15,12 @@ import { suppliesOf } from "./project-texts.ts";
 type Told = (project: Project) => unknown;
 
 /** What was worked out of the build-ups: figures and opinions, nothing that only repeats the file. */
-const worked: Told = (project) =>
-  project.buildUps
-    .map((buildUp) => assessBuildUp(buildUp, surroundingsOf(project)))
+const worked: Told = (project) => {
+  const surroundings = surroundingsOf(project);
+  return project.buildUps
+    .map((buildUp) => assessBuildUp(buildUp, surroundings))
     .map(({ name, slug, element, room, faces, target, area, layers, framings, ...workedOut }) => workedOut);
+};
 /** The result whole, for words that are only repeated. */
 const repeated: Told = (project) => assessProject(project);
 /** What junctions come to. */
@@ -379,15 +381,7 @@ export function toldOf([, text, told = worked]: KeyEffect, value: 0 | 1): string
   const marked = /«([^|«»]*)\|([^«»]*)»/;
   if (!marked.test(text)) throw new Error(`no two values are marked in:\n${text}`);
   const file = text.replace(marked, (_, one: string, other: string) => [one, other][value]!);
-  const ofFile = TOLD.get(told) ?? new Map<string, string>();
-  TOLD.set(told, ofFile);
-  const before = ofFile.get(file);
-  if (before !== undefined) return before;
   const reading = readProject(file, TABLES);
   if (!reading.ok) throw new Error(reading.problems.map((problem) => problemInText(wordProblem(problem))).join("\n"));
-  ofFile.set(file, JSON.stringify(told(reading.value)));
-  return ofFile.get(file)!;
+  return JSON.stringify(told(reading.value));
 }
-
-/** What a file came to: many keys have the same first file. */
-const TOLD = new Map<Told, Map<string, string>>();

@@ -99,6 +99,7 @@ function holdsEveryMonth({ section }: Case): boolean {
     for (let node = 0; node <= last; node += 1) {
       const isInside = node > 0 && node < last;
       const most = isInside ? Math.min(ends, saturation[node]!) : ends;
+      hold(Number.isFinite(pressure[node]) && Number.isFinite(gain[node]), () => `node ${node} is not finite`);
       hold(pressure[node]! <= most * (1 + LAST_DIGITS), () => `${pressure[node]} Pa at node ${node}, at most ${most}`);
       // From dry nothing evaporates.
       const way = Math.min(
@@ -106,7 +107,7 @@ function holdsEveryMonth({ section }: Case): boolean {
         (sd[node + 1] ?? Infinity) - sd[node]!,
       );
       const least = (-LAST_DIGITS * VAPOUR_PERMEABILITY_OF_AIR * ends) / way;
-      hold(gain[node]! >= least && gain[node]! < Infinity, () => `node ${node} gains ${gain[node]}, at least ${least}`);
+      hold(gain[node]! >= least, () => `node ${node} gains ${gain[node]}, at least ${least}`);
     }
     if (!comparable) continue;
     const second = byQuadraticProgramme({ saturation, ...profile });

@@ -3,11 +3,11 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
-import { expect } from "vitest";
+import { beforeAll, expect } from "vitest";
 import { demoResult } from "../report/demo.ts";
 import { oneWall, roofFloorWall } from "../report/one-wall.ts";
 import { describeInBrowser, pagesOf, testOnPaper } from "./browser.ts";
-import { studiesOf, twoOfDemo } from "./studies.ts";
+import { studied, studiesOf } from "./studies.ts";
 
 const A4 = { width: 595, height: 842 };
 const LONG = 60_000;
@@ -54,15 +54,6 @@ async function contentsOf(page: Page): Promise<{ title: string; page: number }[]
   );
 }
 
-/** Makes something when it is first asked for, and only then. */
-function once<Made>(make: () => Promise<Made>): () => Promise<Made> {
-  let made: Promise<Made> | undefined;
-  return () => {
-    made ??= make();
-    return made;
-  };
-}
-
 /** The lines of a page that say something. */
 function linesOf(text: string): string[] {
   return text
@@ -73,16 +64,16 @@ function linesOf(text: string): string[] {
 
 for (const [title, result, most] of REPORTS) {
   describeInBrowser(`${title} on paper`, result, ({ open }) => {
-    const printed = once(async () => {
-      const { page } = await open(1280);
-      const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true });
-      return { page, pdf };
+    let page: Page;
+    let pdf: Buffer;
+    beforeAll(async () => {
+      ({ page } = await open(1280));
+      pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true });
     });
 
     testOnPaper(
       `at most ${most} A4 pages, each with its running head and number; every part on the page that the contents name; sheets of two pages`,
       async () => {
-        const { page, pdf } = await printed();
         const entries = await contentsOf(page);
         const headings = await page.evaluate(() =>
           [...document.querySelectorAll("h2,h3,h4,caption")].map((heading) => heading.textContent!.trim()),
@@ -115,7 +106,7 @@ for (const [title, result, most] of REPORTS) {
     testOnPaper(
       "no text under 8 pt, running text 9.5 pt",
       async () => {
-        const sizes = sizesOf((await printed()).pdf);
+        const sizes = sizesOf(pdf);
         const small = [...sizes].filter(([size]) => size < SMALLEST);
         expect(small).toEqual([]);
         const body = [...sizes].filter(([size]) => size >= BODY).reduce((sum, [, count]) => sum + count, 0);
@@ -126,7 +117,7 @@ for (const [title, result, most] of REPORTS) {
   });
 }
 
-for (const [title, study, options] of studiesOf(twoOfDemo)) {
+for (const [title, study, options] of studiesOf(studied)) {
   describeInBrowser(
     `${title} on paper`,
     study,

@@ -10,6 +10,7 @@ import {
 import type { ReportOptions } from "@warmside/report";
 import { finished, noteOutcomes, openStudy } from "../../packages/report/src/cli/spread/studies.ts";
 import { spreadResult } from "../../packages/report/src/spread-study/spread-result.ts";
+import { howMany } from "../how-many.ts";
 import { demoProject } from "../report/demo.ts";
 
 type Study = readonly [title: string, result: () => ProjectResult, options?: ReportOptions];
@@ -31,10 +32,10 @@ export function studiesOf(project: () => Project): readonly Study[] {
   ];
 }
 
-/** The demo with its first two build-ups, which have variants: a study says of more what it says of these. */
-export function twoOfDemo(): Project {
+/** The demo; every day its first two build-ups, which have variants: a study says of more what it says of these. */
+export function studied(): Project {
   const project = demoProject();
-  return { ...project, buildUps: project.buildUps.slice(0, 2) };
+  return { ...project, buildUps: project.buildUps.slice(0, howMany(2, project.buildUps.length)) };
 }
 
 /** A project with a spread of few samples beside every build-up. */
