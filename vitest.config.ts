@@ -4,12 +4,12 @@ import { defineConfig } from "vitest/config";
 const source = (path: string): string => fileURLToPath(new URL(`./packages/${path}`, import.meta.url));
 
 const long = process.env.WARMSIDE_LONG ? [] : ["tests/**/*.long.test.ts"];
-const alone = ["tests/**/*.alone.test.ts", "tests/**/*.alone.long.test.ts"];
+const alone = ["tests/replaced/replaced.alone.test.ts"];
 
 /**
  * Tests run on the sources; time zone and language are pinned, and every report must not depend on either. The files of
- * a worker share the modules they load, which saves half of the time; those that put a module of their own in the place
- * of one (`vi.mock`) are named `*.alone.test.ts` and load everything for themselves.
+ * a worker share the modules they load, which saves half of the time; tests that put a module of their own in the
+ * place of one (`vi.mock`) stand in `tests/replaced/`, one file that loads everything for itself.
  */
 export default defineConfig({
   resolve: {
@@ -39,7 +39,7 @@ export default defineConfig({
           isolate: false,
         },
       },
-      { extends: true, test: { name: "alone", include: alone, exclude: ["**/node_modules/**", ...long] } },
+      { extends: true, test: { name: "alone", include: alone } },
     ],
   },
 });

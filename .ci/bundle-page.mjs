@@ -28,7 +28,7 @@ export async function bundlePage(root, alike) {
     write: false,
     plugins: [withoutUnused, oneExpressionReader, tablesByColumn, forItsEffect],
   });
-  const script = made.outputFiles[0].text.trim().replaceAll("</script", "<\\/script");
+  const script = asAscii(made.outputFiles[0].text.trim().replaceAll("</script", "<\\/script"));
   const style = (await colours(live, alike)) + (await minified(join(live, "page.css")));
   const inputs = Object.keys(made.metafile.inputs);
   return { page: document(script, style), inputs };
@@ -81,6 +81,11 @@ const forItsEffect = {
     }));
   },
 };
+
+/** One sign outside ASCII, in a pattern or a template, would make an engine keep every sign of the script in two bytes. */
+function asAscii(script) {
+  return script.replace(/[^\0-\x7f]/g, (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, "0")}`);
+}
 
 const ROWS =
   "const rows = (keys, columns, count) => Array.from({ length: count }, (_, row) =>" +

@@ -4,11 +4,10 @@ import { join } from "node:path";
 import { assessProject, type Project, readProjectOrThrow } from "@warmside/core";
 import * as calculation from "@warmside/core/calculation";
 import { build } from "esbuild";
-import type { Browser } from "playwright-core";
 import ts from "typescript-5";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { expectSame } from "../expect-same.ts";
-import { browserIsHere, browserIsRequired, launchBrowser } from "../page/chromium.ts";
+import { browserIsHere, browserIsRequired, sharedBrowser } from "../page/chromium.ts";
 import {
   consumerOfPackages,
   installWithLinks,
@@ -239,12 +238,6 @@ describe("the calculation in a page", () => {
   });
 
   describe.skipIf(!browserIsHere && !browserIsRequired)("in Chromium (skipped where none is found)", () => {
-    let browser: Browser;
-    beforeAll(async () => {
-      browser = await launchBrowser();
-    });
-    afterAll(async () => await browser?.close());
-
     it("gives the figures of the workspace, to 12 digits", async () => {
       const { climate, rooms, humidityMargin, buildUps } = readProjectOrThrow(readFileSync(DEMO, "utf8"));
       const asked = {
@@ -253,13 +246,14 @@ describe("the calculation in a page", () => {
         humidityMargin,
         buildUps: buildUps.map((each) => ({ ...each, variants: [] })),
       };
-      const page = await browser.newPage();
+      const page = await (await sharedBrowser()).newPage();
       await page.addScriptTag({ content: await bundled() });
       await page.addScriptTag({ content: `const figuresOf = ${figuresOf.toString()}` });
       const inPage = await page.evaluate(`figuresOf(calculation, ${JSON.stringify(asked)})`);
       const here = figuresOf(calculation, asked);
       expect(JSON.parse(inPage as string, toTwelveDigits)).toEqual(JSON.parse(here, toTwelveDigits));
       expect(here.match(/-?\d\.\d+/g)!.length).toBeGreaterThan(1000);
+      await page.close();
     });
   });
 });

@@ -7,7 +7,7 @@ import type { ProjectResult } from "@warmside/core";
 import { type ReportOptions, renderReport } from "@warmside/report";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, test } from "vitest";
-import { browserIsHere, browserIsRequired, launchBrowser } from "./chromium.ts";
+import { browserIsHere, browserIsRequired, sharedBrowser } from "./chromium.ts";
 
 /** The reader of printed pages, where the machine has it. */
 export const hasPageReader: boolean = canRun("pdftotext");
@@ -54,14 +54,16 @@ export function describeInBrowser(
       const file = join(folder, "report.html");
       writeFileSync(file, await rendered(result, options));
       address = pathToFileURL(file).href;
-      browser = await launchBrowser();
+      browser = await sharedBrowser();
     });
     afterAll(async () => {
-      await browser?.close();
+      for (const page of pages) await page.close();
       if (folder) rmSync(folder, { recursive: true });
     });
+    const pages: Page[] = [];
     const open: Stage["open"] = async (width, scheme = "light") => {
       const page = await browser.newPage({ viewport: { width, height: 900 }, colorScheme: scheme });
+      pages.push(page);
       const requests: string[] = [];
       const messages: string[] = [];
       page.on("request", (request) => {

@@ -1,7 +1,14 @@
 import { existsSync } from "node:fs";
 import { type Browser, chromium } from "playwright-core";
 
-const PLACES = [process.env.CHROMIUM, "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
+/** First the one without windows, which takes a fifth less time for the same pages. */
+const PLACES = [
+  process.env.CHROMIUM,
+  "/usr/lib/chromium/chromium-headless-shell",
+  "/usr/bin/chromium",
+  "/usr/bin/chromium-browser",
+  "/usr/bin/google-chrome",
+];
 const FLAGS = [
   "--headless",
   "--no-sandbox",
@@ -20,6 +27,15 @@ export const browserIsHere: boolean = program !== undefined;
 
 /** Whether tests that need a browser fail without one, instead of being skipped. */
 export const browserIsRequired: boolean = process.env.WARMSIDE_BROWSER === "required";
+
+let started: Promise<Browser> | undefined;
+
+/** The machine's Chromium, started once for all files of a worker: it ends when the worker does. */
+export async function sharedBrowser(): Promise<Browser> {
+  if (started !== undefined && !(await started).isConnected()) started = undefined;
+  started ??= launchBrowser();
+  return await started;
+}
 
 /** Starts the machine's Chromium. */
 export async function launchBrowser(): Promise<Browser> {

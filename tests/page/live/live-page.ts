@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, test } from "vitest";
-import { browserIsHere, browserIsRequired, launchBrowser } from "../chromium.ts";
+import { browserIsHere, browserIsRequired, sharedBrowser } from "../chromium.ts";
 
 /** The page as it was built with the command. */
 export const BUILT = fileURLToPath(new URL("../../../packages/report/bundle/warmside-page.html", import.meta.url));
@@ -48,6 +48,7 @@ export function describeLive(title: string, tests: (stage: LiveStage) => void): 
     let folder: string;
     let count = 0;
     const contexts: BrowserContext[] = [];
+    const kept = new Map<string, Live>();
     const address = (project?: string): string => {
       count += 1;
       const file = join(folder, `page-${count}.html`);
@@ -61,10 +62,11 @@ export function describeLive(title: string, tests: (stage: LiveStage) => void): 
     };
     beforeAll(async () => {
       folder = mkdtempSync(join(tmpdir(), "warmside-live-"));
-      browser = await launchBrowser();
+      browser = await sharedBrowser();
     });
     afterAll(async () => {
-      await browser?.close();
+      for (const { context } of [...kept.values()]) await context.close();
+      for (const context of contexts) await context.close();
       if (folder) rmSync(folder, { recursive: true });
     });
     const open = async ({ width = 1280, project, before, ...more }: Opening = {}): Promise<Live> => {
@@ -83,7 +85,6 @@ export function describeLive(title: string, tests: (stage: LiveStage) => void): 
       await settled(page);
       return live;
     };
-    const kept = new Map<string, Live>();
     const reopen = async ({ project, width = 1280, ...more }: Opening & { project: string }): Promise<Live> => {
       const key = JSON.stringify({ width, ...more });
       const live = kept.get(key) ?? (await open({ width, ...more }));

@@ -1,24 +1,12 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { expect, test, vi } from "vitest";
-import { assessBuildUp } from "../../../packages/core/src/assess-build-up.ts";
-import { readProjectOrThrow } from "../../../packages/core/src/read-project.ts";
-import { surroundingsOf } from "../../../packages/core/src/surroundings/surroundings.ts";
-import { projectFiles } from "./random-project-files.ts";
-import { resultOf } from "./run-chain.ts";
-
-const bound = vi.hoisted(() => ({ isPassed: false }));
-
-vi.mock("../../../packages/core/src/field/month-in-the-plane.ts", async (original) => {
-  const actual = await original<typeof import("../../../packages/core/src/field/month-in-the-plane.ts")>();
-  return {
-    ...actual,
-    solvePlaneMonth: (...[vapour, ...rest]: Parameters<typeof actual.solvePlaneMonth>) => {
-      if (bound.isPassed) vapour.work = actual.MOST_WORK;
-      return actual.solvePlaneMonth(vapour, ...rest);
-    },
-  };
-});
+import { assessBuildUp } from "../../packages/core/src/assess-build-up.ts";
+import { MOST_WORK, solvePlaneMonth } from "../../packages/core/src/field/month-in-the-plane.ts";
+import { readProjectOrThrow } from "../../packages/core/src/read-project.ts";
+import { surroundingsOf } from "../../packages/core/src/surroundings/surroundings.ts";
+import { projectFiles } from "../hostile/chain/random-project-files.ts";
+import { resultOf } from "../hostile/chain/run-chain.ts";
 
 /** A file of months from −60 to 59 °C, found by chance: wet nearly all over, one judgement in the plane took 15 s. */
 const SEED = 2026;
@@ -38,7 +26,12 @@ test("what takes more work is not worked out, and the answer says so", () => {
   const foil = project.buildUps.find(({ name }) => name === "Workshop wall")!;
   const codes = (): string[] => assessBuildUp(foil, surroundingsOf(project)).findings.map(({ code }) => code);
   expect(codes()).not.toContain("plane-too-wet");
-  bound.isPassed = true;
+  const solve = vi.mocked(solvePlaneMonth);
+  const real = solve.getMockImplementation()!;
+  solve.mockImplementation((vapour, ...rest) => {
+    vapour.work = MOST_WORK;
+    return real(vapour, ...rest);
+  });
   expect(codes()).toContain("plane-too-wet");
-  bound.isPassed = false;
+  solve.mockImplementation(real);
 });

@@ -3,11 +3,6 @@ import { projectSchema } from "../../packages/core/src/project/schema/schema-pro
 import { parseUnit } from "../../packages/core/src/quantities/unit-reader.ts";
 import { readProject } from "../../packages/core/src/read-project.ts";
 
-vi.mock("../../packages/core/src/quantities/unit-reader.ts", async (original) => {
-  const real = await original<typeof import("../../packages/core/src/quantities/unit-reader.ts")>();
-  return { ...real, parseUnit: vi.fn(real.parseUnit) };
-});
-
 const WALL = `project: Alder Row pottery studio
 climate: de-bilt
 indoor: { heating: 20 °C, humidity: class 3 }

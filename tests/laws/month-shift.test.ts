@@ -1,5 +1,6 @@
 import fc from "fast-check";
-import { describe, expect, it, vi } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { DAYS_IN_MONTH } from "../../packages/core/src/constants.ts";
 import type { AirMonths } from "../../packages/core/src/project/types.ts";
 import { nodeLine } from "../../packages/core/src/vapour/node-line.ts";
 import { sectionClimate } from "../../packages/core/src/vapour/section-climate.ts";
@@ -9,11 +10,15 @@ import { startingMonths, yearFromDry } from "../../packages/core/src/year/wet-mo
 import { type PlainLayer, plainSlices } from "../published/plain-section.ts";
 import { sections } from "../published/random-sections.ts";
 
-// Twelve equal months of 30 days: with calendar months the law cannot hold.
-vi.mock("../../packages/core/src/constants.ts", async (original) => ({
-  ...(await original<typeof import("../../packages/core/src/constants.ts")>()),
-  DAYS_IN_MONTH: new Array(12).fill(30),
-}));
+// With calendar months the law cannot hold.
+const days = DAYS_IN_MONTH as number[];
+const ofTheCalendar = [...days];
+beforeAll(() => {
+  days.fill(30);
+});
+afterAll(() => {
+  days.splice(0, days.length, ...ofTheCalendar);
+});
 
 const shifted = <Value>(values: ArrayLike<Value>, by: number): Value[] =>
   Array.from({ length: 12 }, (_, month) => values[(month - by + 12) % 12]!);
