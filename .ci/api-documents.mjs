@@ -1,7 +1,7 @@
 /**
  * Writes the documents of both packages' public names into packages/NAME/docs, as Markdown, from the sources' own comments.
- * They travel with the packages and are not in git. With a FOLDER the core's go there, beside `model.json`, what they are
- * made from: a test reads both.
+ * They travel with the packages and are not in git. What the core's are made from goes into .build/core-documents.json,
+ * for a test to read.
  */
 import { mkdirSync, readdirSync, renameSync, rmSync } from "node:fs";
 import { dirname, join } from "node:path";
@@ -11,16 +11,13 @@ import { Application, TSConfigReader } from "typedoc";
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const ENTRIES = { core: ["index", "calculation", "formulas", "field"], report: ["index"] };
 
-const [folderAsked] = process.argv.slice(2);
-
-if (folderAsked !== undefined) await writeDocuments("core", folderAsked, "model.json");
-else for (const name of Object.keys(ENTRIES)) await writeDocuments(name, join(root, "packages", name, "docs"));
+for (const name of Object.keys(ENTRIES)) await writeDocuments(name, join(root, "packages", name, "docs"));
 
 /** Made in a temporary folder and moved into place file by file, so that a package packed meanwhile has complete files. */
-async function writeDocuments(name, out, model = null) {
+async function writeDocuments(name, out) {
   const made = `${out}.new-${process.pid}`;
   try {
-    await makeDocuments(name, made, model);
+    await makeDocuments(name, made);
     mkdirSync(out, { recursive: true });
     const files = readdirSync(made);
     for (const file of files) renameSync(join(made, file), join(out, file));
@@ -30,7 +27,7 @@ async function writeDocuments(name, out, model = null) {
   }
 }
 
-async function makeDocuments(name, out, model) {
+async function makeDocuments(name, out) {
   const folder = join(root, "packages", name);
   const app = await Application.bootstrapWithPlugins(
     {
@@ -58,6 +55,6 @@ async function makeDocuments(name, out, model) {
   const project = await app.convert();
   if (project === undefined) throw new Error(`the documents of ${name} cannot be made`);
   await app.generateOutputs(project);
-  if (model !== null) await app.generateJson(project, join(out, model));
+  if (name === "core") await app.generateJson(project, join(root, ".build", "core-documents.json"));
   if (app.logger.hasErrors()) throw new Error(`the documents of ${name} have errors`);
 }

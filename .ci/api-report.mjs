@@ -3,31 +3,23 @@
  * of the public surface shows in review. `--print` writes them to standard output instead (a test compares).
  */
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { existsSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import ts from "typescript-5";
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
-const folder = mkdtempSync(join(tmpdir(), "warmside-api-"));
-try {
-  compile();
-  const report = reportOn(
-    ...["index", "calculation", "formulas", "field"].map((entry) => join(folder, `${entry}.d.ts`)),
-  );
-  if (process.argv.includes("--print")) process.stdout.write(report);
-  else writeFileSync(join(root, "packages/core/api.md"), report);
-} finally {
-  rmSync(folder, { recursive: true, force: true });
-}
+const folder = join(root, "packages/core/dist");
+compile();
+const report = reportOn(...["index", "calculation", "formulas", "field"].map((entry) => join(folder, `${entry}.d.ts`)));
+if (process.argv.includes("--print")) process.stdout.write(report);
+else writeFileSync(join(root, "packages/core/api.md"), report);
 
-/** Declarations as the package carries them, made by the workspace's own compiler in a folder of their own. */
+/** Declarations as the package carries them, made by the workspace's own compiler. */
 function compile() {
-  const compiler = join(root, "node_modules/typescript/bin/tsc");
-  const only = ["--emitDeclarationOnly", "--composite", "false", "--incremental", "false", "--tsBuildInfoFile", "null"];
-  const command = [compiler, "-p", join(root, "packages/core"), "--outDir", folder, ...only];
-  const done = spawnSync(process.execPath, command, { encoding: "utf8" });
+  const force = existsSync(join(folder, "index.d.ts")) ? [] : ["--force"];
+  const words = [join(root, "node_modules/typescript/bin/tsc"), "-b", ...force, join(root, "packages/core")];
+  const done = spawnSync(process.execPath, words, { encoding: "utf8" });
   if (done.status !== 0) throw new Error(`the core does not compile:\n${done.stdout}${done.stderr}`);
 }
 

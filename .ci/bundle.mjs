@@ -1,10 +1,9 @@
 /**
  * Bundles the command and the live page. The command: one entry, with the plotting library in a part of its own that is read only when a page is drawn,
  * and beside it, whole, what the threads of the spread study run; and the licences of the packages whose code is in them.
- * A folder as argument: bundles into that one (the tests do).
  */
 import { readFileSync, rmSync, writeFileSync } from "node:fs";
-import { dirname, join, resolve } from "node:path";
+import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { bundlePage } from "./bundle-page.mjs";
@@ -12,7 +11,7 @@ import { licencesOf } from "./licences.mjs";
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const version = JSON.parse(readFileSync(join(root, "packages/report/package.json"), "utf8")).version;
-const outdir = resolve(root, process.argv[2] ?? "packages/report/bundle");
+const outdir = join(root, "packages/report/bundle");
 
 const alike = {
   absWorkingDir: root,

@@ -1,3 +1,6 @@
+/** Whether everything is tried: `npm run test:long`. */
+export const isLong: boolean = Boolean(process.env.WARMSIDE_LONG);
+
 /**
  * How many random cases a test tries: few every day, the full number in `npm run test:long`. The first ones are the same.
  *
@@ -5,5 +8,5 @@
  * @param long - for `npm run test:long`
  */
 export function howMany(everyDay: number, long: number): number {
-  return process.env.WARMSIDE_LONG ? long : everyDay;
+  return isLong ? long : everyDay;
 }

@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { chmodSync, lstatSync, mkdtempSync, readdirSync, readFileSync, readlinkSync, rmSync } from "node:fs";
+import { chmodSync, cpSync, lstatSync, mkdtempSync, readdirSync, readFileSync, readlinkSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -25,7 +25,7 @@ export interface Circumstances {
 }
 
 /**
- * The command as it is shipped, bundled once for a test file from the sources as they are, and a way to run it.
+ * The command as it is shipped, bundled by the set-up from the sources as they are, and a way to run it.
  * Everything it makes is cleared away at the end.
  */
 export interface BundledCommand {
@@ -44,10 +44,9 @@ export function bundledCommand(): BundledCommand {
   beforeAll(() => {
     base = mkdtempSync(join(tmpdir(), "warmside-command-"));
     chmodSync(base, 0o755);
-    const made = spawnSync(process.execPath, [join(ROOT, ".ci/bundle.mjs"), join(base, "bundle")], {
-      encoding: "utf8",
-    });
+    const made = spawnSync(process.execPath, [join(ROOT, ".ci/set-up.mjs")], { encoding: "utf8" });
     if (made.status !== 0) throw new Error(`the command could not be bundled:\n${made.stderr}`);
+    cpSync(join(ROOT, "packages/report/bundle"), join(base, "bundle"), { recursive: true });
   });
   afterAll(() => rmSync(base, { recursive: true, force: true }));
 

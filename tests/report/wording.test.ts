@@ -16,7 +16,7 @@ import { BAD_TABLES } from "../hostile/project-files/tables.ts";
 import { BAD_TEXTS } from "../hostile/project-files/texts.ts";
 import { BAD_VARIANTS } from "../hostile/project-files/variants.ts";
 import { caseFiles, readCase } from "../practice/cases.ts";
-import { bundledCommand } from "./bundled-command.ts";
+import { commandInProcess } from "./command-in-process.ts";
 import { demoResult } from "./demo.ts";
 import { everyPart } from "./every-part.ts";
 import { visibleText } from "./page-text.ts";
@@ -103,16 +103,17 @@ describe("no quoted phrase comes back", () => {
     expect(quotedPhrasesIn(JSON.stringify(projectJsonSchema()))).toEqual([]);
   });
 
-  const command = bundledCommand();
-  it("in the help of a command, or in a file that `new` writes", () => {
-    const helps = COMMANDS.map((name) => command.run([...name.split(" "), "--help"]).out);
+  const command = commandInProcess();
+  it("in the help of a command, or in a file that `new` writes", async () => {
+    const texts: string[] = [];
+    for (const name of COMMANDS) texts.push((await command.run([...name.split(" "), "--help"])).out);
     const folder = command.folder();
-    const starters = ["wall", "roof", "floor", "partition"].map((element) => {
-      command.run(["new", "--element", element], { cwd: folder });
-      return readFileSync(join(folder, `my-${element}.yaml`), "utf8");
-    });
-    expect([...helps, ...starters].every((text) => text.length > 100)).toBe(true);
-    expect([...helps, ...starters].flatMap(quotedPhrasesIn)).toEqual([]);
+    for (const element of ["wall", "roof", "floor", "partition"]) {
+      await command.run(["new", "--element", element], { cwd: folder });
+      texts.push(readFileSync(join(folder, `my-${element}.yaml`), "utf8"));
+    }
+    expect(texts.every((text) => text.length > 100)).toBe(true);
+    expect(texts.flatMap(quotedPhrasesIn)).toEqual([]);
   });
 
   it("is seen where it stands", () => {

@@ -1,8 +1,6 @@
-import { spawnSync } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { ROOT } from "./consumer-folder.ts";
 
 /** What the document tool says of a name; only the kinds used here. */
@@ -31,18 +29,9 @@ const PROPERTY = 1024;
 /** A unit in brackets; or that it is counted, or an index, or a place in a list. */
 const UNIT_OR_COUNT = /\[[^\]]+\]|0-based|from [01]\b|\b(index|indices|count|counted|how many|number of)\b/i;
 
-let folder: string;
-let model: Told;
-
-beforeAll(() => {
-  folder = mkdtempSync(join(tmpdir(), "warmside-documents-"));
-  const made = spawnSync(process.execPath, [join(ROOT, ".ci/api-documents.mjs"), folder], { encoding: "utf8" });
-  if (made.status !== 0) throw new Error(`${made.stdout}${made.stderr}`);
-  model = JSON.parse(readFileSync(join(folder, "model.json"), "utf8"));
-});
-afterAll(() => rmSync(folder, { recursive: true }));
-
-const documentsOf = (entry: string): string => readFileSync(join(folder, `${entry}.md`), "utf8");
+/** What the set-up has made: its documents, and what they are made from. */
+const documentsOf = (entry: string): string => readFileSync(join(ROOT, "packages/core/docs", `${entry}.md`), "utf8");
+const model = (): Told => JSON.parse(readFileSync(join(ROOT, ".build/core-documents.json"), "utf8"));
 
 /** Names under a heading of the API report. */
 function namesOf(heading: string): string[] {
@@ -71,7 +60,8 @@ describe("the documents of the core's public names", () => {
   });
 
   it("every number has a unit, or is said to be counted or an index", () => {
-    const numbers = numbersIn(model, model.name, false);
+    const told = model();
+    const numbers = numbersIn(told, told.name, false);
     expect(numbers.length).toBeGreaterThan(700);
     expect(numbers.filter(({ isTold }) => !isTold).map(({ place }) => place)).toEqual([]);
   });
