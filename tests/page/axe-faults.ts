@@ -4,7 +4,7 @@ import type { Page } from "playwright-core";
 
 /** What axe finds on a page, each with where. */
 export async function axeFaults(page: Page): Promise<string[]> {
-  await page.evaluate(axe.source);
+  if (!(await page.evaluate(() => "axe" in window))) await page.evaluate(axe.source);
   return await page.evaluate(async () => {
     const { axe: inPage } = window as unknown as { axe: typeof axe };
     const { violations } = await inPage.run(document, { resultTypes: ["violations"] });

@@ -123,7 +123,9 @@ describeLive("nothing is lost on the live page", ({ open, reopen, address, brows
       asked += 1;
       void dialog.dismiss();
     });
-    await page.reload({ timeout: 2000 }).catch(() => undefined);
+    const dialog = page.waitForEvent("dialog");
+    await page.evaluate(() => setTimeout(() => location.reload()));
+    await dialog;
     expect(asked).toBe(1);
     expect(await textOf(page)).toBe(WRONG_SIDE.replace("140 mm", "145 mm"));
     expect(messages).toEqual([]);
