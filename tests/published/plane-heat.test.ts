@@ -11,6 +11,7 @@ import {
   type SurroundingAir,
   surround,
 } from "../../packages/core/src/field/scene.ts";
+import { howMany } from "../how-many.ts";
 
 /** A stuff by its λ [W/(m·K)] alone. */
 const stuff = (conductivity: number): Stuff => ({
@@ -256,62 +257,60 @@ describe("closed forms of openings in a sheet", () => {
     return conductance;
   };
 
-  test.each([
-    {
-      layers: [
-        [1, 0.1],
-        [1, 0.1],
-      ],
-      width: 0.001,
-    },
-    {
-      layers: [
-        [10, 0.0125],
-        [1, 0.14],
-      ],
-      width: 0.001,
-    },
-    {
-      layers: [
-        [1, 0.05],
-        [1, 0.14],
-      ],
-      width: 0.002,
-    },
-  ] as { layers: [number, number][]; width: number }[])(
-    "a slit of $width m between $layers: within 1 %",
-    ({ layers, width }) => {
-      const closed =
-        layers.reduce((sum, [factor, depth]) => sum + factor * Math.log((16 * depth) / (Math.PI * width)), 0) / Math.PI;
-      const resistance = 1 / (2 * opening(layers, width / 2, 0.6, width / 40, false));
-      expect(Math.abs(closed / resistance - 1)).toBeLessThan(0.01);
-    },
-  );
+  test.each(
+    [
+      {
+        layers: [
+          [1, 0.05],
+          [1, 0.14],
+        ],
+        width: 0.002,
+      },
+      {
+        layers: [
+          [10, 0.0125],
+          [1, 0.14],
+        ],
+        width: 0.001,
+      },
+      {
+        layers: [
+          [1, 0.1],
+          [1, 0.1],
+        ],
+        width: 0.001,
+      },
+    ].slice(0, howMany(1, 3)) as { layers: [number, number][]; width: number }[],
+  )("a slit of $width m between $layers: within 1 %", ({ layers, width }) => {
+    const closed =
+      layers.reduce((sum, [factor, depth]) => sum + factor * Math.log((16 * depth) / (Math.PI * width)), 0) / Math.PI;
+    const resistance = 1 / (2 * opening(layers, width / 2, 0.6, width / 40, false));
+    expect(Math.abs(closed / resistance - 1)).toBeLessThan(0.01);
+  });
 
-  test.each([
-    {
-      layers: [
-        [1, 0.1],
-        [1, 0.1],
-      ],
-      radius: 0.002,
-    },
-    {
-      layers: [
-        [10, 0.0125],
-        [1, 0.14],
-      ],
-      radius: 0.001,
-    },
-  ] as { layers: [number, number][]; radius: number }[])(
-    "a round hole of $radius m between $layers: within 2 %",
-    ({ layers, radius }) => {
-      const closed = layers.reduce(
-        (sum, [factor, depth]) => sum + factor * (1 / (4 * radius) - Math.LN2 / (2 * Math.PI * depth)),
-        0,
-      );
-      const resistance = 1 / opening(layers, radius, 0.5, radius / 20, true);
-      expect(Math.abs(closed / resistance - 1)).toBeLessThan(0.02);
-    },
-  );
+  test.each(
+    [
+      {
+        layers: [
+          [10, 0.0125],
+          [1, 0.14],
+        ],
+        radius: 0.001,
+      },
+      {
+        layers: [
+          [1, 0.1],
+          [1, 0.1],
+        ],
+        radius: 0.002,
+      },
+    ].slice(0, howMany(1, 2)) as { layers: [number, number][]; radius: number }[],
+  )("a round hole of $radius m between $layers: within 2 %", ({ layers, radius }) => {
+    const closed = layers.reduce(
+      (sum, [factor, depth]) => sum + factor * (1 / (4 * radius) - Math.LN2 / (2 * Math.PI * depth)),
+      0,
+    );
+    const resistance = 1 / opening(layers, radius, 0.5, radius / 20, true);
+    expect(Math.abs(closed / resistance - 1)).toBeLessThan(0.02);
+  });
 });

@@ -6,7 +6,7 @@ import { lawsBroken } from "./lawful-result.ts";
 import { projectFiles } from "./random-project-files.ts";
 import { resultOf } from "./run-chain.ts";
 
-const COUNT = howMany(300, 2000);
+const COUNT = howMany(150, 2000);
 
 describe("random valid project files always come to a finite, lawful result", () => {
   const seen = {
