@@ -27,8 +27,14 @@ export default defineConfig({
     testTimeout: 3_600_000,
     hookTimeout: 3_600_000,
     maxWorkers: 2,
-    // A worker keeps what its files have loaded: its heap stays below a gigabyte.
-    execArgv: ["--max-old-space-size=700"],
+    // A worker keeps what its files have loaded: its heap stays below a gigabyte. Most code of a test runs a few times only:
+    // compiled plainly at once, and with room for what is soon thrown away, it takes a fifth less time.
+    execArgv: [
+      "--max-old-space-size=700",
+      "--min-semi-space-size=32",
+      "--max-semi-space-size=64",
+      "--always-sparkplug",
+    ],
     projects: [
       {
         extends: true,

@@ -4,7 +4,7 @@ import { type Browser, chromium } from "playwright-core";
 /** First the one without windows, which takes a fifth less time for the same pages. */
 const PLACES = [
   process.env.CHROMIUM,
-  "/usr/lib/chromium/chromium-headless-shell",
+  "/usr/bin/chromium-headless-shell",
   "/usr/bin/chromium",
   "/usr/bin/chromium-browser",
   "/usr/bin/google-chrome",

@@ -98,6 +98,14 @@ describe("Signals: the old report is whole, and nothing is left beside it", () =
   const many = SMALL_PROJECT + buildUpAgain(20);
   const endless = SMALL_PROJECT + buildUpAgain(99);
 
+  let oldReport = "";
+  beforeAll(() => {
+    const folder = command.folder();
+    writeFileSync(join(folder, "studio.yaml"), SMALL_PROJECT);
+    expect(command.run(["assess", "studio.yaml"], { cwd: folder }).code).toBe(0);
+    oldReport = readFileSync(join(folder, "studio-report.html"), "utf8");
+  });
+
   it.each([
     ["SIGINT" as const, { code: 130, signal: null }],
     ["SIGTERM" as const, { code: 143, signal: null }],
@@ -105,8 +113,7 @@ describe("Signals: the old report is whole, and nothing is left beside it", () =
     ["SIGKILL" as const, { code: null, signal: "SIGKILL" }],
   ])("%s in the middle", async (signal, expected) => {
     const folder = command.folder();
-    writeFileSync(join(folder, "studio.yaml"), SMALL_PROJECT);
-    expect(command.run(["assess", "studio.yaml"], { cwd: folder }).code).toBe(0);
+    writeFileSync(join(folder, "studio-report.html"), oldReport);
     writeFileSync(join(folder, "studio.yaml"), many);
     const before = contentsOf(folder);
     const child = started(folder);
