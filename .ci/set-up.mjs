@@ -94,8 +94,9 @@ await step("packages", [...manifests, "pnpm-lock.yaml", "pnpm-workspace.yaml"], 
 
 const climateFiles = filesBelow("climate").filter((file) => file.endsWith(".csv"));
 const tables = "packages/core/src/shipped-tables.ts";
-const sources = [...filesBelow("packages/core/src"), ...filesBelow("packages/report/src")];
-const readers = sources.filter((file) => /^packages\/core\/src\/(tables|materials|climate|quantities)\//.test(file));
+const readers = filesBelow("packages/core/src").filter((file) =>
+  /\/src\/(tables|materials|climate|quantities)\//.test(file),
+);
 await step(
   "tables",
   ["shared/materials.csv", "shared/everyday-names.csv", ...climateFiles, ...readers, ".ci/shipped-tables.mjs"],
@@ -112,15 +113,14 @@ await step("towns", ["package.json", "pnpm-lock.yaml", ".ci/shipped-towns.mjs"],
   writeWhole(towns, shippedTowns());
 });
 
-const entry = "packages/report/src/cli/main.ts";
-if (existsSync(join(root, entry))) {
-  await step(
-    "bundle",
-    [...sources, ...manifests, "pnpm-lock.yaml", ".ci/bundle.mjs", ".ci/bundle-page.mjs", ".ci/licences.mjs"],
-    "packages/report/bundle/warmside.mjs",
-    () => run(process.execPath, [join(root, ".ci", "bundle.mjs")]),
-  );
-}
+// With the two that were just written: a list made before would be another one at the next start.
+const sources = [...filesBelow("packages/core/src"), ...filesBelow("packages/report/src")];
+await step(
+  "bundle",
+  [...sources, ...manifests, "pnpm-lock.yaml", ".ci/bundle.mjs", ".ci/bundle-page.mjs", ".ci/licences.mjs"],
+  "packages/report/bundle/warmside.mjs",
+  () => run(process.execPath, [join(root, ".ci", "bundle.mjs")]),
+);
 
 if (process.argv.includes("--build")) {
   const packages = ["packages/core", "packages/report"];
