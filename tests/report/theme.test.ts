@@ -1,6 +1,8 @@
 import { createHash } from "node:crypto";
+import { readFileSync } from "node:fs";
 import { renderReport } from "@warmside/report";
 import { describe, expect, it } from "vitest";
+import { CLASSES } from "../../packages/report/src/judgement-icons.ts";
 import { demoResult } from "./demo.ts";
 
 const result = demoResult();
@@ -30,5 +32,14 @@ describe("the style sheet", () => {
     expect(conditions.filter((condition) => /prefers-color-scheme/.test(condition) && /width/.test(condition))).toEqual(
       [],
     );
+  });
+});
+
+describe("the style sheet of the live page", () => {
+  const text = readFileSync(new URL("../../packages/report/src/live/page.css", import.meta.url), "utf8");
+
+  it.each([...Object.values(CLASSES), "note", "caution", "fault"])("gives the mark of %s its colour", (name) => {
+    const rule = new RegExp(`^(\\.\\w+, )*\\.${name}(, \\.\\w+)* \\{ --mark: var\\(--`, "m");
+    expect(text).toMatch(rule);
   });
 });

@@ -28,7 +28,7 @@ export {
   sdFromVapourResistance,
 } from "./quantities/convert.ts";
 export { formatInShownUnit, formatNumber, formatQuantity, writeQuantity } from "./quantities/format-quantity.ts";
-export type { QuantityName } from "./quantities/quantity-names.ts";
+export type { QuantityName } from "./quantities/vocabulary.ts";
 export { readQuantity } from "./quantities/read-quantity.ts";
 
 // air and vapour

@@ -80,7 +80,7 @@ describeLive("gestures of the live page", ({ open, reopen }) => {
     const signs = () =>
       page
         .locator(".flag")
-        .evaluateAll((flags) => flags.map((flag) => /sound|conditions|change/.exec(flag.className)![0]));
+        .evaluateAll((flags) => flags.map((flag) => /sound|conditional|change/.exec(flag.className)![0]));
     const cold = await signs();
     await page.getByLabel("Place", { exact: true }).selectOption("melbourne-florida");
     await page.getByLabel("Use of the room: how damp its air is").selectOption("measured");

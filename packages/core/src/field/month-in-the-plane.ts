@@ -1,5 +1,5 @@
-import { eliminate, solveTriangles } from "./eliminate.ts";
 import { flowFrom } from "./net.ts";
+import { solveSymmetric } from "./solve-symmetric.ts";
 import { pressureAround, responseOf, type VapourNet } from "./vapour-net.ts";
 
 /** The boundary conditions of a month. */
@@ -170,8 +170,7 @@ function gainsOf(vapour: VapourNet, nodes: readonly number[], over: Float64Array
     const response = responseOf(vapour, node);
     for (let column = 0; column <= row; column += 1) matrix[row * size + column] = response[nodes[column]!]!;
   }
-  eliminate(matrix, size, size);
-  return solveTriangles(matrix, size, over);
+  return solveSymmetric(matrix, size, over);
 }
 
 /**

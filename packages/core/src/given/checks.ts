@@ -1,6 +1,6 @@
 import { MONTHS_PER_YEAR } from "../constants.ts";
 import type { ProblemPath } from "../problems/types.ts";
-import type { QuantityName } from "../quantities/quantity-names.ts";
+import type { QuantityName } from "../quantities/vocabulary.ts";
 import { quantityOf } from "../quantities/vocabulary.ts";
 import type { Check, Fault } from "./faults.ts";
 

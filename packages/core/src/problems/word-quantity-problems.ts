@@ -62,12 +62,9 @@ export const QUANTITY_WORDINGS = {
 function withExample(facts: Facts, says: string, likelySlip: string | null = null): Said {
   const { text, list, subject } = facts;
   const name = subject.startsWith("this") ? text("quantity") : subject;
-  const expected = isBare(facts)
-    ? `${text("kind")}, for example ${text("example")}`
-    : `${text("kind")}, for example ${text("example")}`;
   return {
     says: `${name} ${PLURAL.test(name) ? inPlural(says) : says}`,
-    expected,
+    expected: `${text("kind")}, for example ${text("example")}`,
     likelySlip,
     write: text("write") || list("write"),
   };

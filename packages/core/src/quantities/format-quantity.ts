@@ -1,5 +1,5 @@
 import { requireFinite, requireNumber } from "../require.ts";
-import type { QuantityName } from "./quantity-names.ts";
+import type { QuantityName } from "./vocabulary.ts";
 import { type Quantity, quantityOf } from "./vocabulary.ts";
 
 /**

@@ -6,8 +6,8 @@ import { valueInUnit } from "./faults-of-unit.ts";
 import { plainDigits } from "./format-quantity.ts";
 import { normaliseText } from "./normalise-text.ts";
 import { NUMBER_AND_UNIT, type QuantityFault } from "./quantity-form.ts";
-import type { QuantityName } from "./quantity-names.ts";
 import { plausibleShare, plausibleWithUnit } from "./unit-slips.ts";
+import type { QuantityName } from "./vocabulary.ts";
 import { type Quantity, quantityOf } from "./vocabulary.ts";
 
 /**

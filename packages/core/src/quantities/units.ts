@@ -15,41 +15,8 @@ const unit = (written: string, shown: string, si: string, perSi: number): ShownU
 /** No unit: μ, emissivity, factors. */
 export const BARE: ShownUnit = unit("", "", "", 1);
 
-/** Names of the units in the table below. */
-export type UnitName =
-  | "mm"
-  | "m"
-  | "m2"
-  | "m3"
-  | "celsius"
-  | "kelvin"
-  | "kelvinPerKilometre"
-  | "percent"
-  | "degrees"
-  | "conductivity"
-  | "resistance"
-  | "transmittance"
-  | "density"
-  | "specificHeat"
-  | "vapourResistance"
-  | "perm"
-  | "permInch"
-  | "transmission"
-  | "pascal"
-  | "perHour"
-  | "kilogramPerDay"
-  | "kilogramPerArea"
-  | "gramPerArea"
-  | "perArea"
-  | "openingPerLength"
-  | "openingPerArea"
-  | "metrePerSecond"
-  | "millimetrePerDay"
-  | "perKilowattHour"
-  | "kilowattHourPerArea";
-
 /** Units shown, by their written form. Temperatures are °C inside the core too. */
-export const UNITS: Record<UnitName, ShownUnit> = {
+export const UNITS = {
   mm: unit("mm", "mm", "m", 1000),
   m: unit("m", "m", "m", 1),
   m2: unit("m2", "m²", "m^2", 1),

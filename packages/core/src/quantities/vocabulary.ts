@@ -1,4 +1,3 @@
-import type { QuantityName } from "./quantity-names.ts";
 import { BARE, type ShownUnit, UNITS } from "./units.ts";
 
 /** Lowest and highest value [SI], both allowed, and the reason for these limits. */
@@ -66,7 +65,7 @@ const DAY_IN_MILLIMETRES = 86_400 * 1000;
  * of things that can be built; the plausible ones are common practice for small timber buildings.
  */
 // biome-ignore format: one table
-export const VOCABULARY: Record<QuantityName, Quantity> = {
+export const VOCABULARY = {
   // What things are made of
   thickness: quantity("thickness", "d", "a length", U.mm, "140 mm", 2, [1e-6, 3, "layers are between a film and the thickest wall"], [5e-5, 0.6, "layers of small buildings are mostly 0.05 to 600 mm thick"], { slip: LENGTHS }),
   "thickness of an air layer": quantity("thickness of the air layer", "d", "a length", U.mm, "25 mm", 1, [0.001, 3, "under 1 mm it is not an air layer, over 3 m it is a room"], [0.005, 0.3, "air layers in walls and roofs are mostly 5 to 300 mm"], { slip: LENGTHS }),
@@ -144,7 +143,10 @@ export const VOCABULARY: Record<QuantityName, Quantity> = {
   "moisture content": quantity("moisture content", "u", "a share of the dry mass", U.percent, "18 %", 1),
   share: quantity("share", "–", "a share", U.percent, "15 %", 0, null, null, { finer: [[1, 2], [10, 1]] }),
   "heat over the year": quantity("heat over the year", "Q", "heat per area", U.kilowattHourPerArea, "24 kWh/m2", 1),
-};
+} satisfies Record<string, Quantity>;
+
+/** Names of the quantities in the vocabulary. */
+export type QuantityName = keyof typeof VOCABULARY;
 
 /**
  * Looks a quantity up.

@@ -1,17 +1,7 @@
+import type { MONTH_NAMES } from "../constants.ts";
+
 /** A month of the year, January to December. */
-export type MonthName =
-  | "January"
-  | "February"
-  | "March"
-  | "April"
-  | "May"
-  | "June"
-  | "July"
-  | "August"
-  | "September"
-  | "October"
-  | "November"
-  | "December";
+export type MonthName = (typeof MONTH_NAMES)[number];
 
 /** A side of a build-up: that of its own room, or the outer side. */
 export type Side = "inside" | "outside";

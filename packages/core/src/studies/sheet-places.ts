@@ -3,14 +3,13 @@ import { checkBuildUp } from "../given/build-up.ts";
 import { refuseFaults } from "../given/faults.ts";
 import { checkSurroundings } from "../given/surroundings.ts";
 import type { BuildUp, SolidLayer } from "../project/types.ts";
-import { holdsStatedWater, insertLayers, removeLayer } from "../remedies/edit-layers.ts";
+import { insertLayers, removeLayer } from "../remedies/edit-layers.ts";
 import { sheetLayer } from "../remedies/new-layers.ts";
 import { bestInsulation, betweenLayers, endOfCounted, sdOf } from "../remedies/places.ts";
 import { placeInWords } from "../remedies/remedy-in-words.ts";
-import { WARM_SIDE_SHEETS } from "../remedies/stock.ts";
-import { mustStay } from "../remedies/what-must-stay.ts";
 import type { SheetPlace, SheetPlaces } from "../result/types.ts";
 import type { Surroundings } from "../surroundings/surroundings.ts";
+import { ORDINARY_SHEET, ownSheet } from "./own-sheet.ts";
 
 /**
  * Tries the vapour sheet in every place between the layers, and left out: the build-up's own sheet, or an ordinary one
@@ -27,7 +26,8 @@ export function sheetPlaces(buildUp: BuildUp, surroundings: Surroundings): Sheet
   refuseFaults([...checkBuildUp(buildUp, ["buildUp"]), ...checkSurroundings(surroundings, ["surroundings"])]);
   if (bestInsulation(buildUp) === null || buildUp.faces === "ground") return null;
   const own = ownSheet(buildUp);
-  const sheet = own === null ? ordinarySheet() : (buildUp.layers[own] as SolidLayer);
+  const added: SolidLayer = { ...sheetLayer(ORDINARY_SHEET), purpose: "vapour layer" };
+  const sheet = own === null ? added : (buildUp.layers[own] as SolidLayer);
   const bare = own === null ? buildUp : removeLayer(buildUp, own);
   const gaps = Array.from({ length: lastGap(bare, own) + 1 }, (_, at) => at);
   const placeAt = (at: number | null): SheetPlace => {
@@ -47,32 +47,8 @@ export function sheetPlaces(buildUp: BuildUp, surroundings: Surroundings): Sheet
   return { own, name: sheet.name, sd: sdOf(sheet), places: [null, ...gaps].map(placeAt) };
 }
 
-/** Index of the tightest sheet that may be moved; null without one. */
-function ownSheet(buildUp: BuildUp): number | null {
-  let tightest: number | null = null;
-  for (let index = 0; index < endOfCounted(buildUp); index += 1) {
-    if (!mayLieElsewhere(buildUp, index)) continue;
-    if (tightest === null || sdOf(buildUp.layers[index]!) > sdOf(buildUp.layers[tightest]!)) tightest = index;
-  }
-  return tightest;
-}
-
-function mayLieElsewhere(buildUp: BuildUp, index: number): boolean {
-  const layer = buildUp.layers[index]!;
-  if (layer.type !== "sheet" || layer.material.group === "coating") return false;
-  return sdOf(layer) >= LEAST_VAPOUR_SHEET && !mustStay(buildUp, index) && !holdsStatedWater(buildUp, index);
-}
-
 /** The last place: before well-ventilated air; the outer face counts only if the sheet already lies there. */
 function lastGap(bare: BuildUp, own: number | null): number {
   const end = endOfCounted(bare);
   return end < bare.layers.length || own === end ? end : end - 1;
 }
-
-function ordinarySheet(): SolidLayer {
-  const polythene = WARM_SIDE_SHEETS.find(({ equivalentAirLayerThickness }) => equivalentAirLayerThickness === 50)!;
-  return { ...sheetLayer(polythene), purpose: "vapour layer" };
-}
-
-/** A sheet more open than this is not a vapour layer [m] (this project's rule, as for remedies). */
-const LEAST_VAPOUR_SHEET = 0.5;

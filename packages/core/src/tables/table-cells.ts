@@ -2,7 +2,7 @@ import { nearNames } from "../problems/near-names.ts";
 import type { Problem } from "../problems/types.ts";
 import type { ProblemCode } from "../problems/wordings.ts";
 import { plainDigits } from "../quantities/format-quantity.ts";
-import type { QuantityName } from "../quantities/quantity-names.ts";
+import type { QuantityName } from "../quantities/vocabulary.ts";
 import { quantityOf } from "../quantities/vocabulary.ts";
 import { plainNumber, withDecimalPoint } from "./plain-number.ts";
 import type { TableRow } from "./read-table.ts";

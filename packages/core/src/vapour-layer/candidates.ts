@@ -92,34 +92,27 @@ function placeSlices(slices: readonly Slice[], main: number | null): Piece[] {
     const before = resistance;
     resistance += slice.resistance;
     const last = pieces[pieces.length - 1];
-    const isMain = slice.layer === main && slice.resistance > 0;
+    const piece: Piece = {
+      layers: [slice.layer],
+      parts: [{ layer: slice.layer, part: slice.part }],
+      name: slice.name,
+      sd: slice.sd,
+      resistanceBefore: before,
+      resistanceAfter: resistance,
+      first: index,
+      last: index,
+      isMain: slice.layer === main && slice.resistance > 0,
+    };
     if (
       last !== undefined &&
       slice.resistance === 0 &&
       last.resistanceBefore === last.resistanceAfter &&
       !last.isMain
     ) {
-      join(last, {
-        layers: [slice.layer],
-        parts: [{ layer: slice.layer, part: slice.part }],
-        name: slice.name,
-        sd: slice.sd,
-        resistanceAfter: resistance,
-        last: index,
-      });
-      return;
+      join(last, piece);
+    } else {
+      pieces.push({ ...piece, sd: slice.isAir ? 0 : slice.sd });
     }
-    pieces.push({
-      layers: [slice.layer],
-      parts: [{ layer: slice.layer, part: slice.part }],
-      name: slice.name,
-      sd: slice.isAir ? 0 : slice.sd,
-      resistanceBefore: before,
-      resistanceAfter: resistance,
-      first: index,
-      last: index,
-      isMain,
-    });
   });
   return pieces;
 }

@@ -1,12 +1,9 @@
-import type { Term } from "./term.ts";
+import type { ListedTerm } from "./term.ts";
 
 /** What people ask that warmside does not answer, or answers by the way: each says where the answer is. */
-export const BEYOND_TERMS: readonly Term[] = [
+export const BEYOND_TERMS: readonly ListedTerm[] = [
   {
     name: "sauna",
-    technical: null,
-    symbol: null,
-    unit: null,
     also: ["steam room", "hot room", "sauna room"],
     says: [
       "Beyond this method. A sauna is at 80 °C for an hour and cold for days, and steam comes in bursts; monthly means say nothing of that, and rooms over 60 °C are refused. Common practice is aluminium foil directly behind the boards, taped at every joint, with a gap between foil and boards.",
@@ -18,7 +15,6 @@ export const BEYOND_TERMS: readonly Term[] = [
   {
     name: "heating power",
     technical: "design heat load",
-    symbol: null,
     unit: "kW",
     also: ["kw", "heater", "heat load", "2 kw", "is 2 kw enough", "radiator", "heating load"],
     says: [
@@ -30,14 +26,9 @@ export const BEYOND_TERMS: readonly Term[] = [
   },
   {
     name: "U-value alone",
-    technical: null,
-    symbol: null,
     unit: "W/(m²·K)",
     also: ["u value only", "u-value only", "only u", "without climate", "no climate"],
-    says: [
-      "The U-value does not depend on the place. Where only the U-value is wanted, write any climate and any room into the file, and read the U-value in the answer; leave the rest.",
-    ],
-    source: null,
+    says: "The U-value does not depend on the place. Where only the U-value is wanted, write any climate and any room into the file, and read the U-value in the answer; leave the rest.",
     see: ["U-value"],
   },
 ];

@@ -1,45 +1,30 @@
-import type { Term } from "./term.ts";
+import type { ListedTerm } from "./term.ts";
 
 /** The building and the project file: what a build-up is made of, and where things lie. */
-export const BUILDING_TERMS: readonly Term[] = [
+export const BUILDING_TERMS: readonly ListedTerm[] = [
   {
     name: "project",
-    technical: null,
-    symbol: null,
-    unit: null,
     also: ["project file", "file", "yaml"],
     says: [
       'One text file: the place, the rooms, and the build-ups to assess. "warmside new" writes one to begin with, "warmside check" lists its mistakes, "warmside schema" tells an editor its keys.',
     ],
-    source: null,
     see: ["build-up", "room"],
   },
   {
     name: "build-up",
     technical: "building component",
-    symbol: null,
-    unit: null,
     also: ["buildup", "build up", "construction"],
-    says: ["A wall, roof, floor or partition as its layers, always written from the room outwards."],
-    source: null,
+    says: "A wall, roof, floor or partition as its layers, always written from the room outwards.",
     see: ["layer", "heat-flow path"],
   },
   {
     name: "layer",
-    technical: null,
-    symbol: null,
-    unit: null,
     also: ["layers", "sheet"],
-    says: [
-      "One material with a thickness, an air layer, or a sheet without a thickness. Timber that runs through a layer is its framing.",
-    ],
-    source: null,
+    says: "One material with a thickness, an air layer, or a sheet without a thickness. Timber that runs through a layer is its framing.",
     see: ["build-up", "framing"],
   },
   {
     name: "framing",
-    technical: null,
-    symbol: null,
     unit: "% of the area",
     also: ["frame", "share", "fraction", "bridging", "other timber"],
     says: [
@@ -51,9 +36,6 @@ export const BUILDING_TERMS: readonly Term[] = [
   },
   {
     name: "foil tape",
-    technical: null,
-    symbol: null,
-    unit: null,
     also: ["tape", "taped", "taping", "foil tape over the studs", "gap beside framing"],
     says: [
       "Foil-faced boards cut between studs leave the studs open to vapour: it passes them, or the gaps beside them, and condenses beside them behind the cold foil. Foil tape from board to board over the studs stops it. Tape on the edges of the studs alone stops part of it.",
@@ -64,9 +46,6 @@ export const BUILDING_TERMS: readonly Term[] = [
   },
   {
     name: "junction",
-    technical: null,
-    symbol: null,
-    unit: null,
     also: ["junctions", "corner", "corners", "window side", "floor edge", "roof edge"],
     says: [
       "Where two build-ups meet, or one meets a window. Its inside surface is colder than the middle of a wall, so mould starts there. Corners, floor edges, roof edges and window sides of timber are calculated in two dimensions.",
@@ -77,56 +56,35 @@ export const BUILDING_TERMS: readonly Term[] = [
   },
   {
     name: "stud",
-    technical: null,
-    symbol: null,
-    unit: null,
     also: ["studs", "joist", "rafter", "batten"],
-    says: [
-      "An upright of a timber wall. In a floor or flat roof it is a joist, in a pitched roof a rafter. A batten is a thin strip that holds boards off what is behind them.",
-    ],
+    says: "An upright of a timber wall. In a floor or flat roof it is a joist, in a pitched roof a rafter. A batten is a thin strip that holds boards off what is behind them.",
     source: "common practice",
     see: ["framing", "noggin"],
   },
   {
     name: "noggin",
-    technical: null,
-    symbol: null,
-    unit: null,
     also: ["noggins", "nogging", "dwang"],
-    says: [
-      "A short piece of timber between studs or joists that holds them in line or carries the edge of a board. It counts among the other timber of a framing.",
-    ],
+    says: "A short piece of timber between studs or joists that holds them in line or carries the edge of a board. It counts among the other timber of a framing.",
     source: "common practice",
     see: ["framing"],
   },
   {
     name: "heat-flow path",
-    technical: null,
-    symbol: null,
-    unit: null,
     also: ["section", "sections", "between framing", "through studs", "between the studs", "at the studs"],
-    says: [
-      "A straight path from the room outwards: between the studs, through the insulation, or at the studs, through the timber. Each is calculated by itself and the worst decides. In the data it is called a section.",
-    ],
+    says: "A straight path from the room outwards: between the studs, through the insulation, or at the studs, through the timber. Each is calculated by itself and the worst decides. In the data it is called a section.",
     source: "ISO 6946:2017 clause 6.7.2",
     see: ["framing", "verdict"],
   },
   {
     name: "node",
-    technical: null,
-    symbol: null,
-    unit: null,
     also: ["nodes", "plane", "interface"],
-    says: [
-      "A point where temperature and vapour pressure are calculated: the interfaces between layers, and cuts inside thick ones. Node 0 is the room surface. A plane is a node where water gathers.",
-    ],
+    says: "A point where temperature and vapour pressure are calculated: the interfaces between layers, and cuts inside thick ones. Node 0 is the room surface. A plane is a node where water gathers.",
     source: "ISO 13788:2012 clause 6",
     see: ["heat-flow path", "accumulated moisture"],
   },
   {
     name: "vapour layer",
     technical: "vapour control layer",
-    symbol: null,
     unit: "its sd, in m",
     also: ["vapour control layer", "vcl", "vapour barrier", "vapour check"],
     says: [
@@ -138,80 +96,49 @@ export const BUILDING_TERMS: readonly Term[] = [
   },
   {
     name: "breather membrane",
-    technical: null,
-    symbol: null,
     unit: "its sd, in m",
     also: ["membrane", "underlay", "breather"],
-    says: [
-      "A sheet that keeps rain and wind out and lets vapour through, with an sd of about 0.02 to 0.2 m. It belongs on the cold side, under the cladding or the tiles. It is not a vapour layer.",
-    ],
+    says: "A sheet that keeps rain and wind out and lets vapour through, with an sd of about 0.02 to 0.2 m. It belongs on the cold side, under the cladding or the tiles. It is not a vapour layer.",
     source: "common practice",
     see: ["vapour layer", "sd"],
   },
   {
     name: "tight outer skin",
-    technical: null,
-    symbol: null,
     unit: "its sd, in m",
     also: ["outer skin", "cold side sheet"],
-    says: [
-      "A layer on the cold side that is tighter than anything on the warm side: metal sheet, felt, polythene. Vapour that reaches it cannot leave through it.",
-    ],
+    says: "A layer on the cold side that is tighter than anything on the warm side: metal sheet, felt, polythene. Vapour that reaches it cannot leave through it.",
     source: "common practice",
     see: ["vapour layer", "warm side"],
   },
   {
     name: "warm side",
-    technical: null,
-    symbol: null,
-    unit: null,
     also: ["cold side"],
-    says: [
-      "The side that vapour comes from over the year. For a heated room it is the room, for a cooled room in a hot, damp place it is outdoors, between two rooms it is the damper one.",
-    ],
-    source: null,
+    says: "The side that vapour comes from over the year. For a heated room it is the room, for a cooled room in a hot, damp place it is outdoors, between two rooms it is the damper one.",
     see: ["vapour layer", "vapour pressure"],
   },
   {
     name: "outer side",
     technical: "external boundary",
-    symbol: null,
-    unit: null,
     also: ["far side", "other side", "faces"],
-    says: [
-      "Where the layers of a build-up end: outdoors unless the key `faces` says ground, void or the name of a room.",
-    ],
-    source: null,
+    says: "Where the layers of a build-up end: outdoors unless the key `faces` says ground, void or the name of a room.",
     see: ["room", "partition"],
   },
   {
     name: "cold roof",
-    technical: null,
-    symbol: null,
-    unit: null,
     also: ["cold flat roof", "cold deck"],
-    says: [
-      "A roof with its insulation between the joists, under the deck. It needs at least 50 mm of ventilated space above the insulation, open at both ends. Without it, water gathers under the deck even where no condensation is predicted.",
-    ],
+    says: "A roof with its insulation between the joists, under the deck. It needs at least 50 mm of ventilated space above the insulation, open at both ends. Without it, water gathers under the deck even where no condensation is predicted.",
     source: "common practice",
     see: ["warm roof", "air layer"],
   },
   {
     name: "warm roof",
-    technical: null,
-    symbol: null,
-    unit: null,
     also: ["warm flat roof", "warm deck"],
-    says: [
-      "A roof with its insulation on top of the deck, and a vapour layer between them. All timber stays warm and nothing needs ventilation.",
-    ],
+    says: "A roof with its insulation on top of the deck, and a vapour layer between them. All timber stays warm and nothing needs ventilation.",
     source: "common practice",
     see: ["cold roof", "vapour layer"],
   },
   {
     name: "air layer",
-    technical: null,
-    symbol: null,
     unit: "mm",
     also: ["air gap", "air space", "cavity", "ventilation", "slight", "well", "well ventilated"],
     says: [
@@ -224,8 +151,6 @@ export const BUILDING_TERMS: readonly Term[] = [
   {
     name: "room",
     technical: "internal environment",
-    symbol: null,
-    unit: null,
     also: ["rooms", "indoor", "heated", "unheated"],
     says: [
       "The air at which a build-up begins. A room is heated to a set point, held at a temperature, or unheated, and it has a humidity. A build-up that names no room belongs to the room called indoor.",
@@ -236,77 +161,50 @@ export const BUILDING_TERMS: readonly Term[] = [
   },
   {
     name: "cooling",
-    technical: null,
-    symbol: null,
     unit: "°C",
     also: ["cooled", "air conditioning", "humidity when cooled"],
-    says: [
-      "Key of a room: the temperature that it never exceeds, for example `cooling: 24 °C`. In a hot, damp place a cooled room makes outdoors the warm side. A class describes heated rooms only: state the humidity of the cooled months beside it, for example `humidity when cooled: 55 %`.",
-    ],
-    source: null,
+    says: "Key of a room: the temperature that it never exceeds, for example `cooling: 24 °C`. In a hot, damp place a cooled room makes outdoors the warm side. A class describes heated rooms only: state the humidity of the cooled months beside it, for example `humidity when cooled: 55 %`.",
     see: ["warm side", "humidity class", "room"],
   },
   {
     name: "driving rain",
-    technical: null,
-    symbol: null,
-    unit: null,
     also: ["rain", "wetted by rain", "rain-wetted", "sheltered"],
     says: [
       "Rain that wind blows onto a wall. Masonry, render, logs and boarding take it up, and the monthly method has no rain, so a wall with insulation or timber behind them and no drained, ventilated gap is asked about it.",
       "Key of a build-up: `wetted by rain: no`, `sheltered` (under eaves, a roof or another building) or `yes`. Unanswered, the judgement is beyond this method; boarding is at best sound with conditions.",
     ],
-    source: null,
     see: ["beyond this method", "outer side"],
   },
   {
     name: "partition",
-    technical: null,
-    symbol: null,
-    unit: null,
     also: ["partitions", "internal wall"],
-    says: [
-      "A wall between two rooms: its layers begin in the one named under `room`, and it `faces` the other. Its warm side is the damper of the two, which need not be the warmer one.",
-    ],
-    source: null,
+    says: "A wall between two rooms: its layers begin in the one named under `room`, and it `faces` the other. Its warm side is the damper of the two, which need not be the warmer one.",
     see: ["outer side", "room", "warm side"],
   },
   {
     name: "variant",
-    technical: null,
-    symbol: null,
-    unit: null,
     also: ["variants", "changes", "compare", "swap"],
     says: [
       "The same build-up with a few changes, set beside it by `warmside compare`. Each change has one verb and names a layer by its name, or by its material where that occurs once: `set` gives a layer other keys, `swap … for` replaces it, `add … before` or `after` adds one, `remove` takes one out, `move … before` or `after` moves it.",
       "A name means a layer of the build-up as drawn, whatever earlier changes did to it. Only if the drawn build-up has no such name does it mean a layer added by an earlier change.",
     ],
-    source: null,
     see: ["build-up", "layer", "quantities", "prices"],
   },
   {
     name: "quantities",
-    technical: null,
-    symbol: null,
     unit: "m², m³, m, rolls or sheets",
     also: ["goods", "shopping list", "bill"],
-    says: [
-      "What a variant takes in materials for the area that the file states, waste and laps included: the list you order from.",
-    ],
-    source: null,
+    says: "What a variant takes in materials for the area that the file states, waste and laps included: the list you order from.",
     see: ["variant", "prices"],
   },
   {
     name: "prices",
-    technical: null,
-    symbol: null,
     unit: "money of your own",
     also: ["price", "cost", "costs", "waste"],
     says: [
       "Prices are yours: none come with warmside. Write them in the project file, for example `prices: [ { material: plywood, thickness: 12 mm, per: m2, price: 14, waste: 10 % } ]`, or in a table that the file names. Units are m2, m3, m, roll and sheet. A roll or sheet says what it `covers`, and its `width` if laps count.",
       "A price without a thickness holds for every thickness. `hour rate` prices the `hours` of each layer, and `heat price` tells after how many years a variant pays.",
     ],
-    source: null,
     see: ["variant", "quantities"],
   },
 ];

@@ -16,3 +16,17 @@ export interface Term {
   source: string | null;
   see: readonly string[];
 }
+
+/** A term as its list writes it: what it has not is left out, and one paragraph stands by itself. */
+export type ListedTerm = Pick<Term, "name" | "see"> & Partial<Omit<Term, "says">> & { says: string | Term["says"] };
+
+/**
+ * A term with all its keys.
+ *
+ * @param listed - as its list writes it
+ * @returns the same, with null for what it has not
+ */
+export function wholeTerm({ says, ...listed }: ListedTerm): Term {
+  const without = { technical: null, symbol: null, unit: null, also: [], source: null };
+  return { ...without, ...listed, says: typeof says === "string" ? [says] : says };
+}

@@ -4,7 +4,7 @@ import { ANSWER_TERMS } from "./answer-terms.ts";
 import { BEYOND_TERMS } from "./beyond-terms.ts";
 import { BUILDING_TERMS } from "./building-terms.ts";
 import { HEAT_TERMS } from "./heat-terms.ts";
-import type { Term } from "./term.ts";
+import { type Term, wholeTerm } from "./term.ts";
 import { VAPOUR_TERMS } from "./vapour-terms.ts";
 import { WATER_TERMS } from "./water-terms.ts";
 
@@ -16,7 +16,7 @@ export const TERMS: readonly Term[] = [
   ...VAPOUR_TERMS,
   ...HEAT_TERMS,
   ...BEYOND_TERMS,
-];
+].map(wholeTerm);
 
 /**
  * A term by its name.

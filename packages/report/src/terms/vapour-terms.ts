@@ -1,7 +1,7 @@
-import type { Term } from "./term.ts";
+import type { ListedTerm } from "./term.ts";
 
 /** Vapour: how much there is, what holds it back, in which units. */
-export const VAPOUR_TERMS: readonly Term[] = [
+export const VAPOUR_TERMS: readonly ListedTerm[] = [
   {
     name: "sd",
     technical: "equivalent air layer thickness",
@@ -31,8 +31,6 @@ export const VAPOUR_TERMS: readonly Term[] = [
   },
   {
     name: "gauge",
-    technical: null,
-    symbol: null,
     unit: "gauge",
     also: ["polythene", "500 gauge", "1000 gauge", "mil"],
     says: [
@@ -48,21 +46,16 @@ export const VAPOUR_TERMS: readonly Term[] = [
     symbol: "Z",
     unit: "MN s/g",
     also: ["z", "mn s/g", "mns/g", "mn·s/g"],
-    says: [
-      "Another measure of how tight a sheet is, usual on product sheets in the United Kingdom. 1 MN s/g is an sd of 0.2 m, so 250 MN s/g is 50 m.",
-    ],
+    says: "Another measure of how tight a sheet is, usual on product sheets in the United Kingdom. 1 MN s/g is an sd of 0.2 m, so 250 MN s/g is 50 m.",
     source: "unit definition, with the vapour permeability of air of ISO 13788:2012",
     see: ["sd", "perm"],
   },
   {
     name: "perm",
     technical: "permeance",
-    symbol: null,
     unit: "perm",
     also: ["permeance", "perms", "us perm"],
-    says: [
-      "The North American measure of how open a sheet is: the larger, the more open. sd in metres is 3.5 divided by the perms, so 0.06 perm is an sd of 58 m.",
-    ],
+    says: "The North American measure of how open a sheet is: the larger, the more open. sd in metres is 3.5 divided by the perms, so 0.06 perm is an sd of 58 m.",
     source: "unit definition: 1 US perm is 5.72e-11 kg/(m² s Pa)",
     see: ["sd"],
   },
@@ -85,40 +78,31 @@ export const VAPOUR_TERMS: readonly Term[] = [
     symbol: "psat",
     unit: "Pa",
     also: ["psat", "saturation"],
-    says: [
-      "The most vapour that air of a given temperature can hold: 2337 Pa at 20 °C, 611 Pa at 0 °C. Where more arrives inside a build-up, water condenses.",
-    ],
+    says: "The most vapour that air of a given temperature can hold: 2337 Pa at 20 °C, 611 Pa at 0 °C. Where more arrives inside a build-up, water condenses.",
     source: "ISO 13788:2012 Annex E",
     see: ["dew point", "vapour pressure"],
   },
   {
     name: "dew point",
-    technical: null,
     symbol: "θd",
     unit: "°C",
     also: ["dewpoint", "dew"],
-    says: [
-      "The temperature at which air of a given vapour pressure is saturated. A face colder than the dew point of the air that reaches it gets wet. Air of 20 °C and 50 % has its dew point at 9.3 °C.",
-    ],
+    says: "The temperature at which air of a given vapour pressure is saturated. A face colder than the dew point of the air that reaches it gets wet. Air of 20 °C and 50 % has its dew point at 9.3 °C.",
     source: "ISO 13788:2012 Annex E",
     see: ["saturation pressure", "margin"],
   },
   {
     name: "relative humidity",
-    technical: null,
     symbol: "φ",
     unit: "%",
     also: ["rh", "humidity", "φ"],
-    says: [
-      "Vapour pressure as a share of the saturation pressure at the same temperature. The same vapour is 50 % in a warm room and 100 % in a cold corner of it.",
-    ],
+    says: "Vapour pressure as a share of the saturation pressure at the same temperature. The same vapour is 50 % in a warm room and 100 % in a cold corner of it.",
     source: "ISO 13788:2012",
     see: ["vapour pressure", "humidity class"],
   },
   {
     name: "humidity class",
     technical: "internal humidity class",
-    symbol: null,
     unit: "class 1 to class 5",
     also: ["class", "class 1", "class 2", "class 3", "class 4", "class 5", "classes"],
     says: [

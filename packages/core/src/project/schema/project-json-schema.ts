@@ -1,6 +1,6 @@
 import * as z from "zod";
-import type { QuantityName } from "../../quantities/quantity-names.ts";
 import { readQuantity } from "../../quantities/read-quantity.ts";
+import type { QuantityName } from "../../quantities/vocabulary.ts";
 import { VOCABULARY } from "../../quantities/vocabulary.ts";
 import { LAYER_FIELDS } from "./schema-layer.ts";
 import { projectSchema } from "./schema-project.ts";

@@ -1,7 +1,7 @@
 import { MONTHS_PER_YEAR } from "../../constants.ts";
 import { inSpeech } from "../../problems/wording.ts";
-import type { QuantityName } from "../../quantities/quantity-names.ts";
 import { kindInWords, rangeInWords } from "../../quantities/read-quantity.ts";
+import type { QuantityName } from "../../quantities/vocabulary.ts";
 import { VOCABULARY } from "../../quantities/vocabulary.ts";
 import { exampleOf, quantityIn } from "./example-of-key.ts";
 import { projectKeySchema, sharedPart } from "./keys-of-schema.ts";

@@ -2,8 +2,8 @@ import * as z from "zod";
 import { MONTH_NAMES, MONTHS_PER_YEAR } from "../../constants.ts";
 import type { Problem, Reading } from "../../problems/types.ts";
 import type { ProblemCode } from "../../problems/wordings.ts";
-import type { QuantityName } from "../../quantities/quantity-names.ts";
 import { readBareNumber, readQuantity } from "../../quantities/read-quantity.ts";
+import type { QuantityName } from "../../quantities/vocabulary.ts";
 import { quantityOf } from "../../quantities/vocabulary.ts";
 
 /**

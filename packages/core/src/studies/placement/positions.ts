@@ -1,16 +1,9 @@
-import type { BuildUp, Material, SolidLayer } from "../../project/types.ts";
+import type { BuildUp, SolidLayer } from "../../project/types.ts";
 import { removeLayer, spliceLayers } from "../../remedies/edit-layers.ts";
 import { sheetLayer } from "../../remedies/new-layers.ts";
-import { bestInsulation, endOfCounted, insulationExtent, sdOf } from "../../remedies/places.ts";
-import { WARM_SIDE_SHEETS } from "../../remedies/stock.ts";
-import { mustStay } from "../../remedies/what-must-stay.ts";
+import { bestInsulation, insulationExtent } from "../../remedies/places.ts";
 import type { PlacementPosition } from "../../result/types.ts";
-
-/** A sheet more open than this is not a vapour layer [m] (this project's rule, as for candidates). */
-const LEAST_SD = 0.5;
-
-/** The sheet that is added if the build-up has none of its own. */
-const STATED_SHEET: Material = WARM_SIDE_SHEETS.find(({ name }) => name === "polyethylene sheet 0.15 mm")!;
+import { ORDINARY_SHEET, ownSheet } from "../own-sheet.ts";
 
 /** A build-up with the layer in one position. */
 export interface PlacedBuildUp {
@@ -43,7 +36,7 @@ export function placements(buildUp: BuildUp): Placements | null {
   const plain = { ...buildUp, trappedWater: [], variants: [] };
   const own = ownSheet(plain);
   const bare = own === null ? plain : removeLayer(plain, own);
-  const layer = own === null ? sheetLayer(STATED_SHEET) : (plain.layers[own] as SolidLayer);
+  const layer = own === null ? sheetLayer(ORDINARY_SHEET) : (plain.layers[own] as SolidLayer);
   const first = insulationExtent(bare)!.first;
   const last = insulationExtent(bare)!.last;
   const main = bestInsulation(bare)!;
@@ -61,18 +54,6 @@ export function placements(buildUp: BuildUp): Placements | null {
     added: own === null,
     placed: placed.map((one) => ({ ...one, isDrawn: sameLayers(one.buildUp, plain) })),
   };
-}
-
-/** Index of the build-up's own vapour layer: the tightest sheet that may be moved; null without one. */
-function ownSheet(buildUp: BuildUp): number | null {
-  let tightest: number | null = null;
-  for (let index = 0; index < endOfCounted(buildUp); index += 1) {
-    const layer = buildUp.layers[index]!;
-    if (layer.type !== "sheet" || layer.material.group === "coating") continue;
-    if (sdOf(layer) < LEAST_SD || mustStay(buildUp, index)) continue;
-    if (tightest === null || sdOf(layer) > sdOf(buildUp.layers[tightest]!)) tightest = index;
-  }
-  return tightest;
 }
 
 /** A layer split in two, each half with the facing of its own side. */

@@ -30,7 +30,12 @@ export interface Listener {
 export async function workOutStudy(project: Project, study: Study, listener: Listener): Promise<ProjectResult> {
   const { assessProject, studyPlacement } = await import("@warmside/core");
   const told = (unit: Step["unit"]) => (done: number, of: number) => listener.tell({ unit, done, of });
-  const assessed = assessProject(project, told("build-up"));
+  const assess = (): ProjectResult => assessProject(project, told("build-up"));
+  if (study.name === "spread") {
+    const { withSpread } = await import("../spread/with-spread.ts");
+    return await withSpread(assess, project, study.choice, listener);
+  }
+  const assessed = assess();
   switch (study.name) {
     case "assess":
       return assessed;
@@ -41,10 +46,6 @@ export async function workOutStudy(project: Project, study: Study, listener: Lis
     case "vary": {
       const { variationOf } = await import("../vary/variation-of.ts");
       return { ...assessed, variation: await variationOf(project, study.choice) };
-    }
-    case "spread": {
-      const { withSpread } = await import("../spread/with-spread.ts");
-      return await withSpread(assessed, project, study.choice, listener);
     }
   }
 }

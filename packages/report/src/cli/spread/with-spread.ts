@@ -9,16 +9,17 @@ import { tasksFor, workOutSamples } from "./work-out.ts";
 import { startWorkers } from "./workers.ts";
 
 /**
- * Works the spread of every build-up out, one after the other, so that only one holds its samples.
+ * Works the spread of every build-up out, one after the other, so that only one holds its samples. The project is
+ * assessed while the threads read their code.
  *
- * @param assessed - the assessed project
+ * @param assess - assesses the project
  * @param project - the same project
  * @param choice - samples, seed, workers
  * @param listener - hears how far it is, and can ask what is known so far
  * @returns the result with a spread for every build-up; the same whatever the number of workers
  */
 export async function withSpread(
-  assessed: ProjectResult,
+  assess: () => ProjectResult,
   project: Project,
   choice: SpreadChoice,
   listener: Listener,
@@ -32,6 +33,7 @@ export async function withSpread(
   listener.before(() => soFar(worked, study));
   const of = project.buildUps.length * choice.samples;
   try {
+    const assessed = assess();
     for (const [place, buildUp] of assessed.buildUps.entries()) {
       study = openStudy(project, place, choice);
       await workOutSamples(study, workers, (done) =>
@@ -40,10 +42,10 @@ export async function withSpread(
       worked.push(withSpreadBeside(buildUp, spreadResult({ ...finished(study), stated: buildUp.judgement.word })));
       study = null;
     }
+    return { ...assessed, buildUps: worked };
   } finally {
     await workers.close();
   }
-  return { ...assessed, buildUps: worked };
 }
 
 /** A judgement that is often worse within the spread says so itself, wherever it is shown. */
