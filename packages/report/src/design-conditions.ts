@@ -2,7 +2,7 @@ import type { ClimateResult, MonthOfAir, ProjectResult, RoomResult } from "@warm
 import { backticksAsCode } from "./backticks.ts";
 import { type Html, html, pageClass } from "./html.ts";
 import { fixed, NO_BREAK_SPACE, PER_CENT, signed } from "./numbers.ts";
-import { type Column, tableMarkup } from "./table.ts";
+import { type Column, figuresUnder, tableMarkup, wordsUnder } from "./table.ts";
 import { symbolColumn } from "./terms/terms.ts";
 import { climatePlace, roomWords, sentence, shortMonth } from "./words.ts";
 
@@ -72,7 +72,7 @@ const METRES_PER_KILOMETRE = 1000;
  */
 function airTable(climate: ClimateResult, rooms: readonly RoomResult[], withOutdoors: boolean): Html {
   const air = (prefix: string): Column[] => [
-    { head: `${prefix} θ`, unit: "°C", kind: "figures" },
+    figuresUnder(`${prefix} θ`, "°C"),
     symbolColumn("relative humidity"),
     symbolColumn("vapour pressure"),
   ];
@@ -84,12 +84,9 @@ function airTable(climate: ClimateResult, rooms: readonly RoomResult[], withOutd
   return tableMarkup({
     caption: `Air month by month: ${[...(withOutdoors ? ["outdoors"] : []), ...rooms.map(({ name }) => roomWords(name))].join(", ")}`,
     columns: [
-      { head: "Month", kind: "words" },
+      wordsUnder("Month"),
       ...(withOutdoors ? air("Outdoors") : []),
-      ...rooms.flatMap(({ name }) => [
-        ...air(name === "indoor" ? "Room" : sentence(name)),
-        { head: "Δp", unit: "Pa", kind: "figures" as const },
-      ]),
+      ...rooms.flatMap(({ name }) => [...air(name === "indoor" ? "Room" : sentence(name)), figuresUnder("Δp", "Pa")]),
     ],
     rows: climate.months.map((outdoors, index) => [
       shortMonth(outdoors.month),

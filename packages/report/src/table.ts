@@ -9,6 +9,16 @@ export interface Column {
   kind: "words" | "figures";
 }
 
+/** A column of words. */
+export function wordsUnder(head: Insertion): Column {
+  return { head, kind: "words" };
+}
+
+/** A column of figures, with their unit below the head where they have one. */
+export function figuresUnder(head: Insertion, unit: string | null = null): Column {
+  return unit === null ? { head, kind: "figures" } : { head, unit, kind: "figures" };
+}
+
 /** A cell: a figure or short text, or a piece of markup. */
 export type Cell = string | Html;
 

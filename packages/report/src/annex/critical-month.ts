@@ -3,7 +3,7 @@ import { type Html, html } from "../html.ts";
 import { fixed, millimetres, PER_CENT, trimmed } from "../numbers.ts";
 import { isCut, placeOf, resistanceTo } from "../places.ts";
 import type { SectionView } from "../section-view.ts";
-import { tableMarkup } from "../table.ts";
+import { figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import { symbolColumn } from "../terms/terms.ts";
 import { pathWords, shortMonth } from "../words.ts";
 import { moistureByHandPart } from "./moisture-by-hand.ts";
@@ -24,15 +24,15 @@ function nodeTable(view: SectionView): Html {
   return tableMarkup({
     caption: `${deciding.month}: every node from the room surface outwards, ${pathWords(view.section.id)}`,
     columns: [
-      { head: "Place", kind: "words" },
-      { head: "Depth", unit: "mm", kind: "figures" },
-      { head: "R to there", unit: "m²·K/W", kind: "figures" },
+      wordsUnder("Place"),
+      figuresUnder("Depth", "mm"),
+      figuresUnder("R to there", "m²·K/W"),
       symbolColumn("sd"),
-      { head: "Temperature", unit: "°C", kind: "figures" },
-      { head: "Saturation", unit: "Pa", kind: "figures" },
-      { head: "Vapour", unit: "Pa", kind: "figures" },
-      { head: "Humidity", unit: "%", kind: "figures" },
-      { head: "Dew point", unit: "°C", kind: "figures" },
+      figuresUnder("Temperature", "°C"),
+      figuresUnder("Saturation", "Pa"),
+      figuresUnder("Vapour", "Pa"),
+      figuresUnder("Humidity", "%"),
+      figuresUnder("Dew point", "°C"),
     ],
     rows: deciding.nodes.map((node) => [
       html`${nodePlace(view, node.node)}${wet.has(node.node) ? html` <strong class="wet">(water)</strong>` : null}`,
@@ -60,8 +60,8 @@ function farSide({ farSide: { name, months }, faces }: AnnexOf["buildUp"], { roo
   return tableMarkup({
     caption: `Other side, month by month: ${name}`,
     columns: [
-      { head: "Month", kind: "words" },
-      { head: "θ", unit: "°C", kind: "figures" },
+      wordsUnder("Month"),
+      figuresUnder("θ", "°C"),
       symbolColumn("relative humidity"),
       symbolColumn("vapour pressure"),
     ],

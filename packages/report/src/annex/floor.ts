@@ -3,7 +3,7 @@ import { DECIMALS_OF_GIVEN, type FloorByHand, floorByHand, type VoidByHand } fro
 import { DECIMALS, inBrackets, type Printed, printed } from "../by-hand/printed.ts";
 import { type Html, html } from "../html.ts";
 import { fixed, trimmed } from "../numbers.ts";
-import { tableMarkup } from "../table.ts";
+import { figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import type { AnnexOf } from "./part.ts";
 
 /**
@@ -59,12 +59,7 @@ function given(basis: FloorBasis): Html {
   });
 }
 
-const COLUMNS = [
-  { head: "Quantity", kind: "words" },
-  { head: "Symbol", kind: "words" },
-  { head: "Value", kind: "figures" },
-  { head: "Unit", kind: "words" },
-] as const;
+const COLUMNS = [wordsUnder("Quantity"), wordsUnder("Symbol"), figuresUnder("Value"), wordsUnder("Unit")] as const;
 
 function figure(value: number): string {
   return trimmed(value, DECIMALS_OF_GIVEN);

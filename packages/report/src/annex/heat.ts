@@ -3,7 +3,7 @@ import { type HeatByHand, heatByHand } from "../by-hand/heat-by-hand.ts";
 import { targetWords } from "../heat-target.ts";
 import { type Html, html } from "../html.ts";
 import { fixed, percent } from "../numbers.ts";
-import { tableMarkup } from "../table.ts";
+import { figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import { symbolColumn } from "../terms/terms.ts";
 import { floorPart } from "./floor.ts";
 import type { AnnexOf, Part } from "./part.ts";
@@ -50,10 +50,10 @@ function byHand(heat: HeatResult, steps: HeatByHand): Html {
   const upper = tableMarkup({
     caption: "Upper limit: heat-flow paths in parallel",
     columns: [
-      { head: "Heat-flow path", kind: "words" },
-      { head: "Share f", kind: "figures" },
+      wordsUnder("Heat-flow path"),
+      figuresUnder("Share f"),
       symbolColumn("R"),
-      { head: "f / R", unit: "W/(m²·K)", kind: "figures" },
+      figuresUnder("f / R", "W/(m²·K)"),
     ],
     rows: steps.paths.map(({ name, share, resistance, conductance }) => [
       name,
@@ -65,7 +65,7 @@ function byHand(heat: HeatResult, steps: HeatByHand): Html {
   });
   const lower = tableMarkup({
     caption: "Lower limit: layer by layer, framing in parallel within each",
-    columns: [{ head: "Layer", kind: "words" }, symbolColumn("R")],
+    columns: [wordsUnder("Layer"), symbolColumn("R")],
     rows: steps.layers.map(({ number, name, resistance }) => [
       number === null ? name : html`<span class="number">${number + 1}</span> ${name}`,
       resistance.text,

@@ -3,7 +3,7 @@ import { planeDrawing } from "../drawing/plane-drawing.ts";
 import { figure } from "../figure.ts";
 import { type Html, html } from "../html.ts";
 import { fixed } from "../numbers.ts";
-import { tableMarkup } from "../table.ts";
+import { figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import { wordColumn } from "../terms/terms.ts";
 
 /**
@@ -22,11 +22,11 @@ function table(junctions: readonly JunctionResult[]): Html {
   return tableMarkup({
     caption: "Junctions, worked out in the plane",
     columns: [
-      { head: "Junction", kind: "words" },
+      wordsUnder("Junction"),
       wordColumn("temperature factor", null),
-      { head: "required", kind: "figures" },
-      { head: "against mould", kind: "words" },
-      { head: "ψ, outer dimensions", unit: "W/(m·K)", kind: "figures" },
+      figuresUnder("required"),
+      wordsUnder("against mould"),
+      figuresUnder("ψ, outer dimensions", "W/(m·K)"),
     ],
     rows: junctions.map(({ name, kind, figures }) => [
       `${name}, ${kind}`,

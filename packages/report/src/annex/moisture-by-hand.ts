@@ -5,7 +5,7 @@ import type { MoistureByHand } from "../by-hand/types.ts";
 import { type Html, html } from "../html.ts";
 import { fixed } from "../numbers.ts";
 import type { SectionView } from "../section-view.ts";
-import { tableMarkup } from "../table.ts";
+import { figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import { sentence, sideWords } from "../words.ts";
 
 /**
@@ -42,12 +42,12 @@ function nodes(sum: MoistureByHand): Html {
   return tableMarkup({
     caption: `Temperatures, saturation and vapour line, ${sum.month}`,
     columns: [
-      { head: "Place", kind: "words" },
-      { head: "R to there", unit: "m²·K/W", kind: "figures" },
-      { head: "Temperature θ", unit: "°C", kind: "figures" },
-      { head: "Saturation", unit: "Pa", kind: "figures" },
-      { head: "sd to there", unit: "m", kind: "figures" },
-      { head: "Vapour pressure", unit: "Pa", kind: "figures" },
+      wordsUnder("Place"),
+      figuresUnder("R to there", "m²·K/W"),
+      figuresUnder("Temperature θ", "°C"),
+      figuresUnder("Saturation", "Pa"),
+      figuresUnder("sd to there", "m"),
+      figuresUnder("Vapour pressure", "Pa"),
     ],
     rows: sum.nodes.map(({ place, resistance, temperature, saturation, sd, pressure }) => [
       place,

@@ -11,7 +11,7 @@ import {
   SQUARE_MILLIMETRES,
   trimmed,
 } from "../numbers.ts";
-import { tableMarkup } from "../table.ts";
+import { figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import { symbolColumn } from "../terms/terms.ts";
 import { shortMonth } from "../words.ts";
 import type { AnnexOf, Part } from "./part.ts";
@@ -29,13 +29,13 @@ function gaps({ gaps: found }: BuildUpResult): Html | null {
   const table = tableMarkup({
     caption: "Gaps in a sheet",
     columns: [
-      { head: "Layer", kind: "words" },
-      { head: "Share missing", kind: "figures" },
-      { head: "sd whole", unit: "m", kind: "figures" },
-      { head: "sd with gaps", unit: "m", kind: "figures" },
-      { head: "Verdict", kind: "words" },
-      { head: "Peak", unit: "g/m²", kind: "figures" },
-      { head: "Result", kind: "words" },
+      wordsUnder("Layer"),
+      figuresUnder("Share missing"),
+      figuresUnder("sd whole", "m"),
+      figuresUnder("sd with gaps", "m"),
+      wordsUnder("Verdict"),
+      figuresUnder("Peak", "g/m²"),
+      wordsUnder("Result"),
     ],
     rows: found.map(({ layer, name, share, sdWhole, sdEffective, verdict, peak, message }) => [
       `${layer + 1} ${name}`,
@@ -55,10 +55,7 @@ function leak({ leak: found }: BuildUpResult): Html | null {
   if (!found) return null;
   const table = tableMarkup({
     caption: "Water carried in by leaking air, beside diffusion",
-    columns: [
-      { head: "Month", kind: "words" },
-      { head: "By leaking air", unit: "g/m²", kind: "figures" },
-    ],
+    columns: [wordsUnder("Month"), figuresUnder("By leaking air", "g/m²")],
     rows: found.months.map(({ month, amount }) => [shortMonth(month), fixed(amount * GRAMS_PER_KILOGRAM, 1)]),
   });
   return html`<h5>Air leakage</h5><p>${found.message} Gap ${fixed(found.area * SQUARE_MILLIMETRES, 0)} mm² a square metre at ${fixed(found.pressure, 1)} Pa; in all ${gramsPerArea(found.total)} beside ${grams(found.diffusion)} by diffusion.</p>${table}`;
@@ -69,11 +66,7 @@ function variableResistance({ variableResistance: found }: BuildUpResult): Html 
   const lists = found.layers.map(({ layer, name, months }) =>
     tableMarkup({
       caption: `Layer ${layer + 1}, ${name}: resistance by its own humidity`,
-      columns: [
-        { head: "Month", kind: "words" },
-        { head: "Mean humidity", unit: "%", kind: "figures" },
-        symbolColumn("sd"),
-      ],
+      columns: [wordsUnder("Month"), figuresUnder("Mean humidity", "%"), symbolColumn("sd")],
       rows: months.map(({ month, relativeHumidity, sd }) => [
         shortMonth(month),
         fixed(relativeHumidity * PER_CENT, 0),

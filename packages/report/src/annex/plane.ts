@@ -4,7 +4,7 @@ import { figure } from "../figure.ts";
 import { type Html, html } from "../html.ts";
 import { fixed, grams, millimetres } from "../numbers.ts";
 import { planeInWords } from "../plane-words.ts";
-import { tableMarkup } from "../table.ts";
+import { figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import { shortMonth } from "../words.ts";
 import type { AnnexOf, Part } from "./part.ts";
 
@@ -52,11 +52,11 @@ function casesTable({ framing, asBuilt, withTape, withGap }: PlaneResult): Html 
   return tableMarkup({
     caption: "Joints beside the framing",
     columns: [
-      { head: "Case", kind: "words" },
-      { head: "Verdict", kind: "words" },
-      { head: "At most, over the whole", unit: "g/m²", kind: "figures" },
-      { head: "At most, worst 50 mm", unit: "g/m²", kind: "figures" },
-      { head: "Left after 12 months", unit: "g/m²", kind: "figures" },
+      wordsUnder("Case"),
+      wordsUnder("Verdict"),
+      figuresUnder("At most, over the whole", "g/m²"),
+      figuresUnder("At most, worst 50 mm", "g/m²"),
+      figuresUnder("Left after 12 months", "g/m²"),
     ],
     rows: [row("as worked out", asBuilt), ...others.map(({ name, run }) => row(name, run))],
     marked: [0],
@@ -67,11 +67,7 @@ function monthsTable({ asBuilt }: PlaneResult): Html | null {
   if (asBuilt.strip === null) return null;
   return tableMarkup({
     caption: "Accumulated moisture at each month’s end, in the plane",
-    columns: [
-      { head: "Month", kind: "words" },
-      { head: "Over the whole", unit: "g/m²", kind: "figures" },
-      { head: "Worst 50 mm", unit: "g/m²", kind: "figures" },
-    ],
+    columns: [wordsUnder("Month"), figuresUnder("Over the whole", "g/m²"), figuresUnder("Worst 50 mm", "g/m²")],
     rows: asBuilt.months.map(({ month, mean, strip }) => [shortMonth(month), grams(mean), grams(strip)]),
     marked: asBuilt.months.flatMap(({ month }, index) => (month === asBuilt.strip!.month ? [index] : [])),
   });

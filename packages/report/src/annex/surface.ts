@@ -2,7 +2,7 @@ import { inBrackets } from "../by-hand/printed.ts";
 import { surfaceByHand } from "../by-hand/surface-by-hand.ts";
 import { type Html, html } from "../html.ts";
 import { fixed, percent } from "../numbers.ts";
-import { tableMarkup } from "../table.ts";
+import { figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import { shortMonth } from "../words.ts";
 import type { AnnexOf, Part } from "./part.ts";
 
@@ -52,11 +52,7 @@ function requiredTable({ buildUp }: AnnexOf): Html {
   const cell = (factor: number | null): string => (factor === null ? "–" : fixed(factor, 3));
   return tableMarkup({
     caption: "Required temperature factor",
-    columns: [
-      { head: "Month", kind: "words" },
-      { head: "against mould", kind: "figures" },
-      { head: "against drops", kind: "figures" },
-    ],
+    columns: [wordsUnder("Month"), figuresUnder("against mould"), figuresUnder("against drops")],
     rows: surface.required.map(({ month, mould, condensation }) => [
       shortMonth(month),
       cell(mould),
@@ -84,12 +80,7 @@ function junctions({ buildUp }: AnnexOf): Html | null {
   const words = (meets: boolean | null): string => (meets === null ? "not asked" : meets ? "meets it" : "too low");
   return tableMarkup({
     caption: "Junctions, stated or calculated in the plane",
-    columns: [
-      { head: "Junction", kind: "words" },
-      { head: "Factor", kind: "figures" },
-      { head: "against mould", kind: "words" },
-      { head: "against drops", kind: "words" },
-    ],
+    columns: [wordsUnder("Junction"), figuresUnder("Factor"), wordsUnder("against mould"), wordsUnder("against drops")],
     rows: given.map(({ name, factor, meetsMould, meetsCondensation }) => [
       name,
       fixed(factor, 3),

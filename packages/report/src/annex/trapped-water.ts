@@ -4,7 +4,7 @@ import { type Html, html } from "../html.ts";
 import { fixed, grams } from "../numbers.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { trappedWaterPlot } from "../plots/trapped-water-plot.ts";
-import { tableMarkup } from "../table.ts";
+import { figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import { shortMonth } from "../words.ts";
 import type { AnnexOf, Part } from "./part.ts";
 
@@ -15,13 +15,13 @@ export async function trappedWaterPart({ buildUp, id }: AnnexOf): Promise<Part |
   const table = tableMarkup({
     caption: "Water put into a layer, and how it leaves",
     columns: [
-      { head: "Layer", kind: "words" },
-      { head: "Water", unit: "g/m²", kind: "figures" },
-      { head: "From", kind: "words" },
-      { head: "Days to dry", kind: "figures" },
-      { head: "Left to the room (− entered)", unit: "g/m²", kind: "figures" },
-      { head: "Outwards", unit: "g/m²", kind: "figures" },
-      { head: "Most elsewhere", unit: "g/m²", kind: "figures" },
+      wordsUnder("Layer"),
+      figuresUnder("Water", "g/m²"),
+      wordsUnder("From"),
+      figuresUnder("Days to dry"),
+      figuresUnder("Left to the room (− entered)", "g/m²"),
+      figuresUnder("Outwards", "g/m²"),
+      figuresUnder("Most elsewhere", "g/m²"),
     ],
     rows: buildUp.trappedWater.map((water) => [
       `${water.layer + 1} ${water.name}`,
@@ -64,10 +64,7 @@ async function course(water: TrappedWaterResult, id: string): Promise<Html> {
   };
   const table = tableMarkup({
     caption: `At the end of each month, g/m²${water.mostHeldElsewhere > 0 ? ": in the layer + elsewhere" : ""}`,
-    columns: [
-      { head: "Month", kind: "words" },
-      ...Array.from({ length: years }, (_, index) => ({ head: `year ${index + 1}`, kind: "figures" as const })),
-    ],
+    columns: [wordsUnder("Month"), ...Array.from({ length: years }, (_, index) => figuresUnder(`year ${index + 1}`))],
     rows: MONTH_NAMES.map((_, month) => [
       shortMonth(MONTH_NAMES[(start + month) % year]!),
       ...Array.from({ length: years }, (_, index) => cell(index * year + month)),

@@ -6,7 +6,7 @@ import { shortPlaceOf } from "../places.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { twelveMonthsPlot } from "../plots/twelve-months-plot.ts";
 import { faceNodes, type SectionView } from "../section-view.ts";
-import { tableMarkup } from "../table.ts";
+import { figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import { pathWords, shortMonth } from "../words.ts";
 import type { AnnexOf, Part } from "./part.ts";
 
@@ -29,10 +29,7 @@ function figures(view: SectionView, what: "temperature" | "dew point"): Html {
   const faces = faceNodes(months[0]!).map(({ node }) => node);
   return tableMarkup({
     caption: what === "temperature" ? "Temperature, °C" : "Dew point of the vapour there, °C",
-    columns: [
-      { head: "Month", kind: "words" },
-      ...faces.map((node) => ({ head: shortPlaceOf(view, node), kind: "figures" as const })),
-    ],
+    columns: [wordsUnder("Month"), ...faces.map((node) => figuresUnder(shortPlaceOf(view, node)))],
     rows: months.map(({ month, nodes }) => [
       shortMonth(month),
       ...faces.map((node) => {

@@ -2,7 +2,7 @@ import { type Html, html } from "../html.ts";
 import { fixed, GRAMS_PER_KILOGRAM, signed } from "../numbers.ts";
 import { placeOf, shortPlaceOf } from "../places.ts";
 import type { SectionView } from "../section-view.ts";
-import { tableMarkup } from "../table.ts";
+import { figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import { columnOf, headingOf } from "../terms/terms.ts";
 import { shortMonth } from "../words.ts";
 
@@ -17,7 +17,7 @@ export function waterTable(view: SectionView): Html {
   return tableMarkup({
     caption: `Condensation, evaporation and accumulated moisture, ${only}`,
     columns: [
-      { head: "Month", kind: "words" },
+      wordsUnder("Month"),
       columnOf("condensation", "g/m²"),
       columnOf("evaporation", "g/m²"),
       columnOf("accumulated moisture"),
@@ -49,10 +49,7 @@ function byPlace(view: SectionView, nodes: readonly number[], what: "change" | "
       what === "change"
         ? `${headingOf("condensation rate")} by interface, negative where water evaporates, g/m²`
         : `${headingOf("accumulated moisture")} by interface, g/m²`,
-    columns: [
-      { head: "Month", kind: "words" },
-      ...nodes.map((node) => ({ head: shortPlaceOf(view, node), kind: "figures" as const })),
-    ],
+    columns: [wordsUnder("Month"), ...nodes.map((node) => figuresUnder(shortPlaceOf(view, node)))],
     rows: view.waterYear.map(({ month, planes }) => [
       shortMonth(month),
       ...nodes.map((node) => {

@@ -2,7 +2,7 @@ import { type Html, html } from "../html.ts";
 import { fixed, grams, gramsPerArea, percent } from "../numbers.ts";
 import { placeOf } from "../places.ts";
 import { type SectionView, viewOf } from "../section-view.ts";
-import { tableMarkup } from "../table.ts";
+import { figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import { pathWords } from "../words.ts";
 import type { AnnexOf, Part } from "./part.ts";
 import { waterByInterface, waterTable } from "./water-tables.ts";
@@ -46,13 +46,13 @@ function pathTable(view: SectionView): Html | null {
   return tableMarkup({
     caption: "Heat-flow paths",
     columns: [
-      { head: "Path", kind: "words" },
-      { head: "Share", unit: "%", kind: "figures" },
-      { head: "Verdict", kind: "words" },
-      { head: "Ma at most", unit: "g/m²", kind: "figures" },
-      { head: "In", kind: "words" },
-      { head: "Left after 12 months", unit: "g/m²", kind: "figures" },
-      { head: "Smallest margin", kind: "words" },
+      wordsUnder("Path"),
+      figuresUnder("Share", "%"),
+      wordsUnder("Verdict"),
+      figuresUnder("Ma at most", "g/m²"),
+      wordsUnder("In"),
+      figuresUnder("Left after 12 months", "g/m²"),
+      wordsUnder("Smallest margin"),
     ],
     rows: all.map((section) => [
       pathWords(section.id),

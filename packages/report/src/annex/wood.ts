@@ -2,7 +2,7 @@ import { type BuildUpResult, TRACE, type WoodResult } from "@warmside/core";
 import { type Html, html } from "../html.ts";
 import { fixed, gramsPerArea, PER_CENT } from "../numbers.ts";
 import { woodOfPath } from "../section-view.ts";
-import { tableMarkup } from "../table.ts";
+import { figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import { pathWords, shortMonth } from "../words.ts";
 import type { AnnexOf, Part } from "./part.ts";
 
@@ -14,10 +14,10 @@ export function woodPart({ buildUp, view }: AnnexOf): Part | null {
   const table = tableMarkup({
     caption: "Moisture content of the wood, % of dry mass, at its inner and outer face",
     columns: [
-      { head: "Month", kind: "words" },
+      wordsUnder("Month"),
       ...wood.flatMap((layer) => [
-        { head: `${headOf(layer, wood)} inner`, kind: "figures" as const },
-        { head: `${headOf(layer, wood)} outer`, kind: "figures" as const },
+        figuresUnder(`${headOf(layer, wood)} inner`),
+        figuresUnder(`${headOf(layer, wood)} outer`),
       ]),
     ],
     rows: wood[0]!.months.map(({ month }, index) => [
@@ -60,11 +60,11 @@ function others(all: readonly WoodResult[], shown: readonly WoodResult[]): Html 
   return tableMarkup({
     caption: "Wood along the other paths: its wettest month",
     columns: [
-      { head: "Wood", kind: "words" },
-      { head: "Path", kind: "words" },
-      { head: "Wettest month", kind: "words" },
-      { head: "Moisture then", unit: "% of dry mass", kind: "figures" },
-      { head: "Months over 20 %", kind: "figures" },
+      wordsUnder("Wood"),
+      wordsUnder("Path"),
+      wordsUnder("Wettest month"),
+      figuresUnder("Moisture then", "% of dry mass"),
+      figuresUnder("Months over 20 %"),
     ],
     rows: rest.map((wood) => {
       const wettest = wettestMonth(wood);

@@ -2,7 +2,7 @@ import type { ProjectResult, ValueBasis } from "@warmside/core";
 import { shorten } from "../escape.ts";
 import { type Html, html } from "../html.ts";
 import { fixed } from "../numbers.ts";
-import { tableMarkup } from "../table.ts";
+import { figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import { climatePlace } from "../words.ts";
 
 /**
@@ -41,12 +41,12 @@ function starts(result: ProjectResult): Html {
   return tableMarkup({
     caption: "Surface resistances and start month",
     columns: [
-      { head: "Build-up", kind: "words" },
-      { head: "Rsi", unit: "m²·K/W", kind: "figures" },
-      { head: "Rse for U", unit: "m²·K/W", kind: "figures" },
-      { head: "Rse for vapour", unit: "m²·K/W", kind: "figures" },
-      { head: "Nodes", kind: "figures" },
-      { head: "Start month", kind: "words" },
+      wordsUnder("Build-up"),
+      figuresUnder("Rsi", "m²·K/W"),
+      figuresUnder("Rse for U", "m²·K/W"),
+      figuresUnder("Rse for vapour", "m²·K/W"),
+      figuresUnder("Nodes"),
+      wordsUnder("Start month"),
     ],
     rows: result.buildUps.map(({ name, heat, moisture }, index) => {
       const section = moisture?.governing ?? null;

@@ -2,7 +2,7 @@ import type { BuildUpResult, FramingResult, LayerResult } from "@warmside/core";
 import { shorten } from "../escape.ts";
 import { type Html, html } from "../html.ts";
 import { fixed, millimetres, percent, SQUARE_MILLIMETRES, trimmed } from "../numbers.ts";
-import { type Cell, tableMarkup } from "../table.ts";
+import { type Cell, figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import { symbolColumn } from "../terms/terms.ts";
 
 /**
@@ -16,13 +16,13 @@ export function layerTable(buildUp: BuildUpResult): Html {
   return tableMarkup({
     caption: "Layers from the room outwards",
     columns: [
-      { head: "Layer", kind: "words" },
-      { head: "d", unit: "mm", kind: "figures" },
+      wordsUnder("Layer"),
+      figuresUnder("d", "mm"),
       symbolColumn("conductivity"),
       symbolColumn("R"),
       symbolColumn("μ", null),
       symbolColumn("sd"),
-      { head: "Source", kind: "words" },
+      wordsUnder("Source"),
     ],
     rows: [...buildUp.layers.map(layerRow), ...buildUp.framings.map((framing) => framingRow(framing, buildUp))],
     ...(bases.has("assumed") ? { note: html`<p class="aside">Assumed values are to be confirmed.</p>` } : {}),

@@ -4,7 +4,7 @@ import { fixed, GRAMS_PER_KILOGRAM, PER_CENT, signed } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import { placeOf } from "../places.ts";
 import { type SectionView, woodOfPath } from "../section-view.ts";
-import { type Column, tableMarkup } from "../table.ts";
+import { type Column, figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import { symbolColumn } from "../terms/terms.ts";
 import { shortMonth } from "../words.ts";
 
@@ -24,19 +24,19 @@ export function monthTable(view: SectionView): Html {
   const most = Math.max(0, ...view.waterYear.map(total));
   const several = view.wetNodes.length > 1;
   const columns: Column[] = [
-    { head: "Month", kind: "words" },
-    { head: "θ", unit: "°C", kind: "figures" },
+    wordsUnder("Month"),
+    figuresUnder("θ", "°C"),
     symbolColumn("saturation pressure"),
     symbolColumn("vapour pressure"),
     ...(wet
       ? [
           symbolColumn("condensation rate", "g/m²"),
-          { head: several ? "Ma, all" : "Ma", unit: "g/m²", kind: "figures" as const },
-          { head: html`<span class="hidden">bar of Ma</span>`, kind: "words" as const },
+          figuresUnder(several ? "Ma, all" : "Ma", "g/m²"),
+          wordsUnder(html`<span class="hidden">bar of Ma</span>`),
         ]
       : []),
-    { head: "fRsi required", kind: "figures" },
-    ...(wood === null ? [] : [{ head: `Wood, layer ${wood.layer + 1}`, unit: "%", kind: "figures" as const }]),
+    figuresUnder("fRsi required"),
+    ...(wood === null ? [] : [figuresUnder(`Wood, layer ${wood.layer + 1}`, "%")]),
   ];
   return tableMarkup({
     caption: `Month by month ${placeOf(view, node)}${view.section.name === "whole" ? "" : `, ${view.section.name}`}`,

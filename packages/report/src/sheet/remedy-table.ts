@@ -2,7 +2,7 @@ import { type BuildUpResult, meetsTarget, type Remedy } from "@warmside/core";
 import { backticksAsCode } from "../backticks.ts";
 import { type Html, html } from "../html.ts";
 import { fixed, grams, MILLIMETRES_PER_METRE, signed, trimmed } from "../numbers.ts";
-import { tableMarkup } from "../table.ts";
+import { figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import { symbolColumn } from "../terms/terms.ts";
 import { sentence } from "../words.ts";
 
@@ -24,11 +24,11 @@ export function remedyTable({ remedies, remedySearch, target }: BuildUpResult, m
   const table = tableMarkup({
     caption: "Remedies",
     columns: [
-      { head: "Change", kind: "words" },
-      { head: "Then", kind: "words" },
-      { head: "Ma at most", unit: "g/m²", kind: "figures" },
+      wordsUnder("Change"),
+      wordsUnder("Then"),
+      figuresUnder("Ma at most", "g/m²"),
       symbolColumn("U-value"),
-      { head: "Thicker", unit: "mm", kind: "figures" },
+      figuresUnder("Thicker", "mm"),
     ],
     rows: shown.map((remedy) => [
       html`${sentence(remedy.change)}${values(remedy)}`,

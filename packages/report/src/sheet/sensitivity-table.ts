@@ -1,7 +1,7 @@
 import type { BuildUpResult } from "@warmside/core";
 import { type Html, html } from "../html.ts";
 import { grams } from "../numbers.ts";
-import { tableMarkup } from "../table.ts";
+import { figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import { ASSUMPTIONS, sentence } from "../words.ts";
 
 /**
@@ -15,10 +15,10 @@ export function sensitivityTable({ sensitivity, moisture }: BuildUpResult): Html
   return tableMarkup({
     caption: "Sensitivity",
     columns: [
-      { head: "Assumption", kind: "words" },
-      { head: "ISO 13788", kind: "words" },
-      { head: "Ma at most", unit: "g/m²", kind: "figures" },
-      { head: "Left after 12 months", unit: "g/m²", kind: "figures" },
+      wordsUnder("Assumption"),
+      wordsUnder("ISO 13788"),
+      figuresUnder("Ma at most", "g/m²"),
+      figuresUnder("Left after 12 months", "g/m²"),
     ],
     rows: [
       ["As reported", moisture.verdict, grams(moisture.peak.amount), grams(moisture.carriedOver)],

@@ -6,7 +6,7 @@ import { type Html, html, pageClass } from "../html.ts";
 import { fixed, grams, millimetres, orDash, signed, trimmed } from "../numbers.ts";
 import { comparisonPlot } from "../plots/comparison-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
-import { tableMarkup } from "../table.ts";
+import { figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import { symbolColumn, wordColumn } from "../terms/terms.ts";
 import { costTable } from "./comparison/cost-table.ts";
 import { goodsTables } from "./comparison/goods-tables.ts";
@@ -78,16 +78,16 @@ export function variantsTable({ rows, length }: ComparisonOfBuildUp, target: num
   return tableMarkup({
     caption: "The build-up as drawn and its variants, each calculated in full",
     columns: [
-      { head: "Variant", kind: "words" },
-      { head: "Judgement", kind: "words" },
-      { head: "Verdict", kind: "words" },
-      { head: "Ma at most", unit: "g/m²", kind: "figures" },
+      wordsUnder("Variant"),
+      wordsUnder("Judgement"),
+      wordsUnder("Verdict"),
+      figuresUnder("Ma at most", "g/m²"),
       symbolColumn("U-value"),
-      ...(target === null ? [] : [{ head: `Target ${fixed(target, 2)}`, kind: "words" as const }]),
-      { head: "U between framing", unit: "W/(m²·K)", kind: "figures" },
+      ...(target === null ? [] : [wordsUnder(`Target ${fixed(target, 2)}`)]),
+      figuresUnder("U between framing", "W/(m²·K)"),
       wordColumn("temperature factor", null),
-      { head: "Thickness", unit: "mm", kind: "figures" },
-      ...(hasFloor ? [{ head: `Floor under the wall${metres}`, unit: "m²", kind: "figures" as const }] : []),
+      figuresUnder("Thickness", "mm"),
+      ...(hasFloor ? [figuresUnder(`Floor under the wall${metres}`, "m²")] : []),
     ],
     rows: rows.map((row, number) => [
       html`${rowName(row, number)}${row.changes.map((change) => html`<span class="remark">${change}</span>`)}`,
@@ -129,12 +129,12 @@ function continuityTable({ rows }: ComparisonOfBuildUp): Html {
   return tableMarkup({
     caption: "The vapour layer, and what depends on it",
     columns: [
-      { head: "Variant", kind: "words" },
-      { head: "Vapour layer", kind: "words" },
+      wordsUnder("Variant"),
+      wordsUnder("Vapour layer"),
       symbolColumn("sd"),
-      { head: "The build-up", kind: "words" },
-      { head: "Ten times more open", kind: "words" },
-      { head: "Left out", kind: "words" },
+      wordsUnder("The build-up"),
+      wordsUnder("Ten times more open"),
+      wordsUnder("Left out"),
     ],
     rows: rows.map((row, number) => [
       rowName(row, number),

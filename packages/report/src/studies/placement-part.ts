@@ -3,7 +3,7 @@ import { COVERED_BY_TABLE, judgementCell, verdictCell } from "../coverage.ts";
 import { type Html, html } from "../html.ts";
 import { CLASSES, judgementIcon } from "../judgement-icons.ts";
 import { fixed, grams, gramsPerArea, NO_BREAK_SPACE, trimmed } from "../numbers.ts";
-import { tableMarkup } from "../table.ts";
+import { tableMarkup, wordsUnder } from "../table.ts";
 import { sideWords } from "../words.ts";
 
 /**
@@ -58,12 +58,11 @@ function table(study: PlacementOfBuildUp, buildUp: BuildUpResult): Html {
   return tableMarkup({
     caption: "The vapour layer in each position; “as drawn” marks the project’s own",
     columns: [
-      { head: "Climate and use", kind: "words" },
-      { head: "Warm side", kind: "words" },
-      ...study.positions.map(({ words, isDrawn }) => ({
-        head: html`${words}${isDrawn ? html` <span class="unit">as drawn</span>` : null}`,
-        kind: "words" as const,
-      })),
+      wordsUnder("Climate and use"),
+      wordsUnder("Warm side"),
+      ...study.positions.map(({ words, isDrawn }) =>
+        wordsUnder(html`${words}${isDrawn ? html` <span class="unit">as drawn</span>` : null}`),
+      ),
     ],
     rows: rows.map((row) => [rowWords(row), warmSideWords(row, buildUp), ...row.cells.map(cell)]),
     note: COVERED_BY_TABLE,

@@ -5,7 +5,7 @@ import { type Html, html } from "../html.ts";
 import { fixed, grams, percent, trimmed } from "../numbers.ts";
 import { letterOf, mostDecisive, spreadPlot } from "../plots/spread-plot.ts";
 import { toSvg } from "../plots/to-svg.ts";
-import { tableMarkup } from "../table.ts";
+import { figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import { symbolColumn } from "../terms/terms.ts";
 
 /**
@@ -55,12 +55,12 @@ function wordsTable({ verdicts, judgements, samples }: SpreadResult): Html {
   return tableMarkup({
     caption: `How often each answer came out of ${samples} samples`,
     columns: [
-      { head: "Of the", kind: "words" },
-      { head: "Answer", kind: "words" },
-      { head: "In the plot", kind: "words" },
-      { head: "Probability", kind: "figures" },
-      { head: "Standard error", kind: "figures" },
-      { head: "Samples", kind: "figures" },
+      wordsUnder("Of the"),
+      wordsUnder("Answer"),
+      wordsUnder("In the plot"),
+      figuresUnder("Probability"),
+      figuresUnder("Standard error"),
+      figuresUnder("Samples"),
     ],
     rows: [
       ...verdicts.map((entry) =>
@@ -99,10 +99,7 @@ function quantilesTable({ transmittance, peak, carriedOver }: SpreadResult): Htm
   ];
   return tableMarkup({
     caption: "Spread of the figures: the value not exceeded in so many of a hundred samples",
-    columns: [
-      { head: "Figure", kind: "words" },
-      ...["in 1", "in 5", "in 50", "in 95", "in 99"].map((head) => ({ head, kind: "figures" as const })),
-    ],
+    columns: [wordsUnder("Figure"), ...["in 1", "in 5", "in 50", "in 95", "in 99"].map((head) => figuresUnder(head))],
     rows: [
       row("U [W/(m²·K)]", transmittance, (value) => fixed(value, 3)),
       row("Ma at most [g/m²]", peak, grams),
@@ -126,13 +123,13 @@ function inputsTable({ inputs }: SpreadResult): Html {
   return tableMarkup({
     caption: "What was varied, and its rank correlation with judgement, water and U",
     columns: [
-      { head: "Input", kind: "words" },
-      { head: "Stated", kind: "figures" },
-      { head: "From", kind: "figures" },
-      { head: "To", kind: "figures" },
-      { head: "Width", kind: "words" },
-      { head: "Judgement", kind: "figures" },
-      { head: "Water", kind: "figures" },
+      wordsUnder("Input"),
+      figuresUnder("Stated"),
+      figuresUnder("From"),
+      figuresUnder("To"),
+      wordsUnder("Width"),
+      figuresUnder("Judgement"),
+      figuresUnder("Water"),
       symbolColumn("U-value", null),
     ],
     rows: inputs.map((input) => [

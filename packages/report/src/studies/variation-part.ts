@@ -6,7 +6,7 @@ import { type Html, html, pageClass } from "../html.ts";
 import { fixed, grams, MILLIMETRES_PER_METRE, orDash, trimmed } from "../numbers.ts";
 import { toSvg } from "../plots/to-svg.ts";
 import { turnLetter, variationPlot } from "../plots/variation-plot.ts";
-import { tableMarkup } from "../table.ts";
+import { figuresUnder, tableMarkup, wordsUnder } from "../table.ts";
 import { symbolColumn, wordColumn } from "../terms/terms.ts";
 import { sentence } from "../words.ts";
 import { judgementKey } from "./judgement-key.ts";
@@ -58,14 +58,14 @@ function table({ points, layer }: VariationStudy): Html {
   return tableMarkup({
     caption: `${sentence(layer.name)} in each thickness; the row as drawn is marked`,
     columns: [
-      { head: "Thickness", unit: "mm", kind: "figures" },
-      { head: "Judgement", kind: "words" },
-      { head: "Verdict", kind: "words" },
-      { head: "Most water", unit: "g/m²", kind: "figures" },
-      { head: "Carried over", unit: "g/m²", kind: "figures" },
+      figuresUnder("Thickness", "mm"),
+      wordsUnder("Judgement"),
+      wordsUnder("Verdict"),
+      figuresUnder("Most water", "g/m²"),
+      figuresUnder("Carried over", "g/m²"),
       symbolColumn("U-value"),
       wordColumn("temperature factor", null),
-      { head: "Heat over the year", unit: "kWh/m²", kind: "figures" },
+      figuresUnder("Heat over the year", "kWh/m²"),
     ],
     rows: points.map((point) => [
       millimetres(point.thickness),

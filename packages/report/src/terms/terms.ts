@@ -1,4 +1,4 @@
-import type { Column } from "../table.ts";
+import { type Column, figuresUnder } from "../table.ts";
 import { sentence } from "../words.ts";
 import { ANSWER_TERMS } from "./answer-terms.ts";
 import { BEYOND_TERMS } from "./beyond-terms.ts";
@@ -72,8 +72,4 @@ export function symbolColumn(name: string, unit: string | null = term(name).unit
 /** The same headed by the term's word. */
 export function wordColumn(name: string, unit: string | null = term(name).unit): Column {
   return figuresUnder(sentence(term(name).name), unit);
-}
-
-function figuresUnder(head: string, unit: string | null): Column {
-  return unit === null ? { head, kind: "figures" } : { head, unit, kind: "figures" };
 }

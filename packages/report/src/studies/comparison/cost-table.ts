@@ -1,7 +1,7 @@
 import { type ComparisonOfBuildUp, type ComparisonRow, type ComparisonStudy, moneyInWords } from "@warmside/core";
 import { type Html, html } from "../../html.ts";
 import { MINUS, orDash, signed } from "../../numbers.ts";
-import { type Column, tableMarkup, withoutEmptyColumns } from "../../table.ts";
+import { type Column, figuresUnder, tableMarkup, withoutEmptyColumns, wordsUnder } from "../../table.ts";
 import { rowName } from "./row-name.ts";
 
 /**
@@ -18,7 +18,7 @@ export function costTable(study: ComparisonStudy, { rows }: ComparisonOfBuildUp)
   const unpriced = [...new Set(rows.flatMap(({ cost }) => cost?.unpriced ?? []))];
   const table = withoutEmptyColumns({
     caption: "Heat over the year and cost, against the build-up as drawn",
-    columns: [{ head: "Variant", kind: "words" }, ...all.map(({ column }) => column)],
+    columns: [wordsUnder("Variant"), ...all.map(({ column }) => column)],
     rows: rows.map((row, number) => [rowName(row, number), ...all.map(({ cell }) => cell(row, study.currency))]),
     marked: [0],
   });
@@ -79,43 +79,42 @@ interface CostColumn {
 }
 
 const HEAT: readonly CostColumn[] = [
-  { column: figures("Heat over the year", "kWh/m²"), cell: (row) => orDash(row.heatPerYear, 1) },
-  { column: figures("Saved a year", "kWh/m²"), cell: (row) => signedOrDash(row.againstBase?.heat ?? null, 1) },
+  { column: figuresUnder("Heat over the year", "kWh/m²"), cell: (row) => orDash(row.heatPerYear, 1) },
+  { column: figuresUnder("Saved a year", "kWh/m²"), cell: (row) => signedOrDash(row.againstBase?.heat ?? null, 1) },
   {
-    column: figures("Saved for each 10 mm", "kWh/m²"),
+    column: figuresUnder("Saved for each 10 mm", "kWh/m²"),
     cell: ({ againstBase }) => orDash(perTenMillimetres(againstBase?.heatPerThickness ?? null), 1),
   },
-  { column: figures("Saved a year in all", "kWh"), cell: (row) => signedOrDash(row.againstBase?.heatInAll ?? null, 0) },
+  {
+    column: figuresUnder("Saved a year in all", "kWh"),
+    cell: (row) => signedOrDash(row.againstBase?.heatInAll ?? null, 0),
+  },
 ];
 
 const COST: readonly CostColumn[] = [
-  { column: figures("Cost", "for m²"), cell: ({ cost }, currency) => money(cost?.perArea ?? null, currency) },
-  { column: figures("Cost in all"), cell: ({ cost }, currency) => money(cost?.inAll ?? null, currency) },
-  { column: figures("Hours", "for m²"), cell: ({ cost }) => orDash(cost?.hoursPerArea ?? null, 2) },
+  { column: figuresUnder("Cost", "for m²"), cell: ({ cost }, currency) => money(cost?.perArea ?? null, currency) },
+  { column: figuresUnder("Cost in all"), cell: ({ cost }, currency) => money(cost?.inAll ?? null, currency) },
+  { column: figuresUnder("Hours", "for m²"), cell: ({ cost }) => orDash(cost?.hoursPerArea ?? null, 2) },
   {
-    column: figures("Extra cost", "for m²"),
+    column: figuresUnder("Extra cost", "for m²"),
     cell: ({ againstBase }, currency) => money(againstBase?.extraCost ?? null, currency),
   },
 ];
 
 const PAYS: readonly CostColumn[] = [
   {
-    column: figures("Saved a year", "money for m²"),
+    column: figuresUnder("Saved a year", "money for m²"),
     cell: ({ againstBase }, currency) => money(againstBase?.money ?? null, currency),
   },
   {
-    column: figures("Saved for each 10 mm", "money for m²"),
+    column: figuresUnder("Saved for each 10 mm", "money for m²"),
     cell: ({ againstBase }, currency) => money(perTenMillimetres(againstBase?.moneyPerThickness ?? null), currency),
   },
   {
-    column: figures("Pays not before", "years"),
+    column: figuresUnder("Pays not before", "years"),
     cell: ({ againstBase }) => orDash(againstBase?.yearsToPay ?? null, 1),
   },
 ];
-
-function figures(head: string, unit?: string): Column {
-  return unit === undefined ? { head, kind: "figures" } : { head, unit, kind: "figures" };
-}
 
 const TEN_MILLIMETRES = 0.01;
 

@@ -8,7 +8,7 @@ import {
 } from "@warmside/core";
 import { type Html, html, markup } from "../../html.ts";
 import { fixed, millimetres, orDash, percent, trimmed } from "../../numbers.ts";
-import { type Table, tableMarkup, withoutEmptyColumns } from "../../table.ts";
+import { figuresUnder, type Table, tableMarkup, withoutEmptyColumns, wordsUnder } from "../../table.ts";
 import { rowName } from "./row-name.ts";
 
 /**
@@ -43,13 +43,13 @@ function goodsTable(name: string, row: ComparisonRow, { area }: ComparisonOfBuil
   return withoutEmptyColumns({
     caption: name,
     columns: [
-      { head: "Material", kind: "words" },
-      { head: "Thickness", unit: "mm", kind: "figures" },
-      { head: "Area", unit: "m²", kind: "figures" },
-      { head: "Volume", unit: "m³", kind: "figures" },
-      { head: "Length", unit: "m", kind: "figures" },
-      { head: "Waste", kind: "figures" },
-      { head: "To order", kind: "words" },
+      wordsUnder("Material"),
+      figuresUnder("Thickness", "mm"),
+      figuresUnder("Area", "m²"),
+      figuresUnder("Volume", "m³"),
+      figuresUnder("Length", "m"),
+      figuresUnder("Waste"),
+      wordsUnder("To order"),
       ...(costs ? PRICED : []),
     ],
     rows: goodsShown(row, perArea).map((one) => {
@@ -81,10 +81,7 @@ function notes(row: ComparisonRow, perArea: boolean): Html[] {
   );
 }
 
-const PRICED = [
-  { head: "Price", kind: "words" as const },
-  { head: "Cost", kind: "figures" as const },
-];
+const PRICED = [wordsUnder("Price"), figuresUnder("Cost")];
 
 /** Labour, where an hour has a price, and the sum that the list adds up to. */
 function sumRows(cost: CostResult, area: number | null, { currency, hourRate }: ComparisonStudy): string[][] {
