@@ -1,4 +1,3 @@
-import type { Command } from "commander";
 import { json } from "./answers/json.ts";
 import { type CommandContext, foldersOf } from "./command-context.ts";
 import { type CommandResult, done } from "./command-result.ts";
@@ -6,7 +5,7 @@ import { paragraph } from "./lines.ts";
 import type { Registration } from "./registration.ts";
 
 /** `warmside check FILE`: reads a project file and lists every problem; writes nothing. */
-export const registerCheck: Registration = (program: Command, run): void => {
+export const registerCheck: Registration = (program, run) => {
   program
     .command("check")
     .argument("<file>", "project file (YAML or JSON)")

@@ -1,12 +1,15 @@
-import type { Command } from "commander";
-import type { CommandResult } from "./command-result.ts";
 import type { Registration } from "./registration.ts";
-import { type ReportFlags, withReportFlags } from "./report-flags.ts";
+import { commandWithReport } from "./report-flags.ts";
 
 /** `warmside compare FILE`: the variants of each build-up beside it, with heat, water, thickness, money and goods. */
-export const registerCompare: Registration = (program: Command, run): void => {
-  withReportFlags(program.command("compare"))
-    .argument("<file>", "project file (YAML or JSON) whose build-ups have `variants`")
+export const registerCompare: Registration = (program, run) => {
+  commandWithReport(
+    program,
+    run,
+    "compare",
+    () => ({ name: "compare" }),
+    "project file (YAML or JSON) whose build-ups have `variants`",
+  )
     .summary("compare variants: is the extra layer worth it?")
     .description(
       "Calculates every variant of every build-up and sets it beside the build-up as drawn: U, thickness, judgement, most " +
@@ -14,13 +17,7 @@ export const registerCompare: Registration = (program: Command, run): void => {
         "to order. Writes the report with these tables and a plot beside the file, as NAME-compare-report.html, and prints " +
         "a sentence for each variant.",
     )
-    .addHelpText("after", `\nA variant in the project file:\n${VARIANT}\nExample:\n  warmside compare studio.yaml\n`)
-    .action((file: string, options: ReportFlags) =>
-      run(async (context): Promise<CommandResult> => {
-        const { reportCommand } = await import("./report-command.ts");
-        return await reportCommand(file, options, { name: "compare" }, context);
-      }),
-    );
+    .addHelpText("after", `\nA variant in the project file:\n${VARIANT}\nExample:\n  warmside compare studio.yaml\n`);
 };
 
 const VARIANT = `  variants:

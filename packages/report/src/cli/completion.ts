@@ -1,4 +1,4 @@
-import { Argument, type Command } from "commander";
+import { Argument } from "commander";
 import { done } from "./command-result.ts";
 import { bashCompletion } from "./completion/bash.ts";
 import { typedPlaces } from "./completion/words.ts";
@@ -8,7 +8,7 @@ import type { Registration } from "./registration.ts";
 const SHELLS = { bash: bashCompletion, zsh: zshCompletion };
 
 /** `warmside completion SHELL`: the script that lets a shell complete commands and options. */
-export const registerCompletion: Registration = (program: Command, run): void => {
+export const registerCompletion: Registration = (program, run) => {
   program
     .command("completion")
     .addArgument(new Argument("<shell>", "for which shell").choices(Object.keys(SHELLS)))

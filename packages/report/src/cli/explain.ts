@@ -1,4 +1,3 @@
-import type { Command } from "commander";
 import type { Term } from "../terms/term.ts";
 import { CommandProblem, type CommandResult, done } from "./command-result.ts";
 import { keyInWords, keysCalled, listOfKeys } from "./keys-in-words.ts";
@@ -6,7 +5,7 @@ import { groups, type Line, line, paragraph } from "./lines.ts";
 import type { Registration } from "./registration.ts";
 
 /** `warmside explain WORD`: what a word of the report, of the project file or of the trade means. */
-export const registerExplain: Registration = (program: Command, run): void => {
+export const registerExplain: Registration = (program, run) => {
   program
     .command("explain")
     .argument(

@@ -1,12 +1,11 @@
 import type { EverydayName, Material } from "@warmside/core";
-import type { Command } from "commander";
 import { type CommandResult, done, refused } from "./command-result.ts";
 import { groups, type Line, line, paragraph } from "./lines.ts";
 import { type FoundMaterial, searchMaterials, wordsIn } from "./materials/search-materials.ts";
 import type { Registration } from "./registration.ts";
 
 /** `warmside materials [WORDS]`: searches the table of materials. */
-export const registerMaterials: Registration = (program: Command, run): void => {
+export const registerMaterials: Registration = (program, run) => {
   program
     .command("materials")
     .argument(

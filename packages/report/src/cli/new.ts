@@ -1,6 +1,6 @@
 import { existsSync } from "node:fs";
 import { dirname, resolve } from "node:path";
-import { type Command, Option } from "commander";
+import { Option } from "commander";
 import type { CommandContext } from "./command-context.ts";
 import { CommandProblem, type CommandResult, done } from "./command-result.ts";
 import { writeWhole } from "./files/write-whole.ts";
@@ -19,7 +19,7 @@ const USUAL_ELEMENT = "wall";
 const USUAL_CLIMATE = "de-bilt";
 
 /** `warmside new`: writes a commented project file to begin with. */
-export const registerNew: Registration = (program: Command, run): void => {
+export const registerNew: Registration = (program, run) => {
   program
     .command("new")
     .summary("write a commented project file to begin with")

@@ -1,8 +1,7 @@
-import type { Command } from "commander";
 import type { Registration } from "./registration.ts";
 
 /** `warmside page [FILE]`: writes the live page as one file, with the project inside. */
-export const registerPage: Registration = (program: Command, run): void => {
+export const registerPage: Registration = (program, run) => {
   program
     .command("page")
     .argument("[file]", "project file (YAML or JSON); without it the page begins with a stud wall")

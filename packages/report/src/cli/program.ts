@@ -31,10 +31,13 @@ export async function answer(words: readonly string[], context: CommandContext):
 
 async function resultOf(words: readonly string[], context: CommandContext): Promise<CommandResult> {
   let result: CommandResult | null = null;
-  const program = describeProgram(context, async (work) => {
+  const printed = { text: "" };
+  const print = (text: string): void => {
+    printed.text += text;
+  };
+  const program = describeProgram(context, print, async (work) => {
     result = await work(context);
   });
-  const printed = catchPrinted(program, context);
   try {
     if (words.length === 0) {
       program.outputHelp();
@@ -55,14 +58,15 @@ async function resultOf(words: readonly string[], context: CommandContext): Prom
 }
 
 /**
- * The whole command line as it is declared: also what the completion scripts are made from.
- *
- * @param context - how wide help is printed
- * @param run - called by the command that was asked for, with its work
- * @returns the program with all its commands
+ * The whole command line as it is declared. Help and version are handed to `print`; errors are thrown, never printed or
+ * ended with. Commands take these settings over, so that they stand first.
  */
-export function describeProgram(context: CommandContext, run: Run): Command {
+function describeProgram(context: CommandContext, print: (text: string) => void, run: Run): Command {
+  const { width } = context.answers;
   const program = new Command("warmside")
+    .exitOverride()
+    .configureHelp({ helpWidth: width })
+    .configureOutput({ writeOut: print, writeErr: () => undefined, getOutHelpWidth: () => width })
     .description(
       "Does water condense inside this timber wall, roof or floor, and does it dry out? Reads a project file and " +
         "writes a report with U-values, a verdict for each build-up and what to change, for the builder and for " +
@@ -78,34 +82,10 @@ export function describeProgram(context: CommandContext, run: Run): Command {
     .addHelpText("beforeAll", `${harmless(whereFilesAre(context))}\n`)
     .showSuggestionAfterError();
   for (const register of COMMANDS) register(program, run);
-  prepare(program, context);
   return program;
 }
 
 /** A relative path starts at the user's folder; under npm, a file that is not there is looked for in the package. */
 function whereFilesAre({ folder, startedIn }: CommandContext): string {
   return `Files are looked for in ${folder}${startedIn === folder ? "" : `, then in ${startedIn}`}`;
-}
-
-/** Errors are thrown, never printed or ended with, in this command and all below it. */
-function prepare(command: Command, context: CommandContext): void {
-  command.exitOverride().configureHelp({ helpWidth: context.answers.width });
-  for (const below of command.commands) prepare(below, context);
-}
-
-/** Help and version are collected as text; commander's error messages are replaced. */
-function catchPrinted(program: Command, context: CommandContext): { text: string } {
-  const printed = { text: "" };
-  const catchIn = (command: Command): void => {
-    command.configureOutput({
-      writeOut: (text) => {
-        printed.text += text;
-      },
-      writeErr: () => undefined,
-      getOutHelpWidth: () => context.answers.width,
-    });
-    for (const below of command.commands) catchIn(below);
-  };
-  catchIn(program);
-  return printed;
 }

@@ -1,5 +1,8 @@
 import type { Command } from "commander";
 import type { DocumentStrip, ReportOptions } from "../render-report.ts";
+import type { Study } from "./calculation/study.ts";
+import type { CommandResult } from "./command-result.ts";
+import type { Run } from "./registration.ts";
 
 /** The flags that every command with a report takes. */
 export interface ReportFlags {
@@ -14,13 +17,25 @@ export interface ReportFlags {
 }
 
 /**
- * Declares the flags of a command with a report.
+ * Declares a command with a report: its file, its flags, and that it works the study out and writes what it came to.
  *
- * @param command - the command
- * @returns the same command
+ * @param program - the command line
+ * @param run - called with the command's work
+ * @param name - of the command
+ * @param studyOf - what it calculates, from its own flags
+ * @param file - what the file must be
+ * @returns the command, for its words and further flags
  */
-export function withReportFlags(command: Command): Command {
-  return command
+export function commandWithReport<Flags>(
+  program: Command,
+  run: Run,
+  name: string,
+  studyOf: (flags: Flags) => Study,
+  file = "project file (YAML or JSON)",
+): Command {
+  return program
+    .command(name)
+    .argument("<file>", file)
     .option("--out <path>", "write the report to this path")
     .option("--json", "print the whole result as JSON; a report is written only with --out or --pdf")
     .option("--pdf", "write a PDF of the report too (needs Chromium or Chrome)")
@@ -28,7 +43,13 @@ export function withReportFlags(command: Command): Command {
     .option("--date <date>", "date to print on the report, as you write it; none is printed without")
     .option("--revision <text>", "revision to print on the report")
     .option("--prepared-by <name>", "who prepared the report")
-    .option("--checked-by <name>", "who checked the report");
+    .option("--checked-by <name>", "who checked the report")
+    .action((given: string, flags: ReportFlags & Flags) =>
+      run(async (context): Promise<CommandResult> => {
+        const { reportCommand } = await import("./report-command.ts");
+        return await reportCommand(given, flags, studyOf(flags), context);
+      }),
+    );
 }
 
 /**

@@ -1,10 +1,9 @@
-import type { Command } from "commander";
 import { json } from "./answers/json.ts";
 import { done } from "./command-result.ts";
 import type { Registration } from "./registration.ts";
 
 /** `warmside schema`: the JSON Schema of a project file, for editors. */
-export const registerSchema: Registration = (program: Command, run): void => {
+export const registerSchema: Registration = (program, run) => {
   program
     .command("schema")
     .summary("print the JSON Schema of a project file")

@@ -1,13 +1,11 @@
-import { type Command, InvalidArgumentError } from "commander";
-import type { CommandResult } from "./command-result.ts";
+import { InvalidArgumentError } from "commander";
 import type { Registration } from "./registration.ts";
-import { type ReportFlags, withReportFlags } from "./report-flags.ts";
+import { commandWithReport } from "./report-flags.ts";
 import type { SpreadChoice } from "./spread/studies.ts";
 
 /** `warmside spread FILE`: every build-up many times over, with all that is uncertain somewhere within its spread. */
-export const registerSpread: Registration = (program: Command, run): void => {
-  withReportFlags(program.command("spread"))
-    .argument("<file>", "project file (YAML or JSON)")
+export const registerSpread: Registration = (program, run) => {
+  commandWithReport(program, run, "spread", (choice: SpreadChoice) => ({ name: "spread", choice }))
     .summary("say how sure the answer is")
     .description(
       "Calculates every build-up many times, with material values, share of framing, gaps and indoor humidity each " +
@@ -22,13 +20,7 @@ export const registerSpread: Registration = (program: Command, run): void => {
       "threads to work on (default: as many as the machine has cores)",
       wholeNumber(1, MOST_WORKERS),
     )
-    .addHelpText("after", "\nExample:\n  warmside spread studio.yaml --samples 100000\n")
-    .action((file: string, options: ReportFlags & SpreadChoice) =>
-      run(async (context): Promise<CommandResult> => {
-        const { reportCommand } = await import("./report-command.ts");
-        return await reportCommand(file, options, { name: "spread", choice: options }, context);
-      }),
-    );
+    .addHelpText("after", "\nExample:\n  warmside spread studio.yaml --samples 100000\n");
 };
 
 const USUAL_SAMPLES = 10_000;

@@ -1,4 +1,4 @@
-import type { SpreadInputResult, SpreadResult } from "@warmside/core";
+import type { SpreadInputResult, SpreadProbability, SpreadResult } from "@warmside/core";
 import { COVERED_BY_TABLE, judgementCell, verdictCell } from "../coverage.ts";
 import { figure } from "../figure.ts";
 import { type Html, html } from "../html.ts";
@@ -44,13 +44,13 @@ function howItWasMade({ samples, asked, seed }: SpreadResult): Html {
 }
 
 function wordsTable({ verdicts, judgements, samples }: SpreadResult): Html {
-  const row = (kind: string, word: Html, letter: string, probability: number, error: number, count: number) => [
+  const row = (kind: string, answer: Html, entry: SpreadProbability<string>) => [
     kind,
-    word,
-    letter,
-    percent(probability, 1),
-    `± ${percent(error, 2)}`,
-    fixed(count, 0),
+    answer,
+    letterOf(entry.word),
+    percent(entry.probability, 1),
+    `± ${percent(entry.standardError, 2)}`,
+    fixed(entry.count, 0),
   ];
   return tableMarkup({
     caption: `How often each answer came out of ${samples} samples`,
@@ -63,26 +63,8 @@ function wordsTable({ verdicts, judgements, samples }: SpreadResult): Html {
       figuresUnder("Samples"),
     ],
     rows: [
-      ...verdicts.map((entry) =>
-        row(
-          "verdict",
-          verdictCell(entry.word),
-          letterOf(entry.word),
-          entry.probability,
-          entry.standardError,
-          entry.count,
-        ),
-      ),
-      ...judgements.map((entry) =>
-        row(
-          "judgement",
-          judgementCell(entry.word),
-          letterOf(entry.word),
-          entry.probability,
-          entry.standardError,
-          entry.count,
-        ),
-      ),
+      ...verdicts.map((entry) => row("verdict", verdictCell(entry.word), entry)),
+      ...judgements.map((entry) => row("judgement", judgementCell(entry.word), entry)),
     ],
     note: COVERED_BY_TABLE,
   });

@@ -4,7 +4,7 @@ import type { Registration } from "../registration.ts";
 import type { WrittenMakeOptions } from "./climate-make.ts";
 
 /** `warmside climate make FILE`, `climate list`, `climate near PLACE`. */
-export const registerClimate: Registration = (program: Command, run): void => {
+export const registerClimate: Registration = (program, run) => {
   const climate = program
     .command("climate")
     .summary("outdoor climates: the ones at hand, the nearest, and your own from weather records")
