@@ -1,5 +1,6 @@
 import type { Material } from "../project/types.ts";
 import { requireList, requireObject } from "../require.ts";
+import type { PictureBox } from "../result/plane-picture.ts";
 
 /** A property in the two directions of the plane. */
 export interface Directions {
@@ -30,16 +31,7 @@ export interface SurroundingAir {
 }
 
 /** Place of a rectangle in the plane [m]. */
-export interface Box {
-  /** [m] */
-  x0: number;
-  /** [m] */
-  x1: number;
-  /** [m] */
-  y0: number;
-  /** [m] */
-  y1: number;
-}
+export type Box = PictureBox;
 
 /** A rectangle filled with a stuff, or open to an air: an index into the scene's list. */
 export interface Rectangle extends Box {

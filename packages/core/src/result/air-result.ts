@@ -1,17 +1,9 @@
+import type { OutdoorClimate } from "../project/types.ts";
 import type { MonthName } from "./places.ts";
 
 /** The outdoor climate used, month by month. */
-export interface ClimateResult {
-  name: string;
+export interface ClimateResult extends Pick<OutdoorClimate, "name" | "origin" | "latitude" | "longitude" | "altitude"> {
   severity: string;
-  /** Header lines of the climate table: place, period, origin, terms. */
-  origin: readonly string[];
-  /** [°] */
-  latitude: number | null;
-  /** [°] */
-  longitude: number | null;
-  /** [m] */
-  altitude: number | null;
   /** Correction for the altitude of the site, if requested: [m], [K/m]; its effect is stated in the origin lines. */
   altitudeCorrection: { siteAltitude: number; lapseRate: number } | null;
   months: MonthOfAir[];

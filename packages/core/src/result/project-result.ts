@@ -1,3 +1,4 @@
+import type { Query } from "../project/types.ts";
 import type { ClimateResult, RoomResult } from "./air-result.ts";
 import type { BuildUpResult } from "./build-up-result.ts";
 import type { ComparisonStudy } from "./comparison-study.ts";
@@ -11,14 +12,7 @@ export interface ProjectResult {
   method: "ISO 13788:2012 clause 6";
   project: string;
   reference: string | null;
-  query: {
-    question: string | null;
-    to: string | null;
-    site: string | null;
-    preparedBy: string | null;
-    date: string | null;
-    drawings: readonly string[];
-  } | null;
+  query: Query | null;
   climate: ClimateResult;
   /** The rooms that any build-up uses, with their twelve months in the reported year. */
   rooms: RoomResult[];

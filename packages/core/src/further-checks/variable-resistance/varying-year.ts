@@ -1,20 +1,14 @@
 import { MONTHS_PER_YEAR } from "../../constants.ts";
-import type { VerdictWord } from "../../result/types.ts";
 import { decidingYear } from "../../year/deciding-year.ts";
 import { carryThroughMonth, emptyMonthState, type MonthState, secondsOfMonth } from "../../year/month-balance.ts";
 import { NOTHING_HELD, sumOf } from "../../year/section-year.ts";
+import type { WaterOfYear } from "../../year/types.ts";
 import { startingMonths, WET_MONTH } from "../../year/wet-months.ts";
 import { type FixedPoint, fixedPointOfMonth } from "./fixed-point.ts";
 import type { VaryingSection } from "./varying-section.ts";
 
 /** A year in which every month has its own resistances. */
-export interface VaryingYear {
-  verdict: VerdictWord;
-  /** Month index 0 to 11; null when dry. */
-  startMonth: number | null;
-  peak: number;
-  peakMonth: number | null;
-  carriedOver: number;
+export interface VaryingYear extends Omit<WaterOfYear, "dryBy"> {
   writtenOff: number;
   /** The months' fixed points in calendar order, and water held at their ends [kg/m²]. */
   months: FixedPoint[];

@@ -1,5 +1,6 @@
 import type { Taping } from "../../project/types.ts";
 import type { MonthName, Place } from "../places.ts";
+import type { ChannelResult } from "../plane-result.ts";
 import type { VerdictWord } from "../words.ts";
 import type { LimitReason, WaterLevel } from "./water.ts";
 
@@ -47,18 +48,8 @@ export interface PlaneFindings {
   };
   "plane-too-wet": Record<string, never>;
   "water-at-channel": StripFigures & { framing: string };
-  "channel-in-the-plane": {
+  "channel-in-the-plane": ChannelResult & {
     framing: string;
-    /** U without corrections, and its bounds [W/(m²·K)]; fRsi at the channel and of the whole surface [–]. */
-    transmittance: number;
-    /** [W/(m²·K)] */
-    lower: number;
-    /** [W/(m²·K)] */
-    upper: number;
-    /** [–] */
-    temperatureFactor: number;
-    /** [–] */
-    wholeTemperatureFactor: number;
     /** U between the channels [W/(m²·K)]. */
     clearTransmittance: number;
   };
