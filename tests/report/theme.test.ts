@@ -6,6 +6,7 @@ import { CLASSES } from "../../packages/report/src/judgement-icons.ts";
 import { demoResult } from "./demo.ts";
 
 const result = demoResult();
+const livePageStyle = readFileSync(new URL("../../packages/report/src/live/page.css", import.meta.url), "utf8");
 
 describe("style rules of the caller's own", () => {
   const rules = ":root { --link: #6b2d5c }\n.contents { display: none }";
@@ -23,11 +24,15 @@ describe("style rules of the caller's own", () => {
   });
 });
 
-describe("the style sheet", () => {
-  it("has no rule that hangs on theme and width at once: to look at each once is enough", async () => {
-    const [, style] = /<style>([\s\S]*?)<\/style>/.exec(await renderReport(result))!;
-    const conditions = [...style!.matchAll(/@media ([^{]*)\{/g)].map(([, condition]) => condition!);
-    expect(conditions.some((condition) => condition.includes("prefers-color-scheme"))).toBe(true);
+describe("no rule of a style sheet hangs on theme and width at once: to look at each once is enough", () => {
+  const ofReport = async (): Promise<string> => /<style>([\s\S]*?)<\/style>/.exec(await renderReport(result))![1]!;
+  const ofLivePage = (): string => livePageStyle;
+
+  it.each([
+    ["the report", ofReport],
+    ["the live page", ofLivePage],
+  ])("%s", async (_, styleOf) => {
+    const conditions = [...(await styleOf()).matchAll(/@media ([^{]*)\{/g)].map(([, condition]) => condition!);
     expect(conditions.some((condition) => condition.includes("width"))).toBe(true);
     expect(conditions.filter((condition) => /prefers-color-scheme/.test(condition) && /width/.test(condition))).toEqual(
       [],
@@ -36,10 +41,8 @@ describe("the style sheet", () => {
 });
 
 describe("the style sheet of the live page", () => {
-  const text = readFileSync(new URL("../../packages/report/src/live/page.css", import.meta.url), "utf8");
-
   it.each([...Object.values(CLASSES), "note", "caution", "fault"])("gives the mark of %s its colour", (name) => {
     const rule = new RegExp(`^(\\.\\w+, )*\\.${name}(, \\.\\w+)* \\{ --mark: var\\(--`, "m");
-    expect(text).toMatch(rule);
+    expect(livePageStyle).toMatch(rule);
   });
 });
