@@ -20,11 +20,13 @@ export function spreadOnWorkers(): Measure[] {
   try {
     const gains: number[] = [];
     const times: number[] = [];
+    const ofMachine: number[] = [];
     for (let round = 0; round < ROUNDS; round += 1) {
       const one = timeOfSpread(wall, 1);
       const two = timeOfSpread(wall, 2);
       gains.push(one / two);
       times.push(two);
+      if (ONE_CORE.length > 0) ofMachine.push((2 * one) / timeOfTwoAtOnce(wall));
     }
     return [
       {
@@ -41,6 +43,7 @@ export function spreadOnWorkers(): Measure[] {
         goal: { atLeast: 1.8 },
         what: ONE_CORE.length > 0 ? "the same kept to one core over two" : "the same on one thread over two",
       },
+      ...(ofMachine.length === 0 ? [] : [gainOfMachine(median(ofMachine))]),
     ];
   } finally {
     rmSync(folder, { recursive: true, force: true });
@@ -50,6 +53,27 @@ export function spreadOnWorkers(): Measure[] {
 /** Keeps a process to one core where the system can: else the engine clears memory away on the other meanwhile. */
 const ONE_CORE: readonly string[] =
   spawnSync("taskset", ["-c", "0", "true"]).status === 0 ? ["taskset", "-c", "0"] : [];
+
+/** What two cores can gain at most: they share memory, and with some machines more than that. */
+function gainOfMachine(value: number): Measure {
+  return {
+    name: "machineGain",
+    value,
+    unit: "times",
+    goal: null,
+    what: "two such commands at once, each kept to a core of its own, over one after the other: the most to be had",
+  };
+}
+
+/** Time of two commands at once, each with one thread on a core of its own [s]. */
+function timeOfTwoAtOnce(file: string): number {
+  const one = `"$0" "$1" spread "$2" --samples ${SAMPLES} --workers 1 --json > /dev/null`;
+  const start = performance.now();
+  const script = `taskset -c 0 ${one} & taskset -c 1 ${one}; code=$?; wait $! && exit $code`;
+  const done = spawnSync("sh", ["-c", script, process.execPath, COMMAND, file]);
+  if (done.status !== 0) throw new Error(`two at once ended with ${done.status}`);
+  return (performance.now() - start) / 1000;
+}
 
 function timeOfSpread(file: string, workers: number): number {
   const before = workers === 1 ? ONE_CORE : [];

@@ -1,6 +1,6 @@
 import type { JudgementWord } from "@warmside/core";
 import { PALETTE } from "../palette.ts";
-import type { Fill, Shape } from "./plot.ts";
+import { type Nominal, nominal } from "./plot.ts";
 
 /** Each judgement has a shape and the colour used everywhere on the page, so that either alone is enough. */
 export const MARKS: Readonly<Record<JudgementWord, { shape: string; colour: string }>> = {
@@ -17,19 +17,18 @@ const WORDS = Object.keys(MARKS);
  *
  * @returns vega-lite channels `shape` and `fill` over the field `judgement`
  */
-export function judgementChannels(): { shape: Shape; fill: Fill } {
+export function judgementChannels(): Record<"shape" | "fill", Nominal<string>> {
+  const marks = Object.values(MARKS);
   return {
-    shape: {
-      field: "judgement",
-      type: "nominal",
-      scale: { domain: WORDS, range: Object.values(MARKS).map(({ shape }) => shape) },
-      legend: null,
-    },
-    fill: {
-      field: "judgement",
-      type: "nominal",
-      scale: { domain: WORDS, range: Object.values(MARKS).map(({ colour }) => colour) },
-      legend: null,
-    },
+    shape: nominal(
+      "judgement",
+      WORDS,
+      marks.map(({ shape }) => shape),
+    ),
+    fill: nominal(
+      "judgement",
+      WORDS,
+      marks.map(({ colour }) => colour),
+    ),
   };
 }

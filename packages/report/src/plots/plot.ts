@@ -16,9 +16,33 @@ type Encoding = NonNullable<Extract<TopLevelSpec, { mark: unknown }>["encoding"]
 /** Channels of a specification that several layers share. */
 export type X = NonNullable<Encoding["x"]>;
 export type Y = NonNullable<Encoding["y"]>;
-export type Fill = NonNullable<Encoding["fill"]>;
-export type Shape = NonNullable<Encoding["shape"]>;
 export type Part = Extract<TopLevelSpec, { vconcat: unknown }>["vconcat"][number];
+
+/** A channel that tells names apart; the key stands in the caption. */
+export interface Nominal<Value> {
+  field: string;
+  type: "nominal";
+  scale: { domain: string[]; range: Value[] };
+  legend: null;
+}
+
+/**
+ * A channel that tells names apart.
+ *
+ * @param field - of the data, holds the name
+ * @param domain - the names
+ * @param range - what each is drawn with: a colour, a shape, a dash
+ * @returns vega-lite's definition of the channel
+ */
+export function nominal<Value>(field: string, domain: readonly string[], range: readonly Value[]): Nominal<Value> {
+  return { field, type: "nominal", scale: { domain: [...domain], range: [...range] }, legend: null };
+}
+
+/** Dashes of the first of two lines and of the second [px]. */
+export const SOLID_AND_DASHED: number[][] = [
+  [1, 0],
+  [6, 4],
+];
 
 /** A row of a plot's data. */
 export type Row = Readonly<Record<string, string | number | boolean | null>>;

@@ -2,7 +2,7 @@ import type { SpreadInputResult, SpreadProbability, SpreadResult } from "@warmsi
 import { PALETTE } from "../palette.ts";
 import { ofHundred } from "../spread-study/spread-in-words.ts";
 import { MARKS } from "./judgement-marks.ts";
-import { layout, type Plot, type PlotKind, type Row, type Y } from "./plot.ts";
+import { layout, nominal, type Plot, type PlotKind, type Row, type Y } from "./plot.ts";
 
 /**
  * The spread of the answer: how often each verdict and judgement came out, and below it what decides. Segments carry
@@ -133,12 +133,11 @@ const SPREAD: PlotKind = {
                 axis: { title: "of a hundred samples", tickCount: 5 },
               },
               x2: { field: "until" },
-              fill: {
-                field: "answer",
-                type: "nominal",
-                scale: { domain: words, range: ANSWERS.map(({ fill }) => fill) },
-                legend: null,
-              },
+              fill: nominal(
+                "answer",
+                words,
+                ANSWERS.map(({ fill }) => fill),
+              ),
             },
           },
           {
@@ -147,12 +146,11 @@ const SPREAD: PlotKind = {
               y: rows,
               x: { field: "middle", type: "quantitative" },
               text: { field: "letter", type: "nominal" },
-              color: {
-                field: "answer",
-                type: "nominal",
-                scale: { domain: words, range: ANSWERS.map(({ ink }) => ink) },
-                legend: null,
-              },
+              color: nominal(
+                "answer",
+                words,
+                ANSWERS.map(({ ink }) => ink),
+              ),
             },
           },
         ],

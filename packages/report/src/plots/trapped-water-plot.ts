@@ -1,7 +1,7 @@
 import type { TrappedWaterResult } from "@warmside/core";
 import { GRAMS_PER_KILOGRAM, gramsPerArea } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
-import { layout, type Plot, type PlotKind, type Row } from "./plot.ts";
+import { layout, nominal, type Plot, type PlotKind, type Row, SOLID_AND_DASHED } from "./plot.ts";
 
 /**
  * Water that was put into a layer, and how much of it is held there and elsewhere at the end of each month.
@@ -48,24 +48,8 @@ const TRAPPED_WATER: PlotKind = {
         scale: { zero: true, nice: 5 },
         axis: { title: "water held, g/m²", grid: true },
       },
-      color: {
-        field: "place",
-        type: "nominal",
-        scale: { domain: [IN_LAYER, ELSEWHERE], range: [PALETTE.water.light, PALETTE.temperature.light] },
-        legend: null,
-      },
-      strokeDash: {
-        field: "place",
-        type: "nominal",
-        scale: {
-          domain: [IN_LAYER, ELSEWHERE],
-          range: [
-            [1, 0],
-            [6, 4],
-          ],
-        },
-        legend: null,
-      },
+      color: nominal("place", [IN_LAYER, ELSEWHERE], [PALETTE.water.light, PALETTE.temperature.light]),
+      strokeDash: nominal("place", [IN_LAYER, ELSEWHERE], SOLID_AND_DASHED),
     },
   },
 };

@@ -4,7 +4,7 @@ import { fixed, MILLIMETRES_PER_METRE } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import type { SectionView } from "../section-view.ts";
 import { shortMonth } from "../words.ts";
-import { layout, type Plot, type PlotKind, type Row, type X, type Y } from "./plot.ts";
+import { layout, nominal, type Plot, type PlotKind, type Row, type X, type Y } from "./plot.ts";
 import { thinLine } from "./thin-line.ts";
 
 /**
@@ -158,24 +158,11 @@ const TWELVE_MONTHS: PlotKind = {
           y,
           detail: { field: "path", type: "nominal" },
           order: { field: "at", type: "quantitative" },
-          color: {
-            field: "line",
-            type: "nominal",
-            scale: { domain: lines, range: [PALETTE.temperature.light, PALETTE.vapour.light] },
-            legend: null,
-          },
-          strokeDash: {
-            field: "line",
-            type: "nominal",
-            scale: {
-              domain: lines,
-              range: [
-                [1, 0],
-                [5, 3],
-              ],
-            },
-            legend: null,
-          },
+          color: nominal("line", lines, [PALETTE.temperature.light, PALETTE.vapour.light]),
+          strokeDash: nominal("line", lines, [
+            [1, 0],
+            [5, 3],
+          ]),
         },
       },
       {

@@ -4,7 +4,17 @@ import { fixed, trimmed } from "../numbers.ts";
 import { PALETTE } from "../palette.ts";
 import { placeOf } from "../places.ts";
 import type { SectionView } from "../section-view.ts";
-import { layout, PLOT_TEXT, type Plot, type PlotKind, type Row, type X, type Y } from "./plot.ts";
+import {
+  layout,
+  nominal,
+  PLOT_TEXT,
+  type Plot,
+  type PlotKind,
+  type Row,
+  SOLID_AND_DASHED,
+  type X,
+  type Y,
+} from "./plot.ts";
 import { type StretchedSd, stretchedSd } from "./stretched-sd.ts";
 
 /**
@@ -154,24 +164,8 @@ const VAPOUR_KIND: PlotKind = {
           x,
           y,
           order: { field: "at", type: "quantitative" },
-          color: {
-            field: "line",
-            type: "nominal",
-            scale: { domain: [SATURATION, VAPOUR], range: [PALETTE.temperature.light, PALETTE.vapour.light] },
-            legend: null,
-          },
-          strokeDash: {
-            field: "line",
-            type: "nominal",
-            scale: {
-              domain: [SATURATION, VAPOUR],
-              range: [
-                [1, 0],
-                [6, 4],
-              ],
-            },
-            legend: null,
-          },
+          color: nominal("line", [SATURATION, VAPOUR], [PALETTE.temperature.light, PALETTE.vapour.light]),
+          strokeDash: nominal("line", [SATURATION, VAPOUR], SOLID_AND_DASHED),
         },
       },
       {
