@@ -1,7 +1,7 @@
-import { describe, expect, it, vi } from "vitest";
+import { afterEach, describe, expect, it, vi } from "vitest";
 import { projectSchema } from "../../packages/core/src/project/schema/schema-project.ts";
-import { parseUnit } from "../../packages/core/src/quantities/unit-reader.ts";
 import { readProject } from "../../packages/core/src/read-project.ts";
+import { seams } from "./seams.ts";
 
 const WALL = `project: Alder Row pottery studio
 climate: de-bilt
@@ -16,12 +16,16 @@ build-ups:
 `;
 
 describe("a project file is read once", () => {
+  afterEach(() => {
+    seams.parsed = null;
+  });
+
   it("laid on its schema one time, and each of its four quantities parsed one time", () => {
     const run = vi.spyOn(projectSchema._zod, "run");
-    vi.mocked(parseUnit).mockClear();
+    seams.parsed = [];
     expect(readProject(WALL).ok).toBe(true);
     expect(run).toHaveBeenCalledTimes(1);
-    expect(vi.mocked(parseUnit).mock.calls).toEqual([
+    expect(seams.parsed).toEqual([
       ["20", "degC"],
       ["12", "mm"],
       ["140", "mm"],
@@ -31,10 +35,10 @@ describe("a project file is read once", () => {
   });
 
   it("also where a variant sets a key of a layer: the layer's own are not read again", () => {
-    vi.mocked(parseUnit).mockClear();
+    seams.parsed = [];
     const change = "{ set: mineral wool slab, thickness: 160 mm }";
     expect(readProject(`${WALL}    variants: [ { name: thicker, changes: [ ${change} ] } ]\n`).ok).toBe(true);
-    expect(vi.mocked(parseUnit).mock.calls.map(([digits]) => digits)).toEqual(["20", "12", "140", "9", "160"]);
+    expect(seams.parsed.map(([digits]) => digits)).toEqual(["20", "12", "140", "9", "160"]);
   });
 
   it("and what is sound is read beside what is not", () => {

@@ -1,21 +1,15 @@
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { assessBuildUp } from "../../packages/core/src/assess-build-up.ts";
-import { figuresOfBuildUp } from "../../packages/core/src/calculate-build-up.ts";
 import { findRemedies } from "../../packages/core/src/remedies/find-remedies.ts";
 import { corpus } from "../core/corpus.ts";
-
-/** How often a build-up was calculated, whoever asked for it. */
-const calculated = (): number => vi.mocked(figuresOfBuildUp).mock.calls.length;
-const countAnew = (): void => {
-  vi.mocked(figuresOfBuildUp).mockClear();
-};
+import { seams } from "./seams.ts";
 
 describe("the calculations of a search are counted, not guessed", () => {
   test("no search takes more calculations than it says, over the whole corpus", () => {
     const searched = corpus().map((one) => {
-      countAnew();
+      seams.calculations = 0;
       const { calculations } = findRemedies(one.buildUp, one.surroundings, one.assessed);
-      return { title: one.title, said: calculations, made: calculated() };
+      return { title: one.title, said: calculations, made: seams.calculations };
     });
     expect(searched.some(({ made }) => made > 50)).toBe(true);
     for (const { title, said, made } of searched) expect(made, title).toBeLessThanOrEqual(said);
@@ -27,13 +21,13 @@ describe("the calculations of a search are counted, not guessed", () => {
       layer.name.includes("wool") ? Array(12).fill({ ...layer, thickness: 3 }) : [layer],
     );
     const deep = { ...open.buildUp, layers };
-    countAnew();
+    seams.calculations = 0;
     const { calculations, search, remedies } = findRemedies(
       deep,
       open.surroundings,
       assessBuildUp(deep, open.surroundings),
     );
-    expect(calculated()).toBeLessThan(calculations / 20);
+    expect(seams.calculations).toBeLessThan(calculations / 20);
     // What is told of those offered comes on top: three calculations each, each of some forty ordinary ones.
     expect(calculations).toBeLessThanOrEqual(1200 + remedies.length * 3 * 40);
     expect(search).toContain("(the search stopped at 1200 calculations)");
@@ -41,8 +35,8 @@ describe("the calculations of a search are counted, not guessed", () => {
 
   test("what counts them sees every calculation: an assessment makes at least four", () => {
     const [one] = corpus();
-    countAnew();
+    seams.calculations = 0;
     assessBuildUp(one!.buildUp, one!.surroundings);
-    expect(calculated()).toBeGreaterThanOrEqual(4);
+    expect(seams.calculations).toBeGreaterThanOrEqual(4);
   });
 });
