@@ -8,24 +8,13 @@ import { oneWall } from "../report/one-wall.ts";
 import { axeFaults, slidesSideways } from "./axe-faults.ts";
 import { describeInBrowser } from "./browser.ts";
 import { studied, studiesOf } from "./studies.ts";
+import { DESK, PHONE, VIEWS } from "./views.ts";
 
-const PHONE = 390;
-const DESK = 1280;
 const LONG = 60_000;
 /** Height of a telephone's screen [px]. */
 const SCREEN = 844;
 /** Height of a row on a telephone [px]. */
 const HIGHEST_ROW = 240;
-
-/** Each width and each theme once, since no rule of the style hangs on both; all of them where there is time, and a study in one. */
-const VIEWS = (
-  [
-    [PHONE, "light"],
-    [DESK, "dark"],
-    [PHONE, "dark"],
-    [DESK, "light"],
-  ] as const
-).slice(0, howMany(2, 4));
 
 const STUDIES = studiesOf(studied);
 

@@ -2,25 +2,13 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { FOIL_BETWEEN_STUDS } from "../../core/foil-between-studs.ts";
-import { howMany } from "../../how-many.ts";
 import { axeFaults, slidesSideways } from "../axe-faults.ts";
 import { pagesOf, testOnPaper } from "../browser.ts";
+import { PHONE, VIEWS } from "../views.ts";
 import { describeLive, drawn, openFile, settled, typeFile, WRONG_SIDE } from "./live-page.ts";
 
-const PHONE = 390;
-const DESK = 1280;
 /** Least size of what is to be touched [px]. Source: WCAG 2.2, 2.5.5 (from memory). */
 const TARGET = 44;
-
-/** Each width and each theme once, since no rule of the style hangs on both; all of them where there is time. */
-const VIEWS = (
-  [
-    [PHONE, "light"],
-    [DESK, "dark"],
-    [PHONE, "dark"],
-    [DESK, "light"],
-  ] as const
-).slice(0, howMany(2, 4));
 
 const PAPER = { light: "rgb(255, 255, 255)", dark: "rgb(29, 35, 38)" };
 
