@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { comparable } from "../../packages/core/src/problems/near-names.ts";
 import { orderProblems } from "../../packages/core/src/problems/order-problems.ts";
 import { pathInText } from "../../packages/core/src/problems/path-in-text.ts";
-import { placeInWords } from "../../packages/core/src/problems/place-in-words.ts";
+import { pathInWords } from "../../packages/core/src/problems/path-in-words.ts";
 import { type ProblemCode, WORDINGS } from "../../packages/core/src/problems/wordings.ts";
 
 const problem = (given: Partial<Problem>): Problem => ({
@@ -64,11 +64,11 @@ describe("places count from 1 and name things", () => {
     [["climate"], "", "climate"],
     [[], "", "the file"],
   ])("%j is %s: %s", (path, place, subject) => {
-    expect(placeInWords(path, data)).toEqual({ place, subject });
+    expect(pathInWords(path, data)).toEqual({ place, subject });
   });
 
   it("shorten long names and take line ends out of them", () => {
-    const { place } = placeInWords(["build-ups", 0], { "build-ups": [{ name: `a\nb${"c".repeat(100)}` }] });
+    const { place } = pathInWords(["build-ups", 0], { "build-ups": [{ name: `a\nb${"c".repeat(100)}` }] });
     expect(place).toBe(`build-up 1, a b${"c".repeat(57)}…`);
   });
 });

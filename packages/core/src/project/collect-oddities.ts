@@ -1,6 +1,6 @@
 import { nearNames } from "../problems/near-names.ts";
 import { pathInText } from "../problems/path-in-text.ts";
-import { placeInWords } from "../problems/place-in-words.ts";
+import { pathInWords } from "../problems/path-in-words.ts";
 import type { ProblemPath } from "../problems/types.ts";
 import { inSpeech } from "../problems/wording.ts";
 import type { Oddity } from "./types.ts";
@@ -30,7 +30,7 @@ export function collectOddities(data: unknown): OddityCollector {
     oddities,
     add,
     note(code, path, sentence) {
-      const { place } = placeInWords(path, data);
+      const { place } = pathInWords(path, data);
       add(code, path, place === "" ? `${sentence}.` : `${place}: ${sentence}.`);
     },
   };

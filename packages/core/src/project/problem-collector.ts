@@ -1,4 +1,4 @@
-import { placeInWords } from "../problems/place-in-words.ts";
+import { pathInWords } from "../problems/path-in-words.ts";
 import type { Problem, ProblemPath } from "../problems/types.ts";
 import type { ProblemCode } from "../problems/wordings.ts";
 import type { FileData } from "./text/file-data.ts";
@@ -25,7 +25,7 @@ export function collectProblems(file: FileData): ProblemCollector {
   const problems: Problem[] = [];
   const make = (code: ProblemCode, path: ProblemPath, details: Problem["details"], atKey: boolean): Problem => {
     file.work.steps += 1;
-    const { place, subject } = placeInWords(path, file.data);
+    const { place, subject } = pathInWords(path, file.data);
     return {
       code,
       path,

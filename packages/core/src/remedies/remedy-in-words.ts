@@ -25,7 +25,7 @@ function stepInWords(step: RemedyStep): string {
     case "left out":
       return `${step.layer} left out`;
     case "sheet added":
-      return `${sheetInWords(step.sheet)} added on the warm side, ${placeInWords(step.place)}`;
+      return `${sheetInWords(step.sheet)} added on the warm side, ${betweenInWords(step.place)}`;
     case "sheet exchanged":
       return `${sheetInWords(step.sheet)} on the warm side instead of ${step.for}`;
     case "outer sheet opened":
@@ -33,17 +33,17 @@ function stepInWords(step: RemedyStep): string {
     case "outer board opened":
       return `${step.board} (sd ${formatQuantity(step.sd, "sd")}) outside instead of ${step.for}${NEEDS_OTHER_BRACING}`;
     case "sheet moved":
-      return `${step.layer} moved to the warm side, ${placeInWords(step.place)}${step.leaves === null ? "" : `, with a ${step.leaves} in its old place`}`;
+      return `${step.layer} moved to the warm side, ${betweenInWords(step.place)}${step.leaves === null ? "" : `, with a ${step.leaves} in its old place`}`;
     case "air widened":
       return `${millimetres(step.thickness)} of ventilated height above the insulation, open at both ends by a continuous 25 mm`;
     case "cavity":
       return (
-        `${millimetres(step.thickness)} of well-ventilated air, open at both ends, ${placeInWords(step.place)}` +
+        `${millimetres(step.thickness)} of well-ventilated air, open at both ends, ${betweenInWords(step.place)}` +
         (step.withSheet ? ", with a breather membrane on the insulation" : "") +
         (step.needsBracing ? NEEDS_OTHER_BRACING : "")
       );
     case "insulated outside":
-      return `${millimetres(step.thickness)} of ${step.board} outside, without a break, ${placeInWords(step.place)}${PROTECTION[step.protection ?? "none"]}`;
+      return `${millimetres(step.thickness)} of ${step.board} outside, without a break, ${betweenInWords(step.place)}${PROTECTION[step.protection ?? "none"]}`;
     case "insulation thickened":
       return `${step.layer} ${millimetres(step.thickness)} thick instead of ${millimetres(step.was)}`;
     case "insulation moved":
@@ -99,7 +99,7 @@ function sheetInWords({ name, sd }: NamedSheet): string {
  * @param place - the names of the two layers
  * @returns for example "between gypsum plasterboard and mineral wool slab"
  */
-export function placeInWords({ inner, outer }: BetweenLayers): string {
+export function betweenInWords({ inner, outer }: BetweenLayers): string {
   if (inner === null) return `on the room face of ${outer}`;
   return outer === null ? `on the outer face of ${inner}` : `between ${inner} and ${outer}`;
 }

@@ -6,7 +6,7 @@ import type { BuildUp, SolidLayer } from "../project/types.ts";
 import { insertLayers, removeLayer } from "../remedies/edit-layers.ts";
 import { sheetLayer } from "../remedies/new-layers.ts";
 import { bestInsulation, betweenLayers, endOfCounted, sdOf } from "../remedies/places.ts";
-import { placeInWords } from "../remedies/remedy-in-words.ts";
+import { betweenInWords } from "../remedies/remedy-in-words.ts";
 import type { SheetPlace, SheetPlaces } from "../result/types.ts";
 import type { Surroundings } from "../surroundings/surroundings.ts";
 import { ORDINARY_SHEET, ownSheet } from "./own-sheet.ts";
@@ -38,7 +38,7 @@ export function sheetPlaces(buildUp: BuildUp, surroundings: Surroundings): Sheet
     return {
       at,
       isDrawn: at === own,
-      words: at === null ? "left out" : placeInWords(betweenLayers(bare, at)),
+      words: at === null ? "left out" : betweenInWords(betweenLayers(bare, at)),
       judgement: judgement.word,
       verdict: isBeyond ? null : withinMonth.verdict,
       peak: isBeyond ? 0 : withinMonth.peak,

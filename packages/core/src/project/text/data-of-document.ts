@@ -1,5 +1,5 @@
 import { type Document, isAlias, isMap, isNode, isScalar, isSeq, type Node, type YAMLMap } from "yaml";
-import { placeInWords } from "../../problems/place-in-words.ts";
+import { pathInWords } from "../../problems/path-in-words.ts";
 import type { Problem, ProblemPath, Reading, TextPosition } from "../../problems/types.ts";
 import type { ProblemCode } from "../../problems/wordings.ts";
 import type { WorkCount } from "../../problems/work-count.ts";
@@ -123,5 +123,5 @@ function tooManyValues(): Problem {
 
 function withPlace(problem: Problem, data: unknown): Problem {
   const path = problem.code === "nesting-too-deep" ? [] : problem.path;
-  return { ...problem, path, details: { ...placeInWords(path, data), ...problem.details } };
+  return { ...problem, path, details: { ...pathInWords(path, data), ...problem.details } };
 }

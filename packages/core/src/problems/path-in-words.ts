@@ -1,7 +1,7 @@
 import type { ProblemPath } from "./types.ts";
 
 /** A place in a project, counted from 1, and the key that a problem there is about. */
-export interface PlaceInWords {
+export interface PathInWords {
   /** For example "build-up 2, Studio wall, layer 3, mineral wool slab"; empty at the top of the file. */
   place: string;
   /** For example "thickness"; "the layer" for an object as a whole, "the file" for the whole file. */
@@ -15,7 +15,7 @@ export interface PlaceInWords {
  * @param data - the file's data, from which names are taken
  * @returns the place and the key, in words
  */
-export function placeInWords(path: ProblemPath, data: unknown): PlaceInWords {
+export function pathInWords(path: ProblemPath, data: unknown): PathInWords {
   const parts: string[] = [];
   let here = data;
   for (const [index, step] of path.entries()) {
