@@ -10,7 +10,7 @@ import { startingMonths, yearFromDry } from "../../packages/core/src/year/wet-mo
 import { type PlainLayer, plainSlices } from "../published/plain-section.ts";
 import { sections } from "../published/random-sections.ts";
 
-// With calendar months the law cannot hold.
+// Twelve equal months of 30 days: with calendar months the law cannot hold.
 const days = DAYS_IN_MONTH as number[];
 const ofTheCalendar = [...days];
 beforeAll(() => {

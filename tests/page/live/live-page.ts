@@ -65,7 +65,7 @@ export function describeLive(title: string, tests: (stage: LiveStage) => void): 
       browser = await sharedBrowser();
     });
     afterAll(async () => {
-      for (const { context } of [...kept.values()]) await context.close();
+      for (const { context } of kept.values()) await context.close();
       for (const context of contexts) await context.close();
       if (folder) rmSync(folder, { recursive: true });
     });

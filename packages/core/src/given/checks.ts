@@ -1,7 +1,6 @@
 import { MONTHS_PER_YEAR } from "../constants.ts";
 import type { ProblemPath } from "../problems/types.ts";
-import type { QuantityName } from "../quantities/vocabulary.ts";
-import { quantityOf } from "../quantities/vocabulary.ts";
+import { type QuantityName, quantityOf } from "../quantities/vocabulary.ts";
 import type { Check, Fault } from "./faults.ts";
 
 /** No faults, and the path of the value itself. Nearly every check returns these, so they are made once. */

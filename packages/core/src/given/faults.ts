@@ -1,8 +1,7 @@
 import { pathInText } from "../problems/path-in-text.ts";
 import type { Problem, ProblemPath } from "../problems/types.ts";
 import { plainDigits, writeQuantity } from "../quantities/format-quantity.ts";
-import type { QuantityName } from "../quantities/vocabulary.ts";
-import { quantityOf } from "../quantities/vocabulary.ts";
+import { type QuantityName, quantityOf } from "../quantities/vocabulary.ts";
 
 /** What is wrong with a value passed in by the caller's program. */
 export type Fault =

@@ -1,6 +1,5 @@
 import { requireFinite, requireNumber } from "../require.ts";
-import type { QuantityName } from "./vocabulary.ts";
-import { type Quantity, quantityOf } from "./vocabulary.ts";
+import { type Quantity, type QuantityName, quantityOf } from "./vocabulary.ts";
 
 /**
  * Shows a quantity, alike on the page, in findings and in the terminal. The vocabulary decides unit and digits.

@@ -7,8 +7,7 @@ import { plainDigits } from "./format-quantity.ts";
 import { normaliseText } from "./normalise-text.ts";
 import { NUMBER_AND_UNIT, type QuantityFault } from "./quantity-form.ts";
 import { plausibleShare, plausibleWithUnit } from "./unit-slips.ts";
-import type { QuantityName } from "./vocabulary.ts";
-import { type Quantity, quantityOf } from "./vocabulary.ts";
+import { type Quantity, type QuantityName, quantityOf } from "./vocabulary.ts";
 
 /**
  * Reads a quantity written as number, space, unit.

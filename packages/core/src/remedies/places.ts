@@ -1,5 +1,5 @@
 import { insulates } from "../project/insulates.ts";
-import type { BuildUp, Layer } from "../project/types.ts";
+import type { BuildUp, Layer, SolidLayer } from "../project/types.ts";
 import type { BetweenLayers } from "../result/types.ts";
 import { layerSd } from "../vapour/layer-sd.ts";
 import type { Situation } from "./types.ts";
@@ -87,7 +87,7 @@ export function sdOf(layer: Layer): number {
 const LEAST_VAPOUR_SHEET = 0.5;
 
 /** Whether a layer is a sheet that holds vapour back. */
-export function isVapourSheet(layer: Layer): boolean {
+export function isVapourSheet(layer: Layer): layer is SolidLayer & { type: "sheet" } {
   return layer.type === "sheet" && sdOf(layer) >= LEAST_VAPOUR_SHEET;
 }
 

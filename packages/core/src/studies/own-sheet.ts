@@ -25,6 +25,6 @@ export function ownSheet(buildUp: BuildUp): number | null {
 
 function mayLieElsewhere(buildUp: BuildUp, index: number): boolean {
   const layer = buildUp.layers[index]!;
-  if (!isVapourSheet(layer) || (layer.type !== "air" && layer.material.group === "coating")) return false;
+  if (!isVapourSheet(layer) || layer.material.group === "coating") return false;
   return !mustStay(buildUp, index) && !holdsStatedWater(buildUp, index);
 }

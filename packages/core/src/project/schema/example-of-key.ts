@@ -1,5 +1,4 @@
-import type { QuantityName } from "../../quantities/vocabulary.ts";
-import { VOCABULARY } from "../../quantities/vocabulary.ts";
+import { type QuantityName, VOCABULARY } from "../../quantities/vocabulary.ts";
 import { type KeySchema, quantityOfRef } from "./project-json-schema.ts";
 
 /**

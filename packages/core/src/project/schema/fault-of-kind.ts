@@ -1,7 +1,6 @@
 import type { Problem, ProblemPath } from "../../problems/types.ts";
 import { readBareNumber, readQuantity } from "../../quantities/read-quantity.ts";
-import type { QuantityName } from "../../quantities/vocabulary.ts";
-import { quantityOf } from "../../quantities/vocabulary.ts";
+import { type QuantityName, quantityOf } from "../../quantities/vocabulary.ts";
 import type { FileData } from "../text/file-data.ts";
 import { valueAt } from "../value-at.ts";
 import { exampleInBraces } from "./example-of-key.ts";

@@ -1,7 +1,6 @@
 import * as z from "zod";
 import { readQuantity } from "../../quantities/read-quantity.ts";
-import type { QuantityName } from "../../quantities/vocabulary.ts";
-import { VOCABULARY } from "../../quantities/vocabulary.ts";
+import { type QuantityName, VOCABULARY } from "../../quantities/vocabulary.ts";
 import { LAYER_FIELDS } from "./schema-layer.ts";
 import { projectSchema } from "./schema-project.ts";
 import { LONGEST_TEXT } from "./schema-values.ts";

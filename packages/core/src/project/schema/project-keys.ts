@@ -1,8 +1,7 @@
 import { MONTHS_PER_YEAR } from "../../constants.ts";
 import { inSpeech } from "../../problems/wording.ts";
 import { kindInWords, rangeInWords } from "../../quantities/read-quantity.ts";
-import type { QuantityName } from "../../quantities/vocabulary.ts";
-import { VOCABULARY } from "../../quantities/vocabulary.ts";
+import { type QuantityName, VOCABULARY } from "../../quantities/vocabulary.ts";
 import { exampleOf, quantityIn } from "./example-of-key.ts";
 import { projectKeySchema, sharedPart } from "./keys-of-schema.ts";
 import { type KeySchema, quantityOfRef } from "./project-json-schema.ts";

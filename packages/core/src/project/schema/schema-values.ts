@@ -3,8 +3,7 @@ import { MONTH_NAMES, MONTHS_PER_YEAR } from "../../constants.ts";
 import type { Problem, Reading } from "../../problems/types.ts";
 import type { ProblemCode } from "../../problems/wordings.ts";
 import { readBareNumber, readQuantity } from "../../quantities/read-quantity.ts";
-import type { QuantityName } from "../../quantities/vocabulary.ts";
-import { quantityOf } from "../../quantities/vocabulary.ts";
+import { type QuantityName, quantityOf } from "../../quantities/vocabulary.ts";
 
 /**
  * Building blocks of the schema. The `error` of a block is a mark for `fault-of-kind.ts`: it says what was expected,
