@@ -1,6 +1,32 @@
 /// <reference lib="dom" />
 import axe from "axe-core";
 import type { Page } from "playwright-core";
+import { howMany } from "../how-many.ts";
+
+/** How many rows, entries and shapes of one kind axe looks at, side by side: those after them are made alike. */
+const ALIKE = howMany(4, Number.POSITIVE_INFINITY);
+
+/**
+ * What axe finds on a page that is no longer needed, each with where: of what comes again and again the first few stay.
+ *
+ * @param page - a page, which loses most rows of its tables
+ * @returns the faults
+ */
+export async function axeFaultsOfFew(page: Page): Promise<string[]> {
+  await page.evaluate((most) => {
+    const counts = new Map<Element, Map<string, number>>();
+    for (const one of document.querySelectorAll("tr, li, svg *")) {
+      const parent = one.parentElement;
+      if (parent === null) continue;
+      const ofParent = counts.get(parent) ?? new Map<string, number>();
+      const kind = `${one.tagName} ${one.getAttribute("class")}`;
+      const count = (ofParent.get(kind) ?? 0) + 1;
+      counts.set(parent, ofParent.set(kind, count));
+      if (count > most) one.remove();
+    }
+  }, ALIKE);
+  return await axeFaults(page);
+}
 
 /** What axe finds on a page, each with where. */
 export async function axeFaults(page: Page): Promise<string[]> {

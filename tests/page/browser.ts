@@ -12,6 +12,9 @@ import { browserIsHere, browserIsRequired, sharedBrowser } from "./chromium.ts";
 /** The reader of printed pages, where the machine has it. */
 export const hasPageReader: boolean = canRun("pdftotext");
 
+/** Whether the machine's fonts are as wide as those that pages are planned with; Windows and macOS bring them. */
+const hasFonts = process.platform !== "linux" || ["Arial", "Times New Roman"].every(isPlannedFont);
+
 /** What a test in the browser is given. */
 export interface Opened {
   page: Page;
@@ -105,8 +108,22 @@ export function pagesOf(pdf: Uint8Array): string[] {
   return text.split("\f").slice(0, -1);
 }
 
-/** A test that needs the reader of printed pages: skipped without it, unless the run requires it. */
-export const testOnPaper: typeof test | typeof test.skip = hasPageReader || browserIsRequired ? test : test.skip;
+/** A test of what hangs on the width of fonts: skipped where there are only others, unless the run requires it. */
+export const testWithFonts: typeof test | typeof test.skip = hasFonts || browserIsRequired ? test : test.skip;
+
+/** A test that needs the reader of printed pages too. */
+export const testOnPaper: typeof test | typeof test.skip =
+  (hasPageReader && hasFonts) || browserIsRequired ? test : test.skip;
+
+function isPlannedFont(name: string): boolean {
+  try {
+    return /^(Liberation|Arial|Arimo|Times|Tinos)/.test(
+      execFileSync("fc-match", ["-f", "%{family}", name], { encoding: "utf8" }),
+    );
+  } catch {
+    return false;
+  }
+}
 
 function canRun(name: string): boolean {
   try {

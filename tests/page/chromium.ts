@@ -20,10 +20,11 @@ const FLAGS = [
   "--disable-sync",
 ];
 
-const program = PLACES.find((place) => place !== undefined && existsSync(place));
+/** Where this machine has its Chromium. */
+export const browserProgram: string | undefined = PLACES.find((place) => place !== undefined && existsSync(place));
 
 /** Whether this machine has a Chromium. */
-export const browserIsHere: boolean = program !== undefined;
+export const browserIsHere: boolean = browserProgram !== undefined;
 
 /** Whether tests that need a browser fail without one, instead of being skipped. */
 export const browserIsRequired: boolean = process.env.WARMSIDE_BROWSER === "required";
@@ -39,6 +40,6 @@ export async function sharedBrowser(): Promise<Browser> {
 
 /** Starts the machine's Chromium. */
 export async function launchBrowser(): Promise<Browser> {
-  if (program === undefined) throw new Error("this run requires Chromium, and none was found");
-  return await chromium.launch({ executablePath: program, args: FLAGS });
+  if (browserProgram === undefined) throw new Error("this run requires Chromium, and none was found");
+  return await chromium.launch({ executablePath: browserProgram, args: FLAGS });
 }

@@ -151,6 +151,31 @@ for (const [title, study, options] of studiesOf(studied)) {
   );
 }
 
+describeInBrowser("paper does not hang on the font of the screen", oneWall, ({ open }) => {
+  testOnPaper(
+    "pages are the same where the first font for reading is a fifth wider than Times",
+    async () => {
+      const { page } = await open(1280);
+      const print = async (): Promise<string[]> => pagesOf(await page.pdf({ preferCSSPageSize: true }));
+      const heightOfHead = (): Promise<number> => page.evaluate(() => document.querySelector("h1")!.scrollHeight);
+      await page.evaluate(() => {
+        document.querySelector("h1")!.textContent = "so many words that they run on to a further line ".repeat(8);
+      });
+      const [asItIs, low] = [await print(), await heightOfHead()];
+      await page.evaluate(async () => {
+        const wide = new FontFace("Charter", 'local("Liberation Serif"), local("Times New Roman")', {
+          sizeAdjust: "120%",
+        } as FontFaceDescriptors);
+        document.fonts.add(await wide.load());
+      });
+      expect(await heightOfHead()).toBeGreaterThan(low);
+      expect(await print()).toEqual(asItIs);
+      await page.close();
+    },
+    LONG,
+  );
+});
+
 describeInBrowser("the report on paper", roofFloorWall, ({ open }) => {
   testOnPaper(
     "prints the annex only where it is open",

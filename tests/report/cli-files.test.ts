@@ -12,6 +12,7 @@ import {
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { folderOfUser } from "../../packages/report/src/cli/command-context.ts";
+import { browserIsHere, browserIsRequired, browserProgram } from "../page/chromium.ts";
 import { contentsOf, DEMO, ROOT, SMALL_PROJECT } from "./bundled-command.ts";
 import { commandInProcess } from "./command-in-process.ts";
 
@@ -267,10 +268,6 @@ describe("Tables that a project names", () => {
 });
 
 describe("PDF", () => {
-  const chromium = ["/usr/bin/chromium", "/usr/bin/chromium-browser"].find(
-    (path) => spawnSync(path, ["--version"]).status === 0,
-  );
-
   it("no browser: nothing is written, and the advice is to print from the browser", async () => {
     const folder = small();
     const { code, out, err } = await command.run(["assess", "studio.yaml", "--pdf"], {
@@ -301,7 +298,7 @@ describe("PDF", () => {
   });
 
   // Where there is no Chromium nothing can be printed; the run that must have one fails here instead.
-  it.skipIf(chromium === undefined && process.env.WARMSIDE_BROWSER !== "required")(
+  it.skipIf(!browserIsHere && !browserIsRequired)(
     "is written beside the report, and a PDF of warmside is known again",
     async () => {
       const folder = small();
@@ -311,7 +308,8 @@ describe("PDF", () => {
       const pdf = readFileSync(join(folder, "studio-report.pdf"), "latin1");
       expect(pdf.startsWith("%PDF-")).toBe(true);
       expect(pdf).toMatch(/\n% made by warmside, fingerprint [0-9a-f]{64}\n$/);
-      expect((await command.run(["assess", "studio.yaml", "--pdf"], { cwd: folder })).code).toBe(0);
+      const again = { cwd: folder, env: { CHROMIUM: browserProgram ?? "" } };
+      expect((await command.run(["assess", "studio.yaml", "--pdf"], again)).code).toBe(0);
       writeFileSync(join(folder, "studio-report.pdf"), "%PDF-1.4 a drawing of mine");
       const before = contentsOf(folder);
       expect((await command.run(["assess", "studio.yaml", "--pdf"], { cwd: folder })).code).toBe(1);

@@ -8,6 +8,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { withFingerprint } from "../../packages/report/src/fingerprint.ts";
 import { WRONG_INPUTS, WRONG_OUTPUTS } from "../hostile/command-line/cases.ts";
 import { IS_ROOT, isRefused } from "../hostile/command-line/refused.ts";
+import { isLong } from "../how-many.ts";
 import { bundledCommand, contentsOf, DEMO, ROOT, SMALL_PROJECT } from "./bundled-command.ts";
 
 const command = bundledCommand();
@@ -95,7 +96,7 @@ describe("Exit 2: a fault of the program", () => {
 });
 
 describe("Signals: the old report is whole, and nothing is left beside it", () => {
-  const many = SMALL_PROJECT + buildUpAgain(20);
+  const many = SMALL_PROJECT + buildUpAgain(9);
   const endless = SMALL_PROJECT + buildUpAgain(99);
 
   let oldReport = "";
@@ -126,7 +127,7 @@ describe("Signals: the old report is whole, and nothing is left beside it", () =
     const folder = command.folder();
     writeFileSync(join(folder, "studio.yaml"), many);
     expect(command.run(["assess", "studio.yaml"], { cwd: folder }).code).toBe(0);
-    expect(readFileSync(join(folder, "studio-report.html"), "utf8")).toContain("Wall 20");
+    expect(readFileSync(join(folder, "studio-report.html"), "utf8")).toContain("Wall 9");
   });
 
   it("a signal is heard during the calculation, not after it: little work is done once it has come", async () => {
@@ -168,7 +169,7 @@ async function endedBy(
   return { code, signal: by };
 }
 
-/** Time of the processor by which the command has begun and twenty build-ups are still being worked out [s]. */
+/** Time of the processor by which the command has begun and ten build-ups are still being worked out [s]. */
 const HALF_WAY = 0.4;
 const TICKS_PER_SECOND = 100;
 
@@ -253,17 +254,16 @@ describe("spread on threads", () => {
     writeFileSync(file, SMALL_PROJECT);
   });
 
-  it("the same seed gives the same bytes, on one thread, two and three", () => {
-    const runs = ["1", "2", "3"].map((workers) =>
+  it("the same seed gives the same bytes, on one thread and three", () => {
+    const runs = ["1", "3"].map((workers) =>
       command.run(["spread", file, "--samples", "1300", "--workers", workers, "--json"]),
     );
     for (const run of runs) expect([run.code, run.err]).toEqual([0, ""]);
     expect(runs[1]!.out).toBe(runs[0]!.out);
-    expect(runs[2]!.out).toBe(runs[0]!.out);
     expect(JSON.parse(runs[0]!.out).buildUps[0].spread).toMatchObject({ samples: 1300, asked: 1300, seed: 1 });
   });
 
-  it.each(["1", "2"])(
+  it.each(isLong ? ["1", "2"] : ["2"])(
     "Ctrl-C on %s thread(s): tells what was done, writes nothing, ends with 130",
     async (workers) => {
       const words = ["spread", file, "--samples", "200000", "--workers", workers];

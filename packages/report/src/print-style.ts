@@ -21,11 +21,13 @@ export function printRules(result: ProjectResult, study: string | null): string 
 }
 
 const LONGEST_HEAD = 60;
+/** Fonts of one width on every system, since the pages are planned by it (`page-plan.ts`); those for screens are wider on some. */
+const PRINTED = '"Times New Roman","Liberation Serif",Tinos,Times,serif';
 const MARGIN_TEXT = "font:8pt Arial,'Liberation Sans',sans-serif;color:#4f585c";
 
 const PRINT = `
 html{font-size:9.5pt}
-body{background:#fff;orphans:3;widows:3;line-height:1.3}
+body{font-family:${PRINTED};background:#fff;orphans:3;widows:3;line-height:1.3}
 a{color:inherit;text-decoration:none}
 .skip,.screen-only{display:none}
 .running{display:block}

@@ -1,11 +1,15 @@
 import { assessProject, readProject, readProjectOrThrow } from "@warmside/core";
 import { expect, test } from "vitest";
 import { withRemedy } from "../../../packages/report/src/live/state/try-remedy.ts";
+import { howMany } from "../../how-many.ts";
 import { caseFiles, textOfCase } from "../../practice/cases.ts";
+
+/** Every third case of the corpus; each where there is time. */
+const FILES = caseFiles().filter((_, index) => index % howMany(3, 1) === 0);
 
 test("every remedy of the practice corpus, made in the file, gives what it says", () => {
   let tried = 0;
-  for (const file of caseFiles()) {
+  for (const file of FILES) {
     const text = textOfCase(file);
     const { buildUps } = assessProject(readProjectOrThrow(text));
     for (const [index, { remedies, layers }] of buildUps.entries()) {
@@ -22,5 +26,5 @@ test("every remedy of the practice corpus, made in the file, gives what it says"
       }
     }
   }
-  expect(tried).toBeGreaterThan(30);
+  expect(tried).toBeGreaterThan(FILES.length / 3);
 });
