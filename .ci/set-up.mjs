@@ -45,10 +45,10 @@ const NEEDS_NETWORK =
   "\nThe package registry could not be reached, and not all packages are on this machine. The first start needs a " +
   "network; later ones do not.";
 
-/** Asks the registry, once and for no longer than 7 s, whether pnpm there is the one whose hash is pinned. */
+/** Asks the registry once whether pnpm there is the one whose hash is pinned: for half a minute, and npm itself may be slow on a busy machine. */
 const isOfRegistry = (pnpm, pinned) => {
-  const args = ["view", pnpm, "dist.integrity", "--fetch-retries=0", "--fetch-timeout=6000"];
-  const done = spawnSync("npm", args, { cwd: root, encoding: "utf8", timeout: 7000, shell: onWindows });
+  const args = ["view", pnpm, "dist.integrity", "--fetch-retries=0", "--fetch-timeout=30000"];
+  const done = spawnSync("npm", args, { cwd: root, encoding: "utf8", timeout: 90_000, shell: onWindows });
   const told = done.status === 0 ? /sha512-(\S+)/.exec(done.stdout)?.[1] : undefined;
   if (told === undefined) return false;
   if (Buffer.from(told, "base64").toString("hex") === pinned) return true;

@@ -8,7 +8,7 @@ import ts from "typescript-5";
 import { describe, expect, it } from "vitest";
 import { expectSame } from "../expect-same.ts";
 import { howMany, isLong } from "../how-many.ts";
-import { browserIsHere, browserIsRequired, sharedBrowser } from "../page/chromium.ts";
+import { browserIsHere, browserIsRequired, newWindow } from "../page/chromium.ts";
 import {
   consumerOfPackages,
   installWithLinks,
@@ -254,14 +254,14 @@ describe("the calculation in a page", () => {
         humidityMargin,
         buildUps: buildUps.map((each) => ({ ...each, variants: [] })),
       };
-      const page = await (await sharedBrowser()).newPage();
+      const page = await (await newWindow()).newPage();
       await page.addScriptTag({ content: await bundled() });
       await page.addScriptTag({ content: `const figuresOf = ${figuresOf.toString()}` });
       const inPage = await page.evaluate(`figuresOf(calculation, ${JSON.stringify(asked)})`);
       const here = figuresOf(calculation, asked);
       expect(JSON.parse(inPage as string, toTwelveDigits)).toEqual(JSON.parse(here, toTwelveDigits));
       expect(here.match(/-?\d\.\d+/g)!.length).toBeGreaterThan(1000);
-      await page.close();
+      await page.context().close();
     });
   });
 });

@@ -27,4 +27,4 @@ test("a first start that reaches no registry says that it needs a network", () =
   });
   expect(stderr.replaceAll(/\s+/g, " ")).toContain("The first start needs a network; later ones do not.");
   expect(status).toBe(1);
-}, 60_000);
+});

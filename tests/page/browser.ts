@@ -5,9 +5,9 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { ProjectResult } from "@warmside/core";
 import { type ReportOptions, renderReport } from "@warmside/report";
-import type { Browser, Page } from "playwright-core";
+import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, test } from "vitest";
-import { browserIsHere, browserIsRequired, sharedBrowser } from "./chromium.ts";
+import { browserIsHere, browserIsRequired, newWindow } from "./chromium.ts";
 
 /** The reader of printed pages, where the machine has it. */
 export const hasPageReader: boolean = canRun("pdftotext");
@@ -49,7 +49,6 @@ export function describeInBrowser(
     return;
   }
   describe(title, () => {
-    let browser: Browser;
     let folder: string;
     let address: string;
     beforeAll(async () => {
@@ -57,16 +56,16 @@ export function describeInBrowser(
       const file = join(folder, "report.html");
       writeFileSync(file, await rendered(result, options));
       address = pathToFileURL(file).href;
-      browser = await sharedBrowser();
     });
     afterAll(async () => {
-      for (const page of pages) await page.close();
+      for (const context of contexts) await context.close();
       if (folder) rmSync(folder, { recursive: true });
     });
-    const pages: Page[] = [];
+    const contexts: BrowserContext[] = [];
     const open: Stage["open"] = async (width, scheme = "light") => {
-      const page = await browser.newPage({ viewport: { width, height: 900 }, colorScheme: scheme });
-      pages.push(page);
+      const context = await newWindow({ viewport: { width, height: 900 }, colorScheme: scheme });
+      contexts.push(context);
+      const page = await context.newPage();
       const requests: string[] = [];
       const messages: string[] = [];
       page.on("request", (request) => {

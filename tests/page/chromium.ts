@@ -1,5 +1,5 @@
 import { existsSync } from "node:fs";
-import { type Browser, chromium } from "playwright-core";
+import { type Browser, type BrowserContext, type BrowserContextOptions, chromium } from "playwright-core";
 
 /** First the one without windows, which takes a fifth less time for the same pages. */
 const PLACES = [
@@ -9,6 +9,8 @@ const PLACES = [
   "/usr/bin/chromium-browser",
   "/usr/bin/google-chrome",
 ];
+/** Longer than anything takes on the busiest machine [ms]. */
+const HANGS = 3_600_000;
 const FLAGS = [
   "--headless",
   "--no-sandbox",
@@ -32,14 +34,21 @@ export const browserIsRequired: boolean = process.env.WARMSIDE_BROWSER === "requ
 let started: Promise<Browser> | undefined;
 
 /** The machine's Chromium, started once for all files of a worker: it ends when the worker does. */
-export async function sharedBrowser(): Promise<Browser> {
+async function sharedBrowser(): Promise<Browser> {
   if (started !== undefined && !(await started).isConnected()) started = undefined;
   started ??= launchBrowser();
   return await started;
 }
 
+/** A window of the shared browser that nothing else has opened, in which only what hangs is ended. */
+export async function newWindow(options?: BrowserContextOptions): Promise<BrowserContext> {
+  const context = await (await sharedBrowser()).newContext(options);
+  context.setDefaultTimeout(HANGS);
+  return context;
+}
+
 /** Starts the machine's Chromium. */
 export async function launchBrowser(): Promise<Browser> {
   if (browserProgram === undefined) throw new Error("this run requires Chromium, and none was found");
-  return await chromium.launch({ executablePath: browserProgram, args: FLAGS });
+  return await chromium.launch({ executablePath: browserProgram, args: FLAGS, timeout: HANGS });
 }

@@ -10,7 +10,6 @@ import { describeInBrowser, pagesOf, testOnPaper } from "./browser.ts";
 import { studied, studiesOf } from "./studies.ts";
 
 const A4 = { width: 595, height: 842 };
-const LONG = 60_000;
 /** Sizes are told in thirds of a point, rounded down: 8 pt is 24, 9.5 pt is 28. */
 const THIRDS = 3;
 const SMALLEST = 8 * THIRDS;
@@ -100,20 +99,15 @@ for (const [title, result, most] of REPORTS) {
           expect(entries[index + 4]!.page).toBe(number + 2);
         });
       },
-      LONG,
     );
 
-    testOnPaper(
-      "no text under 8 pt, running text 9.5 pt",
-      async () => {
-        const sizes = sizesOf(pdf);
-        const small = [...sizes].filter(([size]) => size < SMALLEST);
-        expect(small).toEqual([]);
-        const body = [...sizes].filter(([size]) => size >= BODY).reduce((sum, [, count]) => sum + count, 0);
-        expect(body).toBeGreaterThan(1000);
-      },
-      LONG,
-    );
+    testOnPaper("no text under 8 pt, running text 9.5 pt", async () => {
+      const sizes = sizesOf(pdf);
+      const small = [...sizes].filter(([size]) => size < SMALLEST);
+      expect(small).toEqual([]);
+      const body = [...sizes].filter(([size]) => size >= BODY).reduce((sum, [, count]) => sum + count, 0);
+      expect(body).toBeGreaterThan(1000);
+    });
   });
 }
 
@@ -144,7 +138,6 @@ for (const [title, study, options] of studiesOf(studied)) {
           });
           expect([...sizesOf(pdf)].filter(([size]) => size < SMALLEST)).toEqual([]);
         },
-        LONG,
       );
     },
     options,
@@ -152,60 +145,48 @@ for (const [title, study, options] of studiesOf(studied)) {
 }
 
 describeInBrowser("paper does not hang on the font of the screen", oneWall, ({ open }) => {
-  testOnPaper(
-    "pages are the same where the first font for reading is a fifth wider than Times",
-    async () => {
-      const { page } = await open(1280);
-      const print = async (): Promise<string[]> => pagesOf(await page.pdf({ preferCSSPageSize: true }));
-      const heightOfHead = (): Promise<number> => page.evaluate(() => document.querySelector("h1")!.scrollHeight);
-      await page.evaluate(() => {
-        document.querySelector("h1")!.textContent = "so many words that they run on to a further line ".repeat(8);
-      });
-      const [asItIs, low] = [await print(), await heightOfHead()];
-      await page.evaluate(async () => {
-        const wide = new FontFace("Charter", 'local("Liberation Serif"), local("Times New Roman")', {
-          sizeAdjust: "120%",
-        } as FontFaceDescriptors);
-        document.fonts.add(await wide.load());
-      });
-      expect(await heightOfHead()).toBeGreaterThan(low);
-      expect(await print()).toEqual(asItIs);
-      await page.close();
-    },
-    LONG,
-  );
+  testOnPaper("pages are the same where the first font for reading is a fifth wider than Times", async () => {
+    const { page } = await open(1280);
+    const print = async (): Promise<string[]> => pagesOf(await page.pdf({ preferCSSPageSize: true }));
+    const heightOfHead = (): Promise<number> => page.evaluate(() => document.querySelector("h1")!.scrollHeight);
+    await page.evaluate(() => {
+      document.querySelector("h1")!.textContent = "so many words that they run on to a further line ".repeat(8);
+    });
+    const [asItIs, low] = [await print(), await heightOfHead()];
+    await page.evaluate(async () => {
+      const wide = new FontFace("Charter", 'local("Liberation Serif"), local("Times New Roman")', {
+        sizeAdjust: "120%",
+      } as FontFaceDescriptors);
+      document.fonts.add(await wide.load());
+    });
+    expect(await heightOfHead()).toBeGreaterThan(low);
+    expect(await print()).toEqual(asItIs);
+    await page.close();
+  });
 });
 
 describeInBrowser("the report on paper", roofFloorWall, ({ open }) => {
-  testOnPaper(
-    "prints the annex only where it is open",
-    async () => {
-      const { page } = await open(1280);
-      const folded = pagesOf(await page.pdf({ preferCSSPageSize: true })).join("\n");
-      expect(folded).not.toContain("Hand check:");
-      await page.evaluate(() => {
-        document.querySelector<HTMLDetailsElement>("#annex")!.open = true;
-      });
-      const opened = pagesOf(await page.pdf({ preferCSSPageSize: true })).join("\n");
-      await page.close();
-      expect(opened.match(/Annex \d: /g)!.length).toBeGreaterThanOrEqual(roofFloorWall().buildUps.length);
-      expect(opened).toContain("Hand check: the U-value");
-    },
-    LONG,
-  );
+  testOnPaper("prints the annex only where it is open", async () => {
+    const { page } = await open(1280);
+    const folded = pagesOf(await page.pdf({ preferCSSPageSize: true })).join("\n");
+    expect(folded).not.toContain("Hand check:");
+    await page.evaluate(() => {
+      document.querySelector<HTMLDetailsElement>("#annex")!.open = true;
+    });
+    const opened = pagesOf(await page.pdf({ preferCSSPageSize: true })).join("\n");
+    await page.close();
+    expect(opened.match(/Annex \d: /g)!.length).toBeGreaterThanOrEqual(roofFloorWall().buildUps.length);
+    expect(opened).toContain("Hand check: the U-value");
+  });
 
-  testOnPaper(
-    "prints the checklist alone when it is shown alone",
-    async () => {
-      const { page } = await open(1280);
-      await page.locator("a.to-alone").click();
-      const pages = pagesOf(await page.pdf({ preferCSSPageSize: true }));
-      await page.close();
-      expect(pages.length).toBeLessThan(3);
-      const whole = pages.join("\n");
-      expect(whole.includes("under 20 %")).toBe(true);
-      expect(whole.includes("Design conditions")).toBe(false);
-    },
-    LONG,
-  );
+  testOnPaper("prints the checklist alone when it is shown alone", async () => {
+    const { page } = await open(1280);
+    await page.locator("a.to-alone").click();
+    const pages = pagesOf(await page.pdf({ preferCSSPageSize: true }));
+    await page.close();
+    expect(pages.length).toBeLessThan(3);
+    const whole = pages.join("\n");
+    expect(whole.includes("under 20 %")).toBe(true);
+    expect(whole.includes("Design conditions")).toBe(false);
+  });
 });

@@ -10,7 +10,6 @@ import { describeInBrowser, testWithFonts } from "./browser.ts";
 import { studied, studiesOf } from "./studies.ts";
 import { DESK, PHONE, VIEWS } from "./views.ts";
 
-const LONG = 60_000;
 /** Height of a telephone's screen [px]. */
 const SCREEN = 844;
 /** Height of a row on a telephone [px]. */
@@ -38,7 +37,6 @@ for (const [title, result] of REPORTS) {
         const wide = await slidesSideways(page);
         expect({ requests, messages, wide }).toEqual({ requests: [], messages: [], wide: 0 });
       },
-      LONG,
     );
 
     test.each([PHONE, DESK])(
@@ -63,26 +61,21 @@ for (const [title, result] of REPORTS) {
         });
         expect(problems).toEqual([]);
       },
-      LONG,
     );
 
-    test(
-      "a table that is wider than the page slides in a frame with a shade at its edge, and lies open in print",
-      async () => {
-        const { page } = await look(PHONE);
-        const shaded = (): Promise<boolean[]> =>
-          page.evaluate(() =>
-            [...document.querySelectorAll<HTMLElement>(".scroll")].map((frame) =>
-              getComputedStyle(frame).backgroundImage.includes("gradient"),
-            ),
-          );
-        expect((await shaded()).every((isShaded) => isShaded)).toBe(true);
-        await page.emulateMedia({ media: "print" });
-        expect((await shaded()).some((isShaded) => isShaded)).toBe(false);
-        await page.emulateMedia({ media: null });
-      },
-      LONG,
-    );
+    test("a table that is wider than the page slides in a frame with a shade at its edge, and lies open in print", async () => {
+      const { page } = await look(PHONE);
+      const shaded = (): Promise<boolean[]> =>
+        page.evaluate(() =>
+          [...document.querySelectorAll<HTMLElement>(".scroll")].map((frame) =>
+            getComputedStyle(frame).backgroundImage.includes("gradient"),
+          ),
+        );
+      expect((await shaded()).every((isShaded) => isShaded)).toBe(true);
+      await page.emulateMedia({ media: "print" });
+      expect((await shaded()).some((isShaded) => isShaded)).toBe(false);
+      await page.emulateMedia({ media: null });
+    });
 
     testWithFonts(
       "on a telephone no row stands higher than half a screen: long texts keep room to run on",
@@ -97,123 +90,98 @@ for (const [title, result] of REPORTS) {
         );
         expect(high).toEqual([]);
       },
-      LONG,
     );
 
-    testWithFonts(
-      "names of layers in plots do not lie on each other",
-      async () => {
-        const { page } = await look(DESK);
-        const overlaps = await page.evaluate(() => {
-          const out: string[] = [];
-          for (const svg of document.querySelectorAll<SVGSVGElement>("figure svg")) {
-            const boxes = [...svg.querySelectorAll("text")].map((text) => ({
-              words: text.textContent,
-              box: text.getBoundingClientRect(),
-            }));
-            boxes.forEach(({ words, box }, index) => {
-              for (const other of boxes.slice(index + 1)) {
-                const across = Math.min(box.right, other.box.right) - Math.max(box.left, other.box.left);
-                const down = Math.min(box.bottom, other.box.bottom) - Math.max(box.top, other.box.top);
-                if (across > 2 && down > 4) out.push(`${svg.id}: “${words}” and “${other.words}”`);
-              }
-            });
-          }
-          return out;
-        });
-        expect(overlaps).toEqual([]);
-      },
-      LONG,
-    );
+    testWithFonts("names of layers in plots do not lie on each other", async () => {
+      const { page } = await look(DESK);
+      const overlaps = await page.evaluate(() => {
+        const out: string[] = [];
+        for (const svg of document.querySelectorAll<SVGSVGElement>("figure svg")) {
+          const boxes = [...svg.querySelectorAll("text")].map((text) => ({
+            words: text.textContent,
+            box: text.getBoundingClientRect(),
+          }));
+          boxes.forEach(({ words, box }, index) => {
+            for (const other of boxes.slice(index + 1)) {
+              const across = Math.min(box.right, other.box.right) - Math.max(box.left, other.box.left);
+              const down = Math.min(box.bottom, other.box.bottom) - Math.max(box.top, other.box.top);
+              if (across > 2 && down > 4) out.push(`${svg.id}: “${words}” and “${other.words}”`);
+            }
+          });
+        }
+        return out;
+      });
+      expect(overlaps).toEqual([]);
+    });
 
-    test.each(VIEWS)(
-      "%i px, %s: axe-core finds nothing",
-      async (width, scheme) => {
-        const { page } = await look(width, scheme);
-        await page.evaluate(() => {
-          for (const folded of document.querySelectorAll("details")) folded.open = true;
-        });
-        expect(await axeFaultsOfFew(page)).toEqual([]);
-      },
-      LONG,
-    );
+    test.each(VIEWS)("%i px, %s: axe-core finds nothing", async (width, scheme) => {
+      const { page } = await look(width, scheme);
+      await page.evaluate(() => {
+        for (const folded of document.querySelectorAll("details")) folded.open = true;
+      });
+      expect(await axeFaultsOfFew(page)).toEqual([]);
+    });
   });
 }
 
 describeInBrowser("moving about the demo's report", demoResult, ({ open }) => {
-  test(
-    "every link of the contents leads to its place",
-    async () => {
-      const { page } = await open(DESK);
-      const links = await page.locator(".contents a").all();
-      expect(links.length).toBeGreaterThan(8);
-      for (const link of links) {
-        const target = await link.getAttribute("href");
-        await link.click();
-        const top = await page.locator(target!).evaluate((element) => element.getBoundingClientRect().top);
-        const end = await page.evaluate(
-          () => window.innerHeight + window.scrollY >= document.documentElement.scrollHeight - 2,
-        );
-        expect(end || (top > -5 && top < 120), `${target} stands at ${top}`).toBe(true);
-      }
-    },
-    LONG,
-  );
+  test("every link of the contents leads to its place", async () => {
+    const { page } = await open(DESK);
+    const links = await page.locator(".contents a").all();
+    expect(links.length).toBeGreaterThan(8);
+    for (const link of links) {
+      const target = await link.getAttribute("href");
+      await link.click();
+      const top = await page.locator(target!).evaluate((element) => element.getBoundingClientRect().top);
+      const end = await page.evaluate(
+        () => window.innerHeight + window.scrollY >= document.documentElement.scrollHeight - 2,
+      );
+      expect(end || (top > -5 && top < 120), `${target} stands at ${top}`).toBe(true);
+    }
+  });
 
-  test(
-    "the site checklist can be shown alone, and left again",
-    async () => {
-      const { page } = await open(PHONE);
-      await page.locator("a.to-alone").click();
-      const shown = (): Promise<string[]> =>
-        page.evaluate(() =>
-          [...document.querySelectorAll<HTMLElement>("main > *")]
-            .filter((part) => part.offsetHeight > 0)
-            .map((part) => part.id),
-        );
-      expect(await shown()).toEqual(["checklist"]);
-      await page.locator("a.from-alone").click();
-      expect((await shown()).length).toBeGreaterThan(8);
-    },
-    LONG,
-  );
+  test("the site checklist can be shown alone, and left again", async () => {
+    const { page } = await open(PHONE);
+    await page.locator("a.to-alone").click();
+    const shown = (): Promise<string[]> =>
+      page.evaluate(() =>
+        [...document.querySelectorAll<HTMLElement>("main > *")]
+          .filter((part) => part.offsetHeight > 0)
+          .map((part) => part.id),
+      );
+    expect(await shown()).toEqual(["checklist"]);
+    await page.locator("a.from-alone").click();
+    expect((await shown()).length).toBeGreaterThan(8);
+  });
 
-  test(
-    "in a dark theme no drawing keeps ink on dark paper",
-    async () => {
-      const { page } = await open(DESK, "dark");
-      const dark = await page.evaluate(() => {
-        const light = (colour: string): number => {
-          const [red = 0, green = 0, blue = 0] = colour.match(/\d+/g)?.map(Number) ?? [];
-          return (0.2126 * red + 0.7152 * green + 0.0722 * blue) / 255;
-        };
-        return [...document.querySelectorAll("figure svg text")]
-          .filter((text) => light(getComputedStyle(text).fill) < 0.4)
-          .map((text) => text.textContent);
-      });
-      expect(dark).toEqual([]);
-    },
-    LONG,
-  );
+  test("in a dark theme no drawing keeps ink on dark paper", async () => {
+    const { page } = await open(DESK, "dark");
+    const dark = await page.evaluate(() => {
+      const light = (colour: string): number => {
+        const [red = 0, green = 0, blue = 0] = colour.match(/\d+/g)?.map(Number) ?? [];
+        return (0.2126 * red + 0.7152 * green + 0.0722 * blue) / 255;
+      };
+      return [...document.querySelectorAll("figure svg text")]
+        .filter((text) => light(getComputedStyle(text).fill) < 0.4)
+        .map((text) => text.textContent);
+    });
+    expect(dark).toEqual([]);
+  });
 });
 
 describeInBrowser("the demo on a telephone", demoResult, ({ open }) => {
-  test(
-    "the decision is on the first screen: the answer, and for what must change to what",
-    async () => {
-      const { page } = await open(PHONE);
-      const bottoms = await page.evaluate(() => {
-        const change = [...document.querySelectorAll(".row.change p")].find((line) =>
-          line.textContent!.startsWith("Change it to"),
-        );
-        return [document.querySelector(".verdict-line")!, change!].map(
-          (element) => element.getBoundingClientRect().bottom,
-        );
-      });
-      for (const bottom of bottoms) expect(bottom).toBeLessThanOrEqual(SCREEN);
-    },
-    LONG,
-  );
+  test("the decision is on the first screen: the answer, and for what must change to what", async () => {
+    const { page } = await open(PHONE);
+    const bottoms = await page.evaluate(() => {
+      const change = [...document.querySelectorAll(".row.change p")].find((line) =>
+        line.textContent!.startsWith("Change it to"),
+      );
+      return [document.querySelector(".verdict-line")!, change!].map(
+        (element) => element.getBoundingClientRect().bottom,
+      );
+    });
+    for (const bottom of bottoms) expect(bottom).toBeLessThanOrEqual(SCREEN);
+  });
 });
 
 for (const [index, [title, study, options]] of STUDIES.entries()) {
@@ -228,7 +196,6 @@ for (const [index, [title, study, options]] of STUDIES.entries()) {
           expect(await slidesSideways(page)).toBe(0);
           expect(await axeFaultsOfFew(page)).toEqual([]);
         },
-        LONG,
       );
     },
     options,
@@ -243,55 +210,47 @@ for (const [title, result, options] of [
     `${title} by keyboard`,
     result,
     ({ open }) => {
-      test(
-        "the tab key reaches every link, fold and table that slides, in the page's order, each with an outline",
-        async () => {
-          const { page } = await open(PHONE);
-          await page.evaluate(() => {
-            for (const folded of document.querySelectorAll("details")) folded.open = true;
+      test("the tab key reaches every link, fold and table that slides, in the page's order, each with an outline", async () => {
+        const { page } = await open(PHONE);
+        await page.evaluate(() => {
+          for (const folded of document.querySelectorAll("details")) folded.open = true;
+        });
+        const wanted = await page.evaluate(() => {
+          const reached = [...document.querySelectorAll<HTMLElement>("a[href],summary,.scroll")].filter((one) =>
+            one.checkVisibility({ visibilityProperty: true }),
+          );
+          reached.forEach((one, index) => {
+            one.dataset.place = String(index);
           });
-          const wanted = await page.evaluate(() => {
-            const reached = [...document.querySelectorAll<HTMLElement>("a[href],summary,.scroll")].filter((one) =>
-              one.checkVisibility({ visibilityProperty: true }),
-            );
-            reached.forEach((one, index) => {
-              one.dataset.place = String(index);
-            });
-            return reached.length;
-          });
-          expect(wanted).toBeGreaterThan(5);
-          const seen: { place: string | undefined; outline: number }[] = [];
-          for (let presses = 0; presses < wanted; presses += 1) {
-            await page.keyboard.press("Tab");
-            seen.push(
-              await page.evaluate(() => {
-                const focused = document.activeElement as HTMLElement;
-                const { outlineStyle, outlineWidth } = getComputedStyle(focused);
-                return {
-                  place: focused.dataset.place,
-                  outline: outlineStyle === "none" ? 0 : Number.parseFloat(outlineWidth),
-                };
-              }),
-            );
-          }
-          expect(seen.map(({ place }) => place)).toEqual(Array.from({ length: wanted }, (_, index) => String(index)));
-          expect(seen.filter(({ outline }) => outline < 1)).toEqual([]);
-        },
-        LONG,
-      );
+          return reached.length;
+        });
+        expect(wanted).toBeGreaterThan(5);
+        const seen: { place: string | undefined; outline: number }[] = [];
+        for (let presses = 0; presses < wanted; presses += 1) {
+          await page.keyboard.press("Tab");
+          seen.push(
+            await page.evaluate(() => {
+              const focused = document.activeElement as HTMLElement;
+              const { outlineStyle, outlineWidth } = getComputedStyle(focused);
+              return {
+                place: focused.dataset.place,
+                outline: outlineStyle === "none" ? 0 : Number.parseFloat(outlineWidth),
+              };
+            }),
+          );
+        }
+        expect(seen.map(({ place }) => place)).toEqual(Array.from({ length: wanted }, (_, index) => String(index)));
+        expect(seen.filter(({ outline }) => outline < 1)).toEqual([]);
+      });
     },
     options,
   );
 }
 
 describeInBrowser("one wall on a telephone", oneWall, ({ open }) => {
-  test(
-    "what is filed is under twelve screens",
-    async () => {
-      const { page } = await open(PHONE);
-      const height = await page.evaluate(() => document.documentElement.scrollHeight);
-      expect(height).toBeLessThan(12 * SCREEN);
-    },
-    LONG,
-  );
+  test("what is filed is under twelve screens", async () => {
+    const { page } = await open(PHONE);
+    const height = await page.evaluate(() => document.documentElement.scrollHeight);
+    expect(height).toBeLessThan(12 * SCREEN);
+  });
 });

@@ -65,7 +65,6 @@ export function bundledCommand(): BundledCommand {
         cwd,
         env: command.environment(env),
         encoding: "utf8",
-        timeout: 60_000,
         maxBuffer: 1e8,
       } as const;
       const ended = spawnSync(

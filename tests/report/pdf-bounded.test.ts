@@ -35,7 +35,7 @@ function isAlive(id: number): boolean {
 }
 
 /** Waits for killed processes, however busy the machine is. */
-const WAITED_FOR = { timeout: 30_000 };
+const WAITED_FOR = { timeout: 3_600_000 };
 const STUBBORN = "trap '' TERM HUP INT";
 
 describe("Printing is bounded, whatever the browser does", () => {

@@ -286,6 +286,5 @@ describe("spread on threads", () => {
       expect(out).toMatch(/The judgement is/);
       expect(err).toContain("Interrupted.");
     },
-    60_000,
   );
 });

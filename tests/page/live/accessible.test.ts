@@ -13,7 +13,6 @@ const TARGET = 44;
 
 const PAPER = { light: "rgb(255, 255, 255)", dark: "rgb(29, 35, 38)" };
 
-const LONG = 60_000;
 /** A gap between two taps up to which nothing is told yet, the page's own pause being 900 [ms]. */
 const SHORTER_THAN_THE_PAUSE = 700;
 
@@ -92,7 +91,6 @@ describeLive("the live page for everybody", ({ open, reopen }) => {
       expect(found).toEqual([]);
       expect(messages).toEqual([]);
     },
-    LONG,
   );
 
   test("crowded flags over seven gaps stand apart, each whole within the page", async () => {

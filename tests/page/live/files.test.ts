@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
+import { newWindow } from "../chromium.ts";
 import { describeLive, layersOf, openFile, settled, textOf, typeFile, WRONG_SIDE, wordOf } from "./live-page.ts";
 
 const LONG_WORK = 100;
@@ -15,7 +16,7 @@ async function keptByBrowser(page: Page, text: string): Promise<void> {
   );
 }
 
-describeLive("nothing is lost on the live page", ({ open, reopen, address, browser }) => {
+describeLive("nothing is lost on the live page", ({ open, reopen, address }) => {
   test("closing with unsaved work asks; without, and after saving, it does not", async () => {
     const { page } = await open({ project: WRONG_SIDE });
     const asked: string[] = [];
@@ -45,7 +46,7 @@ describeLive("nothing is lost on the live page", ({ open, reopen, address, brows
 
   test("the work of a tab that crashed is there in the next one", async () => {
     const at = address(WRONG_SIDE);
-    const context = await browser().newContext();
+    const context = await newWindow();
     const first = await context.newPage();
     await first.goto(at);
     await first.waitForSelector(".section");
@@ -64,7 +65,7 @@ describeLive("nothing is lost on the live page", ({ open, reopen, address, brows
 
   test("two tabs of one file keep their own work, over reloads too, and it can be undone to the file as it was", async () => {
     const at = address(WRONG_SIDE);
-    const context = await browser().newContext();
+    const context = await newWindow();
     const texts = [changedWall, WRONG_SIDE.replace("140 mm", "95 mm")];
     const tabs = [await context.newPage(), await context.newPage()];
     for (const [index, tab] of tabs.entries()) {

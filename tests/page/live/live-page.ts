@@ -2,9 +2,9 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
-import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
+import type { BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, test } from "vitest";
-import { browserIsHere, browserIsRequired, sharedBrowser } from "../chromium.ts";
+import { browserIsHere, browserIsRequired, newWindow } from "../chromium.ts";
 
 /** The page as it was built with the command. */
 export const BUILT = fileURLToPath(new URL("../../../packages/report/bundle/warmside-page.html", import.meta.url));
@@ -32,7 +32,6 @@ export interface LiveStage {
   /** A page that other tests had before, with this project opened by its button: much the faster. */
   reopen: (opening: Opening & { project: string }) => Promise<Live>;
   address: (project?: string) => string;
-  browser: () => Browser;
 }
 
 /** Tests of the live page in the real browser; without one they are skipped, or fail where the run requires it. */
@@ -44,7 +43,6 @@ export function describeLive(title: string, tests: (stage: LiveStage) => void): 
     return;
   }
   describe(title, () => {
-    let browser: Browser;
     let folder: string;
     let count = 0;
     const contexts: BrowserContext[] = [];
@@ -62,7 +60,6 @@ export function describeLive(title: string, tests: (stage: LiveStage) => void): 
     };
     beforeAll(async () => {
       folder = mkdtempSync(join(tmpdir(), "warmside-live-"));
-      browser = await sharedBrowser();
     });
     afterAll(async () => {
       for (const { context } of kept.values()) await context.close();
@@ -72,7 +69,7 @@ export function describeLive(title: string, tests: (stage: LiveStage) => void): 
     const open = async ({ width = 1280, project, before, ...more }: Opening = {}): Promise<Live> => {
       for (const old of contexts.splice(0)) await old.close();
       const size = { width, height: width < 600 ? 844 : 900 };
-      const context = await browser.newContext({ viewport: size, acceptDownloads: true, ...more });
+      const context = await newWindow({ viewport: size, acceptDownloads: true, ...more });
       contexts.push(context);
       if (before) await context.addInitScript(before);
       const page = await context.newPage();
@@ -95,7 +92,7 @@ export function describeLive(title: string, tests: (stage: LiveStage) => void): 
       await live.page.evaluate(() => scrollTo(0, 0));
       return live;
     };
-    tests({ open, reopen, address, browser: () => browser });
+    tests({ open, reopen, address });
   });
 }
 
