@@ -171,6 +171,8 @@ async function endedBy(
 
 /** Time of the processor by which the command has begun and ten build-ups are still being worked out [s]. */
 const HALF_WAY = 0.4;
+/** The same by which two threads have read their code and worked out samples, most of 200 000 still to come [s]. */
+const SAMPLES_ARE_DONE = 5;
 const TICKS_PER_SECOND = 100;
 
 /** Waits until a child has used so much time of the processor [s]: however busy the machine is, it is at work then. */
@@ -277,7 +279,7 @@ describe("spread on threads", () => {
         err += text;
       });
       const ended = once(child, "close");
-      await worked(child, 2);
+      await worked(child, SAMPLES_ARE_DONE);
       child.kill("SIGINT");
       const [code] = await ended;
       expect(code).toBe(130);
