@@ -26,6 +26,7 @@ export default defineConfig({
     // No clock decides a test: time is the benchmarks'. Only what hangs is ended.
     testTimeout: 3_600_000,
     hookTimeout: 3_600_000,
+    expect: { poll: { timeout: 3_600_000 } },
     maxWorkers: 2,
     // A worker keeps what its files have loaded: its heap stays below a gigabyte. Most code of a test runs a few times only:
     // compiled plainly at once, and with room for what is soon thrown away, it takes a fifth less time.

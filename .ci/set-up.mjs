@@ -45,7 +45,10 @@ const NEEDS_NETWORK =
   "\nThe package registry could not be reached, and not all packages are on this machine. The first start needs a " +
   "network; later ones do not.";
 
-/** Asks the registry once whether pnpm there is the one whose hash is pinned: for half a minute, and npm itself may be slow on a busy machine. */
+/**
+ * Asks the registry once whether pnpm there is the one whose hash is pinned. It has half a minute to answer; npm itself
+ * may be slow to start on a busy machine.
+ */
 const isOfRegistry = (pnpm, pinned) => {
   const args = ["view", pnpm, "dist.integrity", "--fetch-retries=0", "--fetch-timeout=30000"];
   const done = spawnSync("npm", args, { cwd: root, encoding: "utf8", timeout: 90_000, shell: onWindows });

@@ -40,7 +40,7 @@ async function sharedBrowser(): Promise<Browser> {
   return await started;
 }
 
-/** A window of the shared browser that nothing else has opened, in which only what hangs is ended. */
+/** A window of the shared browser with a storage of its own, in which only what hangs is ended. */
 export async function newWindow(options?: BrowserContextOptions): Promise<BrowserContext> {
   const context = await (await sharedBrowser()).newContext(options);
   context.setDefaultTimeout(HANGS);

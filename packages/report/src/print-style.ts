@@ -21,7 +21,7 @@ export function printRules(result: ProjectResult, study: string | null): string 
 }
 
 const LONGEST_HEAD = 60;
-/** Fonts of one width on every system, since the pages are planned by it (`page-plan.ts`); those for screens are wider on some. */
+/** Fonts of one width on every system, since pages are planned by it (`page-plan.ts`); for screens some have wider ones. */
 const PRINTED = '"Times New Roman","Liberation Serif",Tinos,Times,serif';
 const MARGIN_TEXT = "font:8pt Arial,'Liberation Sans',sans-serif;color:#4f585c";
 
